@@ -1,0 +1,1 @@
+"""Everything that is checked: ``python3 -m tests``."""

@@ -1,0 +1,1 @@
+"""The journeys of a person, in Chromium at phone size."""

@@ -1,0 +1,35 @@
+"""What all tests share: a skip that nobody explained fails the run."""
+
+import pytest
+
+# Reason a skip gives -> why that is acceptable. Anything else counts as a failure.
+EXPLAINED_SKIPS: dict[str, str] = {}
+
+_unexplained: list[str] = []
+
+
+def pytest_runtest_logreport(report: pytest.TestReport) -> None:
+    _note(report)
+
+
+def pytest_collectreport(report: pytest.CollectReport) -> None:
+    _note(report)
+
+
+def _note(report: pytest.TestReport | pytest.CollectReport) -> None:
+    if not report.skipped or hasattr(report, "wasxfail"):
+        return
+    reason = report.longrepr[2] if isinstance(report.longrepr, tuple) else str(report.longrepr)
+    if reason.removeprefix("Skipped: ") not in EXPLAINED_SKIPS:
+        _unexplained.append(f"{report.nodeid}: {reason}")
+
+
+@pytest.hookimpl(trylast=True)
+def pytest_sessionfinish(session: pytest.Session) -> None:
+    if _unexplained and session.exitstatus == pytest.ExitCode.OK:
+        session.exitstatus = pytest.ExitCode.TESTS_FAILED
+
+
+def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    for line in _unexplained:
+        terminalreporter.write_line(f"UNEXPLAINED SKIP {line}", red=True)

@@ -1,0 +1,1 @@
+"""Hypothesis: what must hold for every input."""

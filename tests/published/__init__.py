@@ -1,0 +1,1 @@
+"""Every row of shared/checks, natively and in the shipped WebAssembly bundle."""

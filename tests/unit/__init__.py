@@ -1,0 +1,1 @@
+"""Mirrors pycore, one file per module."""
