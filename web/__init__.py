@@ -1,0 +1,1 @@
+"""The page, and the command that builds and serves it: ``python3 -m web``."""

@@ -1,0 +1,65 @@
+"""Runs inside Pyodide: writes every imported module, and all of pycore, as byte code in a zip."""
+
+import importlib
+import importlib.util
+import pkgutil
+import sys
+import zipfile
+from importlib._bootstrap_external import _code_to_hash_pyc
+
+# Imported late, by error paths and by parsing dates or numbers in ways that no example shows.
+LATE_MODULES = (
+    "_strptime", "bisect", "calendar", "contextlib", "decimal", "fractions", "heapq", "linecache",
+    "statistics", "textwrap", "tokenize", "traceback", "unicodedata", "weakref", "zipimport",
+)  # fmt: skip
+
+HOME_OF_ZIP = "/lib/python314.zip"
+OLDEST_ZIP_DATE = (1980, 1, 1, 0, 0, 0)
+UNIX = 3
+
+
+def import_all_of(package):
+    """Imports every module below ``package``, whether an example reached it or not."""
+    found = importlib.import_module(package)
+    for module in pkgutil.walk_packages(found.__path__, f"{package}."):
+        if not module.name.endswith("__main__"):
+            importlib.import_module(module.name)
+
+
+def sources():
+    """Module name -> (path in the zip, source text) of all that was imported from a file."""
+    found = {}
+    for name, module in sorted(sys.modules.items()):
+        spec = getattr(module, "__spec__", None)
+        loader = getattr(spec, "loader", None)
+        if name == "__main__" or not hasattr(loader, "get_source"):
+            continue
+        # The name in the specification is the real one: os.path is the module posixpath.
+        text = loader.get_source(spec.name)
+        if spec.origin in ("built-in", "frozen") or text is None:
+            continue
+        is_package = spec.submodule_search_locations is not None
+        path = spec.name.replace(".", "/") + ("/__init__" if is_package else "")
+        found[spec.name] = (path, text)
+    return found
+
+
+def compiled(path, text):
+    """The file of byte code for one module, the same on every build of the same source."""
+    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=0)
+    return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
+
+
+def pack_modules(zip_path):
+    """Writes the zip and returns the sorted names of the modules in it."""
+    for name in LATE_MODULES:
+        importlib.import_module(name)
+    import_all_of("pycore")
+    found = sources()
+    with zipfile.ZipFile(zip_path, "w", zipfile.ZIP_STORED) as archive:
+        for _, (path, text) in sorted(found.items()):
+            entry = zipfile.ZipInfo(f"{path}.pyc", OLDEST_ZIP_DATE)
+            entry.create_system = UNIX
+            entry.external_attr = 0o644 << 16
+            archive.writestr(entry, compiled(path, text))
+    return sorted(found)

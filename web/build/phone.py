@@ -1,0 +1,104 @@
+"""The Python that the phone runs: wheels, resolved once here, then one zip of compiled modules."""
+
+import os
+import shutil
+from pathlib import Path
+
+from web.build.environment import venv_python
+from web.build.node import Node
+from web.build.paths import LOCKS, NODE_MODULES, PYCORE, ROOT, SCRIPTS, SHARED, STATE, files_below
+from web.build.run import run_tool
+from web.build.steps import Steps
+
+PHONE_LOCK = LOCKS / "phone.lock"
+# The Python of the pinned Pyodide. Without it pip would choose for this computer's own Python.
+PHONE_PYTHON = "3.14"
+
+WHEELS = STATE / "wheels"
+OWN_WHEEL = STATE / "own-wheel"
+RESOLVED_LOCK = STATE / "pyodide-lock.json"
+PHONE = STATE / "phone"
+MODULE_LIST = STATE / "phone-modules.json"
+PYTHON_ZIP = PHONE / "python_stdlib.zip"
+RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
+
+
+def build_phone_python(node: Node, steps: Steps) -> Path:
+    """Makes the folder of files that start Python in the browser, and returns it."""
+    runtime = [NODE_MODULES / "pyodide" / name for name in (*RUNTIME_FILES, "pyodide-lock.json")]
+    sources = [*files_below(PYCORE, ".py", ".json"), ROOT / "pyproject.toml"]
+    steps.run("Phone's Python packages", [PHONE_LOCK], [WHEELS], _download_wheels)
+    steps.run("Own Python package", sources, [OWN_WHEEL], _make_own_wheel)
+    steps.run(
+        "Resolving packages",
+        [PHONE_LOCK, *files_below(OWN_WHEEL), SCRIPTS / "resolve.mjs", *runtime],
+        [RESOLVED_LOCK],
+        lambda: _resolve(node),
+    )
+    steps.run(
+        "Python for the phone",
+        [
+            RESOLVED_LOCK,
+            NODE_MODULES / "pyodide" / "python_stdlib.zip",
+            *files_below(SHARED / "examples", ".json"),
+            *files_below(SCRIPTS),
+            *runtime,
+        ],
+        [PYTHON_ZIP, MODULE_LIST, *(PHONE / name for name in RUNTIME_FILES)],
+        lambda: _make_phone_folder(node),
+    )
+    return PHONE
+
+
+def _download_wheels() -> None:
+    shutil.rmtree(WHEELS, ignore_errors=True)
+    run_tool(
+        "Downloading the phone's Python packages",
+        [
+            venv_python(), "-m", "pip", "download", "--quiet", "--require-hashes",
+            "--only-binary", ":all:", "--no-deps", "--python-version", PHONE_PYTHON,
+            "--implementation", "py", "--abi", "none", "--platform", "any",
+            "--dest", WHEELS, "-r", PHONE_LOCK,
+        ],
+    )  # fmt: skip
+
+
+def _make_own_wheel() -> None:
+    shutil.rmtree(OWN_WHEEL, ignore_errors=True)
+    run_tool(
+        "Building the own Python package",
+        [
+            venv_python(), "-m", "pip", "wheel", "--quiet", "--no-build-isolation",
+            "--no-index", "--no-deps", "--wheel-dir", OWN_WHEEL, ROOT,
+        ],
+    )  # fmt: skip
+
+
+def _resolve(node: Node) -> None:
+    run_tool(
+        "Resolving the phone's packages",
+        [*node.node, SCRIPTS / "resolve.mjs", WHEELS, OWN_WHEEL, RESOLVED_LOCK],
+        extra_environment=node.environment,
+    )
+
+
+def _make_phone_folder(node: Node) -> None:
+    shutil.rmtree(PHONE, ignore_errors=True)
+    PHONE.mkdir(parents=True)
+    joined = STATE / "all-wheels"
+    shutil.rmtree(joined, ignore_errors=True)
+    joined.mkdir()
+    for wheel in [*files_below(WHEELS, ".whl"), *files_below(OWN_WHEEL, ".whl")]:
+        shutil.copyfile(wheel, joined / wheel.name)
+    run_tool(
+        "Making the Python for the phone",
+        [
+            *node.node, SCRIPTS / "bundle.mjs", RESOLVED_LOCK, joined, SHARED / "examples",
+            PYTHON_ZIP, MODULE_LIST,
+        ],
+        extra_environment={**node.environment, "TZ": "UTC", "LC_ALL": "C.UTF-8"},
+    )  # fmt: skip
+    for name in RUNTIME_FILES:
+        shutil.copyfile(NODE_MODULES / "pyodide" / name, PHONE / name)
+    for path in PHONE.iterdir():
+        os.chmod(path, 0o644)

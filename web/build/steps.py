@@ -1,0 +1,113 @@
+"""Named build steps: seconds on the terminal, and a stamp that lets an unchanged step be skipped."""
+
+import hashlib
+import json
+import os
+import sys
+import threading
+import time
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import TextIO
+
+from web.build.paths import ROOT, STATE
+
+STAMPS = STATE / "stamps"
+Input = Path | str
+
+
+def digest(inputs: Iterable[Input]) -> str:
+    """SHA-256 over texts as they are, and over files by name and content. Order counts."""
+    total = hashlib.sha256()
+    for item in inputs:
+        if isinstance(item, str):
+            total.update(b"text\0" + item.encode() + b"\0")
+            continue
+        content = hashlib.sha256(item.read_bytes()).hexdigest()
+        name = item.relative_to(ROOT).as_posix() if item.is_relative_to(ROOT) else item.name
+        total.update(f"file\0{name}\0{content}\0".encode())
+    return total.hexdigest()
+
+
+class Steps:
+    """Prints each step with its seconds; runs a stamped step only when it has to.
+
+    ``quiet`` keeps skipped steps off the terminal, for a second start.
+    """
+
+    def __init__(self, out: TextIO | None = None) -> None:
+        self._out = out or sys.stdout
+
+    @contextmanager
+    def show(self, name: str) -> Iterator[None]:
+        """Prints ``name`` and, while the body runs, the seconds so far; at the end the total."""
+        started_s = time.monotonic()
+        over = threading.Event()
+
+        def tick() -> None:
+            while not over.wait(1):
+                self._write(f"\r  {name:<38} … {time.monotonic() - started_s:3.0f} s")
+
+        live = threading.Thread(target=tick, daemon=True)
+        if self._out.isatty():
+            self._write(f"  {name:<38} …")
+            live.start()
+        ended = "failed after"
+        try:
+            yield
+            ended = ""
+        finally:
+            over.set()
+            if live.is_alive():
+                live.join()
+            start = "\r" if self._out.isatty() else ""
+            took_s = time.monotonic() - started_s
+            self._write(f"{start}  {name:<38} {ended} {took_s:5.1f} s   \n")
+
+    def run(
+        self,
+        name: str,
+        inputs: Iterable[Input],
+        outputs: Iterable[Path],
+        action: Callable[[], None],
+    ) -> bool:
+        """Runs ``action`` unless a stamp says that it ran with these inputs and ``outputs`` exist.
+
+        Returns whether it ran. The stamp is removed first and written last, so a step that was
+        cut off runs again.
+        """
+        stamp = STAMPS / f"{name.replace(' ', '-').lower()}.json"
+        wanted = digest(inputs)
+        expected = list(outputs)
+        if _stamped(stamp) == wanted and all(path.exists() for path in expected):
+            return False
+        stamp.unlink(missing_ok=True)
+        with self.show(name):
+            action()
+            missing = [str(path) for path in expected if not path.exists()]
+            if missing:
+                raise FileNotFoundError(f"the step {name!r} did not make {', '.join(missing)}")
+        STAMPS.mkdir(parents=True, exist_ok=True)
+        write_whole(stamp, json.dumps({"inputs": wanted}).encode())
+        return True
+
+    def _write(self, text: str) -> None:
+        self._out.write(text)
+        self._out.flush()
+
+
+def _stamped(stamp: Path) -> str | None:
+    try:
+        content = json.loads(stamp.read_bytes())
+    except (OSError, ValueError):
+        return None
+    return content.get("inputs") if isinstance(content, dict) else None
+
+
+def write_whole(path: Path, content: bytes) -> None:
+    """Writes a file so that nobody ever sees half of it."""
+    path.parent.mkdir(parents=True, exist_ok=True)
+    beside = path.with_name(f".{path.name}.{os.getpid()}")
+    beside.write_bytes(content)
+    beside.replace(path)

@@ -1,0 +1,604 @@
+// Generated from shared/schema by `python3 -m web contract`. Do not edit.
+
+/**
+ * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. table: pairs of depth and litres, rising, (0, 0) added when missing. full_depth is the full mark. rim_depth is the deepest dip that can be; without it, full_depth plus 10 %, or the last row of the table.
+ */
+export type SumpTyped = {
+  kind: "proportional" | "box" | "table";
+  full_depth: Typed;
+  /**
+   * Standard uncertainty of the litres: plate 10 %, poured with a marked pail 3 %, somebody said 15 % (common practice, no source).
+   */
+  volume_known_by: "plate" | "poured" | "said";
+  full_volume?: Typed;
+  length?: Typed;
+  width?: Typed;
+  /**
+   * @minItems 2
+   * @maxItems 200
+   */
+  points?: {
+    depth: Typed;
+    volume: Typed;
+  }[];
+  rim_depth?: Typed;
+};
+/**
+ * Unit of a typed or shown number. "1" is a plain number, such as a fluid's factor.
+ */
+export type Unit =
+  | "mm"
+  | "cm"
+  | "m"
+  | "in"
+  | "ft"
+  | "L"
+  | "mL"
+  | "US gal"
+  | "US qt"
+  | "US pt"
+  | "US fl oz"
+  | "imp gal"
+  | "imp qt"
+  | "imp pt"
+  | "imp fl oz"
+  | "°C"
+  | "°F"
+  | "kg"
+  | "lb"
+  | "%"
+  | "Brix"
+  | "1";
+export type VolumeUnit =
+  | "L"
+  | "mL"
+  | "US gal"
+  | "US qt"
+  | "US pt"
+  | "US fl oz"
+  | "imp gal"
+  | "imp qt"
+  | "imp pt"
+  | "imp fl oz";
+export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
+export type ErrorCode =
+  | "not_json"
+  | "duplicate_key"
+  | "not_finite"
+  | "too_large"
+  | "too_deep"
+  | "unknown_version"
+  | "unknown_op"
+  | "missing"
+  | "unknown_field"
+  | "wrong_type"
+  | "too_long"
+  | "too_few"
+  | "too_many"
+  | "not_allowed"
+  | "out_of_range"
+  | "empty"
+  | "not_a_number"
+  | "two_separators"
+  | "missing_unit"
+  | "ambiguous_unit"
+  | "unknown_unit"
+  | "wrong_dimension"
+  | "order"
+  | "not_rising"
+  | "mark_above_bucket"
+  | "no_factor"
+  | "neat_oil"
+  | "internal";
+/**
+ * One answer.
+ */
+export type DeskReply =
+  | {
+      v: 1;
+      id: string;
+      ok: true;
+      result: {};
+    }
+  | {
+      v: 1;
+      id: string;
+      ok: false;
+      error: DeskError;
+    };
+
+/**
+ * What can be asked: the body of each question and the result of its answer.
+ */
+export interface Operations {
+  assess_sump: {
+    body: AssessSumpBody;
+    result: AssessSumpResult;
+  };
+  describe: {
+    body: DescribeBody;
+    result: DescribeResult;
+  };
+  plan_check: {
+    body: PlanCheckBody;
+    result: PlanCheckResult;
+  };
+  plan_recipe: {
+    body: PlanRecipeBody;
+    result: PlanRecipeResult;
+  };
+  read_machine: {
+    body: ReadMachineBody;
+    result: ReadMachineResult;
+  };
+  read_quantity: {
+    body: ReadQuantityBody;
+    result: ReadQuantityResult;
+  };
+}
+/**
+ * Dip and reading, either alone or both.
+ */
+export interface AssessSumpBody {
+  sump: SumpTyped;
+  fluid?: FluidTyped;
+  target?: TargetTyped;
+  units?: Units;
+  dip?: DipTyped;
+  reading?: ReadingTyped;
+}
+/**
+ * What a person typed and the unit that stood beside the field. A unit typed into the text wins; a text without one takes this unit; with neither it is refused.
+ */
+export interface Typed {
+  /**
+   * Just what the person typed, untouched.
+   */
+  text: string;
+  unit?: Unit;
+}
+/**
+ * factor: strength in per cent by volume for one Brix on the glass; without it there is no per cent. zero: what the instrument shows in water.
+ */
+export interface FluidTyped {
+  /**
+   * neat_oil is refused: no water-mixed fluid belongs in such a machine.
+   */
+  type: "soluble_oil" | "semi_synthetic" | "synthetic" | "neat_oil";
+  name?: string;
+  factor?: Typed;
+  /**
+   * Relative standard uncertainty 3, 2, 10 % (common practice, no source).
+   */
+  factor_known_by?: "sheet" | "own_jugs" | "old_fluid";
+  zero?: Typed;
+}
+export interface TargetTyped {
+  low: Typed;
+  aim: Typed;
+  high: Typed;
+}
+/**
+ * One unit per tool: a US gallon plate, an inch rule, a litre pail and a millilitre jug at one machine are normal.
+ */
+export interface Units {
+  plate: VolumeUnit;
+  stick: LengthUnit;
+  pail: VolumeUnit;
+  jug: VolumeUnit;
+}
+export interface DipTyped {
+  depth: Typed;
+  /**
+   * Standard uncertainty 2, 3, 8, 15 mm (common practice, no source).
+   */
+  how?: "hard_floor" | "through_slot" | "running" | "chips";
+  u?: Typed;
+}
+export interface ReadingTyped {
+  shows: Typed;
+  /**
+   * Standard uncertainty 0.1, 0.2, 0.4, 0.8 Brix (common practice, no source).
+   */
+  how?: "digital" | "optical" | "optical_oily" | "blurred";
+  u?: Typed;
+}
+export interface AssessSumpResult {
+  notes: ("no_factor" | "above_full_mark" | "may_be_leaner")[];
+  level?: Level;
+  strength?: Strength;
+  section?: Section;
+  doubts?: Doubt[];
+}
+export interface Level {
+  depth_mm: Measured;
+  volume_l: Measured;
+  full_volume_l: number;
+  /**
+   * Litres up to the full mark; negative above it.
+   */
+  room_l: number;
+  litres_per_mm: number;
+  shown: {
+    depth: Shown;
+    volume: Shown;
+    volume_u: Shown;
+    room: Shown;
+    full_volume: Shown;
+    full_depth: Shown;
+  };
+}
+/**
+ * A measured value with its standard uncertainty (one sigma).
+ */
+export interface Measured {
+  value: number;
+  /**
+   * Standard uncertainty, same unit as value.
+   */
+  u: number;
+}
+/**
+ * A number rounded for people in the unit of the tool. The page only sets the decimal sign and the space.
+ */
+export interface Shown {
+  value: number;
+  decimals: number;
+  unit: Unit;
+  fraction?: Fraction;
+}
+/**
+ * Mixed fraction, reduced.
+ */
+export interface Fraction {
+  whole: number;
+  numerator: number;
+  denominator: number;
+}
+/**
+ * Without a factor there is no strength_pct.
+ */
+export interface Strength {
+  reading_brix: Measured;
+  shown: {
+    reading: Shown;
+    factor?: Shown;
+    strength?: Shown;
+    low?: Shown;
+    high?: Shown;
+  };
+  strength_pct?: Measured;
+  /**
+   * Against the target band; its edges belong to the band.
+   */
+  state?: "weak" | "in_range" | "strong";
+}
+/**
+ * The section drawing.
+ */
+export interface Section {
+  /**
+   * Liquid surface as a share of the drawn height (rim = 1).
+   */
+  level: number;
+  /**
+   * Full mark as a share of the drawn height.
+   */
+  full_mark: number;
+  /**
+   * One dot is half a per cent of the full sump of concentrate.
+   */
+  dots?: number;
+}
+/**
+ * Possible but unusual: the page asks once, keeps what was typed and goes on.
+ */
+export interface Doubt {
+  path: string;
+  code: "unusual";
+  got: Shown;
+  usual_low: number;
+  usual_high: number;
+}
+/**
+ * Asks for versions and operations.
+ */
+export interface DescribeBody {}
+export interface DescribeResult {
+  pycore: string;
+  python: string;
+  schema: number;
+  operations: string[];
+  quantities: string[];
+  units: string[];
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+}
+export interface MachineTyped {
+  name: string;
+  sump: SumpTyped;
+  fluid: FluidTyped;
+  target: TargetTyped;
+  mixing: MixingTyped;
+  bucket: BucketTyped;
+  units: Units;
+}
+export interface MixingTyped {
+  strong: Typed;
+  weak: Typed;
+  closeness: Typed;
+}
+export interface BucketTyped {
+  usable: Typed;
+  water_mark: Typed;
+  jug_mark: Typed;
+}
+export interface PlanCheckResult {
+  assessment: AssessSumpResult;
+  request: PlanRecipeBody;
+  plan: PlanRecipeResult;
+  shown: {
+    pours: PourShown[];
+    water: Shown;
+    concentrate: Shown;
+    added: Shown;
+    strength: Shown;
+    low: Shown;
+    high: Shown;
+    volume: Shown;
+    aim: Shown;
+    band_low: Shown;
+    band_high: Shown;
+    reach_low: Shown;
+    reach_high: Shown;
+  };
+  after: Section;
+  doubts: Doubt[];
+}
+/**
+ * What there is, what is wanted, what one can pour with.
+ */
+export interface PlanRecipeBody {
+  sump: {
+    volume_l: {
+      value: number;
+      u: number;
+    };
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+  };
+  /**
+   * The full mark, in the state in which the level was taken.
+   */
+  fill_to_l: number;
+  target: {
+    low_pct: number;
+    aim_pct: number;
+    high_pct: number;
+  };
+  mixing: {
+    /**
+     * Strongest premix that this fluid allows.
+     */
+    strong_pct: number;
+    /**
+     * Weakest mix; 0 = plain water is fine.
+     */
+    weak_pct: number;
+    /**
+     * How near to the aim is near enough, in points.
+     */
+    closeness_pct: number;
+  };
+  /**
+   * Amounts are whole marks.
+   */
+  bucket: {
+    usable_l: number;
+    water_mark_l: number;
+    jug_mark_l: number;
+  };
+  draw_off: {
+    allowed: boolean;
+    mark_l: number;
+  };
+}
+export interface PlanRecipeResult {
+  verdict: "on_target" | "in_band" | "out_of_band";
+  /**
+   * Where the sump stood.
+   */
+  case:
+    | "lean_low"
+    | "lean_full"
+    | "in_range_low"
+    | "in_range_full"
+    | "rich_low"
+    | "rich_full"
+    | "new_charge";
+  draw_off_l: number;
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  final: {
+    volume_l: number;
+    strength_pct: Measured;
+    /**
+     * Low end of the likely range, two standard uncertainties below.
+     */
+    low_pct: number;
+    high_pct: number;
+    /**
+     * Fraction, 0 to 1.
+     */
+    chance_in_band: number;
+  };
+  /**
+   * Weakest and strongest result that whole marks in the room left can reach.
+   */
+  reachable: {
+    low_pct: number;
+    high_pct: number;
+  };
+  shares: {
+    input: "volume" | "strength" | "pail_marks" | "jug_marks";
+    share: number;
+  }[];
+  cautions: (
+    | "nothing_to_pour"
+    | "above_full_mark"
+    | "best_reachable"
+    | "marks_too_coarse"
+    | "needs_stronger_premix"
+    | "needs_weaker_mix"
+    | "no_room"
+    | "bucket_heavy"
+    | "many_buckets"
+    | "large_change"
+    | "strong_harms_skin"
+    | "gloves_and_eyes"
+    | "rough"
+    | "sensitive_to_dip"
+  )[];
+  alternatives: {}[];
+}
+/**
+ * So many buckets, each with this water and this concentrate, in pouring order.
+ */
+export interface Pour {
+  count: number;
+  water_l: number;
+  concentrate_l: number;
+}
+export interface Step {
+  kind: "bucket" | "run" | "read_again";
+  /**
+   * Which of pours.
+   */
+  pour?: number;
+  minutes?: number;
+}
+export interface PourShown {
+  count: number;
+  water: Shown;
+  concentrate: Shown;
+  total: Shown;
+  strength: Shown;
+  weight: Shown;
+  /**
+   * Water as a share of the usable bucket.
+   */
+  water_share: number;
+  concentrate_share: number;
+}
+export interface ReadMachineBody {
+  machine: MachineTyped;
+}
+export interface ReadMachineResult {
+  full_depth_mm: number;
+  rim_depth_mm: number;
+  full_volume_l: number;
+  rim_volume_l: number;
+  litres_per_mm: number;
+  low_pct: number;
+  aim_pct: number;
+  high_pct: number;
+  strong_pct: number;
+  weak_pct: number;
+  closeness_pct: number;
+  usable_l: number;
+  water_mark_l: number;
+  jug_mark_l: number;
+  shown: {
+    full_depth: Shown;
+    full_volume: Shown;
+    low: Shown;
+    aim: Shown;
+    high: Shown;
+    usable: Shown;
+    water_mark: Shown;
+    jug_mark: Shown;
+    strong: Shown;
+    weak: Shown;
+    factor?: Shown;
+  };
+  doubts: Doubt[];
+  factor?: number;
+}
+/**
+ * Reads one typed number.
+ */
+export interface ReadQuantityBody {
+  text: string;
+  /**
+   * A name from shared/quantities.json that is typed by people, such as depth_mm.
+   */
+  quantity: string;
+  unit?: Unit;
+}
+export interface ReadQuantityResult {
+  quantity: string;
+  /**
+   * In the unit that the quantity's name ends in.
+   */
+  value: number;
+  read_as: Shown;
+  doubts: Doubt[];
+}
+/**
+ * No fields.
+ */
+export interface Empty {}
+/**
+ * Why a request was refused.
+ */
+export interface DeskError {
+  code: ErrorCode;
+  /**
+   * Where in the request, such as body.sump.points[2].depth
+   */
+  path: string;
+  /**
+   * What stood there; null when nothing did.
+   */
+  got: unknown;
+  limit: Limit;
+  message: string;
+}
+/**
+ * What is allowed: minimum, maximum (may be reached), above, below (may not), unit, allowed (list), type, most.
+ */
+export interface Limit {
+  minimum?: number;
+  maximum?: number;
+  above?: number;
+  below?: number;
+  unit?: string;
+  allowed?: string[];
+  type?: string;
+  most?: number;
+  least?: number;
+}
+/**
+ * One question to pycore.
+ */
+export interface DeskRequest {
+  v: 1;
+  id: string;
+  op: string;
+  body: {};
+}
