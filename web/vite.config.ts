@@ -2,7 +2,7 @@ import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { fromEnvironment } from "./build/vite/environment";
 import { listFiles } from "./build/vite/list_files";
-import { policyInHead } from "./build/vite/policy_in_head";
+import { policy, policyInHead } from "./build/vite/policy_in_head";
 import { pythonFiles } from "./build/vite/python_files";
 
 const { buildId, phoneFolder, siteFolder } = fromEnvironment();
@@ -12,6 +12,7 @@ export default defineConfig({
   base: "./",
   define: {
     __BUILD_ID__: JSON.stringify(buildId),
+    __POLICY__: JSON.stringify(policy),
     __PYTHON__: JSON.stringify(python.description),
   },
   // The policy refuses data: addresses, so nothing may become one.

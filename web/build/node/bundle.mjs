@@ -9,7 +9,10 @@ import { bytesOf, startPython } from "./python.mjs";
 
 const [lockFile, wheels, examples, zipFile, listFile] = process.argv.slice(2);
 const texts = requestTexts(examples);
-const packer = readFileSync(join(dirname(fileURLToPath(import.meta.url)), "pack_modules.py"), "utf8");
+const packer = readFileSync(
+  join(dirname(fileURLToPath(import.meta.url)), "pack_modules.py"),
+  "utf8",
+);
 
 const whole = await startPython({
   lockFileContents: readFileSync(lockFile, "utf8"),

@@ -22,7 +22,9 @@ export function requestTexts(folder) {
     .map((name) => {
       const content = JSON.parse(readFileSync(join(folder, name), "utf8"));
       if (content.request === undefined) throw new Error(`${name} has no "request"`);
-      return typeof content.request === "string" ? content.request : JSON.stringify(content.request);
+      return typeof content.request === "string"
+        ? content.request
+        : JSON.stringify(content.request);
     });
   return [...always, ...examples, ...refused];
 }
@@ -31,7 +33,8 @@ export function requestTexts(folder) {
 export function askAll(handle, texts) {
   return texts.map((text) => {
     const reply = handle(text);
-    if (typeof JSON.parse(reply).ok !== "boolean") throw new Error(`no answer to ${text}: ${reply}`);
+    if (typeof JSON.parse(reply).ok !== "boolean")
+      throw new Error(`no answer to ${text}: ${reply}`);
     return reply;
   });
 }

@@ -7,10 +7,15 @@ import { Resvg, initWasm } from "@resvg/resvg-wasm";
 
 const folder = fileURLToPath(new URL("../../public/icons/", import.meta.url));
 const drawing = readFileSync(`${folder}icon.svg`, "utf8");
-await initWasm(readFileSync(createRequire(import.meta.url).resolve("@resvg/resvg-wasm/index_bg.wasm")));
+await initWasm(
+  readFileSync(createRequire(import.meta.url).resolve("@resvg/resvg-wasm/index_bg.wasm")),
+);
 
 // A phone may cut a maskable icon down to a circle of four fifths of its width.
-const maskable = drawing.replace('<g fill="none"', '<g transform="translate(56 56) scale(0.78125)" fill="none"');
+const maskable = drawing.replace(
+  '<g fill="none"',
+  '<g transform="translate(56 56) scale(0.78125)" fill="none"',
+);
 if (maskable === drawing) throw new Error("the drawing's group was not found");
 
 for (const [name, svg, width] of [

@@ -17,7 +17,9 @@ export async function serveWheels(folder) {
       response.end(readFileSync(join(folder, name)));
       return;
     }
-    const files = wheels.filter((wheel) => normalise(wheel.split("-")[0]) === normalise(name ?? ""));
+    const files = wheels.filter(
+      (wheel) => normalise(wheel.split("-")[0]) === normalise(name ?? ""),
+    );
     response.statusCode = files.length > 0 ? 200 : 404;
     response.setHeader("content-type", "application/vnd.pypi.simple.v1+json");
     response.end(
@@ -28,7 +30,9 @@ export async function serveWheels(folder) {
           filename,
           url: `http://127.0.0.1:${server.address().port}/files/${filename}`,
           hashes: {
-            sha256: createHash("sha256").update(readFileSync(join(folder, filename))).digest("hex"),
+            sha256: createHash("sha256")
+              .update(readFileSync(join(folder, filename)))
+              .digest("hex"),
           },
         })),
       }),

@@ -7,15 +7,23 @@ interface HeaderList {
   ignored_in_meta: string[];
 }
 
-const LIST = fileURLToPath(new URL("../headers.json", import.meta.url));
+const list = JSON.parse(
+  readFileSync(fileURLToPath(new URL("../headers.json", import.meta.url)), "utf8"),
+) as HeaderList;
+
+function policyWithout(leftOut: readonly string[]): string {
+  return Object.entries(list.policy)
+    .filter(([name]) => !leftOut.includes(name))
+    .map(([name, value]) => `${name} ${value}`)
+    .join("; ");
+}
+
+/** The policy as the server sends it. */
+export const policy = policyWithout([]);
 
 /** The policy for hosts that send no headers, as the first element of the page's head. */
 export function policyInHead(): Plugin {
-  const list = JSON.parse(readFileSync(LIST, "utf8")) as HeaderList;
-  const content = Object.entries(list.policy)
-    .filter(([name]) => !list.ignored_in_meta.includes(name))
-    .map(([name, value]) => `${name} ${value}`)
-    .join("; ");
+  const content = policyWithout(list.ignored_in_meta);
   return {
     name: "policy-in-head",
     transformIndexHtml: {

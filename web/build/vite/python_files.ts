@@ -20,7 +20,9 @@ const FOLDER_HASH_CHARACTERS = 12;
 export function pythonFiles(folder: string): { plugin: Plugin; description: PythonDescription } {
   const names = readdirSync(folder).sort();
   const contents = new Map(names.map((name) => [name, readFileSync(join(folder, name))]));
-  const hashes = Object.fromEntries([...contents].map(([name, bytes]) => [name, integrityOf(bytes)]));
+  const hashes = Object.fromEntries(
+    [...contents].map(([name, bytes]) => [name, integrityOf(bytes)]),
+  );
   const all = digestOf(Object.entries(hashes).map(([name, hash]) => `${name} ${hash}`));
   const lockFile = createRequire(import.meta.url).resolve("pyodide/pyodide-lock.json");
   const lock = JSON.parse(readFileSync(lockFile, "utf8")) as { info: unknown };

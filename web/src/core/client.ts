@@ -1,0 +1,188 @@
+import { signal, type ReadonlySignal, type Signal } from "@preact/signals";
+import { connect, type Connection } from "./connection";
+import type { DeskError, Operations } from "./messages";
+import { Queue, type Waiting } from "./queue";
+
+export type Phase =
+  | { kind: "starting"; seconds: number }
+  | { kind: "ready"; milliseconds: number }
+  | { kind: "failed"; reason: string };
+
+export type Answer<T> =
+  | { kind: "ok"; result: T }
+  | { kind: "error"; error: DeskError }
+  | { kind: "dropped" }
+  | { kind: "down"; reason: string };
+
+export interface Question<Op extends keyof Operations> {
+  readonly answer: ReadonlySignal<Answer<Operations[Op]["result"]> | null>;
+  put(body: Operations[Op]["body"] | null): void;
+}
+
+export interface Core {
+  readonly phase: ReadonlySignal<Phase>;
+  /**
+   * Asks pycore. With a slot, a newer question in the same slot makes the older one resolve as
+   * "dropped". Never rejects. Questions asked before Python is ready wait.
+   */
+  ask<Op extends keyof Operations>(
+    op: Op,
+    body: Operations[Op]["body"],
+    slot?: string,
+  ): Promise<Answer<Operations[Op]["result"]>>;
+  /**
+   * A live question: `answer` is null from the moment a question is put until its own reply is
+   * there, so an old result never stands beside a new question.
+   */
+  question<Op extends keyof Operations>(op: Op): Question<Op>;
+  /** Ends the worker and starts anew: for the Try again button. */
+  restart(): void;
+}
+
+/** Starts Python in a worker at once. */
+export function startCore(): Core {
+  const line = new Line();
+  let questions = 0;
+  const ask: Core["ask"] = (op, body, slot) => line.ask(op, body, slot);
+  return {
+    phase: line.phase,
+    ask,
+    question(op) {
+      questions += 1;
+      return liveQuestion(op, ask, `question ${questions}`);
+    },
+    restart: () => {
+      line.restart();
+    },
+  };
+}
+
+function liveQuestion<Op extends keyof Operations>(
+  op: Op,
+  ask: Core["ask"],
+  slot: string,
+): Question<Op> {
+  const answer = signal<Answer<Operations[Op]["result"]> | null>(null);
+  let turn = 0;
+  return {
+    answer,
+    put(body) {
+      turn += 1;
+      const mine = turn;
+      answer.value = null;
+      if (body === null) return;
+      void ask(op, body, slot).then((got) => {
+        if (mine === turn) answer.value = got;
+      });
+    },
+  };
+}
+
+/** The line to the worker: one question at a time, and a new worker when the old one died. */
+class Line {
+  readonly phase: Signal<Phase> = signal({ kind: "starting", seconds: 0 });
+  readonly #queue = new Queue();
+  #connection: Connection | null = null;
+  /** A worker that dies without having answered anything since the last new start stays dead. */
+  #answeredSinceStart = true;
+  #asked = 0;
+  #clock: ReturnType<typeof setInterval> | undefined;
+
+  constructor() {
+    this.#start();
+  }
+
+  ask<T>(op: string, body: unknown, slot: string | undefined): Promise<Answer<T>> {
+    this.#asked += 1;
+    const id = String(this.#asked);
+    return new Promise((resolve) => {
+      const text = JSON.stringify({ v: 1, id, op, body });
+      const settle = resolve as (answer: Answer<unknown>) => void;
+      if (this.phase.value.kind === "failed") {
+        settle({ kind: "down", reason: this.phase.value.reason });
+        return;
+      }
+      this.#queue.add({ id, text, slot, settle });
+      void this.#next();
+    });
+  }
+
+  restart(): void {
+    this.#answeredSinceStart = true;
+    this.#stop("started anew");
+    this.#start();
+  }
+
+  #start(): void {
+    const from_ms = performance.now();
+    const connection = connect();
+    this.#connection = connection;
+    this.phase.value = { kind: "starting", seconds: 0 };
+    this.#clock = setInterval(() => {
+      const seconds = Math.floor((performance.now() - from_ms) / 1000);
+      this.phase.value = { kind: "starting", seconds };
+    }, 1000);
+    connection.started.then(
+      (milliseconds) => {
+        if (this.#connection !== connection) return;
+        clearInterval(this.#clock);
+        this.phase.value = { kind: "ready", milliseconds };
+        void this.#next();
+      },
+      (error: unknown) => {
+        if (this.#connection === connection) this.#fail(reasonOf(error));
+      },
+    );
+  }
+
+  async #next(): Promise<void> {
+    const connection = this.#connection;
+    if (connection === null || this.phase.value.kind !== "ready") return;
+    const question = this.#queue.take();
+    if (question === null) return;
+    try {
+      const reply = await connection.handle(question.text);
+      if (this.#connection !== connection) return;
+      this.#answeredSinceStart = true;
+      this.#queue.done(question, answerFrom(reply, question));
+      void this.#next();
+    } catch (error) {
+      if (this.#connection === connection) this.#recover(reasonOf(error));
+    }
+  }
+
+  #recover(reason: string): void {
+    if (!this.#answeredSinceStart) {
+      this.#fail(reason);
+      return;
+    }
+    this.#answeredSinceStart = false;
+    this.#stop(reason);
+    this.#start();
+  }
+
+  #fail(reason: string): void {
+    this.phase.value = { kind: "failed", reason };
+    this.#stop(reason);
+  }
+
+  #stop(reason: string): void {
+    clearInterval(this.#clock);
+    const connection = this.#connection;
+    this.#connection = null;
+    connection?.end(reason);
+    this.#queue.clear({ kind: "down", reason });
+  }
+}
+
+const reasonOf = (error: unknown): string =>
+  error instanceof Error ? error.message : String(error);
+
+function answerFrom(reply: string, question: Waiting): Answer<unknown> {
+  const message = JSON.parse(reply) as
+    { id: string; ok: true; result: unknown } | { id: string; ok: false; error: DeskError };
+  if (message.id !== question.id) throw new Error("an answer to another question");
+  return message.ok
+    ? { kind: "ok", result: message.result }
+    : { kind: "error", error: message.error };
+}

@@ -1,0 +1,57 @@
+import { wrap } from "comlink";
+import { coreWorkerAddress } from "../policy";
+import type { CoreWorker } from "./api";
+
+export const START_LIMIT_MS = 30_000;
+export const ANSWER_LIMIT_MS = 10_000;
+
+/** One worker's life. Every promise settles: a worker that dies or hangs is an error, not a wait. */
+export interface Connection {
+  /** Resolves with the milliseconds that the start took. */
+  readonly started: Promise<number>;
+  /** Asks Python; rejects when the worker is gone or too slow, and is of no use afterwards. */
+  handle(text: string): Promise<string>;
+  /** Ends the worker; whatever is still asked of it rejects. */
+  end(reason: string): void;
+}
+
+/** Creates a worker and starts Python in it. */
+export function connect(): Connection {
+  const createdAt_ms = performance.now();
+  const worker = new Worker(coreWorkerAddress(), { type: "module", name: "core" });
+  const remote = wrap<CoreWorker>(worker);
+  let die: (reason: Error) => void = () => undefined;
+  const dead = new Promise<never>((_, reject) => {
+    die = reject;
+  });
+  dead.catch(() => undefined);
+  const end = (reason: string): void => {
+    worker.terminate();
+    die(new Error(reason));
+  };
+  worker.addEventListener("error", (event) => {
+    event.preventDefault();
+    end(event.message || "the worker's script could not be read");
+  });
+  worker.addEventListener("messageerror", () => {
+    end("a message could not be read");
+  });
+  const within = <T>(limit_ms: number, what: string, reply: Promise<T>): Promise<T> => {
+    const timer = setTimeout(() => {
+      end(`${what} took more than ${limit_ms / 1000} s`);
+    }, limit_ms);
+    return Promise.race([reply, dead]).finally(() => {
+      clearTimeout(timer);
+    });
+  };
+  const start = async (): Promise<number> => {
+    const { build } = await within(START_LIMIT_MS, "starting", remote.started());
+    if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
+    return performance.now() - createdAt_ms;
+  };
+  return {
+    started: start(),
+    handle: (text) => within(ANSWER_LIMIT_MS, "an answer", remote.handle(text)),
+    end,
+  };
+}
