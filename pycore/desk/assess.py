@@ -1,0 +1,128 @@
+"""Dip and reading to litres and strength, with what the page shows of them."""
+
+from __future__ import annotations
+
+from pycore.desk.machine import Reader, placed
+from pycore.desk.messages import (
+    AssessSumpResult,
+    DipTyped,
+    FluidTyped,
+    Level,
+    ReadingTyped,
+    Section,
+    Strength,
+    Units,
+)
+from pycore.quantity.fault import Fault
+from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import as_read, decimals_for, on_rule, shown, shown_with_u
+from pycore.quantity.units import UNITS
+from pycore.reading.strength import READING_U_BRIX, state_of, strength_from_reading
+from pycore.recipe.outlook import LIKELY_K
+from pycore.recipe.request import Target
+from pycore.sump.shapes import DIP_U_MM, Sump
+
+# One dot of the section drawing stands for this much of the full sump.
+DOT_PCT = 0.5
+
+
+def level_from(reader: Reader, sump: Sump, dip: DipTyped, units: Units, path: str) -> Level:
+    """What the dip says. Error: ``out_of_range`` above the rim, limits in the typed unit."""
+    read = reader.read(dip.depth, "depth_mm", f"{path}.depth")
+    u_mm = DIP_U_MM[dip.how or "hard_floor"]
+    if dip.u is not None:
+        u_mm = reader.value(dip.u, "depth_u_mm", f"{path}.u")
+    depth = Measured(read.value, u_mm)
+    try:
+        volume = sump.volume_measured(depth, f"{path}.depth")
+    except Fault as fault:
+        raise placed(fault, fault.path, read.unit.name) from None
+    full_l = sump.full_volume_l
+    room_l = full_l - volume.value
+    about = shown_with_u(volume.value, volume.u, units.plate)
+    return Level(
+        depth_mm=depth,
+        volume_l=volume,
+        full_volume_l=full_l,
+        room_l=room_l,
+        litres_per_mm=sump.litres_per_mm(depth.value),
+        shown={
+            "depth": as_read(read.number, read.unit.name, typed_fraction=True),
+            "volume": about,
+            "volume_u": shown(volume.u, units.plate, about.decimals),
+            "room": shown(room_l, units.plate, about.decimals),
+            "full_volume": shown(full_l, units.plate, about.decimals),
+            "full_depth": on_rule(sump.full_depth_mm, units.stick),
+        },
+    )
+
+
+def strength_from(
+    reader: Reader,
+    reading: ReadingTyped,
+    factor: Measured | None,
+    zero_brix: float,
+    target: Target | None,
+    path: str,
+) -> Strength:
+    """What the reading says; without a factor there is no per cent and no state."""
+    read = reader.read(reading.shows, "reading_brix", f"{path}.shows")
+    u_brix = READING_U_BRIX[reading.how or "optical"]
+    if reading.u is not None:
+        u_brix = reader.value(reading.u, "reading_u_brix", f"{path}.u")
+    brix = Measured(read.value, u_brix)
+    said = {"reading": as_read(read.number, "Brix", typed_fraction=False)}
+    if factor is None:
+        return Strength(brix, said)
+    strength = strength_from_reading(brix, factor, zero_brix, f"{path}.shows")
+    decimals = decimals_for(strength.u, 1) if strength.u > 0 else 3
+    spread = LIKELY_K * strength.u
+    said["factor"] = shown(factor.value, "1", 2)
+    said["strength"] = shown(strength.value, "%", decimals)
+    said["low"] = shown(max(0.0, strength.value - spread), "%", decimals)
+    said["high"] = shown(strength.value + spread, "%", decimals)
+    state = state_of(strength.value, target.low_pct, target.high_pct) if target else None
+    return Strength(brix, said, strength, state)
+
+
+def section_of(sump: Sump, depth_mm: float, volume_l: float, strength_pct: float | None) -> Section:
+    """The section drawing of a sump that stands at this depth with this strength."""
+    dots = None
+    if strength_pct is not None:
+        dots = round(volume_l * strength_pct / (DOT_PCT * sump.full_volume_l))
+    rim_mm = sump.rim_depth_mm
+    return Section(depth_mm / rim_mm, sump.full_depth_mm / rim_mm, dots)
+
+
+def notes_on(level: Level | None, strength: Strength | None, blurry: bool) -> list[str]:
+    """Codes of what the page says beside the numbers."""
+    said = {
+        "no_factor": strength is not None and strength.strength_pct is None,
+        "above_full_mark": level is not None and level.room_l < 0,
+        "may_be_leaner": strength is not None and blurry,
+    }
+    return [code for code, holds in said.items() if holds]
+
+
+def is_blurry(reading: ReadingTyped | None, fluid: FluidTyped | None) -> bool:
+    """Whether the reading is of the kind that errs on the high side: oil, a blurred line, age."""
+    seen = reading is not None and reading.how in ("optical_oily", "blurred")
+    return seen or (fluid is not None and fluid.factor_known_by == "old_fluid")
+
+
+def assessed(
+    sump: Sump, level: Level | None, strength: Strength | None, blurry: bool, reader: Reader
+) -> AssessSumpResult:
+    """The result message of an assessment."""
+    section = None
+    if level is not None:
+        pct = strength.strength_pct.value if strength and strength.strength_pct else None
+        section = section_of(sump, level.depth_mm.value, level.volume_l.value, pct)
+    return AssessSumpResult(
+        notes_on(level, strength, blurry), level, strength, section, reader.doubts
+    )
+
+
+def is_customary(unit: str) -> bool:
+    """Whether a unit belongs to the customary (US or imperial) ones."""
+    return UNITS[unit].customary

@@ -1,0 +1,173 @@
+"""A machine as typed, read into the rooms' own types, with every contradiction named."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from pycore.desk.messages import (
+    Doubt,
+    FluidTyped,
+    MachineTyped,
+    SumpTyped,
+    TargetTyped,
+    Typed,
+)
+from pycore.quantity.fault import Fault
+from pycore.quantity.known import KNOWN
+from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import as_read
+from pycore.quantity.typed import Reading, read_typed
+from pycore.quantity.units import UNITS, from_base
+from pycore.reading.strength import FACTOR_U_SHARE
+from pycore.recipe.request import Bucket, Mixing, Target, refuse_contradictions
+from pycore.sump.shapes import VOLUME_U_SHARE, Sump, box, proportional, table
+
+
+@dataclass
+class Reader:
+    """Reads typed numbers and collects the unusual ones on the way."""
+
+    doubts: list[Doubt] = field(default_factory=list)
+
+    def read(self, typed: Typed, quantity: str, path: str) -> Reading:
+        """The number, or a Fault as of ``read_typed``."""
+        reading = read_typed(typed.text, typed.unit, quantity, path)
+        if reading.is_unusual:
+            self.doubts.append(doubt_about(reading))
+        return reading
+
+    def value(self, typed: Typed, quantity: str, path: str) -> float:
+        """The number in the quantity's own unit."""
+        return self.read(typed, quantity, path).value
+
+
+def doubt_about(reading: Reading) -> Doubt:
+    """The doubt about an unusual number, with the usual range in the unit that was typed."""
+    known = KNOWN[reading.quantity]
+    low, high = known.usual_low or 0.0, known.usual_high or 0.0
+    got = as_read(reading.number, reading.unit.name, typed_fraction=True)
+    return Doubt(
+        reading.path, "unusual", got, from_base(low, reading.unit), from_base(high, reading.unit)
+    )
+
+
+def placed(fault: Fault, path: str, unit: str) -> Fault:
+    """A room's fault at a path of the message, its numbers in ``unit`` where that fits."""
+    limit, got = dict(fault.limit), fault.got
+    own, theirs = UNITS[unit], UNITS.get(str(limit.get("unit")))
+    if theirs is not None and theirs.dimension == own.dimension and isinstance(got, float):
+        for side in ("minimum", "maximum", "above", "below"):
+            if side in limit:
+                limit[side] = from_base(limit[side], own)
+        limit["unit"], got = own.name, from_base(got, own)
+    return Fault(fault.code, path, got, limit)
+
+
+def read_sump(reader: Reader, typed: SumpTyped, path: str) -> Sump:
+    """The sump's curve from depth to litres.
+
+    Errors: those of ``read_typed``; ``order`` for a rim below the full mark or a full mark above
+    the table; ``not_rising`` for a table that does not rise; paths begin with ``path``.
+    """
+    full = reader.read(typed.full_depth, "full_depth_mm", f"{path}.full_depth")
+    u_share = VOLUME_U_SHARE[typed.volume_known_by]
+    rim_mm = None
+    if typed.rim_depth is not None:
+        rim_mm = reader.value(typed.rim_depth, "rim_depth_mm", f"{path}.rim_depth")
+    try:
+        if typed.kind == "table":
+            rows = [
+                (
+                    reader.value(point.depth, "depth_mm", f"{path}.points[{i}].depth"),
+                    reader.value(point.volume, "volume_l", f"{path}.points[{i}].volume"),
+                )
+                for i, point in enumerate(typed.points or [])
+            ]
+            return table([row[0] for row in rows], [row[1] for row in rows], full.value, u_share)
+        if typed.kind == "box":
+            length = reader.value(_given(typed.length), "length_mm", f"{path}.length")
+            width = reader.value(_given(typed.width), "length_mm", f"{path}.width")
+            return box(length, width, full.value, u_share, rim_mm)
+        volume = reader.value(_given(typed.full_volume), "full_volume_l", f"{path}.full_volume")
+        return proportional(full.value, volume, u_share, rim_mm)
+    except Fault as fault:
+        if fault.path.startswith(path):
+            raise
+        raise placed(fault, f"{path}.{fault.path}", full.unit.name) from None
+
+
+def _given(typed: Typed | None) -> Typed:
+    # The schema asks for it wherever this is called.
+    if typed is None:
+        raise Fault("missing", "body")
+    return typed
+
+
+def refuse_neat_oil(fluid: FluidTyped, path: str) -> None:
+    """Raises ``neat_oil``: water in such a machine does damage and can start a fire."""
+    if fluid.type == "neat_oil":
+        allowed = {"allowed": ["soluble_oil", "semi_synthetic", "synthetic"]}
+        raise Fault("neat_oil", f"{path}.type", fluid.type, allowed)
+
+
+def read_factor(reader: Reader, fluid: FluidTyped, path: str) -> Measured | None:
+    """The fluid's factor with its standard uncertainty, or None when it is not known."""
+    if fluid.factor is None:
+        return None
+    value = reader.value(fluid.factor, "factor", f"{path}.factor")
+    return Measured(value, value * FACTOR_U_SHARE[fluid.factor_known_by or "sheet"])
+
+
+def read_zero_brix(reader: Reader, fluid: FluidTyped, path: str) -> float:
+    """What the instrument shows in water, Brix; 0 when it was set to 0."""
+    return 0.0 if fluid.zero is None else reader.value(fluid.zero, "zero_brix", f"{path}.zero")
+
+
+def read_target(reader: Reader, typed: TargetTyped, path: str) -> Target:
+    """The target band and aim, per cent by volume, not yet compared with each other."""
+    return Target(
+        reader.value(typed.low, "low_pct", f"{path}.low"),
+        reader.value(typed.aim, "aim_pct", f"{path}.aim"),
+        reader.value(typed.high, "high_pct", f"{path}.high"),
+    )
+
+
+@dataclass(frozen=True)
+class Machine:
+    """A machine in the rooms' own types."""
+
+    sump: Sump
+    factor: Measured | None
+    zero_brix: float
+    target: Target
+    mixing: Mixing
+    bucket: Bucket
+
+
+def read_machine(reader: Reader, typed: MachineTyped, path: str) -> Machine:
+    """The whole machine. Errors: every fault of its parts, at the path of the field."""
+    refuse_neat_oil(typed.fluid, f"{path}.fluid")
+    value = reader.value
+    machine = Machine(
+        read_sump(reader, typed.sump, f"{path}.sump"),
+        read_factor(reader, typed.fluid, f"{path}.fluid"),
+        read_zero_brix(reader, typed.fluid, f"{path}.fluid"),
+        read_target(reader, typed.target, f"{path}.target"),
+        Mixing(
+            value(typed.mixing.strong, "strong_pct", f"{path}.mixing.strong"),
+            value(typed.mixing.weak, "weak_pct", f"{path}.mixing.weak"),
+            value(typed.mixing.closeness, "closeness_pct", f"{path}.mixing.closeness"),
+        ),
+        Bucket(
+            value(typed.bucket.usable, "usable_l", f"{path}.bucket.usable"),
+            value(typed.bucket.water_mark, "water_mark_l", f"{path}.bucket.water_mark"),
+            value(typed.bucket.jug_mark, "jug_mark_l", f"{path}.bucket.jug_mark"),
+        ),
+    )
+    try:
+        refuse_contradictions(machine.target, machine.mixing, machine.bucket)
+    except Fault as fault:
+        # The typed fields carry no unit in their names.
+        place = fault.path.removesuffix("_pct").removesuffix("_l")
+        raise placed(fault, f"{path}.{place}", typed.units.pail) from None
+    return machine

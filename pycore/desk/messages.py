@@ -1,0 +1,246 @@
+"""The messages as frozen dataclasses, field for field as in ``shared/schema``.
+
+Numbers come in as typed text with a unit; results carry full precision beside what is shown.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any
+
+from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import Shown
+from pycore.recipe.plan import Plan
+from pycore.recipe.request import PlanRequest
+
+
+@dataclass(frozen=True)
+class Typed:
+    """What a person typed and the unit that stood beside the field."""
+
+    text: str
+    unit: str | None = None
+
+
+@dataclass(frozen=True)
+class PointTyped:
+    """One row of a depth table."""
+
+    depth: Typed
+    volume: Typed
+
+
+@dataclass(frozen=True)
+class SumpTyped:
+    """How a dip becomes litres: proportional, box or table."""
+
+    kind: str
+    full_depth: Typed
+    volume_known_by: str
+    full_volume: Typed | None = None
+    length: Typed | None = None
+    width: Typed | None = None
+    points: list[PointTyped] | None = None
+    rim_depth: Typed | None = None
+
+
+@dataclass(frozen=True)
+class FluidTyped:
+    """The fluid's type and, where known, its factor."""
+
+    type: str
+    name: str | None = None
+    factor: Typed | None = None
+    factor_known_by: str | None = None
+    zero: Typed | None = None
+
+
+@dataclass(frozen=True)
+class TargetTyped:
+    """Target band and aim."""
+
+    low: Typed
+    aim: Typed
+    high: Typed
+
+
+@dataclass(frozen=True)
+class MixingTyped:
+    """Strongest and weakest mix of the fluid and how near is near enough."""
+
+    strong: Typed
+    weak: Typed
+    closeness: Typed
+
+
+@dataclass(frozen=True)
+class BucketTyped:
+    """Usable fill of the bucket and the distances between the marks of bucket and jug."""
+
+    usable: Typed
+    water_mark: Typed
+    jug_mark: Typed
+
+
+@dataclass(frozen=True)
+class Units:
+    """One unit per tool."""
+
+    plate: str = "L"
+    stick: str = "mm"
+    pail: str = "L"
+    jug: str = "mL"
+
+
+@dataclass(frozen=True)
+class MachineTyped:
+    """A machine as it was set up by hand."""
+
+    name: str
+    sump: SumpTyped
+    fluid: FluidTyped
+    target: TargetTyped
+    mixing: MixingTyped
+    bucket: BucketTyped
+    units: Units
+
+
+@dataclass(frozen=True)
+class DipTyped:
+    """The dip and how it was taken, or its own uncertainty."""
+
+    depth: Typed
+    how: str | None = None
+    u: Typed | None = None
+
+
+@dataclass(frozen=True)
+class ReadingTyped:
+    """What the instrument shows and which instrument, or its own uncertainty."""
+
+    shows: Typed
+    how: str | None = None
+    u: Typed | None = None
+
+
+@dataclass(frozen=True)
+class DescribeBody:
+    """No fields."""
+
+
+@dataclass(frozen=True)
+class ReadQuantityBody:
+    """One typed number of a known quantity."""
+
+    text: str
+    quantity: str
+    unit: str | None = None
+
+
+@dataclass(frozen=True)
+class ReadMachineBody:
+    """One machine to read as a whole."""
+
+    machine: MachineTyped
+
+
+@dataclass(frozen=True)
+class AssessSumpBody:
+    """Dip and reading, either alone or both."""
+
+    sump: SumpTyped
+    fluid: FluidTyped | None = None
+    target: TargetTyped | None = None
+    units: Units = field(default_factory=Units)
+    dip: DipTyped | None = None
+    reading: ReadingTyped | None = None
+
+
+@dataclass(frozen=True)
+class PlanCheckBody:
+    """A whole check as it was typed."""
+
+    machine: MachineTyped
+    dip: DipTyped
+    reading: ReadingTyped
+    aim: Typed | None = None
+    fill_to_depth: Typed | None = None
+
+
+@dataclass(frozen=True)
+class Doubt:
+    """Possible but unusual: asked once, never refused."""
+
+    path: str
+    code: str
+    got: Shown
+    usual_low: float
+    usual_high: float
+
+
+@dataclass(frozen=True)
+class Level:
+    """What the dip says."""
+
+    depth_mm: Measured
+    volume_l: Measured
+    full_volume_l: float
+    room_l: float
+    litres_per_mm: float
+    shown: dict[str, Shown]
+
+
+@dataclass(frozen=True)
+class Strength:
+    """What the reading says; no strength without a factor."""
+
+    reading_brix: Measured
+    shown: dict[str, Shown]
+    strength_pct: Measured | None = None
+    state: str | None = None
+
+
+@dataclass(frozen=True)
+class Section:
+    """The section drawing: level and full mark as shares of its height, dots of concentrate."""
+
+    level: float
+    full_mark: float
+    dots: int | None = None
+
+
+@dataclass(frozen=True)
+class AssessSumpResult:
+    """Litres and strength."""
+
+    notes: list[str]
+    level: Level | None = None
+    strength: Strength | None = None
+    section: Section | None = None
+    doubts: list[Doubt] | None = None
+
+
+@dataclass(frozen=True)
+class PourShown:
+    """One kind of bucket in the tools' units."""
+
+    count: int
+    water: Shown
+    concentrate: Shown
+    total: Shown
+    strength: Shown
+    weight: Shown
+    water_share: float
+    concentrate_share: float
+
+
+@dataclass(frozen=True)
+class PlanCheckResult:
+    """The recipe of a check, ready to show."""
+
+    assessment: AssessSumpResult
+    request: PlanRequest
+    plan: Plan
+    shown: dict[str, Any]
+    after: Section
+    doubts: list[Doubt]

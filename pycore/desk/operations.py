@@ -1,0 +1,131 @@
+"""What the desk can be asked: one function for each operation, from message to message."""
+
+from __future__ import annotations
+
+import platform
+from collections.abc import Callable
+from typing import Any
+
+import pycore
+from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
+from pycore.desk.check import plan_check
+from pycore.desk.machine import (
+    Reader,
+    doubt_about,
+    read_factor,
+    read_machine,
+    read_sump,
+    read_target,
+    read_zero_brix,
+    refuse_neat_oil,
+)
+from pycore.desk.messages import (
+    AssessSumpBody,
+    AssessSumpResult,
+    DescribeBody,
+    PlanCheckBody,
+    ReadMachineBody,
+    ReadQuantityBody,
+)
+from pycore.quantity.fault import Fault
+from pycore.quantity.known import KNOWN
+from pycore.quantity.rounding import as_read, on_rule, shown, tidy
+from pycore.quantity.typed import read_typed
+from pycore.quantity.units import UNITS
+from pycore.recipe.plan import Plan, plan_recipe
+from pycore.recipe.request import PlanRequest
+
+SCHEMA = 1
+
+
+def _describe(_: DescribeBody) -> dict[str, Any]:
+    return {
+        "pycore": pycore.__version__,
+        "python": platform.python_version(),
+        "schema": SCHEMA,
+        "operations": sorted(OPERATIONS),
+        "quantities": [name for name, known in KNOWN.items() if known.typed],
+        "units": list(UNITS),
+    }
+
+
+def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:
+    reading = read_typed(body.text, body.unit, body.quantity, "body.text")
+    return {
+        "quantity": body.quantity,
+        "value": reading.value,
+        "read_as": as_read(reading.number, reading.unit.name, typed_fraction="/" in body.text),
+        "doubts": [doubt_about(reading)] if reading.is_unusual else [],
+    }
+
+
+def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
+    reader = Reader()
+    typed = body.machine
+    machine = read_machine(reader, typed, "body.machine")
+    sump, target, mixing, bucket = machine.sump, machine.target, machine.mixing, machine.bucket
+    units = typed.units
+    said = {
+        "full_depth": on_rule(sump.full_depth_mm, units.stick),
+        "full_volume": tidy(sump.full_volume_l, units.plate),
+        "low": tidy(target.low_pct, "%"),
+        "aim": tidy(target.aim_pct, "%"),
+        "high": tidy(target.high_pct, "%"),
+        "usable": tidy(bucket.usable_l, units.pail),
+        "water_mark": tidy(bucket.water_mark_l, units.pail),
+        "jug_mark": tidy(bucket.jug_mark_l, units.jug),
+        "strong": tidy(mixing.strong_pct, "%"),
+        "weak": tidy(mixing.weak_pct, "%"),
+    }
+    result: dict[str, Any] = {
+        "full_depth_mm": sump.full_depth_mm,
+        "rim_depth_mm": sump.rim_depth_mm,
+        "full_volume_l": sump.full_volume_l,
+        "rim_volume_l": sump.rim_volume_l,
+        "litres_per_mm": sump.litres_per_mm(sump.full_depth_mm),
+        **{name: getattr(target, name) for name in ("low_pct", "aim_pct", "high_pct")},
+        **{name: getattr(mixing, name) for name in ("strong_pct", "weak_pct", "closeness_pct")},
+        **{name: getattr(bucket, name) for name in ("usable_l", "water_mark_l", "jug_mark_l")},
+        "shown": said,
+        "doubts": reader.doubts,
+    }
+    if machine.factor is not None:
+        result["factor"] = machine.factor.value
+        said["factor"] = shown(machine.factor.value, "1", 2)
+    return result
+
+
+def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
+    reader = Reader()
+    if body.fluid is not None:
+        refuse_neat_oil(body.fluid, "body.fluid")
+    sump = read_sump(reader, body.sump, "body.sump")
+    target = None if body.target is None else read_target(reader, body.target, "body.target")
+    factor, zero_brix = None, 0.0
+    if body.fluid is not None:
+        factor = read_factor(reader, body.fluid, "body.fluid")
+        zero_brix = read_zero_brix(reader, body.fluid, "body.fluid")
+    level = strength = None
+    if body.dip is not None:
+        level = level_from(reader, sump, body.dip, body.units, "body.dip")
+    if body.reading is not None:
+        strength = strength_from(reader, body.reading, factor, zero_brix, target, "body.reading")
+    return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader)
+
+
+def _plan_recipe(ask: PlanRequest) -> Plan:
+    try:
+        return plan_recipe(ask)
+    except Fault as fault:
+        raise Fault(fault.code, f"body.{fault.path}", fault.got, fault.limit) from None
+
+
+# Each operation: the frozen dataclass of its body, and what answers it.
+OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
+    "describe": (DescribeBody, _describe),
+    "read_quantity": (ReadQuantityBody, _read_quantity),
+    "read_machine": (ReadMachineBody, _read_machine),
+    "assess_sump": (AssessSumpBody, _assess_sump),
+    "plan_recipe": (PlanRequest, _plan_recipe),
+    "plan_check": (PlanCheckBody, plan_check),
+}

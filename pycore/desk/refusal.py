@@ -1,0 +1,91 @@
+"""A message that does not fit its schema, in the form that the generated validators raise."""
+
+from __future__ import annotations
+
+import re
+from typing import Any
+
+from pycore.quantity.fault import Fault
+
+_PATH_PART = re.compile(r"[^.\[\]]+")
+
+_BOUNDS = {
+    "minimum": "minimum",
+    "maximum": "maximum",
+    "exclusiveMinimum": "above",
+    "exclusiveMaximum": "below",
+}
+_SIZES = {
+    "maxLength": ("too_long", "most"),
+    "minLength": ("empty", "least"),
+    "maxItems": ("too_many", "most"),
+    "minItems": ("too_few", "least"),
+}
+_LONGEST_GOT = 80
+
+
+class SchemaRefusal(ValueError):
+    """Same arguments and attributes as fastjsonschema's exception, without that package."""
+
+    def __init__(
+        self,
+        message: str,
+        value: Any = None,
+        name: str | None = None,
+        definition: Any = None,
+        rule: str | None = None,
+    ) -> None:
+        super().__init__(message)
+        self.message = message
+        self.value = value
+        self.name = name or ""
+        self.definition = definition
+        self.rule = rule
+
+    @property
+    def path(self) -> list[str]:
+        """Names and numbers from the message's root to the place, the root itself first."""
+        return _PATH_PART.findall(self.name)
+
+    @property
+    def rule_definition(self) -> Any:
+        """What the broken rule says, such as the limit itself."""
+        return (self.definition or {}).get(self.rule)
+
+
+def _join(root: str, parts: list[str]) -> str:
+    return root + "".join(f"[{part}]" if part.isdigit() else f".{part}" for part in parts)
+
+
+def short(value: Any) -> Any:
+    """What stood there, fit for an error: long texts and whole objects only by their size."""
+    if isinstance(value, str) and len(value) > _LONGEST_GOT:
+        return value[:_LONGEST_GOT] + "…"
+    if isinstance(value, dict):
+        return f"an object with {len(value)} fields"
+    if isinstance(value, list):
+        return f"a list of {len(value)}"
+    return value
+
+
+def fault_from(refusal: SchemaRefusal, root: str) -> Fault:
+    """The refusal as a fault with a code, the path below ``root``, and what is allowed."""
+    path = _join(root, refusal.path[1:])
+    rule, allowed, value = refusal.rule or "", refusal.rule_definition, refusal.value
+    if rule == "required":
+        missing = next(name for name in allowed if name not in value)
+        return Fault("missing", f"{path}.{missing}")
+    if rule == "additionalProperties":
+        known = list(refusal.definition["properties"])
+        unknown = next(name for name in value if name not in known)
+        return Fault("unknown_field", f"{path}.{unknown}"[:200], short(unknown), {"allowed": known})
+    if rule in _BOUNDS:
+        return Fault("out_of_range", path, value, {_BOUNDS[rule]: allowed})
+    if rule in _SIZES:
+        code, side = _SIZES[rule]
+        return Fault(code, path, short(value), {side: allowed})
+    if rule in ("enum", "const"):
+        choices = allowed if isinstance(allowed, list) else [allowed]
+        return Fault("not_allowed", path, short(value), {"allowed": [str(c) for c in choices]})
+    kind = allowed if isinstance(allowed, str) else "a fitting value"
+    return Fault("wrong_type", path, short(value), {"type": kind})

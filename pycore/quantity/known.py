@@ -1,0 +1,84 @@
+"""Generated from shared/quantities.json by `python3 -m web contract`. Do not edit."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+
+@dataclass(frozen=True)
+class Known:
+    """Unit and range of one quantity, in that unit; None where a side is open."""
+
+    unit: str
+    typed: bool
+    minimum: float | None = None
+    maximum: float | None = None
+    above: float | None = None
+    below: float | None = None
+    usual_low: float | None = None
+    usual_high: float | None = None
+
+
+KNOWN: Mapping[str, Known] = MappingProxyType(
+    {
+        "depth_mm": Known(unit="mm", typed=True, minimum=0, maximum=5000),
+        "full_depth_mm": Known(
+            unit="mm", typed=True, maximum=5000, above=0, usual_low=50, usual_high=2500
+        ),
+        "rim_depth_mm": Known(unit="mm", typed=True, maximum=6000, above=0),
+        "depth_u_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=200, usual_low=0, usual_high=20
+        ),
+        "length_mm": Known(
+            unit="mm", typed=True, maximum=50000, above=0, usual_low=100, usual_high=10000
+        ),
+        "volume_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
+        "full_volume_l": Known(
+            unit="L", typed=True, minimum=1, maximum=200000, usual_low=5, usual_high=50000
+        ),
+        "reading_brix": Known(
+            unit="Brix", typed=True, minimum=0, maximum=95, usual_low=0.3, usual_high=18
+        ),
+        "reading_u_brix": Known(
+            unit="Brix", typed=True, minimum=0, maximum=10, usual_low=0, usual_high=1
+        ),
+        "zero_brix": Known(
+            unit="Brix", typed=True, minimum=-5, maximum=5, usual_low=-0.5, usual_high=0.5
+        ),
+        "factor": Known(unit="1", typed=True, maximum=8, above=0.3, usual_low=0.9, usual_high=3.5),
+        "strength_pct": Known(unit="%", typed=True, minimum=0, below=40),
+        "low_pct": Known(unit="%", typed=True, above=0, below=100, usual_low=2, usual_high=15),
+        "aim_pct": Known(unit="%", typed=True, above=0, below=100, usual_low=2, usual_high=15),
+        "high_pct": Known(unit="%", typed=True, above=0, below=100, usual_low=2, usual_high=15),
+        "strong_pct": Known(unit="%", typed=True, maximum=100, above=0, usual_low=2, usual_high=35),
+        "weak_pct": Known(unit="%", typed=True, minimum=0, below=100, usual_low=0, usual_high=4),
+        "closeness_pct": Known(
+            unit="%", typed=True, maximum=10, above=0, usual_low=0.1, usual_high=2
+        ),
+        "usable_l": Known(
+            unit="L", typed=True, minimum=0.1, maximum=1000, usual_low=2, usual_high=20
+        ),
+        "water_mark_l": Known(
+            unit="L", typed=True, minimum=0.001, maximum=1000, usual_low=0.05, usual_high=5
+        ),
+        "jug_mark_l": Known(
+            unit="L", typed=True, minimum=0.001, maximum=1000, usual_low=0.005, usual_high=1
+        ),
+        "temperature_c": Known(
+            unit="°C", typed=True, minimum=-20, maximum=100, usual_low=10, usual_high=40
+        ),
+        "mass_kg": Known(unit="kg", typed=True, minimum=0, maximum=5000),
+        "fill_to_l": Known(unit="L", typed=False, maximum=200000, above=0),
+        "mark_l": Known(unit="L", typed=False, minimum=0.001, maximum=1000),
+        "draw_off_l": Known(unit="L", typed=False, minimum=0, maximum=200000),
+        "water_l": Known(unit="L", typed=False, minimum=0, maximum=200000),
+        "concentrate_l": Known(unit="L", typed=False, minimum=0, maximum=200000),
+        "room_l": Known(unit="L", typed=False),
+        "litres_per_mm": Known(unit="L/mm", typed=False, minimum=0),
+        "rim_volume_l": Known(unit="L", typed=False, minimum=0),
+        "share": Known(unit="1", typed=False, minimum=0, maximum=1),
+        "chance_in_band": Known(unit="1", typed=False, minimum=0, maximum=1),
+        "u": Known(unit="as its value", typed=False, minimum=0),
+        "minutes": Known(unit="min", typed=False, minimum=0),
+    }
+)

@@ -1,0 +1,62 @@
+"""Measured values with a standard uncertainty, carried to first order.
+
+The propagation is that of JCGM 100:2008 (GUM), section 5, by the library ``uncertainties``:
+inputs that stand in a result twice are counted once.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Any
+
+from uncertainties import ufloat
+
+
+@dataclass(frozen=True)
+class Measured:
+    """A value and its standard uncertainty (one sigma) in the same unit; u is never negative."""
+
+    value: float
+    u: float
+
+
+def variable(measured: Measured, tag: str) -> Any:
+    """An input of a calculation: a number with an uncertainty that is known by its tag."""
+    return ufloat(measured.value, measured.u, tag)
+
+
+def result(number: Any) -> Measured:
+    """The end of a calculation as a plain measured value.
+
+    >>> result(variable(Measured(5.2, 0.1), "reading") * variable(Measured(1.5, 0.05), "factor")).u
+    0.3001666203960727
+    """
+    return Measured(float(number.nominal_value), float(number.std_dev))
+
+
+def shares(number: Any) -> dict[str, float]:
+    """Share of the variance of ``number`` that each tagged input brings, largest first; sum 1.
+
+    Empty when nothing is uncertain.
+    """
+    parts: dict[str, float] = {}
+    for source, error in number.error_components().items():
+        parts[source.tag] = parts.get(source.tag, 0.0) + float(error) ** 2
+    total = math.fsum(parts.values())
+    if total == 0:
+        return {}
+    ordered = sorted(parts.items(), key=lambda item: (-item[1], item[0]))
+    return {tag: part / total for tag, part in ordered}
+
+
+def chance_between(number: Measured, low: float, high: float) -> float:
+    """Chance, 0 to 1, that the true value lies from ``low`` to ``high`` (normal distribution).
+
+    With u = 0 it is 1 inside, edges included, and 0 outside.
+    """
+    if number.u == 0:
+        return 1.0 if low <= number.value <= high else 0.0
+    scale = number.u * math.sqrt(2)
+    upper = math.erf((high - number.value) / scale)
+    return 0.5 * (upper - math.erf((low - number.value) / scale))

@@ -1,0 +1,109 @@
+"""Rounding for people, and numbers ready to be shown in the unit of a tool."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+
+from pycore.quantity.units import UNITS, from_base
+
+
+@dataclass(frozen=True)
+class MixedFraction:
+    """Whole part and reduced fraction, as on an inch rule."""
+
+    whole: int
+    numerator: int
+    denominator: int
+
+
+@dataclass(frozen=True)
+class Shown:
+    """A rounded number in the unit of a tool; the page adds the decimal sign and the space."""
+
+    value: float
+    decimals: int
+    unit: str
+    fraction: MixedFraction | None = None
+
+
+def decimals_for(u: float, digits: int) -> int:
+    """How many decimals keep ``digits`` significant digits of an uncertainty, never below 0.
+
+    Rule: JCGM 100:2008, section 7.2.6 (u to at most two digits, the value to the same place).
+    Valid: u > 0, digits 1 or 2. Error: ``ValueError`` else.
+
+    >>> decimals_for(0.52, 2), decimals_for(0.52, 1), decimals_for(9.3, 1)
+    (2, 1, 0)
+    """
+    if not (u > 0 and math.isfinite(u)) or digits not in (1, 2):
+        raise ValueError(f"u must be above 0 and digits 1 or 2, got u {u} and digits {digits}")
+    # The uncertainty's own rounding can carry it to the next power of ten: 0.096 becomes 0.10.
+    exponent = int(f"{u:.{digits - 1}e}".split("e")[1])
+    return max(0, digits - 1 - exponent)
+
+
+def half_up(value: float, decimals: int) -> float:
+    """The value at so many decimals, halves away from zero, as people round.
+
+    >>> half_up(2.5, 0), half_up(0.125, 2), half_up(-0.04, 1)
+    (3.0, 0.13, 0.0)
+    """
+    scale = 10**decimals
+    # repr gives the digits a person would see, so 1.005 rounds as written, not as stored.
+    scaled = Fraction(repr(value)) * scale
+    whole = math.floor(abs(scaled) + Fraction(1, 2))
+    return float(Fraction(whole if scaled >= 0 else -whole, scale))
+
+
+def shown(base: float, unit: str, decimals: int) -> Shown:
+    """A value in mm, L, °C, kg, %, Brix as a number of ``unit`` at so many decimals."""
+    return Shown(half_up(from_base(base, UNITS[unit]), decimals), decimals, unit)
+
+
+def shown_with_u(base: float, u: float, unit: str, digits: int = 1) -> Shown:
+    """A measured value rounded to where its uncertainty begins; three decimals when u is 0."""
+    factor = float(UNITS[unit].factor)
+    return shown(base, unit, decimals_for(u / factor, digits) if u > 0 else 3)
+
+
+def tidy(base: float, unit: str, most_decimals: int = 3) -> Shown:
+    """A set or counted amount with no more decimals than it needs: 8.5 L, 8 L, never 8.0 L.
+
+    Millilitres from 1000 on are shown in litres.
+
+    >>> tidy(8.5, "L").decimals, tidy(8.0, "L").decimals, tidy(1.5, "mL").unit
+    (1, 0, 'L')
+    """
+    if unit == "mL" and base >= 1:
+        unit = "L"
+    value = from_base(base, UNITS[unit])
+    for decimals in range(most_decimals):
+        if math.isclose(half_up(value, decimals), value, rel_tol=1e-9, abs_tol=1e-12):
+            return Shown(half_up(value, decimals), decimals, unit)
+    return Shown(half_up(value, most_decimals), most_decimals, unit)
+
+
+def as_read(number: Fraction, unit: str, typed_fraction: bool) -> Shown:
+    """A typed number shown back as it was read: a fraction stays a fraction, reduced."""
+    whole, rest = divmod(abs(number), 1)
+    decimals = 0
+    while decimals < 9 and (number * 10**decimals).denominator != 1:
+        decimals += 1
+    fraction = None
+    if typed_fraction and rest and number > 0:
+        fraction = MixedFraction(int(whole), rest.numerator, rest.denominator)
+    return Shown(float(number), decimals, unit, fraction)
+
+
+def on_rule(depth_mm: float, unit: str) -> Shown:
+    """A depth as a stick shows it: whole millimetres, tenths of cm, sixteenths of an inch.
+
+    >>> on_rule(69.85, "in").fraction
+    MixedFraction(whole=2, numerator=3, denominator=4)
+    """
+    if unit == "in":
+        sixteenths = int(half_up(from_base(depth_mm, UNITS[unit]) * 16, 0))
+        return as_read(Fraction(sixteenths, 16), unit, typed_fraction=True)
+    return shown(depth_mm, unit, {"mm": 0, "cm": 1, "m": 3, "ft": 2}[unit])

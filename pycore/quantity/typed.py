@@ -1,0 +1,141 @@
+"""Reading what a person typed, strictly: listed forms or a refusal, never a guess."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from pycore.quantity.fault import Fault
+from pycore.quantity.known import KNOWN, Known
+from pycore.quantity.units import UNITS, Unit, from_base, names_of, to_base, unit_named
+
+FORMS = ["70", "70.5", "70,5", "2 3/4", "2-3/4", "342 mm"]
+
+# ASCII digits only: \d would let the digits of other scripts through.
+_NUMBER = re.compile(
+    r"(?P<sign>[-−])?"
+    r"(?:(?:(?P<whole>[0-9]{1,9})(?: |-))?(?P<top>[0-9]{1,3})/(?P<bottom>[0-9]{1,2})"
+    r"|(?P<decimal>[0-9]{1,9}(?:[.,][0-9]{1,9})?))"
+)
+_UNIT_START = re.compile(r"[^\W\d_]|[\"'″′%°]")
+_RULE_DENOMINATORS = {2, 4, 8, 16, 32, 64}
+_SPACES = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2009": " "})
+
+
+@dataclass(frozen=True)
+class Reading:
+    """A typed number: its value in the quantity's own unit, and the number and unit as read."""
+
+    quantity: str
+    value: float
+    number: Fraction
+    unit: Unit
+    path: str
+
+    @property
+    def is_unusual(self) -> bool:
+        """Whether the value lies outside the usual range, where the page asks once."""
+        known = KNOWN[self.quantity]
+        low, high = known.usual_low, known.usual_high
+        return low is not None and high is not None and not low <= self.value <= high
+
+
+def _split(text: str, path: str) -> tuple[str, str]:
+    clean = text.translate(_SPACES).strip(" ")
+    if not clean:
+        raise Fault("empty", path, text, {"allowed": FORMS})
+    found = _UNIT_START.search(clean)
+    # "1e3", "0x10" and "nan" are mistyped numbers, not numbers with an unknown unit.
+    if found is None or found.start() == 0 or re.search(r"\d", clean[found.start() :]):
+        return clean, ""
+    return clean[: found.start()].rstrip(" "), clean[found.start() :]
+
+
+def number_from(text: str, path: str) -> Fraction:
+    """The exact number in a text without a unit.
+
+    Allowed: whole numbers, one decimal sign (point or comma) with a digit on both sides, a whole
+    number with a fraction of a rule (halves to sixty-fourths) after a space or a hyphen, a minus
+    sign in front. Errors: ``two_separators``, ``not_a_number``, each with what is allowed.
+
+    >>> number_from("13 7/16", "depth")
+    Fraction(215, 16)
+    >>> number_from("70,5", "depth")
+    Fraction(141, 2)
+    """
+    found = _NUMBER.fullmatch(text)
+    if found is None:
+        marks = [sign for sign in text if sign in ".,"]
+        tidy = re.fullmatch(r"[-−]?[0-9.,]+", text) is not None
+        code = "two_separators" if len(marks) > 1 and tidy else "not_a_number"
+        raise Fault(code, path, text, {"allowed": FORMS})
+    if found["decimal"] is not None:
+        number = Fraction(found["decimal"].replace(",", "."))
+    else:
+        top, bottom = int(found["top"]), int(found["bottom"])
+        if bottom not in _RULE_DENOMINATORS or top >= bottom:
+            raise Fault("not_a_number", path, text, {"allowed": FORMS})
+        number = Fraction(found["whole"] or 0) + Fraction(top, bottom)
+    return -number if found["sign"] else number
+
+
+def _within(known: Known, value: float) -> bool:
+    return (
+        (known.minimum is None or value >= known.minimum)
+        and (known.maximum is None or value <= known.maximum)
+        and (known.above is None or value > known.above)
+        and (known.below is None or value < known.below)
+    )
+
+
+def _limit(known: Known, unit: Unit) -> dict[str, object]:
+    bounds = {
+        "minimum": known.minimum,
+        "maximum": known.maximum,
+        "above": known.above,
+        "below": known.below,
+    }
+    shown = {side: from_base(b, unit) for side, b in bounds.items() if b is not None}
+    return {**shown, "unit": unit.name}
+
+
+def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading:
+    """Reads a typed number of a known quantity into that quantity's own unit.
+
+    Parameters
+    ----------
+    text : str
+        What was typed, at most 40 characters, such as ``"2 3/4"`` or ``"342 mm"``.
+    unit : str or None
+        Name of the unit that stood beside the field; a unit in the text wins over it.
+    quantity : str
+        A typed name of ``shared/quantities.json``; its range is the valid range.
+    path : str
+        Where it stood in the request, for the error.
+
+    Errors: ``empty``, ``not_a_number``, ``two_separators``, ``missing_unit``,
+    ``ambiguous_unit``, ``unknown_unit``, ``wrong_dimension``, ``out_of_range`` (limits in the
+    unit that was typed), ``not_allowed`` for a quantity that people do not type.
+
+    >>> read_typed("2 3/4", "in", "depth_mm", "dip").value
+    69.85
+    """
+    known = KNOWN.get(quantity)
+    if known is None or not known.typed:
+        typed = [name for name, entry in KNOWN.items() if entry.typed]
+        raise Fault("not_allowed", path, quantity, {"allowed": typed})
+    dimension = UNITS[known.unit].dimension
+    number_text, spelling = _split(text, path)
+    meant = unit_named(spelling, dimension, path) if spelling else UNITS.get(unit or known.unit)
+    if not spelling and unit is None and dimension in ("length", "volume", "temperature", "mass"):
+        raise Fault("missing_unit", path, text, {"allowed": names_of(dimension)})
+    if meant is None:
+        raise Fault("unknown_unit", path, unit, {"allowed": names_of(dimension)})
+    if meant.dimension != dimension:
+        raise Fault("wrong_dimension", path, meant.name, {"allowed": names_of(dimension)})
+    number = number_from(number_text, path)
+    value = float(to_base(number, meant))
+    if not _within(known, value):
+        raise Fault("out_of_range", path, text, _limit(known, meant))
+    return Reading(quantity, value, number, meant, path)

@@ -1,0 +1,139 @@
+"""Exact units of length, volume, temperature and mass.
+
+Factors are exact fractions, so a number that was typed in any unit becomes the nearest
+float of the true value and no second rounding creeps in.
+
+Sources: inch, foot and pound: NIST SP 811 (2008), appendix B.8; US gallon = 231 cubic inches,
+with its quart, pint and fluid ounce as 1/4, 1/8 and 1/128: NIST Handbook 44, appendix C;
+imperial gallon = 4.546 09 L, fluid ounce 1/160: NIST SP 811, appendix B.8, and Handbook 44,
+appendix C; Fahrenheit: NIST SP 811, appendix B.8.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from pycore.quantity.fault import Fault
+
+_INCH_MM = Fraction(254, 10)
+_US_GALLON_L = 231 * _INCH_MM**3 / 10**6
+_IMPERIAL_GALLON_L = Fraction(454609, 100000)
+
+
+@dataclass(frozen=True)
+class Unit:
+    """A unit as a straight line to its dimension's base unit: base = factor × number + offset."""
+
+    name: str
+    dimension: str
+    factor: Fraction
+    offset: Fraction = Fraction(0)
+    customary: bool = False
+
+
+_ALL = (
+    Unit("mm", "length", Fraction(1)),
+    Unit("cm", "length", Fraction(10)),
+    Unit("m", "length", Fraction(1000)),
+    Unit("in", "length", _INCH_MM, customary=True),
+    Unit("ft", "length", 12 * _INCH_MM, customary=True),
+    Unit("L", "volume", Fraction(1)),
+    Unit("mL", "volume", Fraction(1, 1000)),
+    Unit("US gal", "volume", _US_GALLON_L, customary=True),
+    Unit("US qt", "volume", _US_GALLON_L / 4, customary=True),
+    Unit("US pt", "volume", _US_GALLON_L / 8, customary=True),
+    Unit("US fl oz", "volume", _US_GALLON_L / 128, customary=True),
+    Unit("imp gal", "volume", _IMPERIAL_GALLON_L, customary=True),
+    Unit("imp qt", "volume", _IMPERIAL_GALLON_L / 4, customary=True),
+    Unit("imp pt", "volume", _IMPERIAL_GALLON_L / 8, customary=True),
+    Unit("imp fl oz", "volume", _IMPERIAL_GALLON_L / 160, customary=True),
+    Unit("°C", "temperature", Fraction(1)),
+    Unit("°F", "temperature", Fraction(5, 9), Fraction(-160, 9)),
+    Unit("kg", "mass", Fraction(1)),
+    Unit("lb", "mass", Fraction(45359237, 100000000), customary=True),
+    Unit("%", "strength", Fraction(1)),
+    Unit("Brix", "brix", Fraction(1)),
+    Unit("1", "plain", Fraction(1)),
+)
+
+UNITS: dict[str, Unit] = {unit.name: unit for unit in _ALL}
+
+# Lower case and without spaces, as people type them. Spellings that mean two units are kept
+# apart below: they are refused by name instead of being guessed.
+_SPELLINGS = {
+    **{unit.name.lower().replace(" ", ""): unit.name for unit in _ALL if unit.name != "1"},
+    '"': "in",
+    "″": "in",
+    "inch": "in",
+    "inches": "in",
+    "'": "ft",
+    "′": "ft",
+    "litre": "L",
+    "litres": "L",
+    "liter": "L",
+    "liters": "L",
+    "usgallon": "US gal",
+    "usgallons": "US gal",
+    "impgallon": "imp gal",
+    "impgallons": "imp gal",
+    "°bx": "Brix",
+    "°brix": "Brix",
+}
+
+_AMBIGUOUS = {
+    **dict.fromkeys(("gal", "gals", "gallon", "gallons"), ("US gal", "imp gal")),
+    **dict.fromkeys(("qt", "qts", "quart", "quarts"), ("US qt", "imp qt")),
+    **dict.fromkeys(("pt", "pts", "pint", "pints"), ("US pt", "imp pt")),
+    **dict.fromkeys(
+        ("oz", "ounce", "ounces", "floz", "fluidounce", "fluidounces"), ("US fl oz", "imp fl oz")
+    ),
+}
+
+
+def names_of(dimension: str) -> list[str]:
+    """Names of all units of a dimension: length, volume, temperature, mass, strength, brix."""
+    return [unit.name for unit in _ALL if unit.dimension == dimension]
+
+
+def unit_named(spelling: str, dimension: str, path: str) -> Unit:
+    """The unit that a person means by a spelling, never guessed.
+
+    ``dimension`` names the units that the refusal offers; another dimension's unit is returned
+    all the same, so that the caller can say what is wrong with it.
+    Errors: ``ambiguous_unit`` for a bare gallon, quart, pint or ounce, ``unknown_unit`` else.
+
+    >>> unit_named("us gal", "volume", "unit").name
+    'US gal'
+    >>> unit_named("gal", "volume", "unit")
+    Traceback (most recent call last):
+    pycore.quantity.fault.Fault: ambiguous_unit at unit: got 'gal'; allowed: US gal, imp gal
+    """
+    key = "".join(spelling.split()).lower()
+    if key.rstrip(".") in _AMBIGUOUS:
+        raise Fault(
+            "ambiguous_unit", path, spelling, {"allowed": list(_AMBIGUOUS[key.rstrip(".")])}
+        )
+    if key in _SPELLINGS:
+        return UNITS[_SPELLINGS[key]]
+    raise Fault("unknown_unit", path, spelling, {"allowed": names_of(dimension)})
+
+
+def to_base(number: Fraction, unit: Unit) -> Fraction:
+    """A number in ``unit`` as an exact number of mm, L, °C, kg, %, Brix.
+
+    >>> float(to_base(Fraction(11, 4), UNITS["in"]))
+    69.85
+    """
+    return number * unit.factor + unit.offset
+
+
+def from_base(base: float, unit: Unit) -> float:
+    """A number of mm, L, °C, kg, %, Brix in ``unit``, correctly rounded.
+
+    Errors: ``OverflowError`` or ``ValueError`` for a number that is not finite.
+
+    >>> from_base(3.785411784, UNITS["US fl oz"])
+    128.0
+    """
+    return float((Fraction(base) - unit.offset) / unit.factor)

@@ -1,0 +1,1 @@
+"""From what an instrument shows to the strength of the coolant."""

@@ -1,0 +1,1 @@
+"""From the state of a sump and its target to buckets in whole marks."""

@@ -1,0 +1,125 @@
+"""Which single buckets can be measured and may be poured: whole marks, strong and weak limits."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from pycore.recipe.balance import concentrate_needed_l, state_after
+from pycore.recipe.request import PlanRequest
+
+# Room for the last digit of a float when marks are counted.
+_HAIR = 1e-9
+
+# A weakest mix may be rounded to the nearest jug mark, but not by more than this.
+WEAK_ROUNDING_PCT = 0.3
+
+# More water marks than this per bucket are not tried one by one; the nearest ones are.
+_MOST_TRIED = 64
+
+
+def floor_marks(amount: float) -> int:
+    """Whole marks not above an amount given in marks."""
+    return math.floor(amount + _HAIR)
+
+
+def ceil_marks(amount: float) -> int:
+    """Whole marks not below an amount given in marks."""
+    return math.ceil(amount - _HAIR)
+
+
+@dataclass(frozen=True)
+class Group:
+    """``count`` buckets, each of so many water marks and so many jug marks."""
+
+    count: int
+    water: int
+    jug: int
+
+
+Pours = tuple[Group, ...]
+
+
+@dataclass(frozen=True)
+class Space:
+    """The room of one question: what is there, what may be poured, between which totals."""
+
+    ask: PlanRequest
+    room_l: float
+    least_l: float
+
+    @property
+    def usable_l(self) -> float:
+        """What one bucket holds at the most, L."""
+        return self.ask.bucket.usable_l
+
+    def bucket_l(self, water: int, jug: int) -> float:
+        """Litres in a bucket of so many marks."""
+        return water * self.ask.bucket.water_mark_l + jug * self.ask.bucket.jug_mark_l
+
+    def jug_range(self, water: int, least_l: float, most_l: float) -> tuple[int, int]:
+        """Fewest and most jug marks beside so many water marks, for a total between two limits.
+
+        Empty (first above second) when no such bucket may be poured.
+        """
+        mix, bucket = self.ask.mixing, self.ask.bucket
+        water_l = water * bucket.water_mark_l
+        most = (min(most_l, bucket.usable_l) - water_l) / bucket.jug_mark_l
+        if mix.strong_pct < 100:
+            ratio = mix.strong_pct / (100 - mix.strong_pct)
+            most = min(most, ratio * water_l / bucket.jug_mark_l)
+        exact = mix.weak_pct / (100 - mix.weak_pct) * water_l / bucket.jug_mark_l
+        weakest = math.floor(exact + 0.5)
+        weakest_l = weakest * bucket.jug_mark_l
+        if 100 * weakest_l < (mix.weak_pct - WEAK_ROUNDING_PCT) * (water_l + weakest_l):
+            weakest = ceil_marks(exact)
+        least = (least_l - water_l) / bucket.jug_mark_l
+        return max(weakest, ceil_marks(least)), floor_marks(most)
+
+    def water_range(self, least_l: float, most_l: float) -> range:
+        """Water marks worth trying for a bucket whose total lies between two limits."""
+        mix, mark_l = self.ask.mixing, self.ask.bucket.water_mark_l
+        high = floor_marks(min(most_l, self.usable_l) / mark_l)
+        low = max(1, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l))
+        if high - low >= _MOST_TRIED:
+            middle = round(min(most_l, self.usable_l) * (1 - self.wanted_pct() / 100) / mark_l)
+            low = max(low, min(middle, high) - _MOST_TRIED // 2)
+            high = min(high, low + _MOST_TRIED)
+        return range(low, high + 1)
+
+    def wanted_pct(self) -> float:
+        """Strength of the fill that lands on the aim, kept inside what may be mixed."""
+        sump, mix = self.ask.sump, self.ask.mixing
+        if self.room_l <= 0:
+            return mix.weak_pct
+        missing = sump.volume_l.value * (self.ask.target.aim_pct - sump.strength_pct.value)
+        wanted = self.ask.target.aim_pct + missing / self.room_l
+        return min(max(wanted, mix.weak_pct), mix.strong_pct)
+
+    def jug_for_aim(self, water: int) -> float:
+        """Jug marks, not rounded, that bring the sump plus so many water marks to the aim."""
+        sump, bucket = self.ask.sump, self.ask.bucket
+        water_l = water * bucket.water_mark_l
+        aim = self.ask.target.aim_pct
+        needed = concentrate_needed_l(sump.volume_l.value, sump.strength_pct.value, water_l, aim)
+        return needed / bucket.jug_mark_l
+
+    def amounts(self, pours: Pours) -> list[tuple[int, float, float]]:
+        """The pours as (count, water_l, concentrate_l) of each bucket."""
+        bucket = self.ask.bucket
+        return [
+            (group.count, group.water * bucket.water_mark_l, group.jug * bucket.jug_mark_l)
+            for group in pours
+        ]
+
+    def strength_pct(self, pours: Pours) -> float:
+        """Strength of the sump after the pours."""
+        sump = self.ask.sump
+        return state_after(sump.volume_l.value, sump.strength_pct.value, self.amounts(pours))[1]
+
+
+def nearest_two(wanted: float, low: int, high: int) -> list[int]:
+    """The whole numbers on both sides of a wanted one, inside low to high, each once."""
+    below = min(max(math.floor(wanted), low), high)
+    above = min(max(math.ceil(wanted), low), high)
+    return [below] if below == above else [below, above]

@@ -1,0 +1,159 @@
+"""How sure the result is, and what a person should be told with it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from pycore.quantity.measured import Measured, chance_between, result, shares, variable
+from pycore.recipe.marks import Space
+from pycore.recipe.request import PlanRequest
+
+# Relative standard uncertainty of what a marked pail or jug holds; the same vessel's error is
+# shared by all its buckets, so it is not averaged away: common practice, no source.
+VESSEL_U_SHARE = 0.03
+
+# Coverage factor of the likely range, about 95 of 100 (JCGM 100:2008, 6.2.1 and G.6.6).
+LIKELY_K = 2.0
+
+# Below this share of the full mark a sump is filled anew: common practice, no source.
+NEW_CHARGE_SHARE = 0.20
+
+# Weight of a bucket from which a person is warned, and of the empty pail: common practice, no
+# source. Water: 0.9982 kg/L at 20 °C (IAPWS-95). Concentrate: 0.9 to 1.1 kg/L, taken as 1.0.
+HEAVY_KG = 15.0
+PAIL_KG = 1.0
+WATER_KG_L = 0.9982
+CONCENTRATE_KG_L = 1.0
+
+# What one person carries in a check, and the change of strength after which a reading comes
+# first: common practice, no source.
+MOST_BUCKETS = 12
+MOST_CARRIED_L = 120.0
+LARGE_CHANGE_PCT = 3.0
+
+# First order is no longer good enough when the volume in the denominator is this uncertain.
+ROUGH_U_SHARE = 0.15
+
+
+@dataclass(frozen=True)
+class Final:
+    """The sump after the pours; low and high are two standard uncertainties apart from it."""
+
+    volume_l: float
+    strength_pct: Measured
+    low_pct: float
+    high_pct: float
+    chance_in_band: float
+
+
+@dataclass(frozen=True)
+class Share:
+    """Share of the variance of the result that one input brings."""
+
+    input: str
+    share: float
+
+
+def bucket_weight_kg(water_l: float, concentrate_l: float) -> float:
+    """Weight of a filled bucket with its pail, kg, to about half a kilogram.
+
+    >>> round(bucket_weight_kg(8.5, 1.5), 1)
+    11.0
+    """
+    return PAIL_KG + WATER_KG_L * water_l + CONCENTRATE_KG_L * concentrate_l
+
+
+def _strength(ask: PlanRequest, water_l: float, concentrate_l: float) -> Any:
+    volume = variable(ask.sump.volume_l, "volume")
+    strength = variable(ask.sump.strength_pct, "strength")
+    water = water_l * variable(Measured(1.0, VESSEL_U_SHARE), "pail_marks")
+    concentrate = concentrate_l * variable(Measured(1.0, VESSEL_U_SHARE), "jug_marks")
+    return (volume * strength + 100 * concentrate) / (volume + water + concentrate)
+
+
+def final_state(
+    ask: PlanRequest, water_l: float, concentrate_l: float
+) -> tuple[Final, list[Share]]:
+    """Result after pouring so much water and concentrate, with what its uncertainty comes from."""
+    target = ask.target
+    volume_l = ask.sump.volume_l.value + water_l + concentrate_l
+    if water_l + concentrate_l == 0 or volume_l == 0:
+        strength, parts = (
+            ask.sump.strength_pct,
+            {"strength": 1.0} if ask.sump.strength_pct.u else {},
+        )
+    else:
+        number = _strength(ask, water_l, concentrate_l)
+        strength, parts = result(number), shares(number)
+    spread = LIKELY_K * strength.u
+    final = Final(
+        volume_l,
+        strength,
+        max(0.0, strength.value - spread),
+        min(100.0, strength.value + spread),
+        chance_between(strength, target.low_pct, target.high_pct),
+    )
+    return final, [Share(name, share) for name, share in parts.items() if share > 0]
+
+
+def _about_reach(space: Space, verdict: str, poured: bool, final_pct: float) -> list[str]:
+    target = space.ask.target
+    if verdict != "out_of_band":
+        return []
+    if not poured:
+        return ["best_reachable", "no_room"]
+    low, high = reach_pct(space)
+    if low <= target.high_pct and high >= target.low_pct:
+        return ["best_reachable", "marks_too_coarse"]
+    stronger = final_pct < target.low_pct
+    return ["best_reachable", "needs_stronger_premix" if stronger else "needs_weaker_mix"]
+
+
+def reach_pct(space: Space) -> tuple[float, float]:
+    """Strength with the room left filled with the weakest and with the strongest mix, per cent.
+
+    Not rounded to marks; with no room both are the strength that is there.
+    """
+    sump, mix = space.ask.sump, space.ask.mixing
+    room_l = max(space.room_l, 0.0)
+    total_l = sump.volume_l.value + room_l
+    if room_l == 0 or total_l == 0:
+        return sump.strength_pct.value, sump.strength_pct.value
+    held = sump.volume_l.value * sump.strength_pct.value
+    weakest = (held + room_l * mix.weak_pct) / total_l
+    return weakest, (held + room_l * mix.strong_pct) / total_l
+
+
+def cautions(
+    space: Space,
+    verdict: str,
+    amounts_l: list[tuple[int, float, float]],
+    final: Final,
+    parts: list[Share],
+) -> list[str]:
+    """Codes of what to say beside the recipe, the most important first."""
+    ask = space.ask
+    buckets = sum(count for count, _, _ in amounts_l)
+    water_l = sum(count * water for count, water, _ in amounts_l)
+    concentrate_l = sum(count * concentrate for count, _, concentrate in amounts_l)
+    heaviest_kg = max((bucket_weight_kg(w, c) for _, w, c in amounts_l), default=0.0)
+    after = final.strength_pct
+    change = abs(after.value - ask.sump.strength_pct.value)
+    stays = ask.sump.volume_l.value >= NEW_CHARGE_SHARE * ask.fill_to_l
+    volume_share = sum(part.share for part in parts if part.input == "volume")
+    said = {
+        "above_full_mark": ask.sump.volume_l.value > ask.fill_to_l,
+        "nothing_to_pour": not buckets and verdict != "out_of_band",
+        "gloves_and_eyes": concentrate_l > 0,
+        "strong_harms_skin": after.value > ask.target.high_pct,
+        "large_change": bool(buckets) and stays and change > LARGE_CHANGE_PCT,
+        "bucket_heavy": heaviest_kg > HEAVY_KG,
+        "many_buckets": buckets > MOST_BUCKETS or water_l + concentrate_l > MOST_CARRIED_L,
+        "rough": bool(buckets)
+        and final.volume_l > 0
+        and ask.sump.volume_l.u > ROUGH_U_SHARE * final.volume_l,
+        "sensitive_to_dip": volume_share > 0.5 and after.u > ask.mixing.closeness_pct,
+    }
+    about_reach = _about_reach(space, verdict, bool(buckets), after.value)
+    return about_reach + [code for code, holds in said.items() if holds]

@@ -1,0 +1,201 @@
+"""The best set of buckets: near the aim, then few different ones, then few, then nearest.
+
+Three families are tried, the simplest first, each by closed form in the number of buckets, so
+the work does not grow with the size of the tank:
+
+* alike: n buckets of one kind;
+* part: n of one kind and a smaller one last;
+* split: some of one kind, the rest with one jug mark less, and a smaller one last when needed.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import groupby
+
+from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks, nearest_two
+
+# Two plans whose results differ by less cannot be told apart by any refractometer in use
+# (resolution 0.1 Brix at best: common practice, no source).
+_SAME_PCT = 0.05
+
+# Buckets all alike are worth one bucket in five more to carry, never more than these.
+_MORE_ALIKE_SHARE = 5
+_MORE_ALIKE = 12
+
+# Whole buckets below this share of the fullest one are not worth carrying.
+_LEAST_WHOLE_SHARE = 0.5
+
+
+@dataclass(frozen=True)
+class Candidate:
+    """A set of pours with what decides between it and others."""
+
+    pours: Pours
+    outside_pct: float
+    excess_pct: float
+    distance_pct: float
+
+    @property
+    def buckets(self) -> int:
+        """How many buckets are carried."""
+        return sum(group.count for group in self.pours)
+
+    @property
+    def is_near(self) -> bool:
+        """Inside the band and near enough to the aim."""
+        return self.outside_pct == 0 and self.excess_pct == 0
+
+    def effort(self) -> tuple[int, int, float]:
+        """What decides among equally close plans."""
+        return len(self.pours), self.buckets, self.distance_pct
+
+
+def weigh(space: Space, pours: Pours) -> Candidate:
+    """A set of pours with its distance from the aim and from the band, in points."""
+    strength = space.strength_pct(pours)
+    target = space.ask.target
+    outside = max(target.low_pct - strength, strength - target.high_pct, 0.0)
+    distance = abs(strength - target.aim_pct)
+    excess = max(0.0, distance - space.ask.mixing.closeness_pct)
+    return Candidate(pours, outside, excess, distance)
+
+
+def _alike(space: Space, count: int) -> Iterator[Pours]:
+    least, most = space.least_l / count, space.room_l / count
+    for water in space.water_range(least, most):
+        low, high = space.jug_range(water, least, most)
+        if low <= high:
+            for jug in nearest_two(space.jug_for_aim(count * water) / count, low, high):
+                yield (Group(count, water, jug),)
+
+
+@dataclass(frozen=True)
+class _Whole:
+    """A full or nearly full bucket: water marks and jug marks, not rounded, that suit the fill."""
+
+    water: int
+    jug: float
+    total_l: float
+
+    def count_in(self, room_l: float) -> int:
+        """How many fit into the room."""
+        return floor_marks(room_l / self.total_l)
+
+
+def _whole_buckets(space: Space) -> list[_Whole]:
+    """Buckets near the strength that the fill needs, the fullest first."""
+    most = min(space.usable_l, space.room_l)
+    wanted = space.wanted_pct()
+    bucket = space.ask.bucket
+    found = []
+    for water in space.water_range(_LEAST_WHOLE_SHARE * most, most):
+        low, high = space.jug_range(water, 0.0, most)
+        if low <= high:
+            ideal = wanted / max(100 - wanted, 1e-9) * water * bucket.water_mark_l
+            jug = min(max(ideal / bucket.jug_mark_l, low), high)
+            total_l = water * bucket.water_mark_l + jug * bucket.jug_mark_l
+            found.append(_Whole(water, jug, total_l))
+    return sorted(found, key=lambda whole: -whole.total_l)
+
+
+def _parts(space: Space, poured: Pours, largest_l: float) -> Iterator[Group]:
+    """Last buckets, not larger than the ones before, that fill what is left of the room."""
+    done_l = sum(group.count * space.bucket_l(group.water, group.jug) for group in poured)
+    water_done = sum(group.count * group.water for group in poured)
+    jug_done = sum(group.count * group.jug for group in poured)
+    least, most = space.least_l - done_l, min(space.room_l - done_l, largest_l)
+    for water in space.water_range(least, most):
+        low, high = space.jug_range(water, least, most)
+        if low <= high:
+            alike = poured[0].jug * water / poured[0].water
+            exact = space.jug_for_aim(water_done + water) - jug_done
+            for jug in {*nearest_two(alike, low, high), *nearest_two(exact, low, high)}:
+                yield Group(1, water, jug)
+
+
+def _with_part(space: Space, whole: _Whole) -> Iterator[Pours]:
+    for jug in {math.floor(whole.jug), math.ceil(whole.jug)}:
+        size_l = space.bucket_l(whole.water, jug)
+        count = floor_marks(space.room_l / size_l)
+        low, high = space.jug_range(whole.water, 0.0, space.usable_l)
+        if count and low <= jug <= high:
+            group = Group(count, whole.water, jug)
+            for part in _parts(space, (group,), size_l):
+                if (part.water, part.jug) != (whole.water, jug):
+                    yield (group, part)
+
+
+def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
+    """Some buckets one jug mark stronger than the rest, and a smaller one when room is left."""
+    count = whole.count_in(space.room_l)
+    jug = math.floor(whole.jug)
+    low, high = space.jug_range(whole.water, 0.0, space.usable_l)
+    if count < 2 or not low <= jug < high:
+        return
+    size_l = space.bucket_l(whole.water, jug)
+    fits = floor_marks((space.room_l - count * size_l) / space.ask.bucket.jug_mark_l)
+    most = min(count - 1, fits)
+    if most < 1:
+        return
+    for strong in nearest_two((whole.jug - jug) * count, 1, most):
+        both = (Group(strong, whole.water, jug + 1), Group(count - strong, whole.water, jug))
+        done_l = count * size_l + strong * space.ask.bucket.jug_mark_l
+        if done_l >= space.least_l:
+            yield both
+        for part in _parts(space, both, size_l):
+            if (part.water, part.jug) != (whole.water, jug):
+                yield (*both, part)
+
+
+def _nearest(space: Space, all_pours: Iterable[Pours]) -> list[Candidate]:
+    return [weigh(space, pours) for pours in all_pours]
+
+
+def _families(space: Space) -> Iterator[list[Candidate]]:
+    """Candidates in rising effort: each list holds the plans of one family and one count."""
+    fewest = max(1, ceil_marks(space.least_l / space.usable_l))
+    more = min(1 + fewest // _MORE_ALIKE_SHARE, _MORE_ALIKE)
+    for count in range(fewest, fewest + more + 1):
+        yield _nearest(space, _alike(space, count))
+    wholes = _whole_buckets(space)
+    for family in (_with_part, _split):
+        for _, same in groupby(wholes, key=lambda whole: whole.count_in(space.room_l)):
+            yield _nearest(space, (pours for whole in same for pours in family(space, whole)))
+
+
+def _search_window(space: Space) -> Candidate | None:
+    seen: list[Candidate] = []
+    if space.least_l <= 0:
+        nothing = weigh(space, ())
+        if nothing.is_near:
+            return nothing
+        seen.append(nothing)
+    for candidates in _families(space):
+        near = [candidate for candidate in candidates if candidate.is_near]
+        if near:
+            return min(near, key=Candidate.effort)
+        seen.extend(candidates)
+    if not seen:
+        return None
+    outside = min(candidate.outside_pct for candidate in seen)
+    inside = [c for c in seen if c.outside_pct <= (outside + _SAME_PCT if outside > 0 else 0)]
+    nearest = min(candidate.excess_pct for candidate in inside)
+    equal = [c for c in inside if c.excess_pct <= nearest + _SAME_PCT]
+    return min(equal, key=Candidate.effort)
+
+
+def best_pours(space: Space) -> Candidate:
+    """The best pours for a question; no pours when no bucket fits.
+
+    Where the limits of the mix leave no bucket that fills the room to within one water mark and
+    one jug mark, twice as much room may stay open, and so on.
+    """
+    open_l = space.room_l - space.least_l
+    while True:
+        found = _search_window(Space(space.ask, space.room_l, space.room_l - open_l))
+        if found is not None:
+            return found
+        open_l *= 2

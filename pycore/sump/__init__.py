@@ -1,0 +1,1 @@
+"""From a dip to litres and back."""
