@@ -15,7 +15,7 @@ from pycore.desk.messages import (
 )
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import as_read, decimals_for, on_rule, shown, shown_with_u
+from pycore.quantity.rounding import decimals_for, on_rule, shown, shown_with_u
 from pycore.quantity.units import UNITS
 from pycore.reading.strength import READING_U_BRIX, state_of, strength_from_reading
 from pycore.recipe.outlook import LIKELY_K
@@ -47,7 +47,7 @@ def level_from(reader: Reader, sump: Sump, dip: DipTyped, units: Units, path: st
         room_l=room_l,
         litres_per_mm=sump.litres_per_mm(depth.value),
         shown={
-            "depth": as_read(read.number, read.unit.name, typed_fraction=True),
+            "depth": read.shown,
             "volume": about,
             "volume_u": shown(volume.u, units.plate, about.decimals),
             "room": shown(room_l, units.plate, about.decimals),
@@ -71,7 +71,7 @@ def strength_from(
     if reading.u is not None:
         u_brix = reader.value(reading.u, "reading_u_brix", f"{path}.u")
     brix = Measured(read.value, u_brix)
-    said = {"reading": as_read(read.number, "Brix", typed_fraction=False)}
+    said = {"reading": read.shown}
     if factor is None:
         return Strength(brix, said)
     strength = strength_from_reading(brix, factor, zero_brix, f"{path}.shows")

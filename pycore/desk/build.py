@@ -16,7 +16,7 @@ Message = TypeVar("Message")
 
 
 @cache
-def _hints(kind: type) -> dict[str, Any]:
+def _hints(kind: Any) -> dict[str, Any]:
     return get_type_hints(kind)
 
 

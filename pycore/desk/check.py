@@ -15,7 +15,6 @@ from pycore.desk.assess import (
 from pycore.desk.machine import Machine, Reader, placed, read_machine
 from pycore.desk.messages import PlanCheckBody, PlanCheckResult, PourShown, Section, Units
 from pycore.quantity.fault import Fault
-from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import decimals_for, shown, tidy
 from pycore.recipe.balance import mix_strength_pct
 from pycore.recipe.outlook import bucket_weight_kg
@@ -110,9 +109,7 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
     request = PlanRequest(
-        sump=SumpState(
-            level.volume_l, Measured(strength.strength_pct.value, strength.strength_pct.u)
-        ),
+        sump=SumpState(level.volume_l, strength.strength_pct),
         fill_to_l=_fill_to_l(reader, body, machine),
         target=target,
         mixing=machine.mixing,
@@ -120,10 +117,9 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
         draw_off=DrawOff(allowed=False, mark_l=machine.bucket.water_mark_l),
     )
     plan = plan_recipe(request)
+    blurry = is_blurry(body.reading, typed.fluid)
     return PlanCheckResult(
-        assessment=assessed(
-            machine.sump, level, strength, is_blurry(body.reading, typed.fluid), reader
-        ),
+        assessment=assessed(machine.sump, level, strength, blurry, reader),
         request=request,
         plan=plan,
         shown=_shown(plan, request, typed.units),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections.abc import Callable
 from typing import Any
 
 from pycore.desk.build import built, plain
@@ -76,7 +77,8 @@ def _parsed(text: str) -> dict[str, Any]:
 
 def _checked(name: str, message: Any, root: str) -> Any:
     try:
-        return VALIDATORS[name](message)
+        validate: Callable[[Any], Any] = VALIDATORS[name]
+        return validate(message)
     except SchemaRefusal as refusal:
         raise fault_from(refusal, root) from None
 

@@ -15,7 +15,6 @@ from pycore.desk.messages import (
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import as_read
 from pycore.quantity.typed import Reading, read_typed
 from pycore.quantity.units import UNITS, from_base
 from pycore.reading.strength import FACTOR_U_SHARE
@@ -45,10 +44,8 @@ def doubt_about(reading: Reading) -> Doubt:
     """The doubt about an unusual number, with the usual range in the unit that was typed."""
     known = KNOWN[reading.quantity]
     low, high = known.usual_low or 0.0, known.usual_high or 0.0
-    got = as_read(reading.number, reading.unit.name, typed_fraction=True)
-    return Doubt(
-        reading.path, "unusual", got, from_base(low, reading.unit), from_base(high, reading.unit)
-    )
+    usual = (from_base(low, reading.unit), from_base(high, reading.unit))
+    return Doubt(reading.path, "unusual", reading.shown, *usual)
 
 
 def placed(fault: Fault, path: str, unit: str) -> Fault:

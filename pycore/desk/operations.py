@@ -29,7 +29,7 @@ from pycore.desk.messages import (
 )
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
-from pycore.quantity.rounding import as_read, on_rule, shown, tidy
+from pycore.quantity.rounding import on_rule, shown, tidy
 from pycore.quantity.typed import read_typed
 from pycore.quantity.units import UNITS
 from pycore.recipe.plan import Plan, plan_recipe
@@ -54,7 +54,7 @@ def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:
     return {
         "quantity": body.quantity,
         "value": reading.value,
-        "read_as": as_read(reading.number, reading.unit.name, typed_fraction="/" in body.text),
+        "read_as": reading.shown,
         "doubts": [doubt_about(reading)] if reading.is_unusual else [],
     }
 

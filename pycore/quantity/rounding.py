@@ -85,16 +85,19 @@ def tidy(base: float, unit: str, most_decimals: int = 3) -> Shown:
     return Shown(half_up(value, most_decimals), most_decimals, unit)
 
 
-def as_read(number: Fraction, unit: str, typed_fraction: bool) -> Shown:
-    """A typed number shown back as it was read: a fraction stays a fraction, reduced."""
+def as_read(number: Fraction, unit: str, decimals: int | None) -> Shown:
+    """A typed number shown back as it was read: 3.0 stays 3.0, a fraction stays one, reduced.
+
+    ``decimals`` is how many were typed, None for a fraction of a rule.
+    """
+    if decimals is not None:
+        return Shown(float(number), decimals, unit)
     whole, rest = divmod(abs(number), 1)
-    decimals = 0
-    while decimals < 9 and (number * 10**decimals).denominator != 1:
-        decimals += 1
     fraction = None
-    if typed_fraction and rest and number > 0:
+    if rest and number > 0:
         fraction = MixedFraction(int(whole), rest.numerator, rest.denominator)
-    return Shown(float(number), decimals, unit, fraction)
+    # A sixty-fourth has six decimals.
+    return Shown(float(number), 6 if rest else 0, unit, fraction)
 
 
 def on_rule(depth_mm: float, unit: str) -> Shown:
@@ -105,5 +108,5 @@ def on_rule(depth_mm: float, unit: str) -> Shown:
     """
     if unit == "in":
         sixteenths = int(half_up(from_base(depth_mm, UNITS[unit]) * 16, 0))
-        return as_read(Fraction(sixteenths, 16), unit, typed_fraction=True)
+        return as_read(Fraction(sixteenths, 16), unit, None)
     return shown(depth_mm, unit, {"mm": 0, "cm": 1, "m": 3, "ft": 2}[unit])

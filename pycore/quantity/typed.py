@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN, Known
+from pycore.quantity.rounding import Shown, as_read
 from pycore.quantity.units import UNITS, Unit, from_base, names_of, to_base, unit_named
 
 FORMS = ["70", "70.5", "70,5", "2 3/4", "2-3/4", "342 mm"]
@@ -25,13 +26,22 @@ _SPACES = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2009": " "})
 
 @dataclass(frozen=True)
 class Reading:
-    """A typed number: its value in the quantity's own unit, and the number and unit as read."""
+    """A typed number: its value in the quantity's own unit, and the number and unit as read.
+
+    decimals is how many were typed, None when it was a fraction of a rule.
+    """
 
     quantity: str
     value: float
     number: Fraction
+    decimals: int | None
     unit: Unit
     path: str
+
+    @property
+    def shown(self) -> Shown:
+        """The number shown back just as it was read, in the unit that was meant."""
+        return as_read(self.number, self.unit.name, self.decimals)
 
     @property
     def is_unusual(self) -> bool:
@@ -138,4 +148,5 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
     value = float(to_base(number, meant))
     if not _within(known, value):
         raise Fault("out_of_range", path, text, _limit(known, meant))
-    return Reading(quantity, value, number, meant, path)
+    decimals = None if "/" in number_text else len(re.split("[.,]", number_text + ".")[1])
+    return Reading(quantity, value, number, decimals, meant, path)

@@ -79,10 +79,8 @@ def final_state(
     target = ask.target
     volume_l = ask.sump.volume_l.value + water_l + concentrate_l
     if water_l + concentrate_l == 0 or volume_l == 0:
-        strength, parts = (
-            ask.sump.strength_pct,
-            {"strength": 1.0} if ask.sump.strength_pct.u else {},
-        )
+        strength = ask.sump.strength_pct
+        parts = {"strength": 1.0} if strength.u > 0 else {}
     else:
         number = _strength(ask, water_l, concentrate_l)
         strength, parts = result(number), shares(number)

@@ -135,11 +135,10 @@ def table(
     """
     before = (-1.0, -1.0)
     for i, pair in enumerate(zip(depths_mm, volumes_l, strict=True)):
-        for name, unit, now, last in zip(
-            ("depth", "volume"), ("mm", "L"), pair, before, strict=True
-        ):
-            if now <= last:
-                raise Fault("not_rising", f"points[{i}].{name}", now, {"above": last, "unit": unit})
+        for column, (name, unit) in enumerate((("depth", "mm"), ("volume", "L"))):
+            if pair[column] <= before[column]:
+                limit = {"above": before[column], "unit": unit}
+                raise Fault("not_rising", f"points[{i}].{name}", pair[column], limit)
         before = pair
     if full_depth_mm > depths_mm[-1]:
         limit = {"maximum": depths_mm[-1], "unit": "mm"}
