@@ -2,13 +2,34 @@
 
 from __future__ import annotations
 
+import os
 import sys
+from collections.abc import Callable
+from pathlib import Path
 
 USAGE = """usage: python -m pycore < requests
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
 Exit status 0, also when a reply is an error; 2 when the command is misused."""
+
+
+def _desk() -> Callable[[str], str] | None:
+    """The door, or None when the packages that pycore stands on are not installed.
+
+    From a checkout the project's own .venv has them, so its Python takes over.
+    """
+    try:
+        from pycore.desk import handle
+    except ModuleNotFoundError as missing:
+        if missing.name is None or missing.name.startswith("pycore"):
+            raise
+        prefix = Path(__file__).resolve().parent.parent / ".venv"
+        for python in (prefix / "bin" / "python", prefix / "Scripts" / "python.exe"):
+            if python.exists() and Path(sys.prefix) != prefix:
+                os.execv(python, [str(python), "-m", "pycore", *sys.argv[1:]])
+        return None
+    return handle
 
 
 def main(arguments: list[str]) -> int:
@@ -19,8 +40,14 @@ def main(arguments: list[str]) -> int:
     if arguments:
         print(USAGE, file=sys.stderr)
         return 2
-    from pycore.desk import handle
-
+    handle = _desk()
+    if handle is None:
+        print(
+            "pycore needs packages that are not installed here. "
+            "Run 'python3 -m web build' once, or 'pip install .'.",
+            file=sys.stderr,
+        )
+        return 2
     for stream in (sys.stdin, sys.stdout):
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
     for line in sys.stdin:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import types
 from dataclasses import fields, is_dataclass
 from functools import cache
-from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
+from typing import Any, TypeVar, Union, cast, get_args, get_origin, get_type_hints
 
 Message = TypeVar("Message")
 
@@ -38,7 +38,7 @@ def built(kind: type[Message], message: dict[str, Any]) -> Message:
 
     Optional fields that are absent become None.
     """
-    hints = _hints(kind)
+    hints = _hints(cast(Any, kind))
     names = [field.name for field in fields(kind)]  # type: ignore[arg-type]
     return kind(**{name: _value(hints[name], message[name]) for name in names if name in message})
 

@@ -50,6 +50,9 @@ def _describe(_: DescribeBody) -> dict[str, Any]:
 
 
 def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:
+    typed = [name for name, known in KNOWN.items() if known.typed]
+    if body.quantity not in typed:
+        raise Fault("not_allowed", "body.quantity", body.quantity, {"allowed": typed})
     reading = read_typed(body.text, body.unit, body.quantity, "body.text")
     return {
         "quantity": body.quantity,

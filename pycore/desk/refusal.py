@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import ast
 import re
 from typing import Any
 
 from pycore.quantity.fault import Fault
 
 _PATH_PART = re.compile(r"[^.\[\]]+")
+
+_SURPLUS = re.compile(r"must not contain (\{.*\}) properties$", re.DOTALL)
 
 _BOUNDS = {
     "minimum": "minimum",
@@ -76,9 +79,10 @@ def fault_from(refusal: SchemaRefusal, root: str) -> Fault:
         missing = next(name for name in allowed if name not in value)
         return Fault("missing", f"{path}.{missing}")
     if rule == "additionalProperties":
-        known = list(refusal.definition["properties"])
-        unknown = next(name for name in value if name not in known)
-        return Fault("unknown_field", f"{path}.{unknown}"[:200], short(unknown), {"allowed": known})
+        # The validator names the surplus fields only in its sentence, as a set.
+        found = _SURPLUS.search(refusal.message)
+        unknown = min(ast.literal_eval(found[1])) if found else ""
+        return Fault("unknown_field", f"{path}.{unknown}"[:200], short(unknown))
     if rule in _BOUNDS:
         return Fault("out_of_range", path, value, {_BOUNDS[rule]: allowed})
     if rule in _SIZES:

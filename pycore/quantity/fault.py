@@ -5,6 +5,46 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+# What each code says on the command line; the page has its own sentences, by language.
+_SENTENCES = {
+    "not_json": "the text is not JSON",
+    "duplicate_key": "the same field stands there twice",
+    "not_finite": "only finite numbers can be used",
+    "too_large": "the request is too long",
+    "too_deep": "the request is nested too deeply",
+    "unknown_version": "this version of the messages is not known",
+    "unknown_op": "this operation is not known",
+    "missing": "this field is missing",
+    "unknown_field": "this field is not known",
+    "wrong_type": "the value is of another kind",
+    "too_long": "the text or number is too long",
+    "too_few": "the list is too short",
+    "too_many": "the list is too long",
+    "not_allowed": "the value is not one of those allowed",
+    "out_of_range": "the number is outside its range",
+    "empty": "nothing was typed",
+    "not_a_number": "this cannot be read as a number",
+    "two_separators": "a number has one decimal sign and no thousands sign",
+    "missing_unit": "the number needs a unit",
+    "ambiguous_unit": "this unit means more than one thing",
+    "unknown_unit": "this unit is not known",
+    "wrong_dimension": "this unit measures something else",
+    "order": "this contradicts another setting",
+    "not_rising": "depth and litres must both rise from row to row",
+    "mark_above_bucket": "the marks are wider apart than the bucket is filled",
+    "no_factor": "without the fluid's factor a reading is not a strength",
+    "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
+    "internal": "this is a defect of the program",
+}
+_SIDES = {
+    "minimum": "at least",
+    "maximum": "at most",
+    "above": "above",
+    "below": "below",
+    "most": "at most",
+    "least": "at least",
+}
+
 
 class Fault(ValueError):
     """Something that was asked cannot be answered as it stands.
@@ -14,7 +54,7 @@ class Fault(ValueError):
     code : str
         One of the codes in ``shared/schema/common.schema.json``, definition ``error_code``.
     path : str
-        Where in the request, such as ``body.dip.depth``; empty when nothing finer is known.
+        Where in the request, such as ``body.dip.depth``.
     got : object
         What stood there, JSON-ready; None when nothing did.
     limit : mapping
@@ -31,17 +71,28 @@ class Fault(ValueError):
         super().__init__(self.sentence())
 
     def sentence(self) -> str:
-        """One plain English line that names the place, what was got and what is allowed."""
-        got = "nothing" if self.got is None else repr(self.got)
-        allowed = ", ".join(_phrase(side, bound) for side, bound in self.limit.items())
-        return f"{self.code} at {self.path or 'request'}: got {got}" + (
-            f"; allowed: {allowed}" if allowed else ""
-        )
+        """One plain English line: the place, the reason, what was got and what is allowed.
+
+        >>> Fault("out_of_range", "dip", 500.0, {"minimum": 0.0, "maximum": 484.0, "unit": "mm"})
+        Fault('dip: the number is outside its range; got 500; allowed: at least 0 at most 484 mm')
+        """
+        parts = [f"{self.path}: {_SENTENCES[self.code]}"]
+        if self.got is not None:
+            parts.append(f"got {_number(self.got) if _is_number(self.got) else repr(self.got)}")
+        if self.limit:
+            parts.append(f"allowed: {self._allowed()}")
+        return "; ".join(parts)
+
+    def _allowed(self) -> str:
+        limit = self.limit
+        words = [f"{word} {_number(limit[side])}" for side, word in _SIDES.items() if side in limit]
+        words += [str(limit[name]) for name in ("unit", "type") if name in limit]
+        return " ".join([*words, ", ".join(limit.get("allowed", []))]).strip()
 
 
-def _phrase(side: str, bound: object) -> str:
-    if isinstance(bound, list):
-        return ", ".join(str(entry) for entry in bound)
-    if isinstance(bound, float):
-        return f"{side} {bound:.6g}"
-    return f"{side} {bound}"
+def _is_number(value: object) -> bool:
+    return isinstance(value, int | float) and not isinstance(value, bool)
+
+
+def _number(value: Any) -> str:
+    return f"{value:.6g}"

@@ -126,15 +126,12 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
 
     Errors: ``empty``, ``not_a_number``, ``two_separators``, ``missing_unit``,
     ``ambiguous_unit``, ``unknown_unit``, ``wrong_dimension``, ``out_of_range`` (limits in the
-    unit that was typed), ``not_allowed`` for a quantity that people do not type.
+    unit that was typed). ``KeyError`` for a quantity that is not known.
 
     >>> read_typed("2 3/4", "in", "depth_mm", "dip").value
     69.85
     """
-    known = KNOWN.get(quantity)
-    if known is None or not known.typed:
-        typed = [name for name, entry in KNOWN.items() if entry.typed]
-        raise Fault("not_allowed", path, quantity, {"allowed": typed})
+    known = KNOWN[quantity]
     dimension = UNITS[known.unit].dimension
     number_text, spelling = _split(text, path)
     meant = unit_named(spelling, dimension, path) if spelling else UNITS.get(unit or known.unit)

@@ -105,9 +105,9 @@ def unit_named(spelling: str, dimension: str, path: str) -> Unit:
 
     >>> unit_named("us gal", "volume", "unit").name
     'US gal'
-    >>> unit_named("gal", "volume", "unit")
+    >>> unit_named("gal", "volume", "unit")  # doctest: +ELLIPSIS
     Traceback (most recent call last):
-    pycore.quantity.fault.Fault: ambiguous_unit at unit: got 'gal'; allowed: US gal, imp gal
+    pycore.quantity.fault.Fault: unit: this unit means more than one thing; got 'gal'; ...
     """
     key = "".join(spelling.split()).lower()
     if key.rstrip(".") in _AMBIGUOUS:
