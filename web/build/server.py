@@ -38,6 +38,7 @@ KINDS = {
     ".wasm": "application/wasm",
     ".webmanifest": "application/manifest+json",
     ".woff2": "font/woff2",
+    ".zip": "application/zip",
 }
 # What static hosts read and do not serve.
 NOT_SERVED = {"_headers"}
@@ -77,12 +78,12 @@ class Handler(BaseHTTPRequestHandler):
             return
         name = unquote(self.path.split("?")[0].split("#")[0]).removeprefix("/") or "index.html"
         path = served_files(self.server.folder).get(name)
-        kind = KINDS.get(path.suffix) if path else None
-        if path is None or kind is None:
+        if path is None:
             self._refuse(HTTPStatus.NOT_FOUND, with_body)
             return
         with path.open("rb") as file:
             self.send_response(HTTPStatus.OK)
+            kind = KINDS.get(path.suffix, "application/octet-stream")
             self._send_headers(name, kind, os.fstat(file.fileno()).st_size)
             while with_body and (chunk := file.read(CHUNK_BYTES)):
                 self.wfile.write(chunk)
@@ -156,7 +157,12 @@ def main() -> int:
     parser.add_argument("--port", type=int, default=DEFAULT_PORT, help="0 takes any free port")
     parser.add_argument("--folder", type=Path, default=DIST)
     wanted = parser.parse_args()
-    with open_server(wanted.port, wanted.folder.resolve()) as server:
+    try:
+        server = open_server(wanted.port, wanted.folder.resolve())
+    except Trouble as trouble:
+        sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
+        return 1
+    with server:
         print(f"http://localhost:{server.server_port}/", flush=True)
         return run_server(server)
 
