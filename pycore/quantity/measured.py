@@ -10,7 +10,8 @@ import math
 from dataclasses import dataclass
 from typing import Any
 
-from uncertainties import ufloat
+from uncertainties import nominal_value, std_dev, ufloat
+from uncertainties.core import AffineScalarFunc
 
 
 @dataclass(frozen=True)
@@ -22,8 +23,11 @@ class Measured:
 
 
 def variable(measured: Measured, tag: str) -> Any:
-    """An input of a calculation: a number with an uncertainty that is known by its tag."""
-    return ufloat(measured.value, measured.u, tag)
+    """An input of a calculation: a number with an uncertainty that is known by its tag.
+
+    One that is exactly known (u = 0) is a plain float, since it brings no share.
+    """
+    return ufloat(measured.value, measured.u, tag) if measured.u > 0 else measured.value
 
 
 def result(number: Any) -> Measured:
@@ -32,7 +36,7 @@ def result(number: Any) -> Measured:
     >>> result(variable(Measured(5.2, 0.1), "reading") * variable(Measured(1.5, 0.05), "factor")).u
     0.3001666203960727
     """
-    return Measured(float(number.nominal_value), float(number.std_dev))
+    return Measured(float(nominal_value(number)), float(std_dev(number)))
 
 
 def shares(number: Any) -> dict[str, float]:
@@ -41,7 +45,8 @@ def shares(number: Any) -> dict[str, float]:
     Empty when nothing is uncertain.
     """
     parts: dict[str, float] = {}
-    for source, error in number.error_components().items():
+    components = number.error_components() if isinstance(number, AffineScalarFunc) else {}
+    for source, error in components.items():
         parts[source.tag] = parts.get(source.tag, 0.0) + float(error) ** 2
     total = math.fsum(parts.values())
     if total == 0:
