@@ -16,7 +16,8 @@ from pycore.desk.messages import (
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import decimals_for, on_rule, shown, shown_with_u
-from pycore.quantity.units import UNITS
+from pycore.quantity.typed import Reading
+from pycore.quantity.units import UNITS, from_base
 from pycore.reading.strength import READING_U_BRIX, state_of, strength_from_reading
 from pycore.recipe.outlook import LIKELY_K
 from pycore.recipe.request import Target
@@ -26,17 +27,31 @@ from pycore.sump.shapes import DIP_U_MM, Sump
 DOT_PCT = 0.5
 
 
+def _dip_read(reader: Reader, sump: Sump, dip: DipTyped, path: str) -> Reading:
+    """The dip as typed, refused outside this sump's own limits, in the unit that was typed."""
+    try:
+        read = reader.read(dip.depth, "depth_mm", path)
+    except Fault as fault:
+        if fault.code != "out_of_range":
+            raise
+        unit = UNITS[str(fault.limit["unit"])]
+        limit = {"minimum": 0.0, "maximum": from_base(sump.rim_depth_mm, unit), "unit": unit.name}
+        raise Fault(fault.code, path, fault.got, limit) from None
+    try:
+        sump.volume_from_depth(read.value, path)
+    except Fault as fault:
+        raise placed(fault, path, read.unit.name) from None
+    return read
+
+
 def level_from(reader: Reader, sump: Sump, dip: DipTyped, units: Units, path: str) -> Level:
     """What the dip says. Error: ``out_of_range`` above the rim, limits in the typed unit."""
-    read = reader.read(dip.depth, "depth_mm", f"{path}.depth")
+    read = _dip_read(reader, sump, dip, f"{path}.depth")
     u_mm = DIP_U_MM[dip.how or "hard_floor"]
     if dip.u is not None:
         u_mm = reader.value(dip.u, "depth_u_mm", f"{path}.u")
     depth = Measured(read.value, u_mm)
-    try:
-        volume = sump.volume_measured(depth, f"{path}.depth")
-    except Fault as fault:
-        raise placed(fault, fault.path, read.unit.name) from None
+    volume = sump.volume_measured(depth, f"{path}.depth")
     full_l = sump.full_volume_l
     room_l = full_l - volume.value
     about = shown_with_u(volume.value, volume.u, units.plate)
