@@ -17,7 +17,9 @@ def table() -> str:
                 verdict = "outside 6 to 10 %"
             amount = f"{row['concentrate_us_gal']:18.1f}"
             landing = f"{got['strength_pct']:10.2f}  {got['u_pct']:4.2f}"
-            lines.append(f"{row['dip_in']:>6}  {row['reading_brix']:>7}  {amount}  {landing}  {verdict}")
+            lines.append(
+                f"{row['dip_in']:>6}  {row['reading_brix']:>7}  {amount}  {landing}  {verdict}"
+            )
     return "\n".join(lines)
 
 

@@ -1,0 +1,79 @@
+"""Small cases against every combination of up to three different buckets there is."""
+
+from itertools import combinations_with_replacement
+from typing import Any
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from tests.properties.asking import ask
+from tests.properties.plans import allowed_buckets
+
+# Two results closer than this cannot be told apart (common practice, no source).
+SAME_PCT = 0.05
+MOST_BUCKETS = 3
+
+
+@st.composite
+def small_questions(draw: st.DrawFn) -> dict[str, Any]:
+    """Room for at most three buckets, with marks coarse enough to try everything."""
+    usable = draw(st.sampled_from([4.0, 5.0, 8.0]))
+    water_mark = draw(st.sampled_from([1.0, 2.0]))
+    jug_mark = draw(st.sampled_from([0.1, 0.2, 0.25]))
+    room = draw(st.floats(0.5, 2.4 * usable))
+    volume = draw(st.floats(1.0, 60.0))
+    low = draw(st.floats(3.0, 9.0))
+    return {
+        "sump": {
+            "volume_l": {"value": volume, "u": 1.0},
+            "strength_pct": {"value": draw(st.floats(0.0, 15.0)), "u": 0.2},
+        },
+        "fill_to_l": volume + room,
+        "target": {"low_pct": low, "aim_pct": low + 1.0, "high_pct": low + 2.0},
+        "mixing": {
+            "strong_pct": 20.0,
+            "weak_pct": draw(st.sampled_from([0.0, 1.0])),
+            "closeness_pct": 0.5,
+        },
+        "bucket": {"usable_l": usable, "water_mark_l": water_mark, "jug_mark_l": jug_mark},
+        "draw_off": {"allowed": False, "mark_l": 1.0},
+    }
+
+
+def every_result(body: dict[str, Any]) -> list[tuple[float, float]]:
+    """(litres, per cent) after every set of one to three allowed buckets that fits the room."""
+    volume = body["sump"]["volume_l"]["value"]
+    held = volume * body["sump"]["strength_pct"]["value"]
+    marks = body["bucket"]["water_mark_l"], body["bucket"]["jug_mark_l"]
+    sums = {
+        (sum(bucket[0] for bucket in chosen), sum(bucket[1] for bucket in chosen))
+        for count in range(1, MOST_BUCKETS + 1)
+        for chosen in combinations_with_replacement(allowed_buckets(body), count)
+    }
+    totals = [
+        (volume + water * marks[0] + jug * marks[1], held + 100 * jug * marks[1])
+        for water, jug in sums
+    ]
+    return [(litres, oil / litres) for litres, oil in totals if litres <= body["fill_to_l"] + 1e-9]
+
+
+@settings(max_examples=60, deadline=None)
+@given(small_questions())
+def test_no_other_set_of_buckets_is_clearly_better(body: dict[str, Any]) -> None:
+    plan = ask("plan_recipe", body)
+    least_l = body["fill_to_l"] - body["bucket"]["water_mark_l"] - body["bucket"]["jug_mark_l"]
+    full = [strength for litres, strength in every_result(body) if litres >= least_l - 1e-9]
+    target, closeness = body["target"], body["mixing"]["closeness_pct"]
+
+    def excess(strength: float) -> float:
+        return max(0.0, abs(strength - target["aim_pct"]) - closeness)
+
+    def outside(strength: float) -> float:
+        return max(target["low_pct"] - strength, strength - target["high_pct"], 0.0)
+
+    got = plan["final"]["strength_pct"]["value"]
+    if full:
+        assert outside(got) <= min(map(outside, full)) + 2 * SAME_PCT
+        assert excess(got) <= min(map(excess, full)) + 2 * SAME_PCT
+    if any(outside(strength) == 0 for strength in full):
+        assert plan["verdict"] != "out_of_band"

@@ -1,0 +1,33 @@
+"""pycore.quantity.fault."""
+
+import json
+
+from pycore.quantity.fault import Fault
+from web.build.paths import SHARED
+
+
+def test_sentence_names_place_got_and_allowed() -> None:
+    fault = Fault("out_of_range", "body.dip.depth", 700.0, {"maximum": 484.0, "unit": "mm"})
+    for part in ("body.dip.depth", "700", "484 mm"):
+        assert part in str(fault)
+    assert isinstance(fault, ValueError)
+
+
+def test_sentence_lists_what_is_allowed() -> None:
+    said = str(Fault("unknown_unit", "body.text", "ell", {"allowed": ["mm", "cm"]}))
+    assert "'ell'" in said
+    assert "mm, cm" in said
+
+
+def test_every_code_of_the_contract_has_its_own_sentence() -> None:
+    common = json.loads((SHARED / "schema" / "common.schema.json").read_text(encoding="utf-8"))
+    codes = common["definitions"]["error_code"]["enum"]
+    said = {code: str(Fault(code, "x")) for code in codes}
+    assert len(set(said.values())) == len(codes)
+
+
+def test_limit_is_a_copy() -> None:
+    limit = {"maximum": 1.0}
+    fault = Fault("out_of_range", "x", 2.0, limit)
+    limit["maximum"] = 5.0
+    assert fault.limit == {"maximum": 1.0}

@@ -1,0 +1,96 @@
+"""pycore.quantity.rounding."""
+
+from fractions import Fraction
+
+import pytest
+
+from pycore.quantity.rounding import (
+    MixedFraction,
+    as_read,
+    decimals_for,
+    half_up,
+    on_rule,
+    shown,
+    shown_with_u,
+    tidy,
+)
+
+
+@pytest.mark.parametrize(
+    ("u", "digits", "decimals"),
+    [
+        (0.52, 2, 2),
+        (0.52, 1, 1),
+        (9.3, 1, 0),
+        (0.096, 1, 1),
+        (0.0095, 1, 3),
+        (0.996, 2, 1),
+        (320, 2, 0),
+    ],
+)
+def test_decimals_from_uncertainty(u: float, digits: int, decimals: int) -> None:
+    # JCGM 100:2008, 7.2.6: at most two digits of u, the value to the same place; by hand.
+    assert decimals_for(u, digits) == decimals
+
+
+@pytest.mark.parametrize(
+    ("u", "digits"), [(0.0, 1), (-1.0, 1), (float("nan"), 1), (0.1, 3), (0.1, 0)]
+)
+def test_decimals_refuses(u: float, digits: int) -> None:
+    with pytest.raises(ValueError, match="u must be above 0"):
+        decimals_for(u, digits)
+
+
+@pytest.mark.parametrize(
+    ("value", "decimals", "rounded"),
+    [(2.5, 0, 3.0), (-2.5, 0, -3.0), (0.125, 2, 0.13), (1.005, 2, 1.01), (-0.04, 1, 0.0), (8.44, 1, 8.4),
+     (1e-7, 3, 0.0), (123456.5, 0, 123457.0)],
+)  # fmt: skip
+def test_halves_go_away_from_zero(value: float, decimals: int, rounded: float) -> None:
+    assert half_up(value, decimals) == rounded
+    assert str(half_up(value, decimals)) != "-0.0"
+
+
+def test_value_ends_where_its_uncertainty_begins() -> None:
+    assert (shown_with_u(153.94, 9.3, "L").value, shown_with_u(153.94, 9.3, "L").decimals) == (
+        154.0,
+        0,
+    )
+    # 3.785411784 L with u 0.3785 L is 1.0 US gal with u 0.1.
+    got = shown_with_u(3.785411784, 0.3785411784, "US gal")
+    assert (got.value, got.decimals, got.unit) == (1.0, 1, "US gal")
+
+
+@pytest.mark.parametrize(
+    ("litres", "unit", "value", "decimals", "shown_unit"),
+    [(8.5, "L", 8.5, 1, "L"), (8.0, "L", 8.0, 0, "L"), (0.6, "mL", 600.0, 0, "mL"), (1.5, "mL", 1.5, 1, "L"),
+     (0.3 * 5, "L", 1.5, 1, "L"), (3.785411784 * 2.25, "US gal", 2.25, 2, "US gal")],
+)  # fmt: skip
+def test_amount_has_no_more_decimals_than_it_needs(
+    litres: float, unit: str, value: float, decimals: int, shown_unit: str
+) -> None:
+    got = tidy(litres, unit)
+    assert (got.value, got.decimals, got.unit) == (value, decimals, shown_unit)
+
+
+def test_rule_shows_reduced_sixteenths() -> None:
+    assert on_rule(69.85, "in").fraction == MixedFraction(2, 3, 4)
+    assert on_rule(341.3125, "in").fraction == MixedFraction(13, 7, 16)
+    assert on_rule(50.8, "in").fraction is None
+    assert on_rule(69.85, "mm").value == 70.0
+
+
+def test_typed_fraction_stays_a_fraction() -> None:
+    got = as_read(Fraction(215, 16), "in", None)
+    assert got.fraction == MixedFraction(13, 7, 16)
+    assert got.value == 13.4375
+
+
+def test_typed_decimals_stay() -> None:
+    # 3.0 on a glass says more than 3: it was read to a tenth.
+    assert as_read(Fraction(3), "Brix", 1).decimals == 1
+    assert as_read(Fraction(3), "Brix", 1).fraction is None
+
+
+def test_shown_in_a_unit() -> None:
+    assert shown(20.0, "°F", 0).value == 68.0

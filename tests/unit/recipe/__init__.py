@@ -1,0 +1,1 @@
+"""The room recipe, module by module."""
