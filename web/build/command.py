@@ -58,7 +58,7 @@ def _serve(wanted: argparse.Namespace) -> int:
         server.folder = build(Steps())
         address = f"http://localhost:{wanted.port}/"
         print(f"Pailwright is at {address} (Ctrl+C stops it)")
-        print(PHONE_HINT.format(port=wanted.port))
+        print(PHONE_HINT.format(port=wanted.port), flush=True)
         return run_server(server, None if wanted.no_open else address)
 
 

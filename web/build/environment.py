@@ -2,6 +2,7 @@
 
 import os
 import sys
+from importlib.util import find_spec
 from pathlib import Path
 
 from web.build.paths import LOCKS, ROOT, VENV
@@ -50,18 +51,12 @@ def install(lock: Path, steps: Steps | None = None, name: str | None = None) -> 
 
 
 def _make_venv() -> None:
-    try:
-        run_tool(
-            "Making the Python environment", [sys.executable, "-m", "venv", "--clear", VENV]
+    if find_spec("ensurepip") is None or find_spec("venv") is None:
+        raise Trouble(
+            "This Python came without the part that makes virtual environments.",
+            "On Debian and Ubuntu: apt install python3-venv. Then start again.",
         )
-    except Trouble as trouble:
-        log = ROOT / "web/.build/logs/making-the-python-environment.txt"
-        if "ensurepip" in (log.read_text(encoding="utf-8") if log.exists() else ""):
-            raise Trouble(
-                "This Python came without the part that makes virtual environments.",
-                "On Debian and Ubuntu: apt install python3-venv. Then start again.",
-            ) from trouble
-        raise
+    run_tool("Making the Python environment", [sys.executable, "-m", "venv", "--clear", VENV])
 
 
 def _install(lock: Path, name: str) -> None:

@@ -1,6 +1,7 @@
 """Runs a tool, keeps all it said in a log file, and turns its failure into a sentence."""
 
 import os
+import re
 import subprocess
 from collections.abc import Mapping, Sequence
 from pathlib import Path
@@ -12,6 +13,15 @@ LOGS = STATE / "logs"
 
 # 1980-01-01, the oldest date that a zip can hold: no build depends on the day it was made.
 SOURCE_DATE_EPOCH = "315532800"
+
+
+def log_name(what: str) -> str:
+    """File name of the log of one attempt.
+
+    >>> log_name("Downloading the phone's packages")
+    'downloading-the-phone-s-packages.txt'
+    """
+    return re.sub(r"[^a-z0-9]+", "-", what.lower()) + ".txt"
 
 
 def run_tool(
@@ -26,13 +36,14 @@ def run_tool(
     Raises Trouble when the tool cannot be started or ends with a status other than 0.
     """
     LOGS.mkdir(parents=True, exist_ok=True)
-    log = LOGS / f"{what.replace(' ', '-').lower()}.txt"
+    log = LOGS / log_name(what)
     environment = {
         **os.environ,
         "SOURCE_DATE_EPOCH": SOURCE_DATE_EPOCH,
         "PYTHONHASHSEED": "0",
         "PIP_DISABLE_PIP_VERSION_CHECK": "1",
         "PIP_NO_INPUT": "1",
+        "PIP_RETRIES": "2",
         **(extra_environment or {}),
     }
     try:

@@ -3,6 +3,7 @@
 import hashlib
 import json
 import os
+import re
 import sys
 import threading
 import time
@@ -31,10 +32,7 @@ def digest(inputs: Iterable[Input]) -> str:
 
 
 class Steps:
-    """Prints each step with its seconds; runs a stamped step only when it has to.
-
-    ``quiet`` keeps skipped steps off the terminal, for a second start.
-    """
+    """Prints each step with its seconds; runs a stamped step only when it has to."""
 
     def __init__(self, out: TextIO | None = None) -> None:
         self._out = out or sys.stdout
@@ -77,7 +75,7 @@ class Steps:
         Returns whether it ran. The stamp is removed first and written last, so a step that was
         cut off runs again.
         """
-        stamp = STAMPS / f"{name.replace(' ', '-').lower()}.json"
+        stamp = STAMPS / (re.sub(r"[^a-z0-9]+", "-", name.lower()) + ".json")
         wanted = digest(inputs)
         expected = list(outputs)
         if _stamped(stamp) == wanted and all(path.exists() for path in expected):

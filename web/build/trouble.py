@@ -8,6 +8,7 @@ NETWORK_SIGNS = (
     "NewConnectionError", "Name or service not known", "Temporary failure in name resolution",
     "Max retries exceeded", "Read timed out", "ConnectTimeoutError", "ProxyError",
     "nodename nor servname", "getaddrinfo failed", "network request to",
+    "(from versions: none)",
 )  # fmt: skip
 DISK_SIGNS = ("No space left on device", "ENOSPC", "not enough space on the disk")
 PERMISSION_SIGNS = ("Permission denied", "EACCES", "EPERM", "EROFS", "Read-only file system")
