@@ -10,9 +10,9 @@ OLDEST_PYTHON = (3, 11)
 
 if sys.version_info < OLDEST_PYTHON:
     sys.stderr.write(
-        "Python %d.%d is too old: this needs Python %d.%d or newer.\n"
+        "Python " + sys.version.split()[0] + " is too old: this needs Python 3.11 or newer.\n"
         "Way on: install a newer Python and start again with it, for example "
-        "python%d.%d -m tests\n" % (tuple(sys.version_info[:2]) + OLDEST_PYTHON + OLDEST_PYTHON)
+        "python3.11 -m tests\n"
     )
     sys.exit(1)
 

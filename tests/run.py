@@ -137,9 +137,7 @@ def _pytest(places: Sequence[str], keyword: str | None) -> str:
     return _status([*command, "-k", keyword] if keyword else command, ROOT)
 
 
-def _status(
-    command: Sequence[str], folder: Path, environment: dict[str, str] | None = None
-) -> str:
+def _status(command: Sequence[str], folder: Path, environment: dict[str, str] | None = None) -> str:
     done = subprocess.run(
         command,
         cwd=folder,

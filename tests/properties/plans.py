@@ -12,10 +12,17 @@ HAIR = 1e-9
 
 # Usable fill in bucket marks, bucket mark and jug mark in litres, as pails and jugs are marked.
 BUCKETS = [
-    (10, 1.0, 0.05), (20, 0.5, 0.05), (10, 1.0, 0.1), (8, 1.0, 0.025), (5, 2.0, 0.25),
-    (16, US_GAL_L / 4, US_GAL_L / 64), (4, US_GAL_L, US_GAL_L / 32), (8, US_GAL_L / 2, US_GAL_L / 64),
-    (2, IMP_GAL_L, IMP_GAL_L / 80), (8, IMP_GAL_L / 4, IMP_GAL_L / 40),
-]  # fmt: skip
+    (10, 1.0, 0.05),
+    (20, 0.5, 0.05),
+    (10, 1.0, 0.1),
+    (8, 1.0, 0.025),
+    (5, 2.0, 0.25),
+    (16, US_GAL_L / 4, US_GAL_L / 64),
+    (4, US_GAL_L, US_GAL_L / 32),
+    (8, US_GAL_L / 2, US_GAL_L / 64),
+    (2, IMP_GAL_L, IMP_GAL_L / 80),
+    (8, IMP_GAL_L / 4, IMP_GAL_L / 40),
+]
 
 
 @st.composite
@@ -129,7 +136,7 @@ def _about_verdict(body: dict[str, Any], plan: dict[str, Any]) -> dict[str, bool
 
 
 def fill_gap_l(body: dict[str, Any], plan: dict[str, Any]) -> float:
-    """Litres by which the room stays open beyond one bucket mark and one jug mark; 0 when it does not."""
+    """Litres by which the room stays open beyond one bucket mark and one jug mark."""
     marks_l = body["bucket"]["water_mark_l"] + body["bucket"]["jug_mark_l"]
     return max(0.0, body["fill_to_l"] - plan["final"]["volume_l"] - marks_l - HAIR)
 

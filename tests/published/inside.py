@@ -56,9 +56,13 @@ def _bucket(row: Row, _: Row) -> Row:
 def _mixture(row: Row, _: Row) -> Row:
     first, *others = row["mixed"]
     pours = [
-        (1, part["volume_l"] * (1 - part["strength_pct"] / 100), part["volume_l"] * part["strength_pct"] / 100)
+        (
+            1,
+            part["volume_l"] * (1 - part["strength_pct"] / 100),
+            part["volume_l"] * part["strength_pct"] / 100,
+        )
         for part in others
-    ]  # fmt: skip
+    ]
     volume_l, strength_pct = state_after(first["volume_l"], first["strength_pct"], pours)
     return {"volume_l": volume_l, "strength_pct": strength_pct}
 

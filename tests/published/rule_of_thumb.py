@@ -1,4 +1,4 @@
-"""``python3 -m tests.published.rule_of_thumb``: how far a shop's rule of thumb holds, as a table."""
+"""``python3 -m tests.published.rule_of_thumb``: how far a shop's rule holds, as a table."""
 
 import json
 import sys

@@ -43,9 +43,17 @@ def test_decimals_refuses(u: float, digits: int) -> None:
 
 @pytest.mark.parametrize(
     ("value", "decimals", "rounded"),
-    [(2.5, 0, 3.0), (-2.5, 0, -3.0), (0.125, 2, 0.13), (1.005, 2, 1.01), (-0.04, 1, 0.0), (8.44, 1, 8.4),
-     (1e-7, 3, 0.0), (123456.5, 0, 123457.0)],
-)  # fmt: skip
+    [
+        (2.5, 0, 3.0),
+        (-2.5, 0, -3.0),
+        (0.125, 2, 0.13),
+        (1.005, 2, 1.01),
+        (-0.04, 1, 0.0),
+        (8.44, 1, 8.4),
+        (1e-7, 3, 0.0),
+        (123456.5, 0, 123457.0),
+    ],
+)
 def test_halves_go_away_from_zero(value: float, decimals: int, rounded: float) -> None:
     assert half_up(value, decimals) == rounded
     assert str(half_up(value, decimals)) != "-0.0"
@@ -63,9 +71,15 @@ def test_value_ends_where_its_uncertainty_begins() -> None:
 
 @pytest.mark.parametrize(
     ("litres", "unit", "value", "decimals", "shown_unit"),
-    [(8.5, "L", 8.5, 1, "L"), (8.0, "L", 8.0, 0, "L"), (0.6, "mL", 600.0, 0, "mL"), (1.5, "mL", 1.5, 1, "L"),
-     (0.3 * 5, "L", 1.5, 1, "L"), (3.785411784 * 2.25, "US gal", 2.25, 2, "US gal")],
-)  # fmt: skip
+    [
+        (8.5, "L", 8.5, 1, "L"),
+        (8.0, "L", 8.0, 0, "L"),
+        (0.6, "mL", 600.0, 0, "mL"),
+        (1.5, "mL", 1.5, 1, "L"),
+        (0.3 * 5, "L", 1.5, 1, "L"),
+        (3.785411784 * 2.25, "US gal", 2.25, 2, "US gal"),
+    ],
+)
 def test_amount_has_no_more_decimals_than_it_needs(
     litres: float, unit: str, value: float, decimals: int, shown_unit: str
 ) -> None:

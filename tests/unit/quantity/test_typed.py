@@ -8,11 +8,22 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.typed import number_from, read_typed
 
 ACCEPTED = [
-    ("70", "mm", 70.0), ("70.5", "mm", 70.5), ("70,5", "mm", 70.5), ("0", "mm", 0.0),
-    ("2 3/4", "in", 69.85), ("2-3/4", "in", 69.85), ("13 7/16", "in", 341.3125),
-    ("3/4", "in", 19.05), ("342 mm", "mm", 342.0), ("342mm", "in", 342.0), ("34.2 cm", "mm", 342.0),
-    (" 342 ", "mm", 342.0), ("342\u00a0mm", "mm", 342.0), ("2\u202f3/4", "in", 69.85), ('2 3/4"', "mm", 69.85),
-]  # fmt: skip
+    ("70", "mm", 70.0),
+    ("70.5", "mm", 70.5),
+    ("70,5", "mm", 70.5),
+    ("0", "mm", 0.0),
+    ("2 3/4", "in", 69.85),
+    ("2-3/4", "in", 69.85),
+    ("13 7/16", "in", 341.3125),
+    ("3/4", "in", 19.05),
+    ("342 mm", "mm", 342.0),
+    ("342mm", "in", 342.0),
+    ("34.2 cm", "mm", 342.0),
+    (" 342 ", "mm", 342.0),
+    ("342\u00a0mm", "mm", 342.0),
+    ("2\u202f3/4", "in", 69.85),
+    ('2 3/4"', "mm", 69.85),
+]
 
 NOT_A_NUMBER = [
     "1_000", "1e3", "1E3", "0x10", "٣٤٢", "３４２", "४२", "nan", "NaN", "inf", "infinity",
@@ -90,9 +101,14 @@ def test_no_unit_at_all_is_refused_where_units_differ() -> None:
 
 @pytest.mark.parametrize(
     ("text", "unit", "code"),
-    [("5 L", "mm", "wrong_dimension"), ("5", "L", "wrong_dimension"), ("5 ell", "mm", "unknown_unit"),
-     ("5", "ell", "unknown_unit"), ("5 €", "mm", "not_a_number")],
-)  # fmt: skip
+    [
+        ("5 L", "mm", "wrong_dimension"),
+        ("5", "L", "wrong_dimension"),
+        ("5 ell", "mm", "unknown_unit"),
+        ("5", "ell", "unknown_unit"),
+        ("5 €", "mm", "not_a_number"),
+    ],
+)
 def test_unit_that_does_not_fit(text: str, unit: str, code: str) -> None:
     with pytest.raises(Fault) as caught:
         read_typed(text, unit, "depth_mm", "here")

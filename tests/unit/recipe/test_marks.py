@@ -1,0 +1,51 @@
+"""pycore.recipe.marks: which buckets may be poured, by hand from parts by volume."""
+
+import pytest
+
+from pycore.recipe.marks import Group, ceil_marks, floor_marks, nearest_two
+from tests.unit.recipe.shop import question, space
+
+
+def test_marks_are_counted_past_the_last_digit_of_a_float() -> None:
+    assert floor_marks(0.3 / 0.1) == 3
+    assert ceil_marks(0.1 * 3 / 0.1) == 3
+    assert (floor_marks(2.9), ceil_marks(2.1)) == (2, 3)
+
+
+def test_strongest_bucket_is_four_to_one() -> None:
+    # 20 % is four parts of water to one: 8 L and 2 L, which is 40 marks of 50 mL.
+    assert space(question()).jug_range(8, 0.0, 10.0)[1] == 40
+    # Beside 9 L the pail is full before 20 % is reached: 1 L, 20 marks.
+    assert space(question()).jug_range(9, 0.0, 10.0)[1] == 20
+
+
+def test_weakest_bucket_is_rounded_to_the_nearest_mark() -> None:
+    # 1 % beside 9 L is 9/99 L = 90.9 mL, nearest 100 mL; beside 2 L 20.2 mL, nearest 0: too weak.
+    assert space(question()).jug_range(9, 0.0, 10.0)[0] == 2
+    assert space(question()).jug_range(2, 0.0, 10.0)[0] == 1
+    assert space(question(weak_pct=0.0)).jug_range(9, 0.0, 10.0)[0] == 0
+
+
+def test_no_bucket_of_concentrate_alone() -> None:
+    assert 0 not in space(question()).water_range(0.0, 10.0)
+
+
+def test_fill_that_lands_on_the_aim_is_kept_inside_what_may_be_mixed() -> None:
+    # 154 L at 6 % to 198 L at 8 %: 6.6 L in 44 L is 15 %.
+    assert space(question()).wanted_pct() == pytest.approx(15.0)
+    assert space(question(strength_pct=0.0)).wanted_pct() == 20.0
+    assert space(question(strength_pct=15.0)).wanted_pct() == 1.0
+    assert space(question(volume_l=198.0)).wanted_pct() == 1.0
+
+
+def test_amounts_are_marks_times_their_size() -> None:
+    amounts = space(question()).amounts((Group(4, 8, 30), Group(1, 3, 12)))
+    assert amounts == [(4, 8.0, pytest.approx(1.5)), (1, 3.0, pytest.approx(0.6))]
+
+
+@pytest.mark.parametrize(
+    ("wanted", "low", "high", "found"),
+    [(2.5, 0, 9, [2, 3]), (3.0, 0, 9, [3]), (-4.2, 0, 9, [0]), (11.5, 0, 9, [9]), (0.5, 1, 9, [1])],
+)
+def test_nearest_two(wanted: float, low: int, high: int, found: list[int]) -> None:
+    assert nearest_two(wanted, low, high) == found

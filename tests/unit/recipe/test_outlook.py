@@ -1,0 +1,74 @@
+"""pycore.recipe.outlook: how sure the result is, and what is said with it."""
+
+import math
+
+import pytest
+
+from pycore.recipe.outlook import bucket_weight_kg, final_state, reach_pct
+from pycore.recipe.plan import plan_recipe
+from tests.unit.recipe.shop import question, space
+
+
+def test_first_order_uncertainty_by_hand() -> None:
+    # JCGM 100:2008, 5.1.2, for C = (V·c + 100·k)/(V + w + k); 3 % of a vessel (common practice).
+    ask, water, concentrate = question(), 36.0, 6.0
+    total = 154 + water + concentrate
+    strength = (154 * 6 + 100 * concentrate) / total
+    by_volume = 3.0 * (6 - strength) / total
+    by_strength = 0.3 * 154 / total
+    by_pail = 0.03 * water * -strength / total
+    by_jug = 0.03 * concentrate * (100 - strength) / total
+    final, shares = final_state(ask, water, concentrate)
+    parts = {
+        "volume": by_volume,
+        "strength": by_strength,
+        "pail_marks": by_pail,
+        "jug_marks": by_jug,
+    }
+    u = math.hypot(*parts.values())
+    assert final.strength_pct.value == pytest.approx(strength)
+    assert final.strength_pct.u == pytest.approx(u)
+    assert (final.low_pct, final.high_pct) == pytest.approx((strength - 2 * u, strength + 2 * u))
+    assert {s.input: s.share for s in shares} == pytest.approx(
+        {k: (v / u) ** 2 for k, v in parts.items()}
+    )
+
+
+def test_nothing_poured_leaves_the_reading_alone() -> None:
+    final, shares = final_state(question(), 0.0, 0.0)
+    assert (final.volume_l, final.strength_pct.value, final.strength_pct.u) == (154.0, 6.0, 0.3)
+    assert [share.input for share in shares] == ["strength"]
+
+
+def test_reach_is_the_room_filled_with_the_weakest_and_the_strongest() -> None:
+    # By hand: (154·6 + 44·1)/198 and (154·6 + 44·20)/198.
+    assert reach_pct(space(question())) == pytest.approx((968 / 198, 1804 / 198))
+    assert reach_pct(space(question(198.0, 6.0))) == (6.0, 6.0)
+
+
+def test_weight_of_a_pail() -> None:
+    # Water 0.9982 kg/L at 20 °C (IAPWS-95); concentrate and pail about 1 (common practice).
+    assert bucket_weight_kg(8.0, 2.0) == pytest.approx(11, abs=0.1)
+
+
+@pytest.mark.parametrize(
+    ("changes", "caution"),
+    [
+        ({"volume_l": 200.0, "strength_pct": 8.0}, "above_full_mark"),
+        ({"volume_l": 198.0, "strength_pct": 8.0}, "nothing_to_pour"),
+        ({"volume_l": 198.0, "strength_pct": 5.0}, "no_room"),
+        ({"volume_l": 180.0, "strength_pct": 2.0}, "needs_stronger_premix"),
+        ({"volume_l": 180.0, "strength_pct": 15.0}, "needs_weaker_mix"),
+        ({"volume_l": 180.0, "strength_pct": 15.0}, "strong_harms_skin"),
+        ({"volume_l": 100.0, "strength_pct": 3.0}, "large_change"),
+        ({"fill_to_l": 400.0}, "many_buckets"),
+        ({"bucket": (18.0, 1.0, 0.05)}, "bucket_heavy"),
+        ({}, "gloves_and_eyes"),
+    ],
+)
+def test_caution(changes: dict[str, float], caution: str) -> None:
+    assert caution in plan_recipe(question(**changes)).cautions
+
+
+def test_ordinary_fill_has_one_caution_only() -> None:
+    assert plan_recipe(question()).cautions == ["gloves_and_eyes"]

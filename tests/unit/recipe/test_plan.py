@@ -1,0 +1,53 @@
+"""pycore.recipe.plan: cases, verdicts and steps. Laws for every plan stand in tests/properties."""
+
+import pytest
+
+from pycore.quantity.fault import Fault
+from pycore.recipe.plan import plan_recipe
+from tests.unit.recipe.shop import question
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct", "case"),
+    [(154.0, 6.0, "lean_low"), (198.0, 6.0, "lean_full"), (154.0, 8.0, "in_range_low"),
+     (198.0, 8.0, "in_range_full"), (154.0, 12.0, "rich_low"), (198.0, 12.0, "rich_full"),
+     (0.0, 0.0, "new_charge"), (39.0, 6.0, "new_charge"), (40.0, 6.0, "lean_low"),
+     (154.0, 7.0, "in_range_low"), (154.0, 9.0, "in_range_low")],
+)  # fmt: skip
+def test_case(volume_l: float, strength_pct: float, case: str) -> None:
+    assert plan_recipe(question(volume_l, strength_pct)).case == case
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct", "verdict"),
+    [(154.0, 6.0, "on_target"), (198.0, 8.0, "on_target"), (198.0, 8.6, "in_band"),
+     (198.0, 9.0, "in_band"), (198.0, 9.1, "out_of_band"), (198.0, 6.0, "out_of_band"),
+     (190.0, 6.0, "out_of_band")],
+)  # fmt: skip
+def test_verdict(volume_l: float, strength_pct: float, verdict: str) -> None:
+    assert plan_recipe(question(volume_l, strength_pct)).verdict == verdict
+
+
+def test_walk_ends_with_running_the_pump_and_reading_again() -> None:
+    kinds = [step.kind for step in plan_recipe(question()).steps]
+    assert kinds[-2:] == ["run", "read_again"]
+    assert kinds[0] == "bucket"
+    assert plan_recipe(question(198.0, 8.0)).steps == []
+
+
+def test_empty_sump_is_charged_at_the_aim() -> None:
+    # C1·V1 = C2·V2 by hand: 198 L at 8 % hold 15.84 L of concentrate.
+    plan = plan_recipe(question(0.0, 0.0))
+    assert plan.totals.concentrate_l == pytest.approx(15.84, abs=198 * 0.005)
+    assert plan.verdict == "on_target"
+
+
+def test_too_rich_with_room_gets_the_weakest_mix() -> None:
+    plan = plan_recipe(question(154.0, 15.0))
+    assert plan.verdict == "out_of_band"
+    assert all(100 * p.concentrate_l / (p.water_l + p.concentrate_l) <= 1.3 for p in plan.pours)
+
+
+def test_contradiction_is_refused() -> None:
+    with pytest.raises(Fault):
+        plan_recipe(question(weak_pct=30.0))

@@ -1,0 +1,40 @@
+"""pycore.recipe.search. That no other set is clearly better stands in tests/properties."""
+
+import pytest
+
+from pycore.recipe.marks import Group
+from pycore.recipe.search import best_pours, weigh
+from tests.unit.recipe.shop import question, space
+
+
+def test_distances_of_a_set_of_pours() -> None:
+    # By hand: 154 L at 6 % and 4 × (8.5 would not be whole) 4 × (8 + 1.5 L): 15.24 L in 192 L.
+    found = weigh(space(question()), (Group(4, 8, 30),))
+    strength = (154 * 0.06 + 6) / 192 * 100
+    assert found.distance_pct == pytest.approx(abs(strength - 8))
+    assert (found.outside_pct, found.buckets, found.is_near) == (0.0, 4, True)
+
+
+def test_result_below_the_band_is_outside() -> None:
+    # By hand: 9.24 L of concentrate in 194 L is 4.76 %, 2.24 points below the band.
+    found = weigh(space(question(weak_pct=0.0)), (Group(4, 10, 0),))
+    assert found.outside_pct == pytest.approx(7 - 924 / 194)
+    assert not found.is_near
+
+
+def test_nothing_is_poured_when_all_is_well() -> None:
+    assert best_pours(space(question(198.0, 8.0))).pours == ()
+
+
+def test_buckets_alike_come_before_a_closer_set_of_different_ones() -> None:
+    found = best_pours(space(question()))
+    assert len(found.pours) == 1
+    assert found.is_near
+
+
+@pytest.mark.parametrize("volume_l", [20.0, 1000.0, 150_000.0])
+def test_work_does_not_grow_with_the_tank(volume_l: float) -> None:
+    ask = question(volume_l, fill_to_l=volume_l * 1.3)
+    found = best_pours(space(ask))
+    poured_l = sum(count * (water + oil) for count, water, oil in space(ask).amounts(found.pours))
+    assert volume_l * 0.3 - 1.05 <= poured_l <= volume_l * 0.3 + 1e-6
