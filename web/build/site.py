@@ -1,10 +1,7 @@
 """From nothing to ``web/dist``, a folder that any static host can serve from any path."""
 
 import json
-import os
 import shutil
-from collections.abc import Iterator
-from contextlib import contextmanager
 from pathlib import Path
 
 from web.build.environment import ensure_venv
@@ -24,18 +21,17 @@ BUILD_ID_CHARACTERS = 12
 def build(steps: Steps | None = None) -> Path:
     """Brings ``web/dist`` up to date, doing only what changed, and returns it. Raises Trouble."""
     steps = steps or Steps()
-    with one_build_at_a_time():
-        ensure_venv(steps)
-        node = ensure_node(steps)
-        ensure_packages(node, steps)
-        phone = build_phone_python(node, steps)
-        inputs = site_inputs(phone)
-        steps.run(
-            "Site",
-            inputs,
-            [DIST / "index.html", DIST / "sw.js", *_listed_files()],
-            lambda: _build_site(node, phone, digest(inputs)[:BUILD_ID_CHARACTERS]),
-        )
+    ensure_venv(steps)
+    node = ensure_node(steps)
+    ensure_packages(node, steps)
+    phone = build_phone_python(node, steps)
+    inputs = site_inputs(phone)
+    steps.run(
+        "Site",
+        inputs,
+        [DIST / "index.html", DIST / "sw.js", *_listed_files()],
+        lambda: _build_site(node, phone, digest(inputs)[:BUILD_ID_CHARACTERS]),
+    )
     return DIST
 
 
@@ -87,19 +83,3 @@ def _listed_files() -> list[Path]:
         return [DIST / name for name in json.loads(FILE_LIST.read_bytes())]
     except (OSError, ValueError):
         return []
-
-
-@contextmanager
-def one_build_at_a_time() -> Iterator[None]:
-    """Waits until no other process builds in this project folder."""
-    STATE.mkdir(parents=True, exist_ok=True)
-    with (STATE / "lock").open("a+") as lock:
-        if os.name == "nt":
-            import msvcrt
-
-            msvcrt.locking(lock.fileno(), msvcrt.LK_LOCK, 1)
-        else:
-            import fcntl
-
-            fcntl.flock(lock, fcntl.LOCK_EX)
-        yield

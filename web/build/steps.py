@@ -75,15 +75,20 @@ class Steps:
         Returns whether it ran. The stamp is removed first and written last, so a step that was
         cut off runs again.
         """
+        with _one_step_at_a_time():
+            return self._run_alone(name, list(inputs), list(outputs), action)
+
+    def _run_alone(
+        self, name: str, inputs: list[Input], outputs: list[Path], action: Callable[[], None]
+    ) -> bool:
         stamp = STAMPS / (re.sub(r"[^a-z0-9]+", "-", name.lower()) + ".json")
         wanted = digest(inputs)
-        expected = list(outputs)
-        if _stamped(stamp) == wanted and all(path.exists() for path in expected):
+        if _stamped(stamp) == wanted and all(path.exists() for path in outputs):
             return False
         stamp.unlink(missing_ok=True)
         with self.show(name):
             action()
-            missing = [str(path) for path in expected if not path.exists()]
+            missing = [str(path) for path in outputs if not path.exists()]
             if missing:
                 raise FileNotFoundError(f"the step {name!r} did not make {', '.join(missing)}")
         STAMPS.mkdir(parents=True, exist_ok=True)
@@ -93,6 +98,22 @@ class Steps:
     def _write(self, text: str) -> None:
         self._out.write(text)
         self._out.flush()
+
+
+@contextmanager
+def _one_step_at_a_time() -> Iterator[None]:
+    """Waits until no other process runs a step in this project folder."""
+    STATE.mkdir(parents=True, exist_ok=True)
+    with (STATE / "lock").open("a+") as lock:
+        if os.name == "nt":
+            import msvcrt
+
+            msvcrt.locking(lock.fileno(), msvcrt.LK_LOCK, 1)
+        else:
+            import fcntl
+
+            fcntl.flock(lock, fcntl.LOCK_EX)
+        yield
 
 
 def _stamped(stamp: Path) -> str | None:
