@@ -1,0 +1,83 @@
+"""pycore.desk.check: the whole walk in one question."""
+
+from typing import Any
+
+import pytest
+
+from tests.properties.plans import broken_laws
+from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, check, refusal
+
+
+def test_request_and_plan_belong_together() -> None:
+    got = ask("plan_check", check(WHEEL_LATHE))
+    assert ask("plan_recipe", got["request"]) == got["plan"]
+    assert broken_laws(got["request"], got["plan"]) == []
+
+
+def test_shown_amounts_are_the_plans_own() -> None:
+    got = ask("plan_check", check(WHEEL_LATHE))
+    for pour, said in zip(got["plan"]["pours"], got["shown"]["pours"], strict=True):
+        litres = said["concentrate"]["value"] / (1000 if said["concentrate"]["unit"] == "mL" else 1)
+        assert said["water"]["value"] == pytest.approx(pour["water_l"])
+        assert litres == pytest.approx(pour["concentrate_l"])
+        assert said["count"] == pour["count"]
+        total = pour["water_l"] + pour["concentrate_l"]
+        assert said["total"]["value"] == pytest.approx(total, abs=0.005)
+        assert said["strength"]["value"] == pytest.approx(
+            100 * pour["concentrate_l"] / total, abs=0.05
+        )
+
+
+@pytest.mark.parametrize(
+    ("pail", "jug", "marks"),
+    [("US gal", "US fl oz", ("4", "1", "2")), ("imp gal", "imp fl oz", ("2", "0.5", "4"))],
+)
+def test_amounts_in_the_tools_own_units_are_whole_marks(
+    pail: str, jug: str, marks: tuple[str, str, str]
+) -> None:
+    machine = changed("units", {"plate": pail, "stick": "in", "pail": pail, "jug": jug})
+    names = ("usable", "water_mark", "jug_mark")
+    machine["bucket"] = {
+        name: {"text": text, "unit": unit}
+        for name, text, unit in zip(names, marks, (pail, pail, jug), strict=True)
+    }
+    pours = ask("plan_check", check(machine))["shown"]["pours"]
+    assert pours
+    for pour in pours:
+        assert (pour["water"]["unit"], pour["concentrate"]["unit"]) == (pail, jug)
+        assert pour["water"]["value"] % float(marks[1]) == 0
+        assert pour["concentrate"]["value"] % float(marks[2]) == 0
+
+
+def test_own_aim_for_this_once() -> None:
+    got = ask("plan_check", check(WHEEL_LATHE, aim={"text": "8.5"}))
+    assert got["request"]["target"]["aim_pct"] == 8.5
+    error = refusal("plan_check", check(WHEEL_LATHE, aim={"text": "9.5"}))
+    assert (error["code"], error["path"]) == ("order", "body.aim")
+
+
+def test_fill_lower_for_this_once() -> None:
+    lower: dict[str, Any] = {"text": "400", "unit": "mm"}
+    got = ask("plan_check", check(WHEEL_LATHE, fill_to_depth=lower))
+    assert got["request"]["fill_to_l"] == pytest.approx(180)
+    assert got["plan"]["final"]["volume_l"] <= 180
+    error = refusal("plan_check", check(WHEEL_LATHE, fill_to_depth={"text": "441", "unit": "mm"}))
+    assert (error["code"], error["path"]) == ("order", "body.fill_to_depth")
+
+
+def test_no_recipe_without_a_factor() -> None:
+    error = refusal("plan_check", check(changed("fluid.factor", None)))
+    assert (error["code"], error["path"]) == ("no_factor", "body.machine.fluid.factor")
+
+
+def test_drawing_after_pouring_is_at_the_final_volume() -> None:
+    got = ask("plan_check", check(WHEEL_LATHE))
+    depth_mm = got["after"]["level"] * 484
+    assert depth_mm == pytest.approx(got["plan"]["final"]["volume_l"] / 0.45, rel=1e-6)
+
+
+def test_full_and_in_range_has_nothing_to_pour() -> None:
+    got = ask("plan_check", check(WHEEL_LATHE, "440", "5.3"))
+    assert got["plan"]["pours"] == []
+    assert "nothing_to_pour" in got["plan"]["cautions"]
+    assert got["after"]["level"] == pytest.approx(440 / 484)

@@ -1,0 +1,79 @@
+"""pycore.desk.messages: field for field as in the contract."""
+
+import json
+from dataclasses import MISSING, fields
+from typing import Any
+
+import pytest
+
+from pycore.desk import messages
+from pycore.recipe import outlook, plan, request
+from tests.properties.asking import SCHEMAS
+
+DEFINITIONS = {
+    name: definition
+    for path in SCHEMAS.glob("*.json")
+    for name, definition in json.loads(path.read_text(encoding="utf-8"))["definitions"].items()
+}
+PLAN_BODY = DEFINITIONS["plan_recipe_body"]["properties"]
+PLAN_RESULT = DEFINITIONS["plan_recipe_result"]["properties"]
+PAIRS: list[tuple[type, dict[str, Any]]] = [
+    (messages.Typed, DEFINITIONS["typed"]),
+    (messages.PointTyped, DEFINITIONS["sump_typed"]["properties"]["points"]["items"]),
+    (messages.SumpTyped, DEFINITIONS["sump_typed"]),
+    (messages.FluidTyped, DEFINITIONS["fluid_typed"]),
+    (messages.TargetTyped, DEFINITIONS["target_typed"]),
+    (messages.MixingTyped, DEFINITIONS["mixing_typed"]),
+    (messages.BucketTyped, DEFINITIONS["bucket_typed"]),
+    (messages.MachineTyped, DEFINITIONS["machine_typed"]),
+    (messages.DipTyped, DEFINITIONS["dip_typed"]),
+    (messages.ReadingTyped, DEFINITIONS["reading_typed"]),
+    (messages.DescribeBody, DEFINITIONS["describe_body"]),
+    (messages.ReadQuantityBody, DEFINITIONS["read_quantity_body"]),
+    (messages.ReadMachineBody, DEFINITIONS["read_machine_body"]),
+    (messages.AssessSumpBody, DEFINITIONS["assess_sump_body"]),
+    (messages.PlanCheckBody, DEFINITIONS["plan_check_body"]),
+    (messages.Doubt, DEFINITIONS["doubt"]),
+    (messages.Level, DEFINITIONS["level"]),
+    (messages.Strength, DEFINITIONS["strength"]),
+    (messages.Section, DEFINITIONS["section"]),
+    (messages.AssessSumpResult, DEFINITIONS["assess_sump_result"]),
+    (messages.PourShown, DEFINITIONS["pour_shown"]),
+    (messages.PlanCheckResult, DEFINITIONS["plan_check_result"]),
+    (request.PlanRequest, DEFINITIONS["plan_recipe_body"]),
+    (request.SumpState, PLAN_BODY["sump"]),
+    (request.Target, PLAN_BODY["target"]),
+    (request.Mixing, PLAN_BODY["mixing"]),
+    (request.Bucket, PLAN_BODY["bucket"]),
+    (request.DrawOff, PLAN_BODY["draw_off"]),
+    (plan.Plan, DEFINITIONS["plan_recipe_result"]),
+    (plan.Pour, DEFINITIONS["pour"]),
+    (plan.Step, DEFINITIONS["step"]),
+    (plan.Totals, PLAN_RESULT["totals"]),
+    (plan.Reach, PLAN_RESULT["reachable"]),
+    (outlook.Final, PLAN_RESULT["final"]),
+    (outlook.Share, PLAN_RESULT["shares"]["items"]),
+]
+
+
+@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=[kind.__name__ for kind, _ in PAIRS])
+def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str, Any]) -> None:
+    own = fields(kind)
+    assert {field.name for field in own} == set(definition["properties"])
+    free = {f.name for f in own if f.default is not MISSING or f.default_factory is not MISSING}
+    if kind.__name__ != "AssessSumpResult":
+        assert {field.name for field in own} - free == set(definition["required"])
+
+
+def test_every_dataclass_of_the_messages_is_compared() -> None:
+    own = {
+        kind.__name__
+        for kind in vars(messages).values()
+        if isinstance(kind, type) and kind.__module__ == messages.__name__
+    }
+    assert own - {"Units"} == {
+        kind.__name__ for kind, _ in PAIRS if kind.__module__ == messages.__name__
+    }
+    assert {field.name for field in fields(messages.Units)} == set(
+        DEFINITIONS["units"]["properties"]
+    )

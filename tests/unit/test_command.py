@@ -1,0 +1,51 @@
+"""``python -m pycore``: one request a line in, one reply a line out."""
+
+import json
+import subprocess
+import sys
+
+import pytest
+
+from web.build.paths import ROOT
+
+ASK = '{"v": 1, "id": "ü", "op": "describe", "body": {}}'
+
+
+def run(*arguments: str, given: bytes = b"") -> subprocess.CompletedProcess[bytes]:
+    command = [sys.executable, "-m", "pycore", *arguments]
+    return subprocess.run(
+        command, cwd=ROOT, input=given, capture_output=True, check=False, timeout=60
+    )
+
+
+def test_a_line_for_a_line_and_status_0_also_for_refusals() -> None:
+    done = run(given=f"{ASK}\n\nnonsense\n{ASK}".encode())
+    replies = [json.loads(line) for line in done.stdout.decode().splitlines()]
+    assert [reply["ok"] for reply in replies] == [True, False, True]
+    assert replies[0]["id"] == "ü"
+    assert (done.returncode, done.stderr) == (0, b"")
+
+
+def test_nothing_in_is_nothing_out() -> None:
+    done = run()
+    assert (done.returncode, done.stdout) == (0, b"")
+
+
+@pytest.mark.parametrize("given", [b"\xff\xfe{\x00}\x00\n", b"\x89PNG\r\n\x1a\n"])
+def test_bytes_that_are_no_text(given: bytes) -> None:
+    done = run(given=given)
+    assert done.returncode == 0
+    assert all(json.loads(line)["ok"] is False for line in done.stdout.splitlines())
+    assert done.stdout
+
+
+@pytest.mark.parametrize("arguments", [["--nonsense"], ["describe", "x"]])
+def test_misuse_is_status_2(arguments: list[str]) -> None:
+    done = run(*arguments)
+    assert done.returncode == 2
+    assert done.stderr
+
+
+def test_help() -> None:
+    done = run("--help")
+    assert (done.returncode, b"usage" in done.stdout) == (0, True)
