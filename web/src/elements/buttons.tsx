@@ -1,0 +1,48 @@
+import type { ComponentChildren } from "preact";
+import { useGuard } from "./guard";
+
+interface Pressed {
+  readonly onPress: () => void;
+  readonly children: ComponentChildren;
+}
+
+/** The one action that goes on: full width, at the bottom, ignores a double tap. */
+export function MainAction({
+  onPress,
+  children,
+  busy = false,
+}: Pressed & { readonly busy?: boolean }) {
+  const press = useGuard(onPress);
+  return (
+    <button type="button" class="main-action" onClick={press} aria-disabled={busy}>
+      {children}
+    </button>
+  );
+}
+
+/** Another way on, of less weight. */
+export function OtherAction({ onPress, children }: Pressed) {
+  const press = useGuard(onPress);
+  return (
+    <button type="button" class="other-action" onClick={press}>
+      {children}
+    </button>
+  );
+}
+
+/** A place to go to. A link, so that it can be opened and announced as one. */
+export function PlaceLink({
+  to,
+  label,
+  children,
+}: {
+  readonly to: string;
+  readonly label?: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <a class="place-link" href={to} {...(label === undefined ? {} : { "aria-label": label })}>
+      {children}
+    </a>
+  );
+}

@@ -1,0 +1,34 @@
+// Possible but unusual: asked once, with two equal ways on. What was typed stays either way.
+import { useEffect, useRef } from "preact/hooks";
+import { say } from "../words/say";
+
+interface DoubtProps {
+  readonly sentence: string;
+  readonly again: string;
+  readonly keep: string;
+  readonly onAgain: () => void;
+  readonly onKeep: () => void;
+}
+
+export function DoubtQuestion({ sentence, again, keep, onAgain, onKeep }: DoubtProps) {
+  const text = useRef<HTMLHeadingElement>(null);
+  // The question replaces what was just pressed, so it takes the focus with it.
+  useEffect(() => {
+    text.current?.focus();
+  }, []);
+  return (
+    <section class="doubt" aria-label={say("doubt.name")}>
+      <h2 ref={text} tabIndex={-1}>
+        {sentence}
+      </h2>
+      <div class="two-equal">
+        <button type="button" class="equal" onClick={onAgain}>
+          {again}
+        </button>
+        <button type="button" class="equal" onClick={onKeep}>
+          {keep}
+        </button>
+      </div>
+    </section>
+  );
+}

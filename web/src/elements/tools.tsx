@@ -1,0 +1,38 @@
+// Small drawings of the tools, in one stroke weight, for the questions of the set-up.
+
+export type Tool =
+  | "plate"
+  | "stick"
+  | "pail"
+  | "jug"
+  | "drum"
+  | "eye"
+  | "level"
+  | "floor"
+  | "chips"
+  | "box"
+  | "table";
+
+const STROKES: Readonly<Record<Tool, string>> = {
+  plate:
+    "M6 12h36v24H6zM12 20h24M12 28h14M9.500 15.500h.01M38.500 15.500h.01M9.500 32.500h.01M38.500 32.500h.01",
+  stick: "M20 4h8v40h-8zM20 11h4M20 18h5M20 25h4M20 32h5M20 39h4",
+  pail: "M7 14h34l-5 28H12zM7 14c3 -12 31 -12 34 0M10 30h28",
+  jug: "M10 8h22v32H10zM32 14h8v16h-8M10 16h6M10 23h9M10 30h6M10 8l-4 -2",
+  drum: "M10 8h28v34H10zM10 18h28M10 32h28M15 12.500h5",
+  eye: "M24 24m-17 0a17 17 0 1 0 34 0a17 17 0 1 0 -34 0M7.500 27h33M24 14v8",
+  level: "M6 26h36M17 12h14l-7 13zM18 32h12M21 37h6",
+  floor:
+    "M4 40h40M8 44l4 -4M18 44l4 -4M28 44l4 -4M38 44l4 -4M20 4h8v36h-8zM20 14h4M20 22h5M20 30h4",
+  chips: "M4 44h40M20 4h8v26h-8zM20 12h4M20 20h5M6 42l5 -7 4 5 5 -8 5 6 5 -7 5 7 7 -5",
+  box: "M6 18h26v22H6zM6 18l10 -10h26v22l-10 10M32 18l10 -10",
+  table: "M8 8h32v32H8zM8 16h32M24 8v32M8 24h32M8 32h32",
+};
+
+export function ToolDrawing({ tool }: { readonly tool: Tool }) {
+  return (
+    <svg class="tool" viewBox="0 0 48 48" aria-hidden="true">
+      <path d={STROKES[tool]} />
+    </svg>
+  );
+}

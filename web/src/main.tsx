@@ -1,0 +1,27 @@
+// Wiring only: creates core, store and screens, and connects them.
+import { render } from "preact";
+import { startCore } from "./core/client";
+import { startOffline } from "./offline";
+import { App } from "./screens/app";
+import { CoreContext } from "./screens/core";
+import { followAddress } from "./screens/route";
+import { readJournal } from "./store/journal";
+import { readKeeping } from "./store/keeping";
+import "./style/all.css";
+
+const root = document.getElementById("app");
+if (root === null) throw new Error("the page has no place for the app");
+
+followAddress();
+void readJournal();
+void readKeeping();
+const core = startCore();
+// Drafts are written at every change already, so there is nothing left to store before a reload.
+startOffline({ phase: core.phase, storeDrafts: () => Promise.resolve() });
+root.replaceChildren();
+render(
+  <CoreContext.Provider value={core}>
+    <App />
+  </CoreContext.Provider>,
+  root,
+);

@@ -1,0 +1,86 @@
+// Which screen stands at which place, and what is shown when a screen breaks.
+import { Component, type ComponentChildren } from "preact";
+import { useEffect } from "preact/hooks";
+import { OtherAction } from "../elements/buttons";
+import { Page } from "../elements/page";
+import { Patterns } from "../elements/patterns";
+import { load, machineById } from "../store/journal";
+import { say } from "../words/say";
+import { CheckScreen } from "./check/screen";
+import { LogScreen } from "./log/list";
+import { EntryScreen } from "./log/entry";
+import { MachineScreen } from "./machine";
+import { MachinesScreen } from "./machines";
+import { replace, route } from "./route";
+import { SetupScreen } from "./setup/screen";
+
+/** A place that is not there leads to the list instead of to an empty page. */
+function Elsewhere() {
+  useEffect(() => {
+    replace();
+  }, []);
+  return null;
+}
+
+function MachinePlace({
+  id,
+  place,
+  rest,
+}: {
+  readonly id: string;
+  readonly place: string | undefined;
+  readonly rest: readonly string[];
+}) {
+  const machine = machineById(id);
+  // Until the log is read, nobody knows whether the machine is there.
+  if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
+  if (place === undefined) return <MachineScreen machine={machine} />;
+  if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "set-up") return <SetupScreen key={id} machine={machine} parts={rest} />;
+  return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
+}
+
+function Place() {
+  const [first, second, third, ...rest] = route.value.parts;
+  if (first === undefined) return <MachinesScreen />;
+  if (first === "log") return second === undefined ? <LogScreen /> : <EntryScreen id={second} />;
+  if (first !== "machines" || second === undefined) return <Elsewhere />;
+  if (second === "new")
+    return (
+      <SetupScreen key="new" machine={null} parts={third === undefined ? [] : [third, ...rest]} />
+    );
+  return <MachinePlace id={second} place={third} rest={rest} />;
+}
+
+class Safety extends Component<{ children: ComponentChildren }, { broken: boolean }> {
+  override state = { broken: false };
+
+  override componentDidCatch(): void {
+    this.setState({ broken: true });
+  }
+
+  override render() {
+    if (!this.state.broken) return this.props.children;
+    return (
+      <Page title={say("broken.title")}>
+        <p>{say("broken.text")}</p>
+        <OtherAction
+          onPress={() => {
+            location.reload();
+          }}
+        >
+          {say("again")}
+        </OtherAction>
+      </Page>
+    );
+  }
+}
+
+export function App() {
+  return (
+    <Safety>
+      <Patterns />
+      <Place />
+    </Safety>
+  );
+}

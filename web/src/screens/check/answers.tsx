@@ -1,0 +1,109 @@
+// Every answer once more before anything is poured, each with a Change that returns here.
+import { MainAction, PlaceLink } from "../../elements/buttons";
+import { Fault } from "../../elements/fault";
+import { Page } from "../../elements/page";
+import { StateMark } from "../../elements/statemark";
+import { assessBody } from "../../store/walk";
+import { lineWord, noteSentence, touchedWord } from "../../words/codes";
+import { errorSentence } from "../../words/errors";
+import { write, writeTyped } from "../../words/numbers";
+import { say } from "../../words/say";
+import { useAnswer } from "../core";
+import { address } from "../route";
+import { formula } from "./reading";
+import type { CheckProps, CheckStep } from "./steps";
+
+interface RowProps {
+  readonly label: string;
+  readonly value: string;
+  readonly note?: string | undefined;
+  readonly to: string;
+}
+
+function Row({ label, value, note, to }: RowProps) {
+  return (
+    <div class="answer-row">
+      <dt>{label}</dt>
+      <dd>
+        <span class="answer-value">{value}</span>
+        {note === undefined || note === "" ? null : <span class="note">{note}</span>}
+      </dd>
+      <dd class="answer-change">
+        <PlaceLink to={to} label={say("answers.change_this", { field: label })}>
+          {say("change")}
+        </PlaceLink>
+      </dd>
+    </div>
+  );
+}
+
+/** A number that was not typed yet is said so; it never shows as an empty place. */
+function typedOr(text: string, unit: string): string {
+  return text.trim() === "" ? say("answers.missing") : writeTyped({ text, unit });
+}
+
+export function AnswersScreen({ machine, walk, next, step, onBack }: CheckProps) {
+  const typed = machine.body.machine;
+  const answer = useAnswer("assess_sump", assessBody(typed, walk, { dip: true, reading: true }));
+  const result = answer?.kind === "ok" ? answer.result : null;
+  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
+  const volume = result?.level?.shown.volume;
+  const state = result?.strength?.state;
+  const aim = walk.aim === "" ? typed.target.aim : { text: walk.aim, unit: "%" };
+  const band = say("answers.band", {
+    low: write(machine.shown.shown.low),
+    high: write(machine.shown.shown.high),
+  });
+  return (
+    <Page
+      title={say("answers.title")}
+      place={typed.name}
+      step={step}
+      onBack={onBack}
+      action={
+        <MainAction onPress={next}>
+          {typed.fluid.factor === undefined ? say("go_on") : say("answers.go_on")}
+        </MainAction>
+      }
+    >
+      {answer?.kind === "error" ? <Fault>{errorSentence(answer.error)}</Fault> : null}
+      <dl class="answer-list">
+        <Row
+          label={say("answers.dip")}
+          value={typedOr(walk.dip, typed.units.stick)}
+          note={volume === undefined ? undefined : say("dip.volume", { volume: write(volume) })}
+          to={to("dip")}
+        />
+        <Row
+          label={say("answers.touched")}
+          value={walk.touched === "" ? say("answers.missing") : touchedWord(walk.touched)}
+          to={to("touched")}
+        />
+        <Row
+          label={say("answers.reading")}
+          value={typedOr(walk.reading, "Brix")}
+          note={formula(result)}
+          to={to("reading")}
+        />
+        <Row
+          label={say("answers.line")}
+          value={walk.line === "" ? say("answers.missing") : lineWord(walk.line)}
+          to={to("line")}
+        />
+        {typed.fluid.factor === undefined ? null : (
+          <Row label={say("answers.aim")} value={writeTyped(aim)} note={band} to={to("target")} />
+        )}
+      </dl>
+      {state === undefined ? null : (
+        <p class="answer-state">
+          <StateMark state={state} />
+        </p>
+      )}
+      {result?.notes.map((note) => (
+        <p key={note} class="note">
+          {noteSentence(note)}
+        </p>
+      ))}
+    </Page>
+  );
+}

@@ -1,0 +1,45 @@
+// How well the line could be read: it decides how far the reading is trusted.
+import { Answers, type Option } from "../../elements/choice";
+import { DigitalWindow, Eyepiece, type LineKind } from "../../elements/eyepiece";
+import { Page } from "../../elements/page";
+import { Hint } from "../../elements/why";
+import { lastCheck } from "../../store/journal";
+import type { Line } from "../../store/walk";
+import { lineWord } from "../../words/codes";
+import { say } from "../../words/say";
+import type { CheckProps } from "./steps";
+
+/** An example field for the choice; no measurement stands behind it. */
+const EXAMPLE = 6;
+const KINDS: readonly Line[] = ["digital", "optical", "optical_oily", "blurred"];
+
+function drawingOf(line: Line) {
+  const kind: LineKind = line;
+  return line === "digital" ? (
+    <DigitalWindow />
+  ) : (
+    <Eyepiece name="" value={EXAMPLE} kind={kind} scale={false} />
+  );
+}
+
+export function LineScreen({ machine, change, next, step, onBack }: CheckProps) {
+  const options: readonly Option<Line>[] = KINDS.map((value) => ({
+    value,
+    word: lineWord(value),
+    drawing: drawingOf(value),
+  }));
+  const last = lastCheck(machine.machine)?.body.reading.how ?? "";
+  return (
+    <Page title={say("line.title")} place={machine.body.machine.name} step={step} onBack={onBack}>
+      <Hint id="hint" hint={say("line.hint")} why={say("line.why")} />
+      <Answers
+        options={options}
+        last={{ value: last, word: say("last_answer") }}
+        onAnswer={(line) => {
+          change({ line });
+          next();
+        }}
+      />
+    </Page>
+  );
+}

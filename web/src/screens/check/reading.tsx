@@ -1,0 +1,166 @@
+// The refractometer reading, as it stands on the glass; pycore multiplies it.
+import { MainAction } from "../../elements/buttons";
+import { DoubtQuestion } from "../../elements/doubt";
+import { Eyepiece } from "../../elements/eyepiece";
+import { Fault } from "../../elements/fault";
+import { Keypad } from "../../elements/keypad";
+import { NumberField } from "../../elements/numberfield";
+import { Page } from "../../elements/page";
+import { StateMark } from "../../elements/statemark";
+import { Hint } from "../../elements/why";
+import type { AssessSumpResult } from "../../core/messages";
+import { lastCheck } from "../../store/journal";
+import { assessBody } from "../../store/walk";
+import { doubtSentence, errorSentence } from "../../words/errors";
+import { write, writeNumber, writeTyped } from "../../words/numbers";
+import { say } from "../../words/say";
+import { writeAgo } from "../../words/times";
+import { useAnswer, useCore } from "../core";
+import { checkOf, useGate } from "../gate";
+import { replace } from "../route";
+import type { CheckProps } from "./steps";
+
+function LastReading({ machine }: Pick<CheckProps, "machine">) {
+  const check = lastCheck(machine.machine);
+  if (check === undefined) return <p class="note">{say("reading.first")}</p>;
+  const blanks = {
+    value: writeTyped(check.body.reading.shows),
+    ago: writeAgo(check.measured_at, new Date()),
+  };
+  return <p class="note">{say("last_time", blanks)}</p>;
+}
+
+/** Reading, factor and per cent in one line, all three from pycore. */
+export function formula(result: AssessSumpResult | null): string {
+  const shown = result?.strength?.shown;
+  if (shown === undefined) return "";
+  if (shown.factor === undefined || shown.strength === undefined) return say("reading.no_factor");
+  return say("reading.formula", {
+    reading: writeNumber(shown.reading),
+    factor: write(shown.factor),
+    strength: write(shown.strength),
+  });
+}
+
+function useReading({ machine, walk, change, next }: CheckProps) {
+  const core = useCore();
+  const body = assessBody(machine.body.machine, walk, { dip: false, reading: true });
+  const answer = useAnswer("assess_sump", walk.reading.trim() === "" ? null : body);
+  const gate = useGate({
+    look: () => core.ask("assess_sump", body, "reading").then(checkOf),
+    kept: walk.kept,
+    onKept: (kept) => {
+      change({ kept });
+    },
+    onPass: next,
+    about: walk.reading,
+  });
+  return { result: answer?.kind === "ok" ? answer.result : null, gate };
+}
+
+function Swap({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
+  if (walk.order === "dip_first") return null;
+  const swap = (): void => {
+    change({ order: "dip_first" });
+    replace("machines", machine.machine, "dip");
+  };
+  return (
+    <button type="button" class="swap" onClick={swap}>
+      {say("reading.dip_first")}
+    </button>
+  );
+}
+
+function Measure({
+  machine,
+  walk,
+  change,
+  result,
+  faulty,
+  onEnter,
+}: Pick<CheckProps, "machine" | "walk" | "change"> & {
+  readonly result: AssessSumpResult | null;
+  readonly faulty: boolean;
+  readonly onEnter: () => void;
+}) {
+  const strength = result?.strength;
+  const name =
+    strength === undefined
+      ? say("reading.drawing_empty")
+      : say("reading.drawing", { reading: write(strength.shown.reading) });
+  return (
+    <div class="measure">
+      <Eyepiece name={name} value={strength?.reading_brix.value ?? null} />
+      <div class="measure-side">
+        <NumberField
+          labelledBy="question"
+          describedBy="hint"
+          text={walk.reading}
+          unit="Brix"
+          faulty={faulty}
+          onText={(reading) => {
+            change({ reading });
+          }}
+          onEnter={onEnter}
+        />
+        {strength === undefined ? <LastReading machine={machine} /> : null}
+        <p class="live" role="status">
+          {formula(result)}
+          {strength?.state === undefined ? null : <StateMark state={strength.state} />}
+        </p>
+      </div>
+    </div>
+  );
+}
+
+export function ReadingScreen(props: CheckProps) {
+  const { machine, walk, change, step, onBack } = props;
+  const { result, gate } = useReading(props);
+  const error = gate.errors[0];
+  return (
+    <Page
+      title={say("reading.title")}
+      place={machine.body.machine.name}
+      step={step}
+      layout="question"
+      onBack={onBack}
+      side={<Swap walk={walk} machine={machine} change={change} />}
+      action={
+        gate.doubt === null ? (
+          <MainAction onPress={gate.pass}>{say("go_on")}</MainAction>
+        ) : undefined
+      }
+    >
+      {error === undefined ? (
+        <Hint id="hint" hint={say("reading.hint")} why={say("reading.why")} />
+      ) : (
+        <Fault id="hint">{errorSentence(error, say("field.reading"))}</Fault>
+      )}
+      <Measure
+        machine={machine}
+        walk={walk}
+        change={change}
+        result={result}
+        faulty={error !== undefined}
+        onEnter={gate.pass}
+      />
+      {gate.doubt === null ? (
+        <Keypad
+          text={walk.reading}
+          sign="decimal"
+          onText={(reading) => {
+            change({ reading });
+          }}
+        />
+      ) : (
+        <DoubtQuestion
+          sentence={doubtSentence(gate.doubt, say("field.reading"))}
+          again={say("doubt.read_again")}
+          keep={say("doubt.keep", { value: write(gate.doubt.got) })}
+          onAgain={gate.again}
+          onKeep={gate.keep}
+        />
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,60 @@
+// Where a recipe comes from: dip, reading, target, and what limits it.
+import type { MachineTyped, PlanCheckResult } from "../../core/messages";
+import { shareSentence } from "../../words/codes";
+import { write, writeTyped } from "../../words/numbers";
+import { say } from "../../words/say";
+import { formula } from "./reading";
+
+/** The input with the largest share, as pycore gave it: what to measure again in doubt. */
+function largestShare(result: PlanCheckResult): string | null {
+  const [first] = [...result.plan.shares].sort((a, b) => b.share - a.share);
+  return first === undefined || first.share === 0 ? null : first.input;
+}
+
+export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): readonly string[] {
+  const { assessment, shown } = result;
+  const level = assessment.level?.shown;
+  const bucket = {
+    usable: writeTyped(machine.bucket.usable),
+    water: writeTyped(machine.bucket.water_mark),
+    jug: writeTyped(machine.bucket.jug_mark),
+  };
+  const share = largestShare(result);
+  return [
+    level === undefined
+      ? ""
+      : say("reason.dip", { depth: write(level.depth), volume: write(level.volume) }),
+    assessment.strength === undefined
+      ? ""
+      : say("reason.reading", { formula: formula(assessment) }),
+    say("reason.target", {
+      aim: write(shown.aim),
+      low: write(shown.band_low),
+      high: write(shown.band_high),
+    }),
+    level === undefined
+      ? ""
+      : say("reason.room", { room: write(level.room), full: write(level.full_volume) }),
+    say("reason.bucket", bucket),
+    share === null ? "" : shareSentence(share),
+  ].filter((line) => line !== "");
+}
+
+export function Reasons({
+  result,
+  machine,
+}: {
+  readonly result: PlanCheckResult;
+  readonly machine: MachineTyped;
+}) {
+  return (
+    <section class="reasons">
+      <h2>{say("reason.title")}</h2>
+      <ul>
+        {reasonsOf(result, machine).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,75 @@
+// Leads through the check: which question is open, what comes next, where Change returns to.
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import type { MachineEntry } from "../../store/entry";
+import { changeWalk, isStarted, walkOf } from "../../store/walk";
+import { back, go, replace } from "../route";
+import { AnswersScreen } from "./answers";
+import { DipScreen } from "./dip";
+import { LineScreen } from "./line";
+import { ReadingScreen } from "./reading";
+import { RecipeScreen } from "./recipe";
+import { SavedScreen } from "./saved";
+import { isCheckStep, stepsOf, stepWords, type CheckProps, type CheckStep } from "./steps";
+import { TargetScreen } from "./target";
+import { TouchedScreen } from "./touched";
+
+const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
+  dip: DipScreen,
+  touched: TouchedScreen,
+  reading: ReadingScreen,
+  line: LineScreen,
+  target: TargetScreen,
+  answers: AnswersScreen,
+  recipe: RecipeScreen,
+};
+
+interface ScreenProps {
+  readonly machine: MachineEntry;
+  readonly parts: readonly string[];
+}
+
+/** A place of a check that does not exist, or of one that is over, leads to its machine. */
+function Leave({ id }: { readonly id: string }) {
+  useEffect(() => {
+    replace("machines", id);
+  }, [id]);
+  return null;
+}
+
+export function CheckScreen({ machine, parts }: ScreenProps) {
+  const [first, second] = parts;
+  const id = machine.machine;
+  const walk = walkOf(id).value;
+  const hasFactor = machine.body.machine.fluid.factor !== undefined;
+  const steps = stepsOf(walk.order, hasFactor);
+  if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
+  const isEntrance = first === "dip" || first === "reading";
+  if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
+  const next = (): void => {
+    if (second === "change") {
+      back("machines", id, "answers");
+      return;
+    }
+    // Read anew: the answer that was just given may have changed the walk.
+    const order = stepsOf(walkOf(id).value.order, hasFactor);
+    const after = order[order.indexOf(first) + 1];
+    if (after !== undefined) go("machines", id, after);
+  };
+  const Screen = SCREENS[first];
+  return (
+    <Screen
+      key={first}
+      machine={machine}
+      walk={walk}
+      next={next}
+      step={stepWords(first, walk.order, hasFactor)}
+      change={(change) => {
+        changeWalk(id, change);
+      }}
+      onBack={() => {
+        back("machines", id);
+      }}
+    />
+  );
+}

@@ -1,0 +1,135 @@
+// Where it should be. The normal case is one tap: the machine's own aim is chosen already.
+import { useState } from "preact/hooks";
+import type { AssessSumpBody, DeskError } from "../../core/messages";
+import { MainAction } from "../../elements/buttons";
+import { Band } from "../../elements/band";
+import { Fault } from "../../elements/fault";
+import { Page } from "../../elements/page";
+import { Hint } from "../../elements/why";
+import { assessBody, planBody } from "../../store/walk";
+import { stateWord } from "../../words/codes";
+import { errorSentence } from "../../words/errors";
+import { write } from "../../words/numbers";
+import { say } from "../../words/say";
+import { useCore, useResult } from "../core";
+import type { CheckProps } from "./steps";
+
+const STEP_PCT = 0.5;
+/** Half steps of a typed aim need no more than this; it only keeps 0.1 + 0.2 from showing. */
+const DECIMALS = 3;
+
+function bodyWithAim(
+  { machine, walk }: Pick<CheckProps, "machine" | "walk">,
+  aim: string,
+): AssessSumpBody {
+  const typed = machine.body.machine;
+  const body = assessBody(typed, walk, { dip: false, reading: true });
+  return { ...body, target: { ...typed.target, aim: { text: aim, unit: "%" } } };
+}
+
+/** The aim is a setting, so the page may step its text; whether it is allowed says pycore. */
+function useAim(props: CheckProps) {
+  const { machine, walk, change } = props;
+  const core = useCore();
+  const text = walk.aim === "" ? machine.body.machine.target.aim.text : walk.aim;
+  const read = useResult("read_quantity", { text, quantity: "aim_pct", unit: "%" });
+  const result = useResult("assess_sump", bodyWithAim(props, text));
+  const [refused, setRefused] = useState<DeskError | null>(null);
+  const step = (by: number): void => {
+    if (read === null) return;
+    const aim = String(Number((read.value + by).toFixed(DECIMALS)));
+    const body = planBody(machine.body.machine, { ...walk, aim });
+    void core.ask("plan_check", body, "aim").then((answer) => {
+      // A fault elsewhere in the check is shown where it belongs; here only the aim counts.
+      const isRefused = answer.kind === "error" && answer.error.path.startsWith("body.aim");
+      setRefused(isRefused ? answer.error : null);
+      if (!isRefused && (answer.kind === "ok" || answer.kind === "error")) change({ aim });
+    });
+  };
+  return { read, result, refused, step };
+}
+
+interface BandPartProps {
+  readonly machine: CheckProps["machine"];
+  readonly aim: ReturnType<typeof useAim>;
+}
+
+function BandPart({ machine, aim: { read, result } }: BandPartProps) {
+  const { shown, low_pct, high_pct } = machine.shown;
+  const strength = result?.strength;
+  const value = strength?.strength_pct?.value;
+  const state = strength?.state;
+  const written = strength?.shown.strength;
+  const now = value === undefined || state === undefined ? null : { value, state };
+  const nowWord =
+    written === undefined || state === undefined
+      ? ""
+      : say("target.now", { strength: write(written), state: stateWord(state) });
+  const aimWord = read === null ? "" : say("target.aim", { aim: write(read.read_as) });
+  const name = say("target.drawing", {
+    low: write(shown.low),
+    high: write(shown.high),
+    now: nowWord,
+    aim: aimWord,
+  });
+  return (
+    <div class="panel band-panel">
+      <Band
+        name={name}
+        low={low_pct}
+        high={high_pct}
+        aim={read?.value ?? machine.shown.aim_pct}
+        now={now}
+        words={{ low: write(shown.low), high: write(shown.high), aim: aimWord, now: nowWord }}
+      />
+    </div>
+  );
+}
+
+export function TargetScreen(props: CheckProps) {
+  const { machine, next, step, onBack } = props;
+  const aim = useAim(props);
+  const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
+  return (
+    <Page
+      title={say("target.title")}
+      place={machine.body.machine.name}
+      step={step}
+      layout="question"
+      onBack={onBack}
+      action={<MainAction onPress={next}>{say("go_on")}</MainAction>}
+    >
+      {aim.refused === null ? (
+        <Hint id="hint" hint={say("target.hint")} why={say("target.why")} />
+      ) : (
+        <Fault id="hint">{errorSentence(aim.refused, say("field.aim"))}</Fault>
+      )}
+      <BandPart machine={machine} aim={aim} />
+      <div class="stepper">
+        <button
+          type="button"
+          class="step-key"
+          aria-label={say("target.less", { size })}
+          onClick={() => {
+            aim.step(-STEP_PCT);
+          }}
+        >
+          −
+        </button>
+        <p class="step-value" role="status">
+          {aim.read === null ? "" : write(aim.read.read_as)}
+        </p>
+        <button
+          type="button"
+          class="step-key"
+          aria-label={say("target.more", { size })}
+          onClick={() => {
+            aim.step(STEP_PCT);
+          }}
+        >
+          +
+        </button>
+      </div>
+    </Page>
+  );
+}

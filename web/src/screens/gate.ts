@@ -1,0 +1,76 @@
+// What happens at Continue: pycore looks at the answer. Refused: a sentence, and the digits stay.
+// Unusual: asked once. Calculator not there yet: the walk goes on, and the recipe page asks again.
+import { useState } from "preact/hooks";
+import type { Answer } from "../core/client";
+import type { DeskError, Doubt } from "../core/messages";
+import { useCore } from "./core";
+
+export interface Check {
+  readonly errors: readonly DeskError[];
+  readonly doubts: readonly Doubt[];
+}
+
+export interface Gate {
+  readonly errors: readonly DeskError[];
+  readonly doubt: Doubt | null;
+  readonly pass: () => void;
+  readonly again: () => void;
+  readonly keep: () => void;
+}
+
+/** A doubt is settled for the very number it was about; another number is asked about again. */
+export function doubtName(doubt: Doubt): string {
+  return `${doubt.path} ${doubt.got.value} ${doubt.got.unit}`;
+}
+
+export function checkOf<T extends { doubts?: Doubt[] }>(answer: Answer<T>): Check | null {
+  if (answer.kind === "ok") return { errors: [], doubts: answer.result.doubts ?? [] };
+  return answer.kind === "error" ? { errors: [answer.error], doubts: [] } : null;
+}
+
+interface GateOptions {
+  /** Asks pycore; null when it cannot answer now. */
+  readonly look: () => Promise<Check | null>;
+  readonly kept: readonly string[];
+  readonly onKept: (kept: readonly string[]) => void;
+  readonly onPass: () => void;
+  /** The text of this question: another text ends an old message. */
+  readonly about: string;
+}
+
+interface Shown extends Check {
+  readonly about: string;
+}
+
+export function useGate({ look, kept, onKept, onPass, about }: GateOptions): Gate {
+  const core = useCore();
+  const [shown, setShown] = useState<Shown>({ errors: [], doubts: [], about: "" });
+  const current = shown.about === about ? shown : { errors: [], doubts: [], about };
+  const settle = (check: Check | null, settled: readonly string[]): void => {
+    const errors = check?.errors ?? [];
+    const doubts = (check?.doubts ?? []).filter((doubt) => !settled.includes(doubtName(doubt)));
+    setShown({ errors, doubts, about });
+    if (errors.length === 0 && doubts.length === 0) onPass();
+  };
+  return {
+    errors: current.errors,
+    doubt: current.doubts[0] ?? null,
+    pass: () => {
+      if (core.phase.value.kind === "ready")
+        void look().then((check) => {
+          settle(check, kept);
+        });
+      else settle(null, kept);
+    },
+    again: () => {
+      setShown({ errors: [], doubts: [], about: "" });
+    },
+    keep: () => {
+      const [first, ...rest] = current.doubts;
+      if (first === undefined) return;
+      const settled = [...kept, doubtName(first)];
+      onKept(settled);
+      settle({ errors: [], doubts: rest }, settled);
+    },
+  };
+}

@@ -1,0 +1,113 @@
+// One entry: all inputs as they were typed and the recipe as it was shown, nothing worked out anew.
+import type { MachineTyped } from "../../core/messages";
+import { Page } from "../../elements/page";
+import { SectionDrawing } from "../../elements/section";
+import { hasPlan, type CheckEntry, type Entry } from "../../store/entry";
+import { entryById, load } from "../../store/journal";
+import { lineWord, touchedWord } from "../../words/codes";
+import { writeTyped } from "../../words/numbers";
+import { say } from "../../words/say";
+import { writeMoment } from "../../words/times";
+import { NothingView, RecipeView } from "../check/recipeview";
+import { back } from "../route";
+import { machineFacts, type Fact } from "../setup/facts";
+
+export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
+  return (
+    <dl class="fact-list">
+      {facts.map(([name, value]) => (
+        <div key={name} class="fact-row">
+          <dt>{name}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+function inputsOf(entry: CheckEntry): readonly Fact[] {
+  const { dip, reading, aim, machine } = entry.body;
+  return [
+    [say("answers.dip"), writeTyped(dip.depth)],
+    [say("answers.touched"), dip.how === undefined ? say("answers.missing") : touchedWord(dip.how)],
+    [say("answers.reading"), writeTyped(reading.shows)],
+    [
+      say("answers.line"),
+      reading.how === undefined ? say("answers.missing") : lineWord(reading.how),
+    ],
+    [say("answers.aim"), writeTyped(aim ?? machine.target.aim)],
+  ];
+}
+
+function Recipe({ entry }: { readonly entry: CheckEntry }) {
+  const { shown } = entry;
+  if (!hasPlan(shown)) {
+    return (
+      <SectionDrawing
+        name={say("machine.drawing")}
+        section={shown.assessment.section ?? null}
+        fullWord={say("drawn.full")}
+      />
+    );
+  }
+  return shown.plan.pours.length === 0 ? (
+    <NothingView result={shown} />
+  ) : (
+    <RecipeView result={shown} machine={entry.body.machine} />
+  );
+}
+
+function SetUp({ machine, title }: { readonly machine: MachineTyped; readonly title: string }) {
+  return (
+    <section>
+      <h2>{title}</h2>
+      <Facts facts={machineFacts(machine)} />
+    </section>
+  );
+}
+
+function Versions({ entry }: { readonly entry: Entry }) {
+  const blanks = {
+    number: String(entry.seq),
+    build: entry.versions.build,
+    pycore: entry.versions.pycore,
+  };
+  return <p class="note versions">{say("entry.versions", blanks)}</p>;
+}
+
+export function EntryScreen({ id }: { readonly id: string }) {
+  const entry = entryById(id);
+  const onBack = (): void => {
+    back("log");
+  };
+  if (entry === undefined) {
+    const text = load.value.kind === "reading" ? say("machines.reading") : say("entry.missing");
+    return (
+      <Page title={say("log.title")} onBack={onBack}>
+        <p>{text}</p>
+      </Page>
+    );
+  }
+  const { machine } = entry.body;
+  if (entry.kind === "machine") {
+    return (
+      <Page title={say("log.set_up")} place={machine.name} onBack={onBack}>
+        <p>{writeMoment(entry.measured_at)}</p>
+        <Facts facts={machineFacts(machine)} />
+        <Versions entry={entry} />
+      </Page>
+    );
+  }
+  return (
+    <Page title={say("entry.check")} place={machine.name} onBack={onBack}>
+      <p>{writeMoment(entry.measured_at)}</p>
+      <section>
+        <h2>{say("entry.typed")}</h2>
+        <Facts facts={inputsOf(entry)} />
+      </section>
+      <Recipe entry={entry} />
+      <SetUp machine={machine} title={say("entry.set_up")} />
+      <Versions entry={entry} />
+    </Page>
+  );
+}

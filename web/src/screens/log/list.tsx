@@ -1,0 +1,110 @@
+// The log: what was saved, by day, newest first.
+import { Page } from "../../elements/page";
+import { StateMark } from "../../elements/statemark";
+import { hasPlan, type Entry, type MachineEntry } from "../../store/entry";
+import { entries, load, unreadable } from "../../store/journal";
+import { keeping } from "../../store/keeping";
+import { write, writeTyped } from "../../words/numbers";
+import { say, sayCount, type Key } from "../../words/say";
+import { writeClock, writeDay } from "../../words/times";
+import { address, back } from "../route";
+
+const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
+  kept: "keeping.kept",
+  may_go: "keeping.may_go",
+  unknown: "keeping.unknown",
+};
+
+function summary(entry: Entry): string {
+  if (entry.kind === "machine") return say("log.set_up");
+  const blanks = {
+    dip: writeTyped(entry.body.dip.depth),
+    reading: writeTyped(entry.body.reading.shows),
+  };
+  if (!hasPlan(entry.shown)) return say("log.no_recipe", blanks);
+  const { pours } = entry.shown.plan;
+  const strength = entry.shown.assessment.strength?.shown.strength;
+  const now = strength === undefined ? "" : write(strength);
+  if (pours.length === 0) return say("log.nothing", { ...blanks, now });
+  return sayCount("log.recipe", entry.shown.plan.totals.buckets, {
+    ...blanks,
+    now,
+    then: write(entry.shown.shown.strength),
+  });
+}
+
+function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean }) {
+  return (
+    <li>
+      <a class="log-row" href={address("log", entry.id)}>
+        <span class="log-head">
+          <time dateTime={entry.measured_at}>{writeClock(entry.measured_at)}</time>
+          {named ? <span class="machine-name">{entry.body.machine.name}</span> : null}
+          {entry.kind === "check" ? (
+            <StateMark state={entry.shown.assessment.strength?.state ?? "none"} />
+          ) : null}
+        </span>
+        <span class="note">{summary(entry)}</span>
+      </a>
+    </li>
+  );
+}
+
+/** Days as the person saw them: the date part of the stored local time. */
+function byDay(list: readonly Entry[]): readonly (readonly [string, readonly Entry[]])[] {
+  const days = new Map<string, Entry[]>();
+  for (const entry of [...list].sort((a, b) => b.seq - a.seq)) {
+    const day = entry.measured_at.slice(0, 10);
+    days.set(day, [...(days.get(day) ?? []), entry]);
+  }
+  return [...days];
+}
+
+function Days({ list, named }: { readonly list: readonly Entry[]; readonly named: boolean }) {
+  return (
+    <>
+      {byDay(list).map(([day, found]) => (
+        <section key={day} class="log-day">
+          <h2>{writeDay(`${day}T12:00:00`)}</h2>
+          <ul class="log-list">
+            {found.map((entry) => (
+              <Line key={entry.id} entry={entry} named={named} />
+            ))}
+          </ul>
+        </section>
+      ))}
+    </>
+  );
+}
+
+export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
+  const list =
+    machine === undefined
+      ? entries.value
+      : entries.value.filter((entry) => entry.machine === machine.machine);
+  const checks = list.filter((entry) => entry.kind === "check").length;
+  const isReady = load.value.kind === "ready";
+  return (
+    <Page
+      title={say("log.title")}
+      place={machine?.body.machine.name}
+      onBack={() => {
+        back(...(machine === undefined ? [] : ["machines", machine.machine]));
+      }}
+    >
+      {isReady ? (
+        <p>{checks === 0 ? say("log.empty") : sayCount("log.count", checks)}</p>
+      ) : (
+        <p role="status">{say("machines.reading")}</p>
+      )}
+      <Days list={list} named={machine === undefined} />
+      {unreadable.value === 0 ? null : (
+        <p class="note">{sayCount("log.unreadable", unreadable.value)}</p>
+      )}
+      <div class="foot">
+        <p class="note">{say("foot.where")}</p>
+        <p class="note">{say(KEEPING[keeping.value])}</p>
+      </div>
+    </Page>
+  );
+}

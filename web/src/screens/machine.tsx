@@ -1,0 +1,78 @@
+// One machine: where it stood last, and the ways on from here.
+import { MainAction, PlaceLink } from "../elements/buttons";
+import { Page } from "../elements/page";
+import { SectionDrawing } from "../elements/section";
+import { StateMark } from "../elements/statemark";
+import { hasPlan, type CheckEntry, type MachineEntry } from "../store/entry";
+import { lastCheck } from "../store/journal";
+import { isStarted, walkOf } from "../store/walk";
+import { write } from "../words/numbers";
+import { say } from "../words/say";
+import { writeMoment } from "../words/times";
+import { CoreTrouble } from "./foot";
+import { address, back, go } from "./route";
+import { stateOf } from "./state";
+
+function LastCheck({ check }: { readonly check: CheckEntry }) {
+  const { assessment } = check.shown;
+  const depth = assessment.level?.shown.depth;
+  const strength = assessment.strength?.shown.strength;
+  const facts = [
+    depth === undefined ? null : say("machine.depth", { depth: write(depth) }),
+    strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
+    hasPlan(check.shown)
+      ? say("machine.recipe", { strength: write(check.shown.shown.strength) })
+      : null,
+  ].filter((fact): fact is string => fact !== null);
+  return (
+    <section class="last-check">
+      <h2>{say("machine.last", { time: writeMoment(check.measured_at) })}</h2>
+      <StateMark state={stateOf(check)} />
+      <SectionDrawing
+        name={say("machine.drawing")}
+        section={assessment.section ?? null}
+        fullWord={say("drawn.full")}
+      />
+      <ul class="facts">
+        {facts.map((fact) => (
+          <li key={fact}>{fact}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
+  const check = lastCheck(machine.machine);
+  const walk = walkOf(machine.machine).value;
+  const id = machine.machine;
+  const first = walk.order === "dip_first" ? "dip" : "reading";
+  const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
+  return (
+    <Page
+      title={machine.body.machine.name}
+      place={say("app.name")}
+      onBack={() => {
+        back();
+      }}
+      action={
+        <MainAction
+          onPress={() => {
+            go("machines", id, first);
+          }}
+        >
+          {label}
+        </MainAction>
+      }
+    >
+      {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
+      <div class="places">
+        <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
+        <PlaceLink to={address("machines", id, "set-up", "check")}>
+          {say("machine.change")}
+        </PlaceLink>
+      </div>
+      <CoreTrouble />
+    </Page>
+  );
+}

@@ -1,0 +1,121 @@
+// The list: every machine with its state and the time of its last check.
+import { MainAction, OtherAction, PlaceLink } from "../elements/buttons";
+import { EmptySump } from "../elements/emptysump";
+import { Page } from "../elements/page";
+import { StateMark } from "../elements/statemark";
+import { load, machines, lastCheck, readJournal } from "../store/journal";
+import type { MachineEntry } from "../store/entry";
+import { isStarted, walkOf } from "../store/walk";
+import { say, isKey } from "../words/say";
+import { writeMoment } from "../words/times";
+import { Foot } from "./foot";
+import { address, go } from "./route";
+import { stateOf } from "./state";
+
+function Row({ machine }: { readonly machine: MachineEntry }) {
+  const check = lastCheck(machine.machine);
+  const underWay = isStarted(walkOf(machine.machine).value);
+  return (
+    <li>
+      <a class="machine-row" href={address("machines", machine.machine)}>
+        <span class="machine-name">{machine.body.machine.name}</span>
+        <span class="machine-state">
+          <StateMark state={stateOf(check)} />
+          <span class="note">
+            {check === undefined ? say("machines.never") : writeMoment(check.measured_at)}
+          </span>
+        </span>
+        {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
+      </a>
+    </li>
+  );
+}
+
+/** Checks under way first, then those whose last check is oldest, then by name. */
+function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
+  const rank = (machine: MachineEntry): string => {
+    const started = isStarted(walkOf(machine.machine).value) ? "0" : "1";
+    return `${started} ${lastCheck(machine.machine)?.wall ?? ""}`;
+  };
+  return [...list].sort(
+    (a, b) =>
+      rank(a).localeCompare(rank(b)) || a.body.machine.name.localeCompare(b.body.machine.name),
+  );
+}
+
+function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
+  const last = (machine: MachineEntry): number => lastCheck(machine.machine)?.seq ?? machine.seq;
+  return [...list].sort((a, b) => last(b) - last(a))[0];
+}
+
+function NothingYet() {
+  return (
+    <Page
+      title={say("machines.title")}
+      action={
+        <MainAction
+          onPress={() => {
+            go("machines", "new", "name");
+          }}
+        >
+          {say("machines.add_first")}
+        </MainAction>
+      }
+    >
+      <EmptySump />
+      <p>{say("machines.empty")}</p>
+      <Foot />
+    </Page>
+  );
+}
+
+function Unread() {
+  const state = load.value;
+  if (state.kind !== "failed")
+    return (
+      <Page title={say("machines.title")}>
+        <p role="status">{say("machines.reading")}</p>
+      </Page>
+    );
+  const key = `store.${state.trouble}`;
+  return (
+    <Page title={say("store.title")}>
+      <p>{isKey(key) ? say(key) : say("store.other")}</p>
+      <OtherAction
+        onPress={() => {
+          void readJournal();
+        }}
+      >
+        {say("again")}
+      </OtherAction>
+    </Page>
+  );
+}
+
+export function MachinesScreen() {
+  if (load.value.kind !== "ready") return <Unread />;
+  const list = machines.value;
+  const used = latestUsed(list);
+  if (used === undefined) return <NothingYet />;
+  const start = () => {
+    go("machines", used.machine, "dip");
+  };
+  const name = used.body.machine.name;
+  return (
+    <Page
+      title={say("machines.title")}
+      action={<MainAction onPress={start}>{say("machines.start", { name })}</MainAction>}
+    >
+      <ul class="machine-list">
+        {inOrder(list).map((machine) => (
+          <Row key={machine.machine} machine={machine} />
+        ))}
+      </ul>
+      <div class="places">
+        <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
+        <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
+      </div>
+      <Foot />
+    </Page>
+  );
+}

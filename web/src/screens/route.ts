@@ -1,0 +1,63 @@
+// Places are hash routes: the phone's own Back works, and a static host needs to know only one page.
+import { signal, type ReadonlySignal } from "@preact/signals";
+
+export interface Route {
+  readonly parts: readonly string[];
+}
+
+function read(): Route {
+  const path = location.hash.replace(/^#\/?/, "");
+  try {
+    return { parts: path.split("/").filter(Boolean).map(decodeURIComponent) };
+  } catch {
+    // A broken escape in a typed address is not a place; the list is.
+    return { parts: [] };
+  }
+}
+
+const current = signal<Route>(read());
+export const route: ReadonlySignal<Route> = current;
+
+interface Mark {
+  readonly depth: number;
+}
+
+function depthNow(): number {
+  const state = history.state as Partial<Mark> | null;
+  return typeof state?.depth === "number" ? state.depth : 0;
+}
+
+let depth = depthNow();
+
+/** Each place remembers how deep it is, so that our Back never leaves the app by accident. */
+function arrive(): void {
+  const state = history.state as Partial<Mark> | null;
+  if (typeof state?.depth !== "number") history.replaceState({ depth: depth + 1 }, "");
+  depth = depthNow();
+  current.value = read();
+}
+
+export function followAddress(): void {
+  if (history.state === null) history.replaceState({ depth: 0 }, "");
+  window.addEventListener("hashchange", arrive);
+}
+
+export function address(...parts: readonly string[]): string {
+  return `#/${parts.map(encodeURIComponent).join("/")}`;
+}
+
+export function go(...parts: readonly string[]): void {
+  location.hash = address(...parts);
+}
+
+/** Takes the place of the present one: Back does not return to a form that is done. */
+export function replace(...parts: readonly string[]): void {
+  history.replaceState({ depth }, "", address(...parts));
+  current.value = read();
+}
+
+/** Back to where the person came from; at the first place, up to `parent`. */
+export function back(...parent: readonly string[]): void {
+  if (depth > 0) history.back();
+  else replace(...parent);
+}

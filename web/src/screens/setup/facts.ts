@@ -1,0 +1,93 @@
+// A machine as rows of name and value, as typed: for the check page and for the log.
+import type { MachineTyped } from "../../core/messages";
+import { factorKnownByWord, fluidTypeWord, kindWord, knownByWord } from "../../words/codes";
+import type { SetupStep } from "../../words/fields";
+import { unitSign, writeTyped } from "../../words/numbers";
+import { say } from "../../words/say";
+
+export type Fact = readonly [name: string, value: string];
+
+function sizeFacts({ sump }: MachineTyped): readonly Fact[] {
+  const full: Fact = [say("facts.full_depth"), writeTyped(sump.full_depth)];
+  const typed = (name: string, value: { text: string } | undefined): readonly Fact[] =>
+    value === undefined ? [] : [[name, writeTyped(value)]];
+  const rows = (sump.points ?? []).map((point, i): Fact => [
+    say("facts.row", { row: String(i + 1) }),
+    say("facts.row_value", { depth: writeTyped(point.depth), volume: writeTyped(point.volume) }),
+  ]);
+  return [
+    full,
+    ...typed(say("facts.full_volume"), sump.full_volume),
+    ...typed(say("facts.length"), sump.length),
+    ...typed(say("facts.width"), sump.width),
+    ...rows,
+    [say("facts.known_by"), knownByWord(sump.volume_known_by)],
+  ];
+}
+
+function fluidFacts({ fluid }: MachineTyped): readonly Fact[] {
+  const name: readonly Fact[] =
+    fluid.name === undefined ? [] : [[say("facts.fluid_name"), fluid.name]];
+  return [...name, [say("facts.fluid_type"), fluidTypeWord(fluid.type)]];
+}
+
+function factorFacts({ fluid }: MachineTyped): readonly Fact[] {
+  if (fluid.factor === undefined) return [[say("facts.factor"), say("facts.no_factor")]];
+  const by: readonly Fact[] =
+    fluid.factor_known_by === undefined
+      ? []
+      : [[say("facts.factor_by"), factorKnownByWord(fluid.factor_known_by)]];
+  return [[say("facts.factor"), writeTyped(fluid.factor)], ...by];
+}
+
+/** The facts of each question, in the order in which they are asked. */
+export function factsByStep(
+  machine: MachineTyped,
+): readonly (readonly [SetupStep, readonly Fact[]])[] {
+  const { units, target, mixing, bucket, sump } = machine;
+  const rim: Fact = [
+    say("facts.rim"),
+    sump.rim_depth === undefined ? say("facts.no_rim") : writeTyped(sump.rim_depth),
+  ];
+  return [
+    ["name", [[say("facts.name"), machine.name]]],
+    [
+      "units",
+      (["plate", "stick", "pail", "jug"] as const).map((tool): Fact => [
+        say(`units.${tool}`),
+        unitSign(units[tool]),
+      ]),
+    ],
+    ["litres", [[say("facts.kind"), kindWord(sump.kind)]]],
+    ["size", sizeFacts(machine)],
+    ...(sump.kind === "table" ? [] : [["rim", [rim]] as const]),
+    ["fluid", fluidFacts(machine)],
+    ["factor", factorFacts(machine)],
+    [
+      "target",
+      (["low", "aim", "high"] as const).map((part): Fact => [
+        say(`setup_target.${part}`),
+        writeTyped(target[part]),
+      ]),
+    ],
+    [
+      "limits",
+      (["strong", "weak", "closeness"] as const).map((part): Fact => [
+        say(`limits.${part}`),
+        writeTyped(mixing[part]),
+      ]),
+    ],
+    [
+      "bucket",
+      [
+        [say("bucket.usable"), writeTyped(bucket.usable)],
+        [say("bucket.water_mark"), writeTyped(bucket.water_mark)],
+        [say("bucket.jug_mark"), writeTyped(bucket.jug_mark)],
+      ],
+    ],
+  ];
+}
+
+export function machineFacts(machine: MachineTyped): readonly Fact[] {
+  return factsByStep(machine).flatMap(([, facts]) => facts);
+}

@@ -1,0 +1,179 @@
+// A machine's set-up while it is typed: texts as they stand in the fields, and nothing read out of them.
+import type { FluidTyped, MachineTyped, SumpTyped, Typed, Units } from "../../core/messages";
+import { newId } from "../../store/ids";
+
+export type Kind = SumpTyped["kind"];
+export type KnownBy = SumpTyped["volume_known_by"];
+export type FluidType = FluidTyped["type"];
+export type FactorBy = NonNullable<FluidTyped["factor_known_by"]>;
+
+export interface Point {
+  readonly depth: string;
+  readonly volume: string;
+}
+
+export interface Form {
+  /** Of the machine; an edited machine keeps its own. */
+  readonly machine: string;
+  /** Of the entry that Save will write. */
+  readonly entry: string;
+  readonly name: string;
+  readonly units: Units;
+  readonly kind: Kind | "";
+  readonly knownBy: KnownBy | "";
+  readonly fullDepth: string;
+  readonly fullVolume: string;
+  readonly length: string;
+  readonly width: string;
+  readonly points: readonly Point[];
+  readonly rimDepth: string;
+  readonly fluidName: string;
+  readonly fluidType: FluidType | "";
+  readonly hasFactor: "yes" | "no" | "";
+  readonly factor: string;
+  readonly factorBy: FactorBy;
+  readonly low: string;
+  readonly aim: string;
+  readonly high: string;
+  readonly strong: string;
+  readonly weak: string;
+  readonly closeness: string;
+  readonly usable: string;
+  readonly waterMark: string;
+  readonly jugMark: string;
+  readonly kept: readonly string[];
+}
+
+const EMPTY_POINT: Point = { depth: "", volume: "" };
+
+export function newForm(): Form {
+  return {
+    machine: newId(),
+    entry: newId(),
+    name: "",
+    units: { plate: "L", stick: "mm", pail: "L", jug: "mL" },
+    kind: "",
+    knownBy: "",
+    fullDepth: "",
+    fullVolume: "",
+    length: "",
+    width: "",
+    points: [EMPTY_POINT, EMPTY_POINT, EMPTY_POINT, EMPTY_POINT],
+    rimDepth: "",
+    fluidName: "",
+    fluidType: "",
+    hasFactor: "",
+    factor: "",
+    factorBy: "sheet",
+    low: "",
+    aim: "",
+    high: "",
+    strong: "20",
+    weak: "1",
+    closeness: "0.5",
+    usable: "10",
+    waterMark: "1",
+    jugMark: "50",
+    kept: [],
+  };
+}
+
+export function formOf(machine: string, typed: MachineTyped): Form {
+  const { sump, fluid, target, mixing, bucket } = typed;
+  return {
+    machine,
+    entry: newId(),
+    name: typed.name,
+    units: typed.units,
+    kind: sump.kind,
+    knownBy: sump.volume_known_by,
+    fullDepth: sump.full_depth.text,
+    fullVolume: sump.full_volume?.text ?? "",
+    length: sump.length?.text ?? "",
+    width: sump.width?.text ?? "",
+    points: sump.points?.map(({ depth, volume }) => ({
+      depth: depth.text,
+      volume: volume.text,
+    })) ?? [EMPTY_POINT, EMPTY_POINT],
+    rimDepth: sump.rim_depth?.text ?? "",
+    fluidName: fluid.name ?? "",
+    fluidType: fluid.type,
+    hasFactor: fluid.factor === undefined ? "no" : "yes",
+    factor: fluid.factor?.text ?? "",
+    factorBy: fluid.factor_known_by ?? "sheet",
+    low: target.low.text,
+    aim: target.aim.text,
+    high: target.high.text,
+    strong: mixing.strong.text,
+    weak: mixing.weak.text,
+    closeness: mixing.closeness.text,
+    usable: bucket.usable.text,
+    waterMark: bucket.water_mark.text,
+    jugMark: bucket.jug_mark.text,
+    kept: [],
+  };
+}
+
+/** A draft from this phone's own storage; one of another shape is a draft of another build. */
+export function isForm(value: unknown): value is Form {
+  if (value === null || typeof value !== "object") return false;
+  const model = newForm();
+  const draft = value as Readonly<Record<string, unknown>>;
+  return Object.entries(model).every(([name, part]) =>
+    Array.isArray(part) ? Array.isArray(draft[name]) : typeof draft[name] === typeof part,
+  );
+}
+
+export function isEmptyPoint(point: Point): boolean {
+  return point.depth.trim() === "" && point.volume.trim() === "";
+}
+
+export function sumpOf(form: Form): SumpTyped {
+  const depth = (text: string): Typed => ({ text, unit: form.units.stick });
+  const volume = (text: string): Typed => ({ text, unit: form.units.plate });
+  const kind = form.kind === "" ? "proportional" : form.kind;
+  const common = {
+    kind,
+    full_depth: depth(form.fullDepth),
+    volume_known_by: form.knownBy === "" ? "said" : form.knownBy,
+    ...(form.rimDepth.trim() === "" || kind === "table" ? {} : { rim_depth: depth(form.rimDepth) }),
+  } as const;
+  if (kind === "box") return { ...common, length: depth(form.length), width: depth(form.width) };
+  if (kind === "proportional") return { ...common, full_volume: volume(form.fullVolume) };
+  const points = form.points
+    .filter((point) => !isEmptyPoint(point))
+    .map((point) => ({ depth: depth(point.depth), volume: volume(point.volume) }));
+  return { ...common, points };
+}
+
+export function fluidOf(form: Form): FluidTyped {
+  const name = form.fluidName.trim();
+  return {
+    type: form.fluidType === "" ? "soluble_oil" : form.fluidType,
+    ...(name === "" ? {} : { name }),
+    ...(form.hasFactor === "yes"
+      ? { factor: { text: form.factor, unit: "1" as const }, factor_known_by: form.factorBy }
+      : {}),
+  };
+}
+
+export function machineOf(form: Form): MachineTyped {
+  const percent = (text: string): Typed => ({ text, unit: "%" });
+  return {
+    name: form.name.trim(),
+    sump: sumpOf(form),
+    fluid: fluidOf(form),
+    target: { low: percent(form.low), aim: percent(form.aim), high: percent(form.high) },
+    mixing: {
+      strong: percent(form.strong),
+      weak: percent(form.weak),
+      closeness: percent(form.closeness),
+    },
+    bucket: {
+      usable: { text: form.usable, unit: form.units.pail },
+      water_mark: { text: form.waterMark, unit: form.units.pail },
+      jug_mark: { text: form.jugMark, unit: form.units.jug },
+    },
+    units: form.units,
+  };
+}

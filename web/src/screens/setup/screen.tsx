@@ -1,0 +1,112 @@
+// Leads through the set-up; the draft is kept at every change, so that Back and a reload lose nothing.
+import { useEffect, useMemo } from "preact/hooks";
+import { signal, type Signal } from "@preact/signals";
+import type { VNode } from "preact";
+import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
+import type { MachineEntry } from "../../store/entry";
+import type { SetupStep } from "../../words/fields";
+import { say } from "../../words/say";
+import { back, go, replace } from "../route";
+import { BucketStep } from "./bucket";
+import { CheckStep } from "./check";
+import { FactorStep } from "./factor";
+import { FluidStep } from "./fluid";
+import { formOf, isForm, newForm, type Form } from "./form";
+import { LimitsStep } from "./limits";
+import { LitresStep } from "./litres";
+import { NameStep } from "./name";
+import { RimStep } from "./rim";
+import { SizeStep } from "./size";
+import { isSetupStep, stepsFor, type SetupProps } from "./steps";
+import { TargetStep } from "./target";
+import { UnitsStep } from "./unitspage";
+
+const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) => VNode>> = {
+  name: NameStep,
+  units: UnitsStep,
+  litres: LitresStep,
+  size: SizeStep,
+  rim: RimStep,
+  fluid: FluidStep,
+  factor: FactorStep,
+  target: TargetStep,
+  limits: LimitsStep,
+  bucket: BucketStep,
+};
+
+const open = new Map<string, Signal<Form>>();
+
+function formFor(key: string, machine: MachineEntry | null): Signal<Form> {
+  const known = open.get(key);
+  if (known !== undefined) return known;
+  const draft = readDraft(`setup.${key}`);
+  const fresh = machine === null ? newForm() : formOf(machine.machine, machine.body.machine);
+  const form = signal<Form>(isForm(draft) ? draft : fresh);
+  open.set(key, form);
+  return form;
+}
+
+/** The form is done: the next one starts from what is stored. */
+function endForm(key: string): void {
+  dropDraft(`setup.${key}`);
+  open.delete(key);
+}
+
+function Leave({ to }: { readonly to: readonly string[] }) {
+  useEffect(() => {
+    replace(...to);
+  }, [to]);
+  return null;
+}
+
+interface ScreenProps {
+  /** Null while a new machine is set up. */
+  readonly machine: MachineEntry | null;
+  readonly parts: readonly string[];
+}
+
+export function SetupScreen({ machine, parts }: ScreenProps) {
+  const key = machine?.machine ?? "new";
+  const stored = useMemo(() => formFor(key, machine), [key, machine]);
+  const form = stored.value;
+  const base = machine === null ? ["machines", "new"] : ["machines", machine.machine, "set-up"];
+  const home = machine === null ? [] : ["machines", machine.machine];
+  const [first, second] = parts;
+  const isOver = machine === null && form.name === "" && first !== "name";
+  if (!isSetupStep(first) || isOver) return <Leave to={home} />;
+  const change = (part: Partial<Form>): void => {
+    stored.value = { ...stored.value, ...part };
+    writeDraft(`setup.${key}`, stored.value);
+  };
+  const steps = stepsFor(form);
+  const next = (): void => {
+    const now = stepsFor(stored.value);
+    const after = now[now.indexOf(first) + 1];
+    if (second === "change") back(...base, "check");
+    else if (after !== undefined) go(...base, after);
+  };
+  const step = say("step.of", { n: String(steps.indexOf(first) + 1), total: String(steps.length) });
+  const props: SetupProps = {
+    form,
+    change,
+    next,
+    step,
+    onBack: () => {
+      back(...home);
+    },
+    place: form.name.trim() === "" ? say("setup.new") : form.name,
+  };
+  if (first === "check")
+    return (
+      <CheckStep
+        key="check"
+        {...props}
+        base={base}
+        onSaved={() => {
+          endForm(key);
+        }}
+      />
+    );
+  const Screen = SCREENS[first];
+  return <Screen key={first} {...props} />;
+}

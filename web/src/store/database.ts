@@ -1,0 +1,112 @@
+// The connection to IndexedDB, and what can go wrong with it.
+import { openDB, type DBSchema, type IDBPDatabase } from "idb";
+import { newId } from "./ids";
+import type { Row } from "./entry";
+
+const NAME = "pailwright";
+const VERSION = 1;
+const BLOCKED_MS = 2_000;
+
+interface Shape extends DBSchema {
+  entries: { key: number; value: Row; indexes: { id: string } };
+  about: { key: string; value: { readonly name: string; readonly text: string } };
+}
+
+export type Database = IDBPDatabase<Shape>;
+
+/** `blocked`: another window holds an older version open. `newer`: this page is older than the data. */
+export type StoreTrouble = "blocked" | "newer" | "refused" | "full" | "other";
+
+export class StoreError extends Error {
+  readonly trouble: StoreTrouble;
+
+  constructor(trouble: StoreTrouble, cause?: unknown) {
+    super(trouble, { cause });
+    this.name = "StoreError";
+    this.trouble = trouble;
+  }
+}
+
+export function troubleOf(error: unknown): StoreTrouble {
+  if (error instanceof StoreError) return error.trouble;
+  const name = error instanceof Error || error instanceof DOMException ? error.name : "";
+  if (name === "QuotaExceededError") return "full";
+  if (name === "VersionError") return "newer";
+  return name === "SecurityError" || name === "InvalidStateError" ? "refused" : "other";
+}
+
+let connection: Promise<Database> | null = null;
+
+function forget(): void {
+  connection = null;
+}
+
+async function connect(): Promise<Database> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let giveUp: () => void = () => undefined;
+  const waited = new Promise<never>((_resolve, reject) => {
+    giveUp = () => {
+      reject(new StoreError("blocked"));
+    };
+  });
+  const opened = openDB<Shape>(NAME, VERSION, {
+    blocked() {
+      // Another window holds the older version: without this the wait would be for ever, without a word.
+      timer = setTimeout(giveUp, BLOCKED_MS);
+    },
+    upgrade(db) {
+      const entries = db.createObjectStore("entries", { keyPath: "seq" });
+      entries.createIndex("id", "id", { unique: true });
+      // A new installation, or one whose data was wiped, starts a new log: numbers never repeat in one.
+      db.createObjectStore("about", { keyPath: "name" })
+        .add({ name: "log", text: newId() })
+        .catch(() => undefined);
+    },
+    blocking(_current, _wanted, event) {
+      // A newer page waits for this connection: holding on would block its upgrade.
+      (event.target as IDBDatabase).close();
+      forget();
+    },
+    terminated: forget,
+  });
+  try {
+    return await Promise.race([opened, waited]);
+  } catch (error) {
+    opened.then(
+      (db) => {
+        db.close();
+      },
+      () => undefined,
+    );
+    throw error;
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+function current(): Promise<Database> {
+  connection ??= connect().catch((error: unknown) => {
+    forget();
+    throw error;
+  });
+  return connection;
+}
+
+/** A connection that died in the background never comes back: only a new one helps, and once is enough. */
+function isDead(error: unknown): boolean {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : "";
+  return name === "InvalidStateError" || name === "UnknownError" || name === "AbortError";
+}
+
+/** Runs `work` on the open connection, and once more on a new one when the connection was dead. */
+export async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
+  const db = await current();
+  try {
+    return await work(db);
+  } catch (error) {
+    if (!isDead(error)) throw error;
+    db.close();
+    forget();
+    return work(await current());
+  }
+}

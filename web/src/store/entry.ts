@@ -1,0 +1,74 @@
+// One entry of the log. Its stored text is the truth: it is written once and never serialised again,
+// because 2.0 becomes 2 on the way through a JSON object.
+import type {
+  AssessSumpResult,
+  PlanCheckBody,
+  PlanCheckResult,
+  ReadMachineBody,
+  ReadMachineResult,
+} from "../core/messages";
+
+export const ENTRY_SCHEMA = 1;
+
+export interface Versions {
+  readonly build: string;
+  readonly pycore: string;
+}
+
+interface Common {
+  readonly id: string;
+  readonly schema: typeof ENTRY_SCHEMA;
+  readonly machine: string;
+  readonly measured_at: string;
+  readonly wall: string;
+  readonly versions: Versions;
+}
+
+export interface MachineContent extends Common {
+  readonly kind: "machine";
+  readonly body: ReadMachineBody;
+  readonly shown: ReadMachineResult;
+}
+
+/** Without a factor there is no recipe, and the log keeps what could be said. */
+export type CheckShown = PlanCheckResult | { readonly assessment: AssessSumpResult };
+
+export interface CheckContent extends Common {
+  readonly kind: "check";
+  readonly body: PlanCheckBody;
+  readonly shown: CheckShown;
+}
+
+export type Content = MachineContent | CheckContent;
+export type Entry = Content & { readonly log: string; readonly seq: number };
+export type MachineEntry = Extract<Entry, { kind: "machine" }>;
+export type CheckEntry = Extract<Entry, { kind: "check" }>;
+
+/** The row of the store. `seq` and `id` are repeated outside the text only to be found by. */
+export interface Row {
+  readonly seq: number;
+  readonly id: string;
+  readonly text: string;
+}
+
+export function rowOf(content: Content, log: string, seq: number): Row {
+  const { id, schema, kind, ...rest } = content;
+  return { seq, id, text: JSON.stringify({ id, log, seq, schema, kind, ...rest }) };
+}
+
+/** Null for a line that this build cannot read: such a line is kept and counted, never dropped. */
+export function entryOf(row: Row): Entry | null {
+  try {
+    const value = JSON.parse(row.text) as Partial<Entry> | null;
+    if (value === null || typeof value !== "object") return null;
+    if (value.schema !== ENTRY_SCHEMA || value.id !== row.id || value.seq !== row.seq) return null;
+    const known = value.kind === "machine" || value.kind === "check";
+    return known && value.body !== undefined && value.shown !== undefined ? (value as Entry) : null;
+  } catch {
+    return null;
+  }
+}
+
+export function hasPlan(shown: CheckShown): shown is PlanCheckResult {
+  return "plan" in shown;
+}

@@ -1,0 +1,75 @@
+// What the screens know of the log: read once, then changed only by entries that were stored.
+import { computed, signal, type ReadonlySignal } from "@preact/signals";
+import { saveEntry, readRows, type Saved } from "./entries";
+import { troubleOf, type StoreTrouble } from "./database";
+import {
+  entryOf,
+  type CheckEntry,
+  type Content,
+  type Entry,
+  type MachineEntry,
+  type Row,
+} from "./entry";
+import { askToKeep } from "./keeping";
+
+export type Load =
+  | { readonly kind: "reading" }
+  | { readonly kind: "ready" }
+  | { readonly kind: "failed"; readonly trouble: StoreTrouble };
+
+const rows = signal<readonly Row[]>([]);
+const loadState = signal<Load>({ kind: "reading" });
+export const load: ReadonlySignal<Load> = loadState;
+
+export const entries = computed<readonly Entry[]>(() =>
+  rows.value.map(entryOf).filter((entry): entry is Entry => entry !== null),
+);
+
+/** Lines that this build cannot read. They stay stored and are counted. */
+export const unreadable = computed(() => rows.value.length - entries.value.length);
+
+/** A machine is its latest set-up; within one log the number decides, never the clock. */
+export const machines = computed<readonly MachineEntry[]>(() => {
+  const latest = new Map<string, MachineEntry>();
+  for (const entry of entries.value) if (entry.kind === "machine") latest.set(entry.machine, entry);
+  return [...latest.values()];
+});
+
+const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
+  const latest = new Map<string, CheckEntry>();
+  for (const entry of entries.value) if (entry.kind === "check") latest.set(entry.machine, entry);
+  return latest;
+});
+
+export function machineById(id: string): MachineEntry | undefined {
+  return machines.value.find((entry) => entry.machine === id);
+}
+
+export function lastCheck(machine: string): CheckEntry | undefined {
+  return lastChecks.value.get(machine);
+}
+
+export function entryById(id: string): Entry | undefined {
+  return entries.value.find((entry) => entry.id === id);
+}
+
+export async function readJournal(): Promise<void> {
+  loadState.value = { kind: "reading" };
+  try {
+    rows.value = await readRows();
+    loadState.value = { kind: "ready" };
+  } catch (error) {
+    loadState.value = { kind: "failed", trouble: troubleOf(error) };
+  }
+}
+
+/** Memory changes only after the store has answered; a row that was there already is not added twice. */
+export async function save(content: Content): Promise<Saved> {
+  const outcome = await saveEntry(content);
+  if (outcome.kind === "saved") {
+    const others = rows.value.filter((row) => row.seq !== outcome.row.seq);
+    rows.value = [...others, outcome.row].sort((a, b) => a.seq - b.seq);
+    void askToKeep();
+  }
+  return outcome;
+}

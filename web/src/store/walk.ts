@@ -1,0 +1,112 @@
+// The check under way at one machine: what was typed, untouched.
+import { signal, type Signal } from "@preact/signals";
+import type { AssessSumpBody, MachineTyped, PlanCheckBody } from "../core/messages";
+import { dropDraft, readDraft, writeDraft } from "./drafts";
+import { newId } from "./ids";
+import type { CheckContent } from "./entry";
+
+export type Touched = "hard_floor" | "chips";
+export type Line = "digital" | "optical" | "optical_oily" | "blurred";
+export type Order = "dip_first" | "reading_first";
+
+export interface Walk {
+  readonly id: string;
+  readonly order: Order;
+  readonly dip: string;
+  readonly touched: Touched | "";
+  readonly reading: string;
+  readonly line: Line | "";
+  /** Empty: the machine's own aim. */
+  readonly aim: string;
+  /** Unusual numbers that the person has looked at again and kept, as "field text". */
+  readonly kept: readonly string[];
+  /** The entry as it was first sent to the store, so that a retry is the same entry. */
+  readonly prepared: CheckContent | null;
+}
+
+function emptyWalk(): Walk {
+  return {
+    id: newId(),
+    order: "dip_first",
+    dip: "",
+    touched: "",
+    reading: "",
+    line: "",
+    aim: "",
+    kept: [],
+    prepared: null,
+  };
+}
+
+const open = new Map<string, Signal<Walk>>();
+
+function isWalk(value: unknown): value is Walk {
+  if (value === null || typeof value !== "object") return false;
+  const draft = value as Partial<Walk>;
+  const texts = [
+    draft.id,
+    draft.order,
+    draft.dip,
+    draft.touched,
+    draft.reading,
+    draft.line,
+    draft.aim,
+  ];
+  return texts.every((text) => typeof text === "string") && Array.isArray(draft.kept);
+}
+
+export function walkOf(machine: string): Signal<Walk> {
+  const known = open.get(machine);
+  if (known !== undefined) return known;
+  const draft = readDraft(`walk.${machine}`);
+  const walk = signal<Walk>(isWalk(draft) ? draft : emptyWalk());
+  open.set(machine, walk);
+  return walk;
+}
+
+/** A changed answer makes another check: what was prepared for the store no longer stands for it. */
+export function changeWalk(machine: string, change: Partial<Walk>): void {
+  const walk = walkOf(machine);
+  walk.value = { ...walk.value, prepared: null, ...change };
+  writeDraft(`walk.${machine}`, walk.value);
+}
+
+export function isStarted(walk: Walk): boolean {
+  return walk.dip !== "" || walk.reading !== "";
+}
+
+export function endWalk(machine: string): void {
+  dropDraft(`walk.${machine}`);
+  walkOf(machine).value = emptyWalk();
+}
+
+export function assessBody(
+  machine: MachineTyped,
+  walk: Walk,
+  parts: { dip: boolean; reading: boolean },
+): AssessSumpBody {
+  const { sump, fluid, target, units } = machine;
+  return {
+    sump,
+    fluid,
+    target,
+    units,
+    ...(parts.dip ? { dip: dipTyped(machine, walk) } : {}),
+    ...(parts.reading ? { reading: readingTyped(walk) } : {}),
+  };
+}
+
+function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"] {
+  const depth = { text: walk.dip, unit: machine.units.stick };
+  return walk.touched === "" ? { depth } : { depth, how: walk.touched };
+}
+
+function readingTyped(walk: Walk): PlanCheckBody["reading"] {
+  const shows = { text: walk.reading, unit: "Brix" } as const;
+  return walk.line === "" ? { shows } : { shows, how: walk.line };
+}
+
+export function planBody(machine: MachineTyped, walk: Walk): PlanCheckBody {
+  const body = { machine, dip: dipTyped(machine, walk), reading: readingTyped(walk) };
+  return walk.aim === "" ? body : { ...body, aim: { text: walk.aim, unit: "%" } };
+}

@@ -1,0 +1,32 @@
+// Codes of pycore as sentences. A code that this build does not know is shown as it came: a caution
+// must never vanish because its wording is missing.
+import { isKey, say, type Key } from "./say";
+
+export type State = "weak" | "in_range" | "strong" | "none" | "stop";
+
+const STATE_KEYS: Readonly<Record<State, Key>> = {
+  weak: "state.weak",
+  in_range: "state.in_range",
+  strong: "state.strong",
+  none: "state.none",
+  stop: "state.stop",
+};
+
+export function stateWord(state: State): string {
+  return say(STATE_KEYS[state]);
+}
+
+function coded(prefix: string, code: string): string {
+  const key = `${prefix}.${code}`;
+  return isKey(key) ? say(key) : code.replaceAll("_", " ");
+}
+
+export const cautionSentence = (code: string): string => coded("caution", code);
+export const noteSentence = (code: string): string => coded("note", code);
+export const touchedWord = (code: string): string => coded("touched", code);
+export const lineWord = (code: string): string => coded("line", code);
+export const shareSentence = (code: string): string => coded("share", code);
+export const fluidTypeWord = (code: string): string => coded("fluid_type", code);
+export const knownByWord = (code: string): string => coded("known_by", code);
+export const kindWord = (code: string): string => coded("kind", code);
+export const factorKnownByWord = (code: string): string => coded("factor_by", code);

@@ -1,0 +1,101 @@
+// An error of pycore as a sentence: which field, what is allowed, what was got.
+import type { DeskError, Doubt } from "../core/messages";
+import { fieldFromPath } from "./fields";
+import { withUnit, write, writeDecimal } from "./numbers";
+import { say, startLarge, type Blanks, type Key } from "./say";
+
+type Limit = DeskError["limit"];
+
+/** Limits are settings of the contract: they are written with as many decimals as they have. */
+function bound(value: number | undefined, limit: Limit): string {
+  return value === undefined ? "" : withUnit(writeDecimal(value, 0, 3), limit.unit ?? "1");
+}
+
+function rangeKey(limit: Limit): Key {
+  const low = limit.minimum !== undefined ? "from" : limit.above !== undefined ? "above" : "none";
+  const high = limit.maximum !== undefined ? "to" : limit.below !== undefined ? "below" : "none";
+  const keys: Readonly<Record<string, Key>> = {
+    "from to": "error.range.from_to",
+    "from below": "error.range.from_below",
+    "above to": "error.range.above_to",
+    "above below": "error.range.above_below",
+    "from none": "error.range.from",
+    "above none": "error.range.above",
+    "none to": "error.range.to",
+    "none below": "error.range.below",
+  };
+  return keys[`${low} ${high}`] ?? "error.range.none";
+}
+
+function rangeSentence(error: DeskError, blanks: Blanks): string {
+  const { limit } = error;
+  return say(rangeKey(limit), {
+    ...blanks,
+    low: bound(limit.minimum ?? limit.above, limit),
+    high: bound(limit.maximum ?? limit.below, limit),
+  });
+}
+
+const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
+  empty: "error.empty",
+  missing: "error.empty",
+  not_a_number: "error.not_a_number",
+  not_finite: "error.not_a_number",
+  two_separators: "error.two_separators",
+  missing_unit: "error.missing_unit",
+  ambiguous_unit: "error.ambiguous_unit",
+  unknown_unit: "error.unknown_unit",
+  wrong_dimension: "error.wrong_dimension",
+  too_long: "error.too_long",
+  too_few: "error.too_few",
+  too_many: "error.too_many",
+  not_allowed: "error.not_allowed",
+  not_rising: "error.not_rising",
+  mark_above_bucket: "error.mark_above_bucket",
+  no_factor: "error.no_factor",
+  neat_oil: "error.neat_oil",
+};
+
+function got(error: DeskError): string {
+  const value = error.got;
+  if (typeof value === "number") return writeDecimal(value, 0, 6);
+  return typeof value === "string" ? value.trim() : "";
+}
+
+/** Names the limits where pycore gives them; otherwise says only that the order is wrong. */
+function orderSentence(error: DeskError, blanks: Blanks): string {
+  if (rangeKey(error.limit) !== "error.range.none") return rangeSentence(error, blanks);
+  return say("error.order", blanks);
+}
+
+function mainSentence(error: DeskError, blanks: Blanks): string {
+  if (error.code === "out_of_range") return rangeSentence(error, blanks);
+  if (error.code === "order") return orderSentence(error, blanks);
+  const key = PLAIN[error.code];
+  return key === undefined
+    ? say("error.other", { ...blanks, message: error.message })
+    : say(key, blanks);
+}
+
+/** `name` is used where the asked field stands alone and its path says less than the page knows. */
+export function errorSentence(error: DeskError, name?: string): string {
+  const field = name ?? fieldFromPath(error.path).name;
+  const blanks = {
+    field,
+    Field: startLarge(field),
+    got: got(error),
+    allowed: (error.limit.allowed ?? []).join(", "),
+    most: bound(error.limit.most, {}),
+    least: bound(error.limit.least, {}),
+  };
+  const main = mainSentence(error, blanks);
+  return blanks.got === "" || main.includes(blanks.got)
+    ? main
+    : `${main} ${say("error.got", blanks)}`;
+}
+
+/** The question for something possible but unusual. */
+export function doubtSentence(doubt: Doubt, name?: string): string {
+  const field = name ?? fieldFromPath(doubt.path).name;
+  return say("doubt.unusual", { Field: startLarge(field), field, got: write(doubt.got) });
+}

@@ -1,0 +1,100 @@
+// Which field a path of pycore means: its name for people and the page where it is answered.
+import { say, type Key } from "./say";
+
+export type SetupStep =
+  | "name"
+  | "units"
+  | "litres"
+  | "size"
+  | "rim"
+  | "fluid"
+  | "factor"
+  | "target"
+  | "limits"
+  | "bucket"
+  | "check";
+export type WalkStep = "dip" | "touched" | "reading" | "line" | "target" | "answers" | "recipe";
+
+export interface Field {
+  readonly name: string;
+  readonly quantity?: string;
+  readonly setup?: SetupStep;
+  readonly walk?: WalkStep;
+}
+
+interface Known {
+  readonly key: Key;
+  readonly quantity?: string;
+  readonly setup?: SetupStep;
+  readonly walk?: WalkStep;
+}
+
+const FIELDS: Readonly<Record<string, Known>> = {
+  name: { key: "field.name", setup: "name" },
+  units: { key: "field.units", setup: "units" },
+  "sump.kind": { key: "field.kind", setup: "litres" },
+  "sump.volume_known_by": { key: "field.known_by", setup: "size" },
+  "sump.full_depth": { key: "field.full_depth", quantity: "full_depth_mm", setup: "size" },
+  "sump.full_volume": { key: "field.full_volume", quantity: "full_volume_l", setup: "size" },
+  "sump.length": { key: "field.length", quantity: "length_mm", setup: "size" },
+  "sump.width": { key: "field.width", quantity: "length_mm", setup: "size" },
+  "sump.points.depth": { key: "field.point_depth", quantity: "depth_mm", setup: "size" },
+  "sump.points.volume": { key: "field.point_volume", quantity: "volume_l", setup: "size" },
+  "sump.points": { key: "field.points", setup: "size" },
+  "sump.rim_depth": { key: "field.rim_depth", quantity: "rim_depth_mm", setup: "rim" },
+  sump: { key: "field.sump", setup: "size" },
+  "fluid.type": { key: "field.fluid_type", setup: "fluid" },
+  "fluid.name": { key: "field.fluid_name", setup: "fluid" },
+  "fluid.factor": { key: "field.factor", quantity: "factor", setup: "factor" },
+  "fluid.factor_known_by": { key: "field.factor_known_by", setup: "factor" },
+  fluid: { key: "field.fluid_type", setup: "fluid" },
+  "target.low": { key: "field.low", quantity: "low_pct", setup: "target" },
+  "target.aim": { key: "field.aim", quantity: "aim_pct", setup: "target" },
+  "target.high": { key: "field.high", quantity: "high_pct", setup: "target" },
+  target: { key: "field.target", setup: "target" },
+  "mixing.strong": { key: "field.strong", quantity: "strong_pct", setup: "limits" },
+  "mixing.weak": { key: "field.weak", quantity: "weak_pct", setup: "limits" },
+  "mixing.closeness": { key: "field.closeness", quantity: "closeness_pct", setup: "limits" },
+  mixing: { key: "field.strong", setup: "limits" },
+  "bucket.usable": { key: "field.usable", quantity: "usable_l", setup: "bucket" },
+  "bucket.water_mark": { key: "field.water_mark", quantity: "water_mark_l", setup: "bucket" },
+  "bucket.jug_mark": { key: "field.jug_mark", quantity: "jug_mark_l", setup: "bucket" },
+  bucket: { key: "field.usable", setup: "bucket" },
+  "dip.depth": { key: "field.dip", quantity: "depth_mm", walk: "dip" },
+  dip: { key: "field.dip", walk: "dip" },
+  "reading.shows": { key: "field.reading", quantity: "reading_brix", walk: "reading" },
+  reading: { key: "field.reading", walk: "reading" },
+  aim: { key: "field.aim", quantity: "aim_pct", walk: "target" },
+};
+
+function known(id: string): Field {
+  const found = FIELDS[id];
+  if (found === undefined) return { name: say("field.unknown") };
+  const { key, ...rest } = found;
+  return { ...rest, name: say(key) };
+}
+
+/** The longest known beginning of a path such as body.machine.sump.points[2].depth.text. */
+export function fieldFromPath(path: string): Field {
+  const row = /\[(\d+)\]/.exec(path)?.[1];
+  const parts = path
+    .replace(/^body\.?/, "")
+    .replace(/^machine\.?/, "")
+    .replace(/\[\d+\]/g, "")
+    .split(".");
+  for (let length = parts.length; length > 0; length -= 1) {
+    const id = parts.slice(0, length).join(".");
+    if (FIELDS[id] === undefined) continue;
+    const field = known(id);
+    if (row === undefined) return field;
+    return {
+      ...field,
+      name: say("field.in_row", { field: field.name, row: String(Number(row) + 1) }),
+    };
+  }
+  return known("");
+}
+
+export function fieldById(id: string): Field {
+  return known(id);
+}

@@ -1,0 +1,76 @@
+// pycore rounds and chooses the unit. Here a number only gets its decimal sign and its space.
+import type { Shown } from "../core/messages";
+import { isKey, say } from "./say";
+
+const NO_BREAK = "\u00a0";
+const THIN = "\u202f";
+const GROUPS_FROM = 10_000;
+
+/** Some engines report a language that Intl refuses ("C"); a page must not die of that. */
+function numberLanguage(): string {
+  try {
+    return new Intl.NumberFormat(navigator.language).resolvedOptions().locale;
+  } catch {
+    return "en-GB";
+  }
+}
+
+export const LOCALE = numberLanguage();
+
+/** Turkish writes the sign in front: the place comes from the language, not from us. */
+const PERCENT_FIRST =
+  new Intl.NumberFormat(LOCALE, { style: "percent" }).formatToParts(0.5)[0]?.type === "percentSign";
+
+export const DECIMAL_SIGN =
+  new Intl.NumberFormat(LOCALE).formatToParts(0.5).find((part) => part.type === "decimal")?.value ??
+  ".";
+
+export function writeDecimal(value: number, least: number, most: number): string {
+  const grouped = Math.abs(value) >= GROUPS_FROM;
+  return new Intl.NumberFormat(LOCALE, {
+    minimumFractionDigits: least,
+    maximumFractionDigits: most,
+    useGrouping: grouped,
+  })
+    .formatToParts(value)
+    .map((part) => (part.type === "group" ? THIN : part.value))
+    .join("");
+}
+
+/** The number without its unit: "13 7/16", "8,5". */
+export function writeNumber(shown: Shown): string {
+  const parts = shown.fraction;
+  if (parts === undefined) return writeDecimal(shown.value, shown.decimals, shown.decimals);
+  const fraction = `${String(parts.numerator)}/${String(parts.denominator)}`;
+  return parts.whole === 0 ? fraction : `${String(parts.whole)}${NO_BREAK}${fraction}`;
+}
+
+/** A unit as it stands beside a number; a plain number has none. */
+export function unitSign(unit: string): string {
+  return unit === "1" ? "" : unit.replaceAll(" ", NO_BREAK);
+}
+
+/** A unit as a screen reader should say it. */
+export function unitSpoken(unit: string): string {
+  const key = `unit.${unit}`;
+  return isKey(key) ? say(key) : unit;
+}
+
+/** Puts a unit to a written number; the two never part at the end of a line. */
+export function withUnit(number: string, unit: string): string {
+  const sign = unitSign(unit);
+  if (sign === "") return number;
+  if (sign === "%" && PERCENT_FIRST) return `${sign}${number}`;
+  return `${number}${NO_BREAK}${sign}`;
+}
+
+/** "8.5 L", "13 7/16 in", "6.0 %". */
+export function write(shown: Shown): string {
+  return withUnit(writeNumber(shown), shown.unit);
+}
+
+/** What a person typed, with its unit. The digits stay as they were typed. */
+export function writeTyped(typed: { text: string; unit?: string }): string {
+  const text = typed.text.trim().replaceAll(" ", NO_BREAK);
+  return withUnit(text, typed.unit ?? "1");
+}

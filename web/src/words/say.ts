@@ -1,0 +1,41 @@
+// Every sentence of the page comes from shared/words, so that a language can be added without
+// touching a screen and no sentence is glued together from parts.
+import english from "../../../shared/words/en.json";
+
+type Words = typeof english;
+type Sentence<K extends keyof Words> = Words[K] extends string ? K : never;
+/** A sentence that stays the same for every number. */
+export type Key = { [K in keyof Words]: Sentence<K> }[keyof Words];
+/** A sentence with plural forms. */
+export type CountKey = Exclude<keyof Words, Key>;
+export type Blanks = Readonly<Record<string, string>>;
+
+const LANGUAGE = "en";
+const words: Readonly<Record<string, string | Readonly<Record<string, string>>>> = english;
+const plurals = new Intl.PluralRules(LANGUAGE);
+
+/** A blank that nobody filled stays visible: a sentence with a silent hole could be misread. */
+function fill(sentence: string, blanks: Blanks): string {
+  return sentence.replace(/\{(\w+)\}/g, (hole, name: string) => blanks[name] ?? hole);
+}
+
+export function say(key: Key, blanks: Blanks = {}): string {
+  return fill(words[key] as string, blanks);
+}
+
+/** The plural form is a whole sentence, chosen by the language's own rules. */
+export function sayCount(key: CountKey, count: number, blanks: Blanks = {}): string {
+  const forms = words[key] as Readonly<Record<string, string>>;
+  const form = forms[plurals.select(count)] ?? forms["other"] ?? "";
+  return fill(form, { n: String(count), ...blanks });
+}
+
+/** True where a word exists: codes come from pycore and a newer one may not be known here yet. */
+export function isKey(key: string): key is Key {
+  return typeof words[key] === "string";
+}
+
+/** Field names stand inside sentences in small letters; at the start they need a capital. */
+export function startLarge(text: string): string {
+  return text.charAt(0).toLocaleUpperCase(LANGUAGE) + text.slice(1);
+}

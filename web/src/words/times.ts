@@ -1,0 +1,49 @@
+// Weekday and month name, never 03/04: that means two different days in two countries.
+import { LOCALE } from "./numbers";
+
+const DAY = { weekday: "short", day: "numeric", month: "short" } as const;
+const CLOCK = { hour: "2-digit", minute: "2-digit" } as const;
+const LANGUAGE = LOCALE.startsWith("en") ? LOCALE : "en-GB";
+
+const moment = new Intl.DateTimeFormat(LANGUAGE, { ...DAY, ...CLOCK });
+const day = new Intl.DateTimeFormat(LANGUAGE, {
+  weekday: "long",
+  day: "numeric",
+  month: "long",
+  year: "numeric",
+});
+const clock = new Intl.DateTimeFormat(LANGUAGE, CLOCK);
+const relative = new Intl.RelativeTimeFormat("en", { numeric: "auto" });
+
+const MINUTE_MS = 60_000;
+const HOUR_MS = 60 * MINUTE_MS;
+const DAY_MS = 24 * HOUR_MS;
+
+export function writeMoment(iso: string): string {
+  return moment.format(new Date(iso));
+}
+
+export function writeDay(iso: string): string {
+  return day.format(new Date(iso));
+}
+
+export function writeClock(iso: string): string {
+  return clock.format(new Date(iso));
+}
+
+/** "3 days ago". A clock that was set back must not say "in 3 days" of something past. */
+export function writeAgo(iso: string, now: Date): string {
+  const past = Math.max(0, now.getTime() - new Date(iso).getTime());
+  if (past < HOUR_MS) return relative.format(-Math.floor(past / MINUTE_MS), "minute");
+  if (past < DAY_MS) return relative.format(-Math.floor(past / HOUR_MS), "hour");
+  return relative.format(-Math.floor(past / DAY_MS), "day");
+}
+
+/** Local time with its offset, so that a stored moment keeps the wall clock that the person saw. */
+export function isoWithOffset(at: Date): string {
+  const offset = -at.getTimezoneOffset();
+  const sign = offset < 0 ? "-" : "+";
+  const two = (n: number): string => String(Math.floor(Math.abs(n))).padStart(2, "0");
+  const local = new Date(at.getTime() + offset * MINUTE_MS).toISOString().slice(0, 19);
+  return `${local}${sign}${two(offset / 60)}:${two(offset % 60)}`;
+}
