@@ -5,9 +5,13 @@ import type { CoreWorker } from "./api";
 export const START_LIMIT_MS = 30_000;
 export const ANSWER_LIMIT_MS = 10_000;
 
+/** Set in the page's timeline when Python has answered for the first time. */
+export const FIRST_ANSWER_MARK = "core: first answer";
+const FIRST_QUESTION = JSON.stringify({ v: 1, id: "first", op: "describe", body: {} });
+
 /** One worker's life. Every promise settles: a worker that dies or hangs is an error, not a wait. */
 export interface Connection {
-  /** Resolves with the milliseconds that the start took. */
+  /** Resolves, once Python has answered something, with the milliseconds that it took. */
   readonly started: Promise<number>;
   /** Asks Python; rejects when the worker is gone or too slow, and is of no use afterwards. */
   handle(text: string): Promise<string>;
@@ -47,6 +51,9 @@ export function connect(): Connection {
   const start = async (): Promise<number> => {
     const { build } = await within(START_LIMIT_MS, "starting", remote.started());
     if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
+    const reply = await within(ANSWER_LIMIT_MS, "the first answer", remote.handle(FIRST_QUESTION));
+    if (!(JSON.parse(reply) as { ok: boolean }).ok) throw new Error(`first answer: ${reply}`);
+    performance.mark(FIRST_ANSWER_MARK);
     return performance.now() - createdAt_ms;
   };
   return {
