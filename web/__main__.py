@@ -9,10 +9,11 @@ import sys
 OLDEST_PYTHON = (3, 11)
 
 if sys.version_info < OLDEST_PYTHON:
+    numbers = tuple(sys.version_info[:2]) + OLDEST_PYTHON
     sys.stderr.write(
-        "Python %d.%d is too old: this needs Python %d.%d or newer.\n"
+        "Python {0}.{1} is too old: this needs Python {2}.{3} or newer.\n"
         "Way on: install a newer Python and start again with it, for example "
-        "python%d.%d -m web\n" % (tuple(sys.version_info[:2]) + OLDEST_PYTHON + OLDEST_PYTHON)
+        "python{2}.{3} -m web\n".format(*numbers)
     )
     sys.exit(1)
 

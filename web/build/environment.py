@@ -27,7 +27,7 @@ def ensure_venv(steps: Steps | None = None) -> Path:
     # A virtual environment holds absolute paths: one that was moved is made anew.
     steps.run(
         "Python environment",
-        [str(ROOT), "%d.%d" % sys.version_info[:2]],
+        [str(ROOT), "{}.{}".format(*sys.version_info)],
         [venv_python(), VENV / "pyvenv.cfg"],
         _make_venv,
     )

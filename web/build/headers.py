@@ -1,4 +1,4 @@
-"""One list of headers (``headers.json``) for the local server, for ``_headers`` and for the page."""
+"""One list of headers (``headers.json``) for the local server, ``_headers`` and the page."""
 
 import json
 import re

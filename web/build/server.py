@@ -23,7 +23,7 @@ from web.build.trouble import Trouble
 
 DEFAULT_PORT = 8137
 LOOPBACK = "127.0.0.1"
-# A page of another site can make its own name point at this computer; the Host header gives it away.
+# Another site's page can make its own name point at this computer; the Host header tells.
 OWN_HOST = re.compile(r"^(localhost|127\.0\.0\.1|\[::1\])(:[0-9]{1,5})?$", re.IGNORECASE)
 
 KINDS = {

@@ -1,4 +1,4 @@
-"""Named build steps: seconds on the terminal, and a stamp that lets an unchanged step be skipped."""
+"""Named build steps: seconds on the terminal, and a stamp by which an unchanged one is skipped."""
 
 import hashlib
 import json
@@ -105,7 +105,7 @@ def _one_step_at_a_time() -> Iterator[None]:
     """Waits until no other process runs a step in this project folder."""
     STATE.mkdir(parents=True, exist_ok=True)
     with (STATE / "lock").open("a+") as lock:
-        if os.name == "nt":
+        if sys.platform == "win32":
             import msvcrt
 
             msvcrt.locking(lock.fileno(), msvcrt.LK_LOCK, 1)

@@ -8,6 +8,7 @@ import json
 import re
 import sys
 from pathlib import Path
+from typing import Any
 
 import fastjsonschema
 
@@ -25,7 +26,7 @@ REFUSAL = "from pycore.desk.refusal import SchemaRefusal as JsonSchemaValueExcep
 ALIAS = "JsonSchemaValuesException = JsonSchemaValueException"
 
 
-def validators_module(contract: dict) -> str:
+def validators_module(contract: dict[str, Any]) -> str:
     """The text of ``pycore/desk/validators.py``."""
     messages = contract["messages"]
     # A schema that mentions each message once makes the generator write one function for each.

@@ -18,7 +18,7 @@ OLDEST_ZIP_DATE = (1980, 1, 1, 0, 0, 0)
 UNIX = 3
 
 
-def import_all_of(package):
+def import_all_of(package: str) -> None:
     """Imports every module below ``package``, whether an example reached it or not."""
     found = importlib.import_module(package)
     for module in pkgutil.walk_packages(found.__path__, f"{package}."):
@@ -26,13 +26,13 @@ def import_all_of(package):
             importlib.import_module(module.name)
 
 
-def sources():
+def sources() -> dict[str, tuple[str, str]]:
     """Module name -> (path in the zip, source text) of all that was imported from a file."""
     found = {}
     for name, module in sorted(sys.modules.items()):
         spec = getattr(module, "__spec__", None)
         loader = getattr(spec, "loader", None)
-        if name == "__main__" or not hasattr(loader, "get_source"):
+        if name == "__main__" or spec is None or not hasattr(loader, "get_source"):
             continue
         # The name in the specification is the real one: os.path is the module posixpath.
         text = loader.get_source(spec.name)
@@ -44,13 +44,13 @@ def sources():
     return found
 
 
-def compiled(path, text):
+def compiled(path: str, text: str) -> bytes:
     """The file of byte code for one module, the same on every build of the same source."""
     code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=0)
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
 
 
-def pack_modules(zip_path):
+def pack_modules(zip_path: str) -> list[str]:
     """Writes the zip and returns the sorted names of the modules in it."""
     for name in LATE_MODULES:
         importlib.import_module(name)

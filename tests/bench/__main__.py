@@ -1,0 +1,49 @@
+"""``python3 -m tests.bench``: prints the bytes of ``web/dist`` and how long starts take."""
+
+import argparse
+import subprocess
+import sys
+
+from tests.chromium import ensure_chromium
+from web.build.environment import ensure_venv, install, venv_python
+from web.build.node import ensure_node
+from web.build.paths import ROOT
+from web.build.site import build
+from web.build.steps import Steps
+from web.build.trouble import Trouble
+
+DEFAULT_STARTS = 7
+
+
+def main() -> int:
+    """Sets up, then measures in ``.venv``, where the browser's driver is."""
+    parser = argparse.ArgumentParser(prog="python3 -m tests.bench")
+    parser.add_argument("--starts", type=int, default=DEFAULT_STARTS, help="default %(default)s")
+    parser.add_argument("--no-starts", action="store_true", help="only the bytes")
+    wanted = parser.parse_args()
+    steps = Steps()
+    try:
+        python = ensure_venv(steps)
+        install(ROOT / "tests" / "requirements.lock", steps, name="Test tools")
+        build(steps)
+        node = ensure_node(steps)
+    except Trouble as trouble:
+        sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
+        return 1
+    subprocess.run(
+        [str(venv_python()), "-m", "tests.bench.sizes", *node.node], cwd=ROOT, check=True
+    )
+    if wanted.no_starts:
+        return 0
+    wrong = ensure_chromium(python)
+    if wrong:
+        sys.stderr.write(f"{wrong}\n")
+        return 1
+    subprocess.run(
+        [str(python), "-m", "tests.bench.starts", str(wanted.starts)], cwd=ROOT, check=True
+    )
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
