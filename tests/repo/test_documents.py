@@ -1,0 +1,82 @@
+"""Every command and every place that README and DEVELOPERS name is there."""
+
+import importlib.util
+import json
+import re
+import shlex
+from pathlib import Path
+
+import pytest
+
+from tests.run import _parser as tests_parser
+from tests.run import _place
+from web.build.command import _parser as web_parser
+from web.build.paths import ROOT, WEB
+
+DOCUMENTS = [ROOT / name for name in ("README.md", "DEVELOPERS.md") if (ROOT / name).exists()]
+CODE = re.compile(r"```[a-z]*\n(.*?)```|`([^`\n]+)`", re.DOTALL)
+PICTURE = re.compile(r"!\[[^\]]+\]\(([^)]+)\)")
+PLACE = re.compile(r"^\.?[\w.-]+(/[\w.*<>-]+)+/?$")
+MADE = ("web/dist", "web/.build", "web/node_modules", "tests/.output", ".venv", "py-")
+
+
+def pieces(path: Path) -> list[str]:
+    """Lines of code blocks and of code in a sentence."""
+    found = CODE.findall(path.read_text(encoding="utf-8"))
+    return [
+        line.strip()
+        for block, inline in found
+        for line in (block or inline).splitlines()
+        if line.strip()
+    ]
+
+
+def commands(path: Path) -> list[list[str]]:
+    """Everything that starts a Python module."""
+    lines = [line.split("|")[-1].split("#")[0] for line in pieces(path)]
+    return [shlex.split(line) for line in lines if re.match(r"\s*python3? -m ", line)]
+
+
+@pytest.mark.parametrize("path", DOCUMENTS, ids=lambda path: path.name)
+def test_commands_exist(path: Path) -> None:
+    found = commands(path)
+    assert found
+    for _, _, module, *arguments in found:
+        assert importlib.util.find_spec(module) is not None, module
+        if module == "web":
+            web_parser().parse_args(arguments)
+        elif module == "tests":
+            for part in tests_parser().parse_args(arguments).parts:
+                assert _place(part)
+
+
+@pytest.mark.parametrize("path", DOCUMENTS, ids=lambda path: path.name)
+def test_npm_scripts_exist(path: Path) -> None:
+    scripts = json.loads((WEB / "package.json").read_text(encoding="utf-8"))["scripts"]
+    named = [found for line in pieces(path) for found in re.findall(r"npm run ([\w:]+)", line)]
+    assert [name for name in named if name not in scripts] == []
+
+
+@pytest.mark.parametrize("path", DOCUMENTS, ids=lambda path: path.name)
+def test_places_exist(path: Path) -> None:
+    named = [
+        line.rstrip("/") for line in pieces(path) if PLACE.match(line) and not line.startswith(MADE)
+    ]
+    missing = [name for name in named if "<" not in name and not list(ROOT.glob(name))]
+    assert missing == []
+
+
+@pytest.mark.parametrize("path", DOCUMENTS, ids=lambda path: path.name)
+def test_pictures_exist(path: Path) -> None:
+    missing = [
+        name
+        for name in PICTURE.findall(path.read_text(encoding="utf-8"))
+        if not (ROOT / name).is_file()
+    ]
+    assert missing == []
+
+
+def test_readme_names_the_two_commands() -> None:
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    assert "python3 -m web" in readme
+    assert "python3 -m tests" in readme

@@ -1,0 +1,117 @@
+"""A number's name ends in its unit; what travels in messages is in shared/quantities.json."""
+
+import ast
+import json
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from tests.repo.sources import name_of, python_files, tree_of
+from web.build.paths import SHARED
+
+SUFFIXES = (
+    "_mm", "_l", "_pct", "_brix", "_c", "_mg_l", "_kg", "_kg_l", "_d", "_s", "_l_per_mm", "_share",
+    "litres_per_mm", "_in",
+)  # fmt: skip
+# Numbers whose unit stands beside them as a value or is the caller's own choice.
+WITHOUT_UNIT = {
+    "value": "a field of a measured or shown value, whose unit is in the name of the whole",
+    "u": "as its value",
+    "low": "same unit as the number it is compared with",
+    "high": "same unit as the number it is compared with",
+    "base": "in the base unit of the unit beside it",
+    "amount": "counted in marks",
+    "wanted": "counted in marks",
+    "jug": "counted in marks",
+    "factor": "per cent for one Brix, a quantity of its own",
+    "share": "a plain ratio",
+    "chance_in_band": "a plain ratio",
+    "minutes": "is its own unit",
+    "minimum": "a bound in the unit beside it",
+    "maximum": "a bound in the unit beside it",
+    "above": "a bound in the unit beside it",
+    "below": "a bound in the unit beside it",
+    "usual_low": "a bound in the unit beside it",
+    "usual_high": "a bound in the unit beside it",
+    "level": "a share of the drawn height",
+    "full_mark": "a share of the drawn height",
+}
+# One- and two-letter names of a formula, inside a private function that names its source.
+FORMULA_FILES = {"pycore/sump/curve.py"}
+COUNTS = {
+    "count",
+    "buckets",
+    "decimals",
+    "whole",
+    "numerator",
+    "denominator",
+    "dots",
+    "pour",
+    "schema",
+    "v",
+    "most",
+    "least",
+}
+
+
+def _floats(path: Path) -> Iterator[tuple[str, int]]:
+    for node in ast.walk(tree_of(path)):
+        name = node.arg if isinstance(node, ast.arg) else None
+        if isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name):
+            name = node.target.id
+        annotation = getattr(node, "annotation", None)
+        if name and annotation is not None and ast.unparse(annotation).startswith("float"):
+            yield name, node.lineno
+
+
+@pytest.mark.parametrize("path", python_files("pycore"), ids=name_of)
+def test_floats_of_pycore(path: Path) -> None:
+    wrong = [
+        f"{name} in line {line}"
+        for name, line in _floats(path)
+        if not f"_{name}".endswith(SUFFIXES)
+        and name not in WITHOUT_UNIT
+        and not (name_of(path) in FORMULA_FILES and len(name) <= 2)
+    ]
+    assert wrong == []
+
+
+def _numbers(definition: Any) -> Iterator[str]:
+    if isinstance(definition, dict):
+        for name, part in definition.get("properties", {}).items():
+            if isinstance(part, dict) and part.get("type") in ("number", "integer"):
+                yield name
+        for part in definition.values():
+            yield from _numbers(part)
+    elif isinstance(definition, list):
+        for part in definition:
+            yield from _numbers(part)
+
+
+@pytest.mark.parametrize(
+    "path", sorted((SHARED / "schema").glob("*.json")), ids=lambda path: path.name
+)
+def test_numbers_of_the_contract(path: Path) -> None:
+    known = json.loads((SHARED / "quantities.json").read_text(encoding="utf-8"))["quantities"]
+    wrong = [
+        name
+        for name in _numbers(json.loads(path.read_text(encoding="utf-8")))
+        if name not in known
+        and name not in COUNTS
+        and name not in WITHOUT_UNIT
+        and not name.endswith(SUFFIXES)
+    ]
+    assert wrong == []
+
+
+def test_every_quantity_has_a_unit_a_meaning_and_a_source() -> None:
+    quantities = json.loads((SHARED / "quantities.json").read_text(encoding="utf-8"))["quantities"]
+    poor = [
+        name
+        for name, entry in quantities.items()
+        if not all(str(entry.get(part, "")).strip() for part in ("unit", "meaning", "source"))
+    ]
+    assert quantities
+    assert poor == []

@@ -1,0 +1,77 @@
+"""The house: data walks one way, and pycore has no clock, chance, files or printing."""
+
+import ast
+from pathlib import Path
+
+import pytest
+
+from tests.repo.sources import functions, imported, name_of, python_files, tree_of
+
+# In the order in which data walks through; a room imports only from rooms before it.
+ROOMS = ["quantity", "sump", "reading", "recipe", "journal", "advice", "sheets", "desk"]
+PYCORE = python_files("pycore")
+CLOCK_CHANCE_FILES = {
+    "asyncio", "datetime", "http", "io", "logging", "os", "pathlib", "random", "secrets", "shutil",
+    "socket", "sqlite3", "subprocess", "tempfile", "threading", "time", "urllib", "uuid",
+}  # fmt: skip
+CALLS = {"open", "print", "input", "eval", "exec", "breakpoint", "__import__"}
+# Only these read stdin and write stdout.
+DOOR = {"pycore/__main__.py"}
+LIBRARIES = {"uncertainties"}
+
+
+def room_of(module: str) -> int:
+    """Place of a pycore module in the walk; the package itself stands before all rooms."""
+    parts = module.split(".")
+    return ROOMS.index(parts[1]) if len(parts) > 1 and parts[1] in ROOMS else -1
+
+
+def module_of(path: Path) -> str:
+    """Dotted name of a file."""
+    return name_of(path).removesuffix(".py").removesuffix("/__init__").replace("/", ".")
+
+
+@pytest.mark.parametrize("path", PYCORE, ids=name_of)
+def test_nothing_walks_back(path: Path) -> None:
+    own = len(ROOMS) if path.name == "__main__.py" else room_of(module_of(path))
+    wrong = [name for name in imported(path) if name.startswith("pycore") and room_of(name) > own]
+    assert wrong == []
+
+
+@pytest.mark.parametrize("path", PYCORE, ids=name_of)
+def test_no_clock_chance_files_or_printing(path: Path) -> None:
+    if name_of(path) in DOOR:
+        assert imported(path) & {"datetime", "random", "secrets", "time", "uuid"} == set()
+        return
+    used = {name.split(".")[0] for name in imported(path)} & CLOCK_CHANCE_FILES
+    called = {
+        node.func.id
+        for node in ast.walk(tree_of(path))
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name)
+    } & CALLS
+    assert (used, called) == (set(), set())
+
+
+@pytest.mark.parametrize("path", PYCORE, ids=name_of)
+def test_no_other_library_than_the_phone_has(path: Path) -> None:
+    import sys
+
+    outside = {name.split(".")[0] for name in imported(path)}
+    outside -= set(sys.stdlib_module_names) | {"pycore"}
+    assert outside <= LIBRARIES
+
+
+@pytest.mark.parametrize("path", python_files("pycore", "web"), ids=name_of)
+def test_nothing_that_ships_imports_the_tests(path: Path) -> None:
+    assert not [name for name in imported(path) if name.split(".")[0] == "tests"]
+
+
+def test_no_state_is_kept_in_pycore() -> None:
+    stateful = [
+        f"{name_of(path)}:{node.lineno}"
+        for path in PYCORE
+        for node in ast.walk(tree_of(path))
+        if isinstance(node, ast.Global | ast.Nonlocal)
+    ]
+    assert stateful == []
+    assert any(True for path in PYCORE for _ in functions(path))
