@@ -69,21 +69,29 @@ class Steps:
         inputs: Iterable[Input],
         outputs: Iterable[Path],
         action: Callable[[], None],
+        made_last_time: Iterable[Path] = (),
     ) -> bool:
         """Runs ``action`` unless a stamp says that it ran with these inputs and ``outputs`` exist.
 
-        Returns whether it ran. The stamp is removed first and written last, so a step that was
-        cut off runs again.
+        ``made_last_time`` are outputs whose names change with their content: one that was
+        deleted makes the step run, but it may make others. Returns whether it ran. The stamp is
+        removed first and written last, so a step that was cut off runs again.
         """
         with _one_step_at_a_time():
-            return self._run_alone(name, list(inputs), list(outputs), action)
+            is_whole = all(path.exists() for path in made_last_time)
+            return self._run_alone(name, list(inputs), list(outputs), action, is_whole)
 
     def _run_alone(
-        self, name: str, inputs: list[Input], outputs: list[Path], action: Callable[[], None]
+        self,
+        name: str,
+        inputs: list[Input],
+        outputs: list[Path],
+        action: Callable[[], None],
+        is_whole: bool,
     ) -> bool:
         stamp = STAMPS / (re.sub(r"[^a-z0-9]+", "-", name.lower()) + ".json")
         wanted = digest(inputs)
-        if _stamped(stamp) == wanted and all(path.exists() for path in outputs):
+        if is_whole and _stamped(stamp) == wanted and all(path.exists() for path in outputs):
             return False
         stamp.unlink(missing_ok=True)
         with self.show(name):
