@@ -4,7 +4,7 @@ Three families are tried, the simplest first, each by closed form in the number 
 the work does not grow with the size of the tank:
 
 * alike: n buckets of one kind;
-* part: n of one kind and a smaller one last;
+* part: n of one kind and a smaller one last when room is left;
 * split: some of one kind, the rest with one jug mark less, and a smaller one last when needed.
 """
 
@@ -123,6 +123,8 @@ def _with_part(space: Space, whole: _Whole) -> Iterator[Pours]:
         low, high = space.jug_range(whole.water, 0.0, space.usable_l)
         if count and low <= jug <= high:
             group = Group(count, whole.water, jug)
+            if count * size_l >= space.least_l:
+                yield (group,)
             for part in _parts(space, (group,), size_l):
                 if (part.water, part.jug) != (whole.water, jug):
                     yield (group, part)
