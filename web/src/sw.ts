@@ -67,11 +67,15 @@ function isInScope(url: URL): boolean {
   return url.origin === scope.origin && url.pathname.startsWith(scope.pathname);
 }
 
-/** Removes older builds. A page of an older build is never claimed: it would mix two versions. */
-async function takeOver(): Promise<void> {
+async function removeOtherBuilds(): Promise<void> {
   const names = await caches.keys();
-  const old = names.filter((name) => name.startsWith(ourCaches) && name !== cacheName);
-  await Promise.all(old.map((name) => caches.delete(name)));
+  const others = names.filter((name) => name.startsWith(ourCaches) && name !== cacheName);
+  await Promise.all(others.map((name) => caches.delete(name)));
+}
+
+/** A page of an older build is never claimed: it would mix two versions. */
+async function takeOver(): Promise<void> {
+  await removeOtherBuilds();
   if (isFirstInstall) await self.clients.claim();
 }
 
@@ -94,6 +98,9 @@ function withPolicy(response: Response): Response {
 
 async function check(): Promise<ShelfReport> {
   const started_ms = performance.now();
+  // An install that failed half-way leaves a cache behind that nothing else would remove.
+  const { installing, waiting } = self.registration;
+  if (installing === null && waiting === null) await removeOtherBuilds();
   const cache = await caches.open(cacheName);
   const report = { build: __BUILD_ID__, files: files.length, bytes: 0, bad: [] as string[] };
   // One after the other: all at once would hold every file in memory.
