@@ -12,6 +12,7 @@ interface BandProps {
     readonly high: string;
     readonly aim: string;
     readonly now: string;
+    readonly state: string;
   };
 }
 
@@ -19,10 +20,10 @@ const WIDTH = 336;
 const HEIGHT = 210;
 const TOP = 22;
 const FLOOR = 188;
-const LEFT = 96;
-const RIGHT = 176;
+const LEFT = 72;
+const RIGHT = 148;
 /** Two written values closer than this would cover each other. */
-const APART = 22;
+const APART = 24;
 
 function shapeAt(state: State, x: number, y: number): string {
   const at = `M${String(x)} ${String(y)}`;
@@ -32,10 +33,10 @@ function shapeAt(state: State, x: number, y: number): string {
 }
 
 /** Pushes the lower of two labels down until both can be read. */
-function spread(upper: number, lower: number): readonly [number, number] {
+function spread(upper: number, lower: number, least = APART): readonly [number, number] {
   const gap = lower - upper;
-  if (gap >= APART) return [upper, lower];
-  const push = (APART - gap) / 2;
+  if (gap >= least) return [upper, lower];
+  const push = (least - gap) / 2;
   return [upper - push, lower + push];
 }
 
@@ -74,7 +75,7 @@ export function Band({ name, low, high, aim, now, words }: BandProps) {
       <path d={`M${String(LEFT - 6)} ${String(y(aim))}H${String(RIGHT + 14)}`} class="aim-line" />
       <Labels
         aim={{ y: y(aim), word: words.aim }}
-        now={now === null ? null : { y: y(now.value), word: words.now }}
+        now={now === null ? null : { y: y(now.value), word: words.now, state: words.state }}
       />
       {now === null ? null : (
         <path d={shapeAt(now.state, (LEFT + RIGHT) / 2, y(now.value))} class="now-shape" />
@@ -88,21 +89,37 @@ interface Label {
   readonly word: string;
 }
 
-function Labels({ aim, now }: { readonly aim: Label; readonly now: Label | null }) {
+interface LabelsProps {
+  readonly aim: Label;
+  readonly now: (Label & { readonly state: string }) | null;
+}
+
+/** The strength takes two lines, its own and the word of its state. */
+function Labels({ aim, now }: LabelsProps) {
   const x = RIGHT + 20;
-  const aimFirst = now === null || aim.y <= now.y;
-  const [upper, lower] =
-    now === null ? [aim.y, aim.y + APART] : spread(Math.min(aim.y, now.y), Math.max(aim.y, now.y));
+  const [aimY, nowY] = now === null ? [aim.y, aim.y] : apart(aim.y, now.y);
   return (
     <>
-      <text x={x} y={(aimFirst ? upper : lower) + 6} class="drawn-number aim-word">
+      <text x={x} y={aimY + 6} class="drawn-number aim-word">
         {aim.word}
       </text>
       {now === null ? null : (
-        <text x={x} y={(aimFirst ? lower : upper) + 6} class="drawn-number">
-          {now.word}
-        </text>
+        <>
+          <text x={x} y={nowY + 6} class="drawn-number">
+            {now.word}
+          </text>
+          <text x={x} y={nowY + 27} class="drawn-word">
+            {now.state}
+          </text>
+        </>
       )}
     </>
   );
+}
+
+/** Keeps the aim's line and the two lines of the strength from covering each other. */
+function apart(aim: number, now: number): readonly [number, number] {
+  if (aim <= now) return spread(aim, now);
+  const [upper, lower] = spread(now, aim, 2 * APART);
+  return [lower, upper];
 }

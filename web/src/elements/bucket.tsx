@@ -1,14 +1,14 @@
 // One bucket to scale: dash lines are water, the solid brass band is concentrate, numbered in pouring order.
 import type { PourShown } from "../core/messages";
 
-const WIDTH = 60;
+const WIDTH = 68;
 const HEIGHT = 64;
 const TOP = 8;
 const FLOOR = 60;
 /** Half widths at the brim and at the floor: a pail is narrower below. */
 const BRIM = 26;
 const BASE = 19;
-const MIDDLE = WIDTH / 2;
+const MIDDLE = 28;
 /** The usable fill ends a little under the brim. */
 const USABLE = 0.94;
 
@@ -29,33 +29,39 @@ function slice(low: number, high: number): string {
 
 type Shares = Pick<PourShown, "water_share" | "concentrate_share">;
 
-/** Too thin a slice cannot hold its number; the list beside it still has it. */
-function Mark({
-  low,
-  high,
-  number,
-  kind,
-}: {
-  low: number;
-  high: number;
-  number: string;
-  kind: string;
-}) {
-  if (yAt(low) - yAt(high) < 11) return null;
+/** Numbers closer than this would cover each other. */
+const APART = 15;
+
+/** The marks in pouring order stand beside the bucket, at the slice that each one fills. */
+function Marks({ slices }: { readonly slices: readonly (readonly [low: number, high: number])[] }) {
+  const [first, second] = slices.map(([low, high]) => (yAt(low) + yAt(high)) / 2);
+  const push =
+    first === undefined || second === undefined ? 0 : Math.max(0, APART - (first - second)) / 2;
+  const places = [
+    first === undefined ? undefined : first + push,
+    second === undefined ? undefined : second - push,
+  ];
   return (
-    <text
-      x={MIDDLE}
-      y={(yAt(low) + yAt(high)) / 2 + 5}
-      class={`bucket-number bucket-number-${kind}`}
-    >
-      {number}
-    </text>
+    <>
+      {places.map((y, i) =>
+        y === undefined ? null : (
+          <text key={i} x={WIDTH - 6} y={y + 5} class="bucket-number">
+            {i + 1}
+          </text>
+        ),
+      )}
+    </>
   );
 }
 
 export function Bucket({ pour }: { readonly pour: Shares }) {
   const water = pour.water_share;
   const top = water + pour.concentrate_share;
+  const all = [
+    [0, water],
+    [water, top],
+  ] as const;
+  const slices = all.filter(([low, high]) => high > low);
   const wall = `M${String(MIDDLE - BRIM)} ${String(TOP)}L${String(MIDDLE - BASE)} ${String(FLOOR)}H${String(MIDDLE + BASE)}L${String(MIDDLE + BRIM)} ${String(TOP)}Z`;
   return (
     <svg class="bucket" viewBox={`0 0 ${String(WIDTH)} ${String(HEIGHT)}`} aria-hidden="true">
@@ -67,8 +73,7 @@ export function Bucket({ pour }: { readonly pour: Shares }) {
         d={`M${String(MIDDLE - BRIM - 2)} ${String(TOP)}H${String(MIDDLE + BRIM + 2)}`}
         class="bucket-wall"
       />
-      <Mark low={0} high={water} number="1" kind="water" />
-      <Mark low={water} high={top} number={water > 0 ? "2" : "1"} kind="concentrate" />
+      <Marks slices={slices} />
     </svg>
   );
 }

@@ -4,37 +4,25 @@ import { Walls, frameOf } from "./section";
 
 interface Part {
   readonly key: Key;
-  readonly x: number;
   readonly y: number;
-  readonly to: string;
+  readonly from: number;
 }
 
+const frame = frameOf("wide");
+const FULL = frame.top + 34;
+const LEVEL = frame.top + 78;
+/** Pointers end in the drawing, words stand beside it. */
+const INSIDE = frame.right - 12;
+const OUTSIDE = frame.right + 14;
+
+const PARTS: readonly Part[] = [
+  { key: "parts.rim", y: frame.top, from: frame.right + 4 },
+  { key: "parts.full", y: FULL, from: INSIDE },
+  { key: "parts.level", y: LEVEL, from: INSIDE },
+  { key: "parts.floor", y: frame.floor - 4, from: INSIDE },
+];
+
 export function EmptySump() {
-  const frame = frameOf("wide");
-  const full = frame.top + 34;
-  const level = frame.top + 78;
-  const right = frame.right + 14;
-  const parts: readonly Part[] = [
-    {
-      key: "parts.rim",
-      x: right,
-      y: frame.top + 6,
-      to: `M${right - 4} ${frame.top}H${frame.right + 4}`,
-    },
-    { key: "parts.full", x: right, y: full + 6, to: `M${right - 4} ${full}H${frame.right - 12}` },
-    {
-      key: "parts.level",
-      x: right,
-      y: level + 6,
-      to: `M${right - 4} ${level}H${frame.right - 12}`,
-    },
-    {
-      key: "parts.floor",
-      x: right,
-      y: frame.floor + 2,
-      to: `M${right - 4} ${frame.floor - 4}H${frame.right - 12}`,
-    },
-  ];
   const x = frame.left + 60;
   return (
     <svg
@@ -43,17 +31,17 @@ export function EmptySump() {
       role="img"
       aria-label={say("parts.name")}
     >
-      <path d={`M${frame.left} ${full}H${frame.right}`} class="full-mark" />
-      <path d={`M${frame.left} ${level}H${frame.right}`} class="old-level" />
+      <path d={`M${frame.left} ${FULL}H${frame.right}`} class="full-mark" />
+      <path d={`M${frame.left} ${LEVEL}H${frame.right}`} class="old-level" />
       <rect x={x} y={4} width={8} height={frame.floor - 4} class="stick" />
       <Walls frame={frame} />
       <text x={x + 16} y={frame.top + 22} class="drawn-word">
         {say("parts.stick")}
       </text>
-      {parts.map(({ key, x: at, y, to }) => (
+      {PARTS.map(({ key, y, from }) => (
         <g key={key}>
-          <path d={to} class="pointer" />
-          <text x={at} y={y} class="drawn-word">
+          <path d={`M${OUTSIDE - 4} ${y}H${from}`} class="pointer" />
+          <text x={OUTSIDE} y={y + 6} class="drawn-word">
             {say(key)}
           </text>
         </g>

@@ -13,16 +13,8 @@ interface TextFieldProps {
   readonly onText: (text: string) => void;
 }
 
-export function TextField({
-  id,
-  label,
-  hint,
-  unit,
-  text,
-  fault,
-  number = true,
-  onText,
-}: TextFieldProps) {
+export function TextField(props: TextFieldProps) {
+  const { id, label, hint, unit, text, fault, number = true, onText } = props;
   const sign = unit === undefined ? "" : unitSign(unit);
   const described = [
     hint === undefined ? "" : `${id}-hint`,

@@ -6,9 +6,12 @@ export type SetupStep =
   | "units"
   | "litres"
   | "size"
+  | "source"
   | "rim"
   | "fluid"
+  | "drum"
   | "factor"
+  | "factor_source"
   | "target"
   | "limits"
   | "bucket"
@@ -33,7 +36,7 @@ const FIELDS: Readonly<Record<string, Known>> = {
   name: { key: "field.name", setup: "name" },
   units: { key: "field.units", setup: "units" },
   "sump.kind": { key: "field.kind", setup: "litres" },
-  "sump.volume_known_by": { key: "field.known_by", setup: "size" },
+  "sump.volume_known_by": { key: "field.known_by", setup: "source" },
   "sump.full_depth": { key: "field.full_depth", quantity: "full_depth_mm", setup: "size" },
   "sump.full_volume": { key: "field.full_volume", quantity: "full_volume_l", setup: "size" },
   "sump.length": { key: "field.length", quantity: "length_mm", setup: "size" },
@@ -44,9 +47,9 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "sump.rim_depth": { key: "field.rim_depth", quantity: "rim_depth_mm", setup: "rim" },
   sump: { key: "field.sump", setup: "size" },
   "fluid.type": { key: "field.fluid_type", setup: "fluid" },
-  "fluid.name": { key: "field.fluid_name", setup: "fluid" },
+  "fluid.name": { key: "field.fluid_name", setup: "drum" },
   "fluid.factor": { key: "field.factor", quantity: "factor", setup: "factor" },
-  "fluid.factor_known_by": { key: "field.factor_known_by", setup: "factor" },
+  "fluid.factor_known_by": { key: "field.factor_known_by", setup: "factor_source" },
   fluid: { key: "field.fluid_type", setup: "fluid" },
   "target.low": { key: "field.low", quantity: "low_pct", setup: "target" },
   "target.aim": { key: "field.aim", quantity: "aim_pct", setup: "target" },

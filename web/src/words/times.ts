@@ -2,7 +2,7 @@
 import { LOCALE } from "./numbers";
 
 const DAY = { weekday: "short", day: "numeric", month: "short" } as const;
-const CLOCK = { hour: "2-digit", minute: "2-digit" } as const;
+const CLOCK = { hour: "numeric", minute: "2-digit" } as const;
 const LANGUAGE = LOCALE.startsWith("en") ? LOCALE : "en-GB";
 
 const moment = new Intl.DateTimeFormat(LANGUAGE, { ...DAY, ...CLOCK });

@@ -1,4 +1,5 @@
 // Every answer once more before anything is poured, each with a Change that returns here.
+import type { AssessSumpResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
@@ -42,60 +43,72 @@ function typedOr(text: string, unit: string): string {
   return text.trim() === "" ? say("answers.missing") : writeTyped({ text, unit });
 }
 
-export function AnswersScreen({ machine, walk, next, step, onBack }: CheckProps) {
+function rowsOf(
+  { machine, walk }: CheckProps,
+  result: AssessSumpResult | null,
+): readonly RowProps[] {
+  const typed = machine.body.machine;
+  const { low, high } = machine.shown.shown;
+  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
+  const volume = result?.level?.shown.volume;
+  const aim = walk.aim === "" ? typed.target.aim : { text: walk.aim, unit: "%" };
+  const missing = say("answers.missing");
+  const target: RowProps = {
+    label: say("answers.aim"),
+    value: writeTyped(aim),
+    note: say("answers.band", { low: write(low), high: write(high) }),
+    to: to("target"),
+  };
+  return [
+    {
+      label: say("answers.dip"),
+      value: typedOr(walk.dip, typed.units.stick),
+      note: volume === undefined ? undefined : say("dip.volume", { volume: write(volume) }),
+      to: to("dip"),
+    },
+    {
+      label: say("answers.touched"),
+      value: walk.touched === "" ? missing : touchedWord(walk.touched),
+      to: to("touched"),
+    },
+    {
+      label: say("answers.reading"),
+      value: typedOr(walk.reading, "Brix"),
+      note: formula(result),
+      to: to("reading"),
+    },
+    {
+      label: say("answers.line"),
+      value: walk.line === "" ? missing : lineWord(walk.line),
+      to: to("line"),
+    },
+    ...(typed.fluid.factor === undefined ? [] : [target]),
+  ];
+}
+
+export function AnswersScreen(props: CheckProps) {
+  const { machine, walk, next, step, onBack } = props;
   const typed = machine.body.machine;
   const answer = useAnswer("assess_sump", assessBody(typed, walk, { dip: true, reading: true }));
   const result = answer?.kind === "ok" ? answer.result : null;
-  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
-  const volume = result?.level?.shown.volume;
   const state = result?.strength?.state;
-  const aim = walk.aim === "" ? typed.target.aim : { text: walk.aim, unit: "%" };
-  const band = say("answers.band", {
-    low: write(machine.shown.shown.low),
-    high: write(machine.shown.shown.high),
-  });
+  const word = typed.fluid.factor === undefined ? say("go_on") : say("answers.go_on");
   return (
     <Page
       title={say("answers.title")}
       place={typed.name}
       step={step}
       onBack={onBack}
-      action={
-        <MainAction onPress={next}>
-          {typed.fluid.factor === undefined ? say("go_on") : say("answers.go_on")}
-        </MainAction>
-      }
+      action={<MainAction onPress={next}>{word}</MainAction>}
     >
       {answer?.kind === "error" ? <Fault>{errorSentence(answer.error)}</Fault> : null}
       <dl class="answer-list">
-        <Row
-          label={say("answers.dip")}
-          value={typedOr(walk.dip, typed.units.stick)}
-          note={volume === undefined ? undefined : say("dip.volume", { volume: write(volume) })}
-          to={to("dip")}
-        />
-        <Row
-          label={say("answers.touched")}
-          value={walk.touched === "" ? say("answers.missing") : touchedWord(walk.touched)}
-          to={to("touched")}
-        />
-        <Row
-          label={say("answers.reading")}
-          value={typedOr(walk.reading, "Brix")}
-          note={formula(result)}
-          to={to("reading")}
-        />
-        <Row
-          label={say("answers.line")}
-          value={walk.line === "" ? say("answers.missing") : lineWord(walk.line)}
-          to={to("line")}
-        />
-        {typed.fluid.factor === undefined ? null : (
-          <Row label={say("answers.aim")} value={writeTyped(aim)} note={band} to={to("target")} />
-        )}
+        {rowsOf(props, result).map((row) => (
+          <Row key={row.label} {...row} />
+        ))}
       </dl>
       {state === undefined ? null : (
-        <p class="answer-state">
+        <p>
           <StateMark state={state} />
         </p>
       )}

@@ -2,23 +2,22 @@
 // nearly empty sump.
 import { useState } from "preact/hooks";
 import { MainAction } from "../../elements/buttons";
-import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
-import { joinInches, Sixteenths, splitInches } from "../../elements/inches";
-import { Keypad } from "../../elements/keypad";
 import { NumberField } from "../../elements/numberfield";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { Hint } from "../../elements/why";
 import { assessBody } from "../../store/walk";
 import { lastCheck } from "../../store/journal";
-import { doubtSentence, errorSentence } from "../../words/errors";
+import { errorSentence } from "../../words/errors";
 import { unitSign, write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, useGate } from "../gate";
 import { replace } from "../route";
+import { DipPad } from "./dippad";
+import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 
 function LastDip({ machine }: Pick<CheckProps, "machine">) {
@@ -29,36 +28,6 @@ function LastDip({ machine }: Pick<CheckProps, "machine">) {
     ago: writeAgo(check.measured_at, new Date()),
   };
   return <p class="note">{say("last_time", blanks)}</p>;
-}
-
-interface PadProps extends Pick<CheckProps, "machine" | "walk" | "change"> {
-  readonly parts: boolean;
-}
-
-/** Millimetres are whole; inches come in two taps, first whole ones and then sixteenths. */
-function DipPad({ machine, walk, change, parts }: PadProps) {
-  const unit = machine.body.machine.units.stick;
-  const inches = unit === "in" ? splitInches(walk.dip) : null;
-  if (unit === "in" && parts) {
-    const onPart = (part: string): void => {
-      change({ dip: joinInches({ whole: inches?.whole ?? "", part }) });
-    };
-    return <Sixteenths chosen={inches === null ? null : inches.part || "0"} onPart={onPart} />;
-  }
-  const text = inches === null ? walk.dip : inches.whole;
-  const onText = (typed: string): void => {
-    change({
-      dip:
-        inches === null || typed === "" ? typed : joinInches({ whole: typed, part: inches.part }),
-    });
-  };
-  return (
-    <Keypad
-      text={text}
-      sign={unit === "mm" || unit === "in" ? "whole" : "decimal"}
-      onText={onText}
-    />
-  );
 }
 
 function useDip({ machine, walk, change, next }: CheckProps) {
@@ -112,79 +81,94 @@ function Swap({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "
   );
 }
 
+interface PartProps extends Pick<CheckProps, "machine" | "walk" | "change"> {
+  readonly dip: ReturnType<typeof useDip>;
+}
+
+interface MeasureProps extends PartProps {
+  readonly onEnter: () => void;
+  /** Shown instead of the last dip while the parts of an inch are tapped. */
+  readonly onWhole: (() => void) | null;
+}
+
+function Measure({ machine, walk, change, dip: { level, gate }, onEnter, onWhole }: MeasureProps) {
+  const volume = level?.level?.shown.volume;
+  return (
+    <div class="measure">
+      <DipDrawing machine={machine} result={level} />
+      <div class="measure-side">
+        <NumberField
+          labelledBy="question"
+          describedBy="hint"
+          text={walk.dip}
+          unit={machine.body.machine.units.stick}
+          faulty={gate.errors.length > 0}
+          onText={(dip) => {
+            change({ dip });
+          }}
+          onEnter={onEnter}
+        />
+        {onWhole === null ? (
+          <LastDip machine={machine} />
+        ) : (
+          <button type="button" class="other-action" onClick={onWhole}>
+            {say("dip.to_whole")}
+          </button>
+        )}
+        <p class="live" role="status">
+          {volume === undefined ? "" : say("dip.volume", { volume: write(volume) })}
+        </p>
+      </div>
+    </div>
+  );
+}
+
+function Above({ dip, parts }: { readonly dip: PartProps["dip"]; readonly parts: boolean }) {
+  const error = dip.gate.errors[0];
+  if (error !== undefined) {
+    return <Fault id="hint">{errorSentence(error, say("field.dip"))}</Fault>;
+  }
+  if (!parts) return <Hint id="hint" hint={say("dip.hint")} why={say("dip.why")} />;
+  return (
+    <p id="hint" class="note">
+      {say("dip.parts_hint")}
+    </p>
+  );
+}
+
 export function DipScreen(props: CheckProps) {
   const { machine, walk, change, step, onBack } = props;
-  const [parts, setParts] = useState(false);
-  const { level, gate } = useDip(props);
-  const unit = machine.body.machine.units.stick;
-  const error = gate.errors[0];
-  const isWhole = unit === "in" && !parts;
+  const [wantsParts, setParts] = useState(false);
+  const dip = useDip(props);
+  const { doubt } = dip.gate;
+  const isInch = machine.body.machine.units.stick === "in";
+  const parts = isInch && wantsParts;
   const goOn = (): void => {
-    if (isWhole && walk.dip.trim() !== "") setParts(true);
-    else gate.pass();
+    if (isInch && !parts && walk.dip.trim() !== "") setParts(true);
+    else dip.gate.pass();
   };
-  const volume = level?.level?.shown.volume;
+  const toWhole = (): void => {
+    setParts(false);
+  };
+  const word = isInch && !parts ? say("dip.to_parts") : say("go_on");
+  const common = { machine, walk, change };
   return (
     <Page
       title={say("dip.title")}
       place={machine.body.machine.name}
       step={step}
       layout="question"
-      onBack={onBack}
-      side={<Swap walk={walk} machine={machine} change={change} />}
-      action={
-        gate.doubt === null ? (
-          <MainAction onPress={goOn}>{isWhole ? say("dip.to_parts") : say("go_on")}</MainAction>
-        ) : undefined
-      }
+      onBack={parts ? toWhole : onBack}
+      side={<Swap {...common} />}
+      action={doubt === null ? <MainAction onPress={goOn}>{word}</MainAction> : undefined}
     >
-      {error === undefined ? (
-        <Hint id="hint" hint={say("dip.hint")} why={say("dip.why")} />
+      <Above dip={dip} parts={parts} />
+      <Measure {...common} dip={dip} onEnter={goOn} onWhole={parts ? toWhole : null} />
+      {doubt === null ? (
+        <DipPad {...common} parts={parts} />
       ) : (
-        <Fault id="hint">{errorSentence(error, say("field.dip"))}</Fault>
+        <MeasureDoubt gate={dip.gate} field={say("field.dip")} again={say("doubt.again")} />
       )}
-      <div class="measure">
-        <DipDrawing machine={machine} result={level} />
-        <div class="measure-side">
-          <NumberField
-            labelledBy="question"
-            describedBy="hint"
-            text={walk.dip}
-            unit={unit}
-            faulty={error !== undefined}
-            onText={(dip) => {
-              change({ dip });
-            }}
-            onEnter={goOn}
-          />
-          <LastDip machine={machine} />
-          <p class="live" role="status">
-            {volume === undefined ? "" : say("dip.volume", { volume: write(volume) })}
-          </p>
-        </div>
-      </div>
-      {gate.doubt === null ? (
-        <DipPad machine={machine} walk={walk} change={change} parts={parts} />
-      ) : (
-        <DoubtQuestion
-          sentence={doubtSentence(gate.doubt, say("field.dip"))}
-          again={say("doubt.again")}
-          keep={say("doubt.keep", { value: write(gate.doubt.got) })}
-          onAgain={gate.again}
-          onKeep={gate.keep}
-        />
-      )}
-      {unit === "in" && parts ? (
-        <button
-          type="button"
-          class="other-action"
-          onClick={() => {
-            setParts(false);
-          }}
-        >
-          {say("dip.to_whole")}
-        </button>
-      ) : null}
     </Page>
   );
 }

@@ -1,6 +1,5 @@
 // The refractometer reading, as it stands on the glass; pycore multiplies it.
 import { MainAction } from "../../elements/buttons";
-import { DoubtQuestion } from "../../elements/doubt";
 import { Eyepiece } from "../../elements/eyepiece";
 import { Fault } from "../../elements/fault";
 import { Keypad } from "../../elements/keypad";
@@ -11,13 +10,14 @@ import { Hint } from "../../elements/why";
 import type { AssessSumpResult } from "../../core/messages";
 import { lastCheck } from "../../store/journal";
 import { assessBody } from "../../store/walk";
-import { doubtSentence, errorSentence } from "../../words/errors";
+import { errorSentence } from "../../words/errors";
 import { write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, useGate } from "../gate";
 import { replace } from "../route";
+import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 
 function LastReading({ machine }: Pick<CheckProps, "machine">) {
@@ -153,13 +153,7 @@ export function ReadingScreen(props: CheckProps) {
           }}
         />
       ) : (
-        <DoubtQuestion
-          sentence={doubtSentence(gate.doubt, say("field.reading"))}
-          again={say("doubt.read_again")}
-          keep={say("doubt.keep", { value: write(gate.doubt.got) })}
-          onAgain={gate.again}
-          onKeep={gate.keep}
-        />
+        <MeasureDoubt gate={gate} field={say("field.reading")} again={say("doubt.read_again")} />
       )}
     </Page>
   );

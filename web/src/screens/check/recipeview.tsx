@@ -3,7 +3,7 @@ import type { MachineTyped, PlanCheckResult, PourShown } from "../../core/messag
 import { Amount } from "../../elements/amount";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
-import { StateMark } from "../../elements/statemark";
+import { StateMark, StateShape } from "../../elements/statemark";
 import { cautionSentence } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
@@ -120,13 +120,9 @@ export function RecipeView({
   const state = assessment.strength?.state;
   return (
     <>
-      {state === undefined ? null : (
-        <p class="recipe-state">
-          <StateMark state={state} />
-        </p>
-      )}
       <p class="recipe-sentence" role="status">
-        {sayCount(SENTENCES[state ?? ""] ?? "recipe.pour", buckets)}
+        <StateShape state={state ?? "none"} />
+        <span>{sayCount(SENTENCES[state ?? ""] ?? "recipe.pour", buckets)}</span>
       </p>
       <BucketRow pours={shown.pours} name={sayCount("recipe.row", buckets)} />
       <Pours pours={shown.pours} />

@@ -2,6 +2,7 @@
 import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
+import { SectionDrawing } from "../../elements/section";
 import { hasPlan } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
 import { say } from "../../words/say";
@@ -36,6 +37,13 @@ export function SavedScreen({ id }: { readonly id: string }) {
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
       <p class="saved-next">{nextStep(minutes, plan !== null && plan.pours.length > 0)}</p>
+      {hasPlan(entry.shown) && entry.shown.plan.pours.length > 0 ? (
+        <SectionDrawing
+          name={say("recipe.after_drawing")}
+          section={entry.shown.after}
+          fullWord={say("drawn.full")}
+        />
+      ) : null}
       <div class="places">
         <PlaceLink to={address("log", entry.id)}>{say("saved.entry")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>

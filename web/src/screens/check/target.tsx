@@ -61,17 +61,14 @@ function BandPart({ machine, aim: { read, result } }: BandPartProps) {
   const state = strength?.state;
   const written = strength?.shown.strength;
   const now = value === undefined || state === undefined ? null : { value, state };
-  const nowWord =
-    written === undefined || state === undefined
-      ? ""
-      : say("target.now", { strength: write(written), state: stateWord(state) });
+  const nowWord = written === undefined ? "" : say("target.now", { strength: write(written) });
+  const stateText = state === undefined ? "" : stateWord(state);
   const aimWord = read === null ? "" : say("target.aim", { aim: write(read.read_as) });
-  const name = say("target.drawing", {
-    low: write(shown.low),
-    high: write(shown.high),
-    now: nowWord,
-    aim: aimWord,
-  });
+  const band = { low: write(shown.low), high: write(shown.high), aim: aimWord };
+  const name =
+    now === null
+      ? say("target.drawing_band", band)
+      : say("target.drawing", { ...band, now: nowWord, state: stateText });
   return (
     <div class="panel band-panel">
       <Band
@@ -80,7 +77,7 @@ function BandPart({ machine, aim: { read, result } }: BandPartProps) {
         high={high_pct}
         aim={read?.value ?? machine.shown.aim_pct}
         now={now}
-        words={{ low: write(shown.low), high: write(shown.high), aim: aimWord, now: nowWord }}
+        words={{ ...band, now: nowWord, state: stateText }}
       />
     </div>
   );

@@ -1,17 +1,32 @@
-import { TextField } from "../../elements/textfield";
 import { say } from "../../words/say";
-import { Question, type Asked } from "./frame";
+import type { Form } from "./form";
+import { Question } from "./frame";
+import { askedOf, NumberRows, type NumberPart } from "./numberrow";
 import type { SetupProps } from "./steps";
 import { useTogether } from "./target";
 
+function partsOf({ units: { pail, jug } }: Form): readonly NumberPart[] {
+  return [
+    {
+      part: "usable",
+      path: "bucket.usable",
+      label: say("bucket.usable"),
+      hint: say("bucket.usable_hint"),
+      unit: pail,
+    },
+    {
+      part: "waterMark",
+      path: "bucket.water_mark",
+      label: say("bucket.water_mark"),
+      unit: pail,
+    },
+    { part: "jugMark", path: "bucket.jug_mark", label: say("bucket.jug_mark"), unit: jug },
+  ];
+}
+
 export function BucketStep(props: SetupProps) {
   const { form, change } = props;
-  const { pail, jug } = form.units;
-  const fields: readonly Asked[] = [
-    { path: "bucket.usable", text: form.usable, unit: pail },
-    { path: "bucket.water_mark", text: form.waterMark, unit: pail },
-    { path: "bucket.jug_mark", text: form.jugMark, unit: jug },
-  ];
+  const parts = partsOf(form);
   const whole = useTogether(form, ["bucket"]);
   return (
     <Question
@@ -19,44 +34,10 @@ export function BucketStep(props: SetupProps) {
       title={say("bucket.title")}
       hint={say("bucket.hint")}
       why={say("bucket.why")}
-      fields={fields}
+      fields={askedOf(parts, form)}
       whole={whole}
     >
-      {({ at }) => (
-        <>
-          <TextField
-            id="usable"
-            label={say("bucket.usable")}
-            hint={say("bucket.usable_hint")}
-            unit={pail}
-            text={form.usable}
-            fault={at("bucket.usable")}
-            onText={(usable) => {
-              change({ usable });
-            }}
-          />
-          <TextField
-            id="water-mark"
-            label={say("bucket.water_mark")}
-            unit={pail}
-            text={form.waterMark}
-            fault={at("bucket.water_mark")}
-            onText={(waterMark) => {
-              change({ waterMark });
-            }}
-          />
-          <TextField
-            id="jug-mark"
-            label={say("bucket.jug_mark")}
-            unit={jug}
-            text={form.jugMark}
-            fault={at("bucket.jug_mark")}
-            onText={(jugMark) => {
-              change({ jugMark });
-            }}
-          />
-        </>
-      )}
+      {({ at }) => <NumberRows parts={parts} form={form} change={change} at={at} />}
     </Question>
   );
 }

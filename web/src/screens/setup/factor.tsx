@@ -1,19 +1,14 @@
 // The factor, shown back as an example by pycore, because some sheets divide where others multiply.
 import { Choice, type Option } from "../../elements/choice";
 import { TextField } from "../../elements/textfield";
-import { factorKnownByWord } from "../../words/codes";
 import { write, writeNumber } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useResult } from "../core";
-import { fluidOf, sumpOf, type FactorBy, type Form } from "./form";
+import { fluidOf, sumpOf, type Form } from "./form";
 import { Question } from "./frame";
 import type { SetupProps } from "./steps";
 
 const EXAMPLE = "5";
-const FACTOR_BY: readonly Option<FactorBy>[] = (["sheet", "own_jugs", "old_fluid"] as const).map(
-  (value) => ({ value, word: factorKnownByWord(value) }),
-);
-
 function Example({ form }: { readonly form: Form }) {
   const isGiven = form.hasFactor === "yes" && form.factor.trim() !== "";
   const body = {
@@ -50,16 +45,6 @@ function Known({
         }}
       />
       <Example form={form} />
-      <h2 id="factor-by">{say("factor.by")}</h2>
-      <Choice
-        name="factor-by"
-        labelledBy="factor-by"
-        options={FACTOR_BY}
-        chosen={form.factorBy}
-        onChoose={(factorBy) => {
-          change({ factorBy });
-        }}
-      />
     </>
   );
 }

@@ -6,6 +6,7 @@ import { unitSign, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 
 export type Fact = readonly [name: string, value: string];
+type Group = readonly [SetupStep, readonly Fact[]];
 
 function sizeFacts({ sump }: MachineTyped): readonly Fact[] {
   const full: Fact = [say("facts.full_depth"), writeTyped(sump.full_depth)];
@@ -21,34 +22,31 @@ function sizeFacts({ sump }: MachineTyped): readonly Fact[] {
     ...typed(say("facts.length"), sump.length),
     ...typed(say("facts.width"), sump.width),
     ...rows,
-    [say("facts.known_by"), knownByWord(sump.volume_known_by)],
   ];
 }
 
-function fluidFacts({ fluid }: MachineTyped): readonly Fact[] {
-  const name: readonly Fact[] =
-    fluid.name === undefined ? [] : [[say("facts.fluid_name"), fluid.name]];
-  return [...name, [say("facts.fluid_type"), fluidTypeWord(fluid.type)]];
+/** The groups that a set-up can have or not have. */
+function rimGroup({ sump }: MachineTyped): readonly Group[] {
+  if (sump.kind === "table") return [];
+  const value = sump.rim_depth === undefined ? say("facts.no_rim") : writeTyped(sump.rim_depth);
+  return [["rim", [[say("facts.rim"), value]]]];
 }
 
-function factorFacts({ fluid }: MachineTyped): readonly Fact[] {
-  if (fluid.factor === undefined) return [[say("facts.factor"), say("facts.no_factor")]];
-  const by: readonly Fact[] =
-    fluid.factor_known_by === undefined
-      ? []
-      : [[say("facts.factor_by"), factorKnownByWord(fluid.factor_known_by)]];
-  return [[say("facts.factor"), writeTyped(fluid.factor)], ...by];
+function factorGroups({ fluid }: MachineTyped): readonly Group[] {
+  if (fluid.factor === undefined) {
+    return [["factor", [[say("facts.factor"), say("facts.no_factor")]]]];
+  }
+  const by = fluid.factor_known_by;
+  const source = by === undefined ? "" : factorKnownByWord(by);
+  return [
+    ["factor", [[say("facts.factor"), writeTyped(fluid.factor)]]],
+    ["factor_source", [[say("facts.factor_by"), source]]],
+  ];
 }
 
 /** The facts of each question, in the order in which they are asked. */
-export function factsByStep(
-  machine: MachineTyped,
-): readonly (readonly [SetupStep, readonly Fact[]])[] {
-  const { units, target, mixing, bucket, sump } = machine;
-  const rim: Fact = [
-    say("facts.rim"),
-    sump.rim_depth === undefined ? say("facts.no_rim") : writeTyped(sump.rim_depth),
-  ];
+export function factsByStep(machine: MachineTyped): readonly Group[] {
+  const { units, target, mixing, bucket, sump, fluid } = machine;
   return [
     ["name", [[say("facts.name"), machine.name]]],
     [
@@ -60,9 +58,11 @@ export function factsByStep(
     ],
     ["litres", [[say("facts.kind"), kindWord(sump.kind)]]],
     ["size", sizeFacts(machine)],
-    ...(sump.kind === "table" ? [] : [["rim", [rim]] as const]),
-    ["fluid", fluidFacts(machine)],
-    ["factor", factorFacts(machine)],
+    ["source", [[say("facts.known_by"), knownByWord(sump.volume_known_by)]]],
+    ...rimGroup(machine),
+    ["fluid", [[say("facts.fluid_type"), fluidTypeWord(fluid.type)]]],
+    ["drum", [[say("facts.fluid_name"), fluid.name ?? ""]]],
+    ...factorGroups(machine),
     [
       "target",
       (["low", "aim", "high"] as const).map((part): Fact => [

@@ -3,7 +3,6 @@ import { Choice, type Option } from "../../elements/choice";
 import { OtherAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { TextField } from "../../elements/textfield";
 import { fluidTypeWord } from "../../words/codes";
 import { say } from "../../words/say";
 import type { FluidType } from "./form";
@@ -46,20 +45,9 @@ export function FluidStep(props: SetupProps) {
     >
       {() => (
         <>
-          <TextField
-            id="fluid-name"
-            label={say("fluid.name")}
-            hint={say("fluid.name_hint")}
-            number={false}
-            text={form.fluidName}
-            onText={(fluidName) => {
-              change({ fluidName });
-            }}
-          />
-          <h2 id="fluid-type">{say("fluid.type")}</h2>
           <Choice
             name="fluid-type"
-            labelledBy="fluid-type"
+            labelledBy="question"
             options={options}
             chosen={form.fluidType}
             onChoose={(fluidType) => {

@@ -1,6 +1,7 @@
 // A machine's set-up while it is typed: texts as they stand in the fields, and nothing read out of them.
 import type { FluidTyped, MachineTyped, SumpTyped, Typed, Units } from "../../core/messages";
 import { newId } from "../../store/ids";
+import type { SetupStep } from "../../words/fields";
 
 export type Kind = SumpTyped["kind"];
 export type KnownBy = SumpTyped["volume_known_by"];
@@ -31,7 +32,7 @@ export interface Form {
   readonly fluidType: FluidType | "";
   readonly hasFactor: "yes" | "no" | "";
   readonly factor: string;
-  readonly factorBy: FactorBy;
+  readonly factorBy: FactorBy | "";
   readonly low: string;
   readonly aim: string;
   readonly high: string;
@@ -64,7 +65,7 @@ export function newForm(): Form {
     fluidType: "",
     hasFactor: "",
     factor: "",
-    factorBy: "sheet",
+    factorBy: "",
     low: "",
     aim: "",
     high: "",
@@ -100,7 +101,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     fluidType: fluid.type,
     hasFactor: fluid.factor === undefined ? "no" : "yes",
     factor: fluid.factor?.text ?? "",
-    factorBy: fluid.factor_known_by ?? "sheet",
+    factorBy: fluid.factor_known_by ?? "",
     low: target.low.text,
     aim: target.aim.text,
     high: target.high.text,
@@ -151,9 +152,8 @@ export function fluidOf(form: Form): FluidTyped {
   return {
     type: form.fluidType === "" ? "soluble_oil" : form.fluidType,
     ...(name === "" ? {} : { name }),
-    ...(form.hasFactor === "yes"
-      ? { factor: { text: form.factor, unit: "1" as const }, factor_known_by: form.factorBy }
-      : {}),
+    ...(form.hasFactor === "yes" ? { factor: { text: form.factor, unit: "1" as const } } : {}),
+    ...(form.hasFactor === "yes" && form.factorBy !== "" ? { factor_known_by: form.factorBy } : {}),
   };
 }
 
@@ -176,4 +176,16 @@ export function machineOf(form: Form): MachineTyped {
     },
     units: form.units,
   };
+}
+
+/**
+ * The first choice that nobody has made yet. A machine with one is never sent as a whole: what stands
+ * for it in `sumpOf` and `fluidOf` only lets single pages be looked at.
+ */
+export function openChoice(form: Form): SetupStep | null {
+  if (form.kind === "") return "litres";
+  if (form.knownBy === "") return "source";
+  if (form.fluidType === "") return "fluid";
+  if (form.hasFactor === "") return "factor";
+  return form.hasFactor === "yes" && form.factorBy === "" ? "factor_source" : null;
 }

@@ -3,9 +3,12 @@ import { OtherAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { unitSign, unitSpoken } from "../../words/numbers";
 import { say } from "../../words/say";
-import { isEmptyPoint, type Point } from "./form";
+import { isEmptyPoint, type Form, type Point } from "./form";
 import type { Faults } from "./frame";
 import type { SetupProps } from "./steps";
+
+const PARTS = ["depth", "volume"] as const;
+type Part = (typeof PARTS)[number];
 
 interface CellProps {
   readonly label: string;
@@ -33,26 +36,62 @@ function Cell({ label, text, faulty, onText }: CellProps) {
   );
 }
 
-export function PointRows({ form, change, at }: Pick<SetupProps, "form" | "change"> & Faults) {
-  const { stick, plate } = form.units;
+/** pycore gets the filled rows only, so its row numbers count those; null for an empty row. */
+function sentRows(points: readonly Point[]): readonly (number | null)[] {
+  let sent = -1;
+  return points.map((point) => {
+    if (isEmptyPoint(point)) return null;
+    sent += 1;
+    return sent;
+  });
+}
+
+function cellName(form: Form, part: Part, row: number): string {
+  const unit = unitSpoken(part === "depth" ? form.units.stick : form.units.plate);
+  return say(`points.cell_${part}`, { row: String(row + 1), unit });
+}
+
+type RowsProps = Pick<SetupProps, "form" | "change"> & Faults;
+
+function Rows({ form, change, at }: RowsProps) {
+  const sent = sentRows(form.points);
   const put = (row: number, part: Partial<Point>): void => {
     change({ points: form.points.map((point, i) => (i === row ? { ...point, ...part } : point)) });
   };
-  // pycore gets the filled rows only, so its row numbers count those.
-  const filled = form.points.map((point, i) =>
-    isEmptyPoint(point)
-      ? -1
-      : form.points.slice(0, i).filter((other) => !isEmptyPoint(other)).length,
+  return (
+    <tbody>
+      {form.points.map((point, i) => (
+        <tr key={i}>
+          {PARTS.map((part) => (
+            <Cell
+              key={part}
+              label={cellName(form, part, i)}
+              text={point[part]}
+              faulty={at(`sump.points[${sent[i] ?? "none"}].${part}`) !== undefined}
+              onText={(text) => {
+                put(i, { [part]: text });
+              }}
+            />
+          ))}
+        </tr>
+      ))}
+    </tbody>
   );
-  const faultOf = (row: number, part: string): string | undefined =>
-    row < 0 ? undefined : at(`sump.points[${row}].${part}`);
-  const faults = filled
-    .flatMap((row) => ["depth", "volume"].map((part) => faultOf(row, part)))
-    .filter((text) => text !== undefined);
+}
+
+export function PointRows({ form, change, at }: RowsProps) {
+  const { stick, plate } = form.units;
+  const paths = sentRows(form.points).flatMap((row) =>
+    row === null ? [] : PARTS.map((part) => `sump.points[${row}].${part}`),
+  );
+  const faults = new Set(paths.map(at).filter((text) => text !== undefined));
+  const add = (): void => {
+    change({ points: [...form.points, { depth: "", volume: "" }] });
+  };
   return (
     <section class="points">
       <h2>{say("points.title")}</h2>
-      {[...new Set(faults)].map((text) => (
+      {[...faults].map((text) => (
         <Fault key={text}>{text}</Fault>
       ))}
       <table>
@@ -62,41 +101,9 @@ export function PointRows({ form, change, at }: Pick<SetupProps, "form" | "chang
             <th scope="col">{say("points.volume", { unit: unitSign(plate) })}</th>
           </tr>
         </thead>
-        <tbody>
-          {form.points.map((point, i) => {
-            const row = filled[i] ?? -1;
-            const name = (part: "points.cell_depth" | "points.cell_volume", unit: string): string =>
-              say(part, { row: String(i + 1), unit: unitSpoken(unit) });
-            return (
-              <tr key={i}>
-                <Cell
-                  label={name("points.cell_depth", stick)}
-                  text={point.depth}
-                  faulty={faultOf(row, "depth") !== undefined}
-                  onText={(depth) => {
-                    put(i, { depth });
-                  }}
-                />
-                <Cell
-                  label={name("points.cell_volume", plate)}
-                  text={point.volume}
-                  faulty={faultOf(row, "volume") !== undefined}
-                  onText={(volume) => {
-                    put(i, { volume });
-                  }}
-                />
-              </tr>
-            );
-          })}
-        </tbody>
+        <Rows form={form} change={change} at={at} />
       </table>
-      <OtherAction
-        onPress={() => {
-          change({ points: [...form.points, { depth: "", volume: "" }] });
-        }}
-      >
-        {say("points.add")}
-      </OtherAction>
+      <OtherAction onPress={add}>{say("points.add")}</OtherAction>
     </section>
   );
 }

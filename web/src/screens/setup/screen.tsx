@@ -9,7 +9,9 @@ import { say } from "../../words/say";
 import { back, go, replace } from "../route";
 import { BucketStep } from "./bucket";
 import { CheckStep } from "./check";
+import { DrumStep } from "./drum";
 import { FactorStep } from "./factor";
+import { FactorSourceStep } from "./factorsource";
 import { FluidStep } from "./fluid";
 import { formOf, isForm, newForm, type Form } from "./form";
 import { LimitsStep } from "./limits";
@@ -17,6 +19,7 @@ import { LitresStep } from "./litres";
 import { NameStep } from "./name";
 import { RimStep } from "./rim";
 import { SizeStep } from "./size";
+import { SourceStep } from "./source";
 import { isSetupStep, stepsFor, type SetupProps } from "./steps";
 import { TargetStep } from "./target";
 import { UnitsStep } from "./unitspage";
@@ -26,6 +29,9 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   units: UnitsStep,
   litres: LitresStep,
   size: SizeStep,
+  source: SourceStep,
+  drum: DrumStep,
+  factor_source: FactorSourceStep,
   rim: RimStep,
   fluid: FluidStep,
   factor: FactorStep,

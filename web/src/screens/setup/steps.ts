@@ -7,18 +7,22 @@ export const STEPS: readonly SetupStep[] = [
   "units",
   "litres",
   "size",
+  "source",
   "rim",
   "fluid",
+  "drum",
   "factor",
+  "factor_source",
   "target",
   "limits",
   "bucket",
   "check",
 ];
 
-/** The last row of a table is its rim. */
+/** The last row of a table is its rim, and a factor that nobody knows has no source. */
 export function isAsked(step: SetupStep, form: Form): boolean {
-  return !(step === "rim" && form.kind === "table");
+  if (step === "rim") return form.kind !== "table";
+  return step !== "factor_source" || form.hasFactor === "yes";
 }
 
 export function stepsFor(form: Form): readonly SetupStep[] {

@@ -2,7 +2,7 @@
 import type { Units } from "../../core/messages";
 import { Select } from "../../elements/select";
 import { ToolDrawing, type Tool } from "../../elements/tools";
-import { unitSign, unitSpoken } from "../../words/numbers";
+import { unitSign } from "../../words/numbers";
 import { say, type Key } from "../../words/say";
 import { Question } from "./frame";
 import type { SetupProps } from "./steps";
@@ -35,7 +35,7 @@ export function UnitsStep(props: SetupProps) {
             value={form.units[tool]}
             options={units.map((unit) => ({
               value: unit,
-              word: say("units.option", { sign: unitSign(unit), spoken: unitSpoken(unit) }),
+              word: unitSign(unit),
             }))}
             onChoose={(unit) => {
               change(withUnits(form, { ...form.units, [tool]: unit }));

@@ -1,0 +1,51 @@
+// One typed number of the set-up: a field of the form, its path at pycore, and its sentence.
+import type { Unit } from "../../core/messages";
+import { TextField } from "../../elements/textfield";
+import type { Form } from "./form";
+import type { Asked, Faults } from "./frame";
+import type { SetupProps } from "./steps";
+
+/** The parts of the form that are one typed number. */
+type Part = {
+  [K in keyof Form]: K extends
+    "fullDepth" | "fullVolume" | "length" | "width" | "usable" | "waterMark" | "jugMark"
+    ? K
+    : never;
+}[keyof Form];
+
+export interface NumberPart {
+  readonly part: Part;
+  readonly path: string;
+  readonly label: string;
+  readonly hint?: string;
+  readonly unit: Unit;
+}
+
+export function askedOf(parts: readonly NumberPart[], form: Form): readonly Asked[] {
+  return parts.map(({ part, path, unit }) => ({ path, text: form[part], unit }));
+}
+
+interface NumberRowsProps extends Pick<SetupProps, "form" | "change">, Faults {
+  readonly parts: readonly NumberPart[];
+}
+
+export function NumberRows({ parts, form, change, at }: NumberRowsProps) {
+  return (
+    <>
+      {parts.map(({ part, path, label, hint, unit }) => (
+        <TextField
+          key={part}
+          id={part}
+          label={label}
+          {...(hint === undefined ? {} : { hint })}
+          unit={unit}
+          text={form[part]}
+          fault={at(path)}
+          onText={(text) => {
+            change({ [part]: text });
+          }}
+        />
+      ))}
+    </>
+  );
+}

@@ -1,0 +1,41 @@
+// Saving a machine: prepared once, so that pressing again after a failure is the same entry.
+import { useState } from "preact/hooks";
+import type { ReadMachineResult } from "../../core/messages";
+import type { Content } from "../../store/entry";
+import { save } from "../../store/journal";
+import { isoWithOffset } from "../../words/times";
+import type { Saving } from "../check/save";
+import { useCore } from "../core";
+import { replace } from "../route";
+import { readVersions } from "../versions";
+import { machineOf, type Form } from "./form";
+
+export function useStoring(form: Form, onSaved: () => void) {
+  const core = useCore();
+  const [saving, setSaving] = useState<Saving>({ kind: "open" });
+  const [prepared, setPrepared] = useState<Content | null>(null);
+  const store = async (shown: ReadMachineResult): Promise<void> => {
+    setSaving({ kind: "saving" });
+    const now = isoWithOffset(new Date());
+    const content: Content = prepared ?? {
+      id: form.entry,
+      schema: 1,
+      kind: "machine",
+      machine: form.machine,
+      measured_at: now,
+      wall: now,
+      body: { machine: machineOf(form) },
+      shown,
+      versions: await readVersions(core),
+    };
+    setPrepared(content);
+    const outcome = await save(content);
+    if (outcome.kind === "not_saved") {
+      setSaving({ kind: "not_saved", trouble: outcome.trouble });
+      return;
+    }
+    replace("machines", form.machine);
+    onSaved();
+  };
+  return { saving, store };
+}
