@@ -2,8 +2,10 @@ import { wrap } from "comlink";
 import { coreWorkerAddress } from "../policy";
 import type { CoreWorker } from "./api";
 
-export const START_LIMIT_MS = 30_000;
-export const ANSWER_LIMIT_MS = 10_000;
+const START_LIMIT_MS = 30_000;
+/** On a first visit the files come over a network, which may be slow without being broken. */
+const FIRST_VISIT_LIMIT_MS = 180_000;
+const ANSWER_LIMIT_MS = 10_000;
 
 /** Set in the page's timeline when Python has answered for the first time. */
 export const FIRST_ANSWER_MARK = "core: first answer";
@@ -49,7 +51,8 @@ export function connect(): Connection {
     });
   };
   const start = async (): Promise<number> => {
-    const { build } = await within(START_LIMIT_MS, "starting", remote.started());
+    const limit_ms = isServedFromPhone() ? START_LIMIT_MS : FIRST_VISIT_LIMIT_MS;
+    const { build } = await within(limit_ms, "starting", remote.started());
     if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
     const reply = await within(ANSWER_LIMIT_MS, "the first answer", remote.handle(FIRST_QUESTION));
     if (!(JSON.parse(reply) as { ok: boolean }).ok) throw new Error(`first answer: ${reply}`);
@@ -61,4 +64,10 @@ export function connect(): Connection {
     handle: (text) => within(ANSWER_LIMIT_MS, "an answer", remote.handle(text)),
     end,
   };
+}
+
+function isServedFromPhone(): boolean {
+  // Some browsers leave it out, in private windows or without https, whatever the types say.
+  const container = (navigator as { serviceWorker?: ServiceWorkerContainer }).serviceWorker;
+  return container !== undefined && container.controller !== null;
 }
