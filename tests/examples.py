@@ -103,13 +103,9 @@ def _depth(text: str, unit: str | None = "mm") -> dict[str, Any]:
     return _ask("read_quantity", {"text": text, "quantity": "depth_mm", **beside})
 
 
-def _requests() -> dict[str, Any]:
-    """Name of each example to its request; a text where the text itself is what is wrong."""
+def _answered() -> dict[str, Any]:
+    """Name of each example that has a result to its request."""
     lathe = WHEEL_LATHE
-    no_factor = json.loads(json.dumps(lathe))
-    del no_factor["fluid"]["factor"]
-    long_list = [{"depth": _t(str(i), "mm"), "volume": _t(str(i), "L")} for i in range(1, 202)]
-    flat = _with(TABLE_SUMP, "points.1.volume", _t("12", "L"))
     return {
         "describe": _ask("describe", {}),
         "read_quantity": _depth("13 7/16", "in"),
@@ -133,6 +129,13 @@ def _requests() -> dict[str, Any]:
         "plan_check": _ask("plan_check", _check(lathe)),
         "plan_check_rich_and_low": _ask("plan_check", _check(lathe, "342", "8.0")),
         "plan_check_full": _ask("plan_check", _check(lathe, "440", "5.3")),
+    }
+
+
+def _refused_messages() -> dict[str, Any]:
+    """Messages that are refused; a text where the text itself is what is wrong."""
+    long_list = [{"depth": _t(str(i), "mm"), "volume": _t(str(i), "L")} for i in range(1, 202)]
+    return {
         "error_not_json": "{",
         "error_duplicate_key": '{"v": 1, "v": 1, "id": "a", "op": "describe", "body": {}}',
         "error_not_finite": '{"v": NaN, "id": "a", "op": "describe", "body": {}}',
@@ -146,6 +149,16 @@ def _requests() -> dict[str, Any]:
         "error_too_few": _ask("assess_sump", {"sump": _with(TABLE_SUMP, "points", [])}),
         "error_too_many": _ask("assess_sump", {"sump": _with(TABLE_SUMP, "points", long_list)}),
         "error_not_allowed": _ask("read_quantity", {"text": "4", "quantity": "fill_to_l"}),
+    }
+
+
+def _refused_numbers() -> dict[str, Any]:
+    """Typed numbers and settings that are refused."""
+    lathe = WHEEL_LATHE
+    no_factor = json.loads(json.dumps(lathe))
+    del no_factor["fluid"]["factor"]
+    flat = _with(TABLE_SUMP, "points.1.volume", _t("12", "L"))
+    return {
         "error_out_of_range": _ask("plan_check", _check(lathe, "3420")),
         "error_empty": _depth(" "),
         "error_not_a_number": _depth("1_000"),
@@ -172,7 +185,7 @@ def request_text(request: Any) -> str:
 def main() -> None:
     """Writes every example with the reply that pycore gives now, and removes others."""
     EXAMPLES.mkdir(exist_ok=True)
-    requests = _requests()
+    requests = {**_answered(), **_refused_messages(), **_refused_numbers()}
     for path in EXAMPLES.glob("*.json"):
         if path.stem not in requests:
             path.unlink()

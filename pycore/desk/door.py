@@ -14,8 +14,11 @@ from pycore.desk.validators import VALIDATORS
 from pycore.quantity.fault import Fault
 
 VERSION = 1
+# A whole check is some 2,000 characters; a request of 1 MB is an accident or an attack.
 MOST_CHARACTERS = 1_000_000
+# The deepest message of the contract is 7 levels deep, the envelope included.
 MOST_DEPTH = 12
+# Python parses longer numbers slowly, and no float needs them.
 MOST_DIGITS = 24
 
 # Strings are skipped, so that brackets and digits inside them do not count.

@@ -24,6 +24,7 @@ _SIZES = {
     "maxItems": ("too_many", "most"),
     "minItems": ("too_few", "least"),
 }
+# Twice the longest text that a person may type.
 _LONGEST_GOT = 80
 
 
