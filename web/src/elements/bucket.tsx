@@ -80,27 +80,31 @@ export function Bucket({ pour }: { readonly pour: Shares }) {
 
 /** More than this many buckets are counted, not drawn one by one. */
 const MOST_DRAWN = 12;
+const MOST_IN_A_ROW = 6;
 
-export function BucketRow({
-  pours,
-  name,
-}: {
+interface BucketRowProps {
   readonly pours: readonly PourShown[];
   readonly name: string;
-}) {
-  const all = pours.flatMap((pour, kind) =>
-    Array.from({ length: Math.min(pour.count, MOST_DRAWN) }, () => ({ pour, kind })),
-  );
+}
+
+export function BucketRow({ pours, name }: BucketRowProps) {
   const count = pours.reduce((sum, pour) => sum + pour.count, 0);
-  const drawn = count > MOST_DRAWN ? pours.map((pour, kind) => ({ pour, kind })) : all;
+  const isCounted = count > MOST_DRAWN;
+  const drawn = pours.flatMap((pour) =>
+    Array.from({ length: isCounted ? 1 : pour.count }, () => pour),
+  );
+  const columns = Math.min(drawn.length, MOST_IN_A_ROW);
   return (
-    <div class="bucket-row panel" role="img" aria-label={name}>
-      {drawn.map(({ pour }, i) => (
+    <div
+      class="bucket-row panel"
+      role="img"
+      aria-label={name}
+      style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 84px))` }}
+    >
+      {drawn.map((pour, i) => (
         <span key={i} class="bucket-place">
           <Bucket pour={pour} />
-          {count > MOST_DRAWN ? (
-            <span class="bucket-times">{`× ${String(pour.count)}`}</span>
-          ) : null}
+          {isCounted ? <span class="bucket-times">{`× ${pour.count}`}</span> : null}
         </span>
       ))}
     </div>

@@ -11,13 +11,14 @@ export interface SectionProps {
   readonly dimension?: { readonly number: string; readonly unit: string } | undefined;
   readonly fullWord?: string | undefined;
   readonly stick?: boolean;
-  readonly size?: "small" | "wide" | "half";
+  readonly size?: keyof typeof SIZES;
 }
 
 const SIZES = {
   small: { width: 140, height: 104, gap: 46 },
   half: { width: 160, height: 112, gap: 10 },
   wide: { width: 336, height: 168, gap: 92 },
+  broad: { width: 336, height: 168, gap: 6 },
 } as const;
 const WALL = 9;
 const TOP = 16;
@@ -181,7 +182,7 @@ export function SectionDrawing({
   dimension,
   fullWord,
   stick = false,
-  size = "wide",
+  size = "broad",
 }: SectionProps) {
   const frame = frameOf(size);
   const mark = section ?? before;
