@@ -1,6 +1,7 @@
 // The dip. The drawing moves with each digit once pycore has answered: a slip of a finger is seen as a
 // nearly empty sump.
 import { useState } from "preact/hooks";
+import type { Shown } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { NumberField } from "../../elements/numberfield";
@@ -10,7 +11,7 @@ import { Hint } from "../../elements/why";
 import { assessBody } from "../../store/walk";
 import { lastCheck } from "../../store/journal";
 import { errorSentence } from "../../words/errors";
-import { unitSign, write, writeNumber, writeTyped } from "../../words/numbers";
+import { unitSign, withUnit, write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
@@ -46,6 +47,15 @@ function useDip({ machine, walk, change, next }: CheckProps) {
   return { level: answer?.kind === "ok" ? answer.result : null, gate };
 }
 
+/** Whole inches and their part take a line each: side by side they would not fit the drawing. */
+function dimensionOf(depth: Shown): { number: string; unit: string } {
+  const unit = unitSign(depth.unit);
+  const { fraction } = depth;
+  if (fraction === undefined || fraction.whole === 0) return { number: writeNumber(depth), unit };
+  const part = `${fraction.numerator}/${fraction.denominator}`;
+  return { number: String(fraction.whole), unit: withUnit(part, depth.unit) };
+}
+
 function DipDrawing({
   machine,
   result,
@@ -61,9 +71,7 @@ function DipDrawing({
       stick
       section={result?.section ?? null}
       before={before}
-      dimension={
-        depth === undefined ? undefined : { number: writeNumber(depth), unit: unitSign(depth.unit) }
-      }
+      dimension={depth === undefined ? undefined : dimensionOf(depth)}
     />
   );
 }
@@ -94,7 +102,7 @@ interface MeasureProps extends PartProps {
 function Measure({ machine, walk, change, dip: { level, gate }, onEnter, onWhole }: MeasureProps) {
   const volume = level?.level?.shown.volume;
   return (
-    <div class="measure">
+    <div class={machine.body.machine.units.stick === "in" ? "measure measure-inch" : "measure"}>
       <DipDrawing machine={machine} result={level} />
       <div class="measure-side">
         <NumberField
@@ -152,6 +160,12 @@ export function DipScreen(props: CheckProps) {
   };
   const word = isInch && !parts ? say("dip.to_parts") : say("go_on");
   const common = { machine, walk, change };
+  // Another word is another button: the rest after a press must not swallow the first press of the next.
+  const action = (
+    <MainAction key={word} onPress={goOn}>
+      {word}
+    </MainAction>
+  );
   return (
     <Page
       title={say("dip.title")}
@@ -160,7 +174,7 @@ export function DipScreen(props: CheckProps) {
       layout="question"
       onBack={parts ? toWhole : onBack}
       side={<Swap {...common} />}
-      action={doubt === null ? <MainAction onPress={goOn}>{word}</MainAction> : undefined}
+      action={doubt === null ? action : undefined}
     >
       <Above dip={dip} parts={parts} />
       <Measure {...common} dip={dip} onEnter={goOn} onWhole={parts ? toWhole : null} />
