@@ -15,7 +15,7 @@ export interface SectionProps {
 }
 
 const SIZES = {
-  small: { width: 140, height: 104, gap: 46 },
+  small: { width: 140, height: 104, gap: 54 },
   half: { width: 160, height: 112, gap: 10 },
   wide: { width: 336, height: 168, gap: 92 },
   broad: { width: 336, height: 168, gap: 6 },

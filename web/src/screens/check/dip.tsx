@@ -11,7 +11,7 @@ import { Hint } from "../../elements/why";
 import { assessBody } from "../../store/walk";
 import { lastCheck } from "../../store/journal";
 import { errorSentence } from "../../words/errors";
-import { unitSign, withUnit, write, writeNumber, writeTyped } from "../../words/numbers";
+import { unitSign, write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
@@ -47,13 +47,16 @@ function useDip({ machine, walk, change, next }: CheckProps) {
   return { level: answer?.kind === "ok" ? answer.result : null, gate };
 }
 
-/** Whole inches and their part take a line each: side by side they would not fit the drawing. */
+/**
+ * Whole inches and their part take a line each, and the unit stays at the field beside it: all in one
+ * line would be cut off at the edge of the drawing.
+ */
 function dimensionOf(depth: Shown): { number: string; unit: string } {
   const unit = unitSign(depth.unit);
   const { fraction } = depth;
   if (fraction === undefined || fraction.whole === 0) return { number: writeNumber(depth), unit };
   const part = `${fraction.numerator}/${fraction.denominator}`;
-  return { number: String(fraction.whole), unit: withUnit(part, depth.unit) };
+  return { number: String(fraction.whole), unit: part };
 }
 
 function DipDrawing({
