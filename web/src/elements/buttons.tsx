@@ -6,13 +6,15 @@ interface Pressed {
   readonly children: ComponentChildren;
 }
 
+interface MainActionProps extends Pressed {
+  readonly busy?: boolean;
+  /** What the press is about; with another answer on the page it is a new press. */
+  readonly about?: string;
+}
+
 /** The one action that goes on: full width, at the bottom, ignores a double tap. */
-export function MainAction({
-  onPress,
-  children,
-  busy = false,
-}: Pressed & { readonly busy?: boolean }) {
-  const press = useGuard(onPress);
+export function MainAction({ onPress, children, busy = false, about = "" }: MainActionProps) {
+  const press = useGuard(onPress, about);
   return (
     <button type="button" class="main-action" onClick={press} aria-disabled={busy}>
       {children}

@@ -28,7 +28,14 @@ export function checkOf<T extends { doubts?: Doubt[] }>(answer: Answer<T>): Chec
   return answer.kind === "error" ? { errors: [answer.error], doubts: [] } : null;
 }
 
+/** What the page sees without pycore: nothing was typed. */
+export function emptyError(path: string): DeskError {
+  return { code: "empty", path, got: null, limit: {}, message: "" };
+}
+
 interface GateOptions {
+  /** Faults that need no calculator; they are told also while it starts. */
+  readonly plain: readonly DeskError[];
   /** Asks pycore; null when it cannot answer now. */
   readonly look: () => Promise<Check | null>;
   readonly kept: readonly string[];
@@ -42,7 +49,7 @@ interface Shown extends Check {
   readonly about: string;
 }
 
-export function useGate({ look, kept, onKept, onPass, about }: GateOptions): Gate {
+export function useGate({ plain, look, kept, onKept, onPass, about }: GateOptions): Gate {
   const core = useCore();
   const [shown, setShown] = useState<Shown>({ errors: [], doubts: [], about: "" });
   const current = shown.about === about ? shown : { errors: [], doubts: [], about };
@@ -56,7 +63,8 @@ export function useGate({ look, kept, onKept, onPass, about }: GateOptions): Gat
     errors: current.errors,
     doubt: current.doubts[0] ?? null,
     pass: () => {
-      if (core.phase.value.kind === "ready")
+      if (plain.length > 0) settle({ errors: plain, doubts: [] }, kept);
+      else if (core.phase.value.kind === "ready")
         void look().then((check) => {
           settle(check, kept);
         });

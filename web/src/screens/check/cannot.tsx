@@ -23,7 +23,9 @@ export function CannotView({
   readonly children: ComponentChildren;
 }) {
   const { plan, shown } = result;
-  const why = `cannot.${plan.case}`;
+  // The mixes would do, only the marks do not: then the case alone would name the wrong reason.
+  const isCoarse = plan.cautions.includes("marks_too_coarse");
+  const why = isCoarse ? "cannot.marks" : `cannot.${plan.case}`;
   const blanks = {
     low: write(shown.band_low),
     high: write(shown.band_high),

@@ -15,7 +15,7 @@ import { unitSign, write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
-import { checkOf, useGate } from "../gate";
+import { checkOf, emptyError, useGate } from "../gate";
 import { replace } from "../route";
 import { DipPad } from "./dippad";
 import { MeasureDoubt } from "./measuredoubt";
@@ -36,6 +36,7 @@ function useDip({ machine, walk, change, next }: CheckProps) {
   const body = assessBody(machine.body.machine, walk, { dip: true, reading: false });
   const answer = useAnswer("assess_sump", walk.dip.trim() === "" ? null : body);
   const gate = useGate({
+    plain: walk.dip.trim() === "" ? [emptyError("body.dip.depth")] : [],
     look: () => core.ask("assess_sump", body, "dip").then(checkOf),
     kept: walk.kept,
     onKept: (kept) => {
@@ -163,9 +164,8 @@ export function DipScreen(props: CheckProps) {
   };
   const word = isInch && !parts ? say("dip.to_parts") : say("go_on");
   const common = { machine, walk, change };
-  // Another word is another button: the rest after a press must not swallow the first press of the next.
   const action = (
-    <MainAction key={word} onPress={goOn}>
+    <MainAction onPress={goOn} about={word + walk.dip}>
       {word}
     </MainAction>
   );

@@ -15,7 +15,7 @@ import { write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
-import { checkOf, useGate } from "../gate";
+import { checkOf, emptyError, useGate } from "../gate";
 import { replace } from "../route";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
@@ -47,6 +47,7 @@ function useReading({ machine, walk, change, next }: CheckProps) {
   const body = assessBody(machine.body.machine, walk, { dip: false, reading: true });
   const answer = useAnswer("assess_sump", walk.reading.trim() === "" ? null : body);
   const gate = useGate({
+    plain: walk.reading.trim() === "" ? [emptyError("body.reading.shows")] : [],
     look: () => core.ask("assess_sump", body, "reading").then(checkOf),
     kept: walk.kept,
     onKept: (kept) => {
@@ -127,7 +128,9 @@ export function ReadingScreen(props: CheckProps) {
       side={<Swap walk={walk} machine={machine} change={change} />}
       action={
         gate.doubt === null ? (
-          <MainAction onPress={gate.pass}>{say("go_on")}</MainAction>
+          <MainAction onPress={gate.pass} about={walk.reading}>
+            {say("go_on")}
+          </MainAction>
         ) : undefined
       }
     >

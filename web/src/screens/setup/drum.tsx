@@ -15,14 +15,16 @@ export function DrumStep(props: SetupProps) {
       title={say("drum.title")}
       hint={say("drum.hint")}
       why={say("drum.why")}
+      missingAt="fluid.name"
       missing={isLong ? say("error.name_long", { most: String(LONGEST) }) : null}
     >
-      {() => (
+      {({ at }) => (
         <>
           <TextField
             id="fluid-name"
             label={say("drum.label")}
             number={false}
+            fault={at("fluid.name")}
             text={form.fluidName}
             onText={(fluidName) => {
               change({ fluidName });

@@ -1,7 +1,7 @@
 // The frame of a set-up question: its fields are read by pycore at Continue, its doubts asked once.
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
-import type { Operations, Unit } from "../../core/messages";
+import type { DeskError, Operations, Unit } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
@@ -12,7 +12,7 @@ import { fieldById, fieldFromPath } from "../../words/fields";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore } from "../core";
-import { checkOf, useGate, type Check } from "../gate";
+import { checkOf, emptyError, useGate, type Check } from "../gate";
 import type { SetupProps } from "./steps";
 
 /** One field of the page: where pycore knows it, and what stands in it. */
@@ -63,16 +63,27 @@ interface QuestionProps extends Pick<
   readonly fields?: readonly Asked[];
   /** What only makes sense together, such as low below high. */
   readonly whole?: (() => Promise<Check | null>) | undefined;
-  /** A sentence when something that is no number is missing. */
+  /** A sentence when something that is no number is missing, which needs no calculator to see. */
   readonly missing?: string | null;
+  /** The text field that `missing` is about; without one it stands above the answers. */
+  readonly missingAt?: string;
   readonly children: (faults: Faults) => ComponentChildren;
 }
 
-function useQuestion({ form, change, next, fields = [], whole, missing = null }: QuestionProps) {
-  const look = useFields(fields, whole);
-  const about = JSON.stringify([fields, missing]);
+/** What the page sees itself: empty fields, and a choice that was not made. */
+function plainErrors(fields: readonly Asked[], missing: string | null, at: string): DeskError[] {
+  const empty = fields.filter(({ text }) => text.trim() === "");
+  const errors = empty.map(({ path }) => emptyError(`body.${path}`));
+  const choice = { code: "missing", path: at, got: null, limit: {}, message: "" } as const;
+  return missing === null ? errors : [...errors, choice];
+}
+
+function useQuestion(props: QuestionProps) {
+  const { form, change, next, fields = [], whole, missing = null, missingAt = "" } = props;
+  const about = JSON.stringify([fields, missing, form.kept]);
   const gate = useGate({
-    look: async () => (missing === null ? look() : { errors: [missingError()], doubts: [] }),
+    plain: plainErrors(fields, missing, missingAt),
+    look: useFields(fields, whole),
     kept: form.kept,
     onKept: (kept) => {
       change({ kept });
@@ -80,18 +91,22 @@ function useQuestion({ form, change, next, fields = [], whole, missing = null }:
     onPass: next,
     about,
   });
+  const sentence = (error: DeskError): string =>
+    error.code === "missing" && missing !== null ? missing : errorSentence(error);
   const at = (path: string): string | undefined => {
-    const error = gate.errors.find((found) =>
-      found.path.replace(/^body\.(machine\.)?/, "").startsWith(path),
-    );
-    return error === undefined ? undefined : errorSentence(error);
+    const error = gate.errors.find((found) => pathOf(found).startsWith(path));
+    return error === undefined ? undefined : sentence(error);
   };
-  return { gate, at };
+  const places = missingAt === "" ? fields : [...fields, { path: missingAt }];
+  const loose = gate.errors.filter(
+    (error) => !places.some(({ path }) => pathOf(error).startsWith(path)),
+  );
+  return { gate, at, about, loose: loose.map(sentence) };
 }
 
-/** A choice that was not made; its sentence comes from the page that asks. */
-function missingError() {
-  return { code: "missing", path: "", got: null, limit: {}, message: "" } as const;
+/** A path as the pages of the set-up name it. */
+function pathOf(error: DeskError): string {
+  return error.path.replace(/^body\.(machine\.)?/, "");
 }
 
 /** What goes wrong must be seen: the first faulty field comes into view, label first. */
@@ -102,19 +117,14 @@ function useFaultInView(count: number): void {
 }
 
 export function Question(props: QuestionProps) {
-  const { title, hint, why, onBack, place, step, fields = [], missing = null, children } = props;
-  const { gate, at } = useQuestion(props);
+  const { title, hint, why, onBack, place, step, children } = props;
+  const { gate, at, about, loose } = useQuestion(props);
   useFaultInView(gate.errors.length);
-  const isAtField = (path: string): boolean =>
-    fields.some(
-      (field) =>
-        path.startsWith(`body.${field.path}`) || path.startsWith(`body.machine.${field.path}`),
-    );
-  const loose = gate.errors.filter((error) => error.path === "" || !isAtField(error.path));
+  const frame = { title, place, step, onBack };
   if (gate.doubt !== null) {
     const field = fieldFromPath(gate.doubt.path).name;
     return (
-      <Page title={title} place={place} step={step} onBack={onBack}>
+      <Page {...frame}>
         <DoubtQuestion
           sentence={doubtSentence(gate.doubt)}
           again={say("doubt.change", { field })}
@@ -125,19 +135,16 @@ export function Question(props: QuestionProps) {
       </Page>
     );
   }
+  const action = (
+    <MainAction onPress={gate.pass} about={about}>
+      {say("go_on")}
+    </MainAction>
+  );
   return (
-    <Page
-      title={title}
-      place={place}
-      step={step}
-      onBack={onBack}
-      action={<MainAction onPress={gate.pass}>{say("go_on")}</MainAction>}
-    >
+    <Page {...frame} action={action}>
       <Hint id="hint" hint={hint} why={why} />
-      {loose.map((error) => (
-        <Fault key={error.path}>
-          {error.path === "" && missing !== null ? missing : errorSentence(error)}
-        </Fault>
+      {loose.map((text) => (
+        <Fault key={text}>{text}</Fault>
       ))}
       {children({ at })}
     </Page>

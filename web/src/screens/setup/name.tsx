@@ -19,14 +19,16 @@ export function NameStep(props: SetupProps) {
       title={say("name.title")}
       hint={say("name.hint")}
       why={say("name.why")}
+      missingAt="name"
       missing={faultOf(form.name)}
     >
-      {() => (
+      {({ at }) => (
         <>
           <TextField
             id="name"
             label={say("name.label")}
             number={false}
+            fault={at("name")}
             text={form.name}
             onText={(name) => {
               change({ name });
