@@ -1,0 +1,96 @@
+"""Every screen in both themes: a picture, nothing serious for axe, no sideways scrolling."""
+
+import re
+from pathlib import Path
+from typing import Any
+
+import pytest
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Page, Playwright
+
+from tests.browser.phone import DESK_SIZE, Phone, Theme, heading, picture
+from tests.browser.server import Server
+from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+
+SERIOUS = {"serious", "critical"}
+# Half a millimetre on a phone; rounding of a fraction of a pixel.
+SLACK_PX = 1
+
+
+class Look:
+    """Looks at each screen once, and remembers what was wrong and what was seen."""
+
+    def __init__(self, kind: str) -> None:
+        self.kind, self.seen, self.wrong = kind, list[str](), list[str]()
+
+    def __call__(self, page: Page) -> None:
+        name = re.sub(r"[^a-z]+", "-", heading(page).inner_text().lower()).strip("-")
+        if name in self.seen:
+            return
+        self.seen.append(name)
+        picture(page, f"{self.kind}-{len(self.seen):02}-{name}")
+        found: list[dict[str, Any]] = Axe().run(page).response["violations"]
+        self.wrong += [
+            f"{name}: {entry['id']} {entry['nodes'][0]['html'][:160]}"
+            for entry in found
+            if entry["impact"] in SERIOUS
+        ]
+        wide = page.evaluate("document.documentElement.scrollWidth - window.innerWidth")
+        if wide > SLACK_PX:
+            self.wrong.append(f"{name}: {wide} px wider than the window")
+
+
+def walk(page: Page, look: Look) -> None:
+    """The way past every screen."""
+    look(page)
+    set_up_machine(page, at_page=look)
+    look(page)
+    check_until_recipe(page, at_page=look)
+    save_check(page, at_page=look)
+    page.get_by_role("link", name="Open the log").click()
+    heading(page).get_by_text("log", exact=False).first.wait_for()
+    look(page)
+    page.get_by_role("main").get_by_role("link", name="Wheel lathe").first.click()
+    page.wait_for_url("**/log/*")
+    look(page)
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_every_screen_at_phone_size(phone: Phone, server: Server, theme: Theme) -> None:
+    page = phone.start(theme)
+    page.goto(server.address)
+    look = Look(theme)
+    walk(page, look)
+    assert len(look.seen) >= 20
+    assert look.wrong == []
+
+
+def test_recipe_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server: Server) -> None:
+    desk = Phone(playwright, tmp_path / "desk", DESK_SIZE)
+    try:
+        page = desk.start()
+        page.goto(server.address)
+        set_up_machine(page)
+        check_until_recipe(page)
+        look = Look("desk")
+        look(page)
+        assert look.wrong == []
+        assert desk.problems == []
+    finally:
+        desk.close()
+
+
+def test_unusual_number_is_asked_about_once(page: Page) -> None:
+    set_up_machine(page)
+    press(page, "Start a check")
+    page.get_by_role("textbox").first.fill("342")
+    press(page, "Continue")
+    page.get_by_role("button", name="Hard floor").click()
+    page.get_by_role("textbox", name="What does the reading").fill("0.2")
+    press(page, "Continue")
+    look = Look("doubt")
+    page.get_by_role("button", name=re.compile("0.2")).wait_for()
+    look(page)
+    page.get_by_role("button", name=re.compile("0.2")).click()
+    page.get_by_role("button", name="Sharp line").wait_for()
+    assert look.wrong == []

@@ -1,0 +1,140 @@
+"""What a person does: sets up a machine, checks it, saves the recipe. Found by roles and names."""
+
+import re
+from collections.abc import Callable, Mapping
+
+from playwright.sync_api import Locator, Page, expect
+
+from tests.browser.phone import heading
+
+# Part of a field's name -> what is typed; a field that holds something already is left alone.
+TYPED = {
+    "Name of the machine": "Wheel lathe",
+    "Name of the concentrate": "Depot mix",
+    "Depth at the full mark": "440",
+    "Volume at the full mark": "198",
+    "A reading of 1": "1.5",
+    "Lowest": "7",
+    "Aim": "8",
+    "Highest": "9",
+    "Strongest": "20",
+    "Weakest": "1",
+    "near enough": "0.5",
+    "Fill one bucket": "10",
+    "one bucket mark": "1",
+    "one jug mark": "50",
+}
+# Beginnings of the answers that are chosen.
+CHOSEN = (
+    "Volume at the full mark",
+    "Poured in",
+    "Semi-synthetic",
+    "I know the factor",
+    "Data sheet",
+)
+MOST_PAGES = 25
+
+
+def pass_by(_: Page) -> None:
+    """Looks at nothing on the way."""
+
+
+def press(page: Page, name: str) -> None:
+    """Presses a button by its whole name."""
+    page.get_by_role("button", name=name, exact=True).click()
+
+
+def field(page: Page, name: str) -> Locator:
+    """A text field by part of its name."""
+    return page.get_by_role("textbox", name=name)
+
+
+def has_button(page: Page, name: str) -> bool:
+    """Whether a button with this name is there now."""
+    return page.get_by_role("button", name=name, exact=True).count() > 0
+
+
+def _choose(page: Page) -> None:
+    for group in page.get_by_role("radiogroup").all():
+        if group.get_by_role("radio", checked=True).count():
+            continue
+        answers = [group.get_by_role("radio", name=name) for name in CHOSEN]
+        fitting = [radio for radio in answers if radio.count()] or [group.get_by_role("radio")]
+        # The drawn circle lies over the real one.
+        fitting[0].first.check(force=True)
+
+
+def _fill(page: Page, typed: Mapping[str, str]) -> None:
+    for name, text in typed.items():
+        for box in field(page, name).all():
+            if not box.input_value():
+                box.fill(text)
+
+
+def next_page(page: Page, button: str = "Continue") -> None:
+    """Presses a button and waits for another heading."""
+    before = heading(page).inner_text()
+    press(page, button)
+    expect(heading(page)).not_to_have_text(before)
+
+
+def set_up_machine(
+    page: Page,
+    typed: Mapping[str, str] | None = None,
+    at_page: Callable[[Page], None] = pass_by,
+) -> None:
+    """From the empty list to a stored machine; ``at_page`` is called on every page of the way."""
+    press(page, "Add your first machine")
+    for _ in range(MOST_PAGES):
+        expect(heading(page)).to_be_visible()
+        at_page(page)
+        if has_button(page, "Save the machine"):
+            next_page(page, "Save the machine")
+            return
+        _choose(page)
+        _fill(page, {**TYPED, **(typed or {})})
+        # Some answers open another field on the same page.
+        _fill(page, {**TYPED, **(typed or {})})
+        next_page(page)
+    raise AssertionError(f"the set-up has no end; it stands at {heading(page).inner_text()}")
+
+
+def check_until_recipe(
+    page: Page,
+    depth: str = "342",
+    reading: str = "4.0",
+    at_page: Callable[[Page], None] = pass_by,
+) -> None:
+    """From the machine's own page to the recipe."""
+    press(page, "Start a check")
+    for name, text in (("How deep", depth), ("What does the reading", reading)):
+        expect(field(page, name)).to_be_visible()
+        at_page(page)
+        field(page, name).fill(text)
+        next_page(page)
+        _answer(page, at_page)
+    expect(heading(page)).to_have_text("Where should it be?")
+    at_page(page)
+    next_page(page)
+    at_page(page)
+    next_page(page, "Work out the recipe")
+    expect(
+        page.get_by_text("In each of the").or_(page.get_by_text("Nothing to pour")).first
+    ).to_be_visible()
+    at_page(page)
+
+
+def _answer(page: Page, at_page: Callable[[Page], None]) -> None:
+    """Answers a page of large buttons with the first of the usual answers."""
+    at_page(page)
+    before = heading(page).inner_text()
+    page.get_by_role("main").get_by_role("button", name=re.compile("Hard floor|Sharp line")).click()
+    expect(heading(page)).not_to_have_text(before)
+
+
+def save_check(page: Page, at_page: Callable[[Page], None] = pass_by) -> None:
+    """From the recipe to the list, through the page that says Saved."""
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    at_page(page)
+    next_page(page, "Back to the machines")
