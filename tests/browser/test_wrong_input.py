@@ -5,7 +5,7 @@ from playwright.sync_api import Page, Route, expect
 
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, field, press, set_up_machine
+from tests.browser.walk import check_until_recipe, field, fill_in, press, set_up_machine
 
 WRONG = ["1_000", "1e3", "0x10", "٣٤٢", "1.000,5", "-5000", "9999999"]
 # These may stay empty.
@@ -37,6 +37,7 @@ def test_every_field_of_the_set_up(page: Page) -> None:
     seen: list[str] = []
 
     def spoil(page: Page) -> None:
+        fill_in(page)
         for name in names_of_fields(page):
             seen.append(name)
             kept = field(page, name).first.input_value()

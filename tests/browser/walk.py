@@ -64,7 +64,8 @@ def _choose(page: Page) -> None:
         fitting[0].first.check(force=True)
 
 
-def _fill(page: Page, typed: Mapping[str, str]) -> None:
+def fill_in(page: Page, typed: Mapping[str, str] = TYPED) -> None:
+    """Fills the fields of the page that are empty."""
     for name, text in typed.items():
         for box in field(page, name).all():
             if not box.input_value():
@@ -92,9 +93,9 @@ def set_up_machine(
             next_page(page, "Save the machine")
             return
         _choose(page)
-        _fill(page, {**TYPED, **(typed or {})})
+        fill_in(page, {**TYPED, **(typed or {})})
         # Some answers open another field on the same page.
-        _fill(page, {**TYPED, **(typed or {})})
+        fill_in(page, {**TYPED, **(typed or {})})
         next_page(page)
     raise AssertionError(f"the set-up has no end; it stands at {heading(page).inner_text()}")
 
