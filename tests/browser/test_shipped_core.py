@@ -24,7 +24,8 @@ TrustedTypePolicyFactory.prototype.createPolicy = function (...rest) {
 # One call in the form that the page's own client sends (comlink's messages).
 ASK = """
 ([path, texts]) => new Promise((resolve, reject) => {
-  const worker = new Worker(globalThis.borrowed.createScriptURL(new URL(path, document.baseURI).href), { type: "module" });
+  const address = globalThis.borrowed.createScriptURL(new URL(path, document.baseURI).href);
+  const worker = new Worker(address, { type: "module" });
   const call = (id, name, given) => worker.postMessage({
     id, type: "APPLY", path: [name], argumentList: given.map((value) => ({ type: "RAW", value })),
   });
