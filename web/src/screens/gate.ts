@@ -33,6 +33,13 @@ export function emptyError(path: string): DeskError {
   return { code: "empty", path, got: null, limit: {}, message: "" };
 }
 
+/** pycore's own word about a field comes first; what the page saw itself is added to it. */
+function withPlain(check: Check | null, plain: readonly DeskError[]): Check {
+  const errors = check?.errors ?? [];
+  const more = plain.filter(({ path }) => errors.every((error) => error.path !== path));
+  return { errors: [...errors, ...more], doubts: check?.doubts ?? [] };
+}
+
 interface GateOptions {
   /** Faults that need no calculator; they are told also while it starts. */
   readonly plain: readonly DeskError[];
@@ -63,12 +70,13 @@ export function useGate({ plain, look, kept, onKept, onPass, about }: GateOption
     errors: current.errors,
     doubt: current.doubts[0] ?? null,
     pass: () => {
-      if (plain.length > 0) settle({ errors: plain, doubts: [] }, kept);
-      else if (core.phase.value.kind === "ready")
-        void look().then((check) => {
-          settle(check, kept);
-        });
-      else settle(null, kept);
+      if (core.phase.value.kind !== "ready") {
+        settle({ errors: plain, doubts: [] }, kept);
+        return;
+      }
+      void look().then((check) => {
+        settle(withPlain(check, plain), kept);
+      });
     },
     again: () => {
       setShown({ errors: [], doubts: [], about: "" });
