@@ -15,7 +15,7 @@ from pycore.desk.messages import (
 )
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import decimals_for, on_rule, shown, shown_with_u
+from pycore.quantity.rounding import decimals_for, on_rule, shown, shown_with_u, tidy
 from pycore.quantity.typed import Reading
 from pycore.quantity.units import UNITS, from_base
 from pycore.reading.strength import READING_U_BRIX, state_of, strength_from_reading
@@ -92,7 +92,7 @@ def strength_from(
     strength = strength_from_reading(brix, factor, zero_brix, f"{path}.shows")
     decimals = decimals_for(strength.u, 1) if strength.u > 0 else 3
     spread = LIKELY_K * strength.u
-    said["factor"] = shown(factor.value, "1", 2)
+    said["factor"] = tidy(factor.value, "1")
     said["strength"] = shown(strength.value, "%", decimals)
     said["low"] = shown(max(0.0, strength.value - spread), "%", decimals)
     said["high"] = shown(strength.value + spread, "%", decimals)

@@ -29,7 +29,7 @@ from pycore.desk.messages import (
 )
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
-from pycore.quantity.rounding import on_rule, shown, tidy
+from pycore.quantity.rounding import on_rule, tidy
 from pycore.quantity.typed import read_typed
 from pycore.quantity.units import UNITS
 from pycore.recipe.plan import Plan, plan_recipe
@@ -94,7 +94,7 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
     }
     if machine.factor is not None:
         result["factor"] = machine.factor.value
-        said["factor"] = shown(machine.factor.value, "1", 2)
+        said["factor"] = tidy(machine.factor.value, "1")
     return result
 
 
