@@ -20,7 +20,7 @@ def names_of_fields(page: Page) -> list[str]:
     return [name.split(" ,")[0] for name in found]
 
 
-def try_wrong(page: Page, name: str, text: str) -> None:
+def assert_refused(page: Page, name: str, text: str) -> None:
     """Types into a field, goes on, and looks that the page refuses it in words at the field."""
     before = heading(page).inner_text()
     box = field(page, name).first
@@ -42,10 +42,10 @@ def test_every_field_of_the_set_up(page: Page) -> None:
             seen.append(name)
             kept = field(page, name).first.input_value()
             if name not in FREE:
-                try_wrong(page, name, "")
+                assert_refused(page, name, "")
             if name not in NAMES:
                 for text in WRONG:
-                    try_wrong(page, name, text)
+                    assert_refused(page, name, text)
             field(page, name).first.fill(kept)
 
     set_up_machine(page, at_page=spoil)
@@ -64,7 +64,7 @@ def test_name_is_asked_for_also_before_the_calculator_is_there(
     page.route("**/py-*/**", _never_answer)
     page.goto(server.address)
     press(page, "Add your first machine")
-    try_wrong(page, "Name of the machine", "")
+    assert_refused(page, "Name of the machine", "")
 
 
 def test_factor_and_choices_are_asked_for(page: Page) -> None:
@@ -92,7 +92,7 @@ def test_dip_and_reading(page: Page) -> None:
         for name in ("How deep", "What does the reading"):
             if field(page, name).count():
                 for text in ["", *WRONG, "600"]:
-                    try_wrong(page, name, text)
+                    assert_refused(page, name, text)
                 tried.append(name)
 
     check_until_recipe(page, at_page=spoil)
@@ -103,5 +103,5 @@ def test_dip_and_reading(page: Page) -> None:
 def test_refusal_names_the_limit_or_what_was_typed(page: Page, depth: str, shown: str) -> None:
     set_up_machine(page)
     press(page, "Start a check")
-    try_wrong(page, "How deep", depth)
+    assert_refused(page, "How deep", depth)
     expect(page.get_by_role("alert").first).to_contain_text(shown)

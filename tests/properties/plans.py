@@ -37,7 +37,7 @@ def questions(draw: st.DrawFn, largest_l: float = 2000.0) -> dict[str, Any]:
     return {
         "sump": {
             "volume_l": {
-                "value": fill_to_l * draw(st.floats(0.0, 1.1)),
+                "value": min(fill_to_l * draw(st.floats(0.0, 1.1)), 200_000.0),
                 "u": draw(st.floats(0.0, 20.0)),
             },
             "strength_pct": {"value": draw(st.floats(0.0, 20.0)), "u": draw(st.floats(0.0, 1.0))},

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.run import _parser as tests_parser
+from tests.run import _parser as parser_of_tests
 from tests.run import _place
 from web.build.command import _parser as web_parser
 from web.build.paths import ROOT, WEB
@@ -46,7 +46,7 @@ def test_commands_exist(path: Path) -> None:
         if module == "web":
             web_parser().parse_args(arguments)
         elif module == "tests":
-            for part in tests_parser().parse_args(arguments).parts:
+            for part in parser_of_tests().parse_args(arguments).parts:
                 assert _place(part)
 
 
