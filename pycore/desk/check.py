@@ -17,8 +17,10 @@ from pycore.desk.messages import PlanCheckBody, PlanCheckResult, PourShown, Sect
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import decimals_for, shown, tidy
 from pycore.recipe.balance import mix_strength_pct
+from pycore.recipe.outcome import Plan
 from pycore.recipe.outlook import bucket_weight_kg
-from pycore.recipe.plan import Plan, Pour, plan_recipe
+from pycore.recipe.plan import plan_recipe
+from pycore.recipe.pours import Pour
 from pycore.recipe.request import Bucket, DrawOff, PlanRequest, SumpState, Target
 
 

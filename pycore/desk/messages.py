@@ -10,7 +10,7 @@ from typing import Any
 
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown
-from pycore.recipe.plan import Plan
+from pycore.recipe.outcome import Plan
 from pycore.recipe.request import PlanRequest
 
 

@@ -32,7 +32,8 @@ from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, shown, tidy
 from pycore.quantity.typed import read_typed
 from pycore.quantity.units import UNITS
-from pycore.recipe.plan import Plan, plan_recipe
+from pycore.recipe.outcome import Plan
+from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest
 
 SCHEMA = 1

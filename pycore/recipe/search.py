@@ -68,7 +68,7 @@ def _alike(space: Space, count: int) -> Iterator[Pours]:
     for water in space.water_range(least, most):
         low, high = space.jug_range(water, least, most)
         if low <= high:
-            for jug in nearest_two(space.jug_for_aim(count * water) / count, low, high):
+            for jug in space.jugs_near(space.jug_for_aim(count * water) / count, low, high):
                 yield (Group(count, water, jug),)
 
 
@@ -112,16 +112,17 @@ def _parts(space: Space, poured: Pours, largest_l: float) -> Iterator[Group]:
         if low <= high:
             alike = poured[0].jug * water / poured[0].water
             exact = space.jug_for_aim(water_done + water) - jug_done
-            for jug in {*nearest_two(alike, low, high), *nearest_two(exact, low, high)}:
+            near = {*space.jugs_near(alike, low, high), *space.jugs_near(exact, low, high)}
+            for jug in sorted(near):
                 yield Group(1, water, jug)
 
 
 def _with_part(space: Space, whole: _Whole) -> Iterator[Pours]:
-    for jug in {math.floor(whole.jug), math.ceil(whole.jug)}:
+    low, high = space.jug_range(whole.water, 0.0, space.usable_l)
+    for jug in space.jugs_near(whole.jug, low, high):
         size_l = space.bucket_l(whole.water, jug)
         count = floor_marks(space.room_l / size_l)
-        low, high = space.jug_range(whole.water, 0.0, space.usable_l)
-        if count and low <= jug <= high:
+        if count:
             group = Group(count, whole.water, jug)
             if count * size_l >= space.least_l:
                 yield (group,)
@@ -135,7 +136,7 @@ def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
     count = whole.count_in(space.room_l)
     jug = math.floor(whole.jug)
     low, high = space.jug_range(whole.water, 0.0, space.usable_l)
-    if count < 2 or not low <= jug < high:
+    if count < 2 or jug not in space.jugs_near(whole.jug, low, high) or jug >= high:
         return
     size_l = space.bucket_l(whole.water, jug)
     fits = floor_marks((space.room_l - count * size_l) / space.ask.bucket.jug_mark_l)
@@ -187,6 +188,33 @@ def _search_window(space: Space) -> Candidate | None:
     nearest = min(candidate.excess_pct for candidate in inside)
     equal = [c for c in inside if c.excess_pct <= nearest + _SAME_PCT]
     return min(equal, key=Candidate.effort)
+
+
+def alike_pours(space: Space) -> Pours | None:
+    """Buckets of one kind only, inside the band and nearest to the aim, or None."""
+    fewest = max(1, ceil_marks(space.least_l / space.usable_l))
+    most = fewest + _MORE_ALIKE
+    tried = (_nearest(space, _alike(space, count)) for count in range(fewest, most + 1))
+    inside = [c for candidates in tried for c in candidates if c.outside_pct == 0]
+    return (
+        min(inside, key=lambda c: (c.excess_pct, c.buckets, c.distance_pct)).pours
+        if inside
+        else None
+    )
+
+
+def strongest_bucket(space: Space) -> Group | None:
+    """The fullest bucket among the strongest that may be mixed."""
+    best: tuple[float, float, Group] | None = None
+    for water in space.water_range(0.0, space.usable_l):
+        low, high = space.jug_range(water, 0.0, space.usable_l)
+        if low <= high:
+            total_l = space.bucket_l(water, high)
+            strength = high * space.ask.bucket.jug_mark_l / total_l
+            # Of two buckets that differ by less than a tenth of a point the fuller one.
+            rank = (round(strength, 3), total_l, Group(1, water, high))
+            best = rank if best is None or rank[:2] > best[:2] else best
+    return best[2] if best else None
 
 
 def best_pours(space: Space) -> Candidate:
