@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pycore.recipe.marks import Space, ceil_marks
+from pycore.recipe.marks import Pours, Space, ceil_marks
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
 from pycore.recipe.request import PlanRequest
@@ -15,8 +15,11 @@ _MORE_MARKS = 12
 def filled(ask: PlanRequest, draw_off_l: float = 0.0) -> Plan:
     """The best buckets for the question after so much has been taken out."""
     space = Space.of(drawn(ask, draw_off_l))
-    groups = best_pours(space).pours if space.can_pour() else ()
-    return made(ask, bucket_pours(space, groups), draw_off_l)
+    return made(ask, bucket_pours(space, _best(space)), draw_off_l)
+
+
+def _best(space: Space) -> Pours:
+    return best_pours(space).pours if space.can_pour() else ()
 
 
 def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
@@ -55,9 +58,10 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
     for marks in range(max(fewest, 1), fewest + _MORE_MARKS):
         if marks * mark_l > ask.sump.volume_l.value:
             return None
-        plan = filled(ask, marks * mark_l)
-        if low_pct - 1e-9 <= plan.final.strength_pct.value <= high_pct + 1e-9:
-            return plan
+        space = Space.of(drawn(ask, marks * mark_l))
+        groups = _best(space)
+        if low_pct - 1e-9 <= space.strength_pct(groups) <= high_pct + 1e-9:
+            return made(ask, bucket_pours(space, groups), marks * mark_l)
     return None
 
 

@@ -25,6 +25,9 @@ _SAME_PCT = 0.05
 _MORE_ALIKE_SHARE = 5
 _MORE_ALIKE = 12
 
+# How many sizes of whole bucket are tried, the fullest first.
+_MOST_WHOLE = 12
+
 # Whole buckets below this share of the fullest one are not worth carrying.
 _LEAST_WHOLE_SHARE = 0.5
 
@@ -98,7 +101,7 @@ def _whole_buckets(space: Space) -> list[_Whole]:
             jug = min(max(ideal / bucket.jug_mark_l, low), high)
             total_l = water * bucket.water_mark_l + jug * bucket.jug_mark_l
             found.append(_Whole(water, jug, total_l))
-    return sorted(found, key=lambda whole: -whole.total_l)
+    return sorted(found, key=lambda whole: -whole.total_l)[:_MOST_WHOLE]
 
 
 def _parts(space: Space, poured: Pours, largest_l: float) -> Iterator[Group]:

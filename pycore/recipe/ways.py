@@ -64,7 +64,8 @@ def _smaller_dose(ask: PlanRequest, plan: Plan) -> Plan | None:
     """The dose for a sump that is smaller and richer than it seems, by one uncertainty each."""
     volume, strength = ask.sump.volume_l, ask.sump.strength_pct
     doubtful = volume.u >= _DOUBTFUL_VOLUME_SHARE * volume.value
-    if not plan.pours or not (doubtful or plan.final.strength_pct.u > ask.mixing.closeness_pct):
+    doubtful = doubtful or plan.final.strength_pct.u > ask.mixing.closeness_pct
+    if not doubtful or not plan.pours or plan.case.startswith("rich"):
         return None
     careful = with_sump(ask, volume.value + volume.u, strength.value + strength.u)
     space = Space.of(careful)
