@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from pycore.recipe.balance import state_after
 from pycore.recipe.marks import Pours, Space
@@ -52,7 +52,7 @@ class Plan:
     reachable: Reach
     shares: list[Share]
     cautions: list[str]
-    alternatives: list[Alternative] = field(default_factory=list)
+    alternatives: list[Alternative]
 
 
 @dataclass(frozen=True)
@@ -134,6 +134,7 @@ def made(
         reachable=Reach(*reach_pct(space)),
         shares=parts,
         cautions=cautions(space, verdict, pours, totals, draw_off_l, final, parts),
+        alternatives=[],
     )
 
 

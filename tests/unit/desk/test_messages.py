@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from pycore.desk import messages
-from pycore.recipe import outlook, plan, request
+from pycore.recipe import holding, outcome, outlook, pours, request
 from tests.properties.asking import SCHEMAS
 
 DEFINITIONS = {
@@ -42,15 +42,28 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
     (messages.PlanCheckResult, DEFINITIONS["plan_check_result"]),
     (request.PlanRequest, DEFINITIONS["plan_recipe_body"]),
     (request.SumpState, PLAN_BODY["sump"]),
-    (request.Target, PLAN_BODY["target"]),
-    (request.Mixing, PLAN_BODY["mixing"]),
-    (request.Bucket, PLAN_BODY["bucket"]),
+    (request.Target, DEFINITIONS["plan_target"]),
+    (request.Mixing, DEFINITIONS["plan_mixing"]),
+    (request.Bucket, DEFINITIONS["plan_bucket"]),
     (request.DrawOff, PLAN_BODY["draw_off"]),
-    (plan.Plan, DEFINITIONS["plan_recipe_result"]),
-    (plan.Pour, DEFINITIONS["pour"]),
-    (plan.Step, DEFINITIONS["step"]),
-    (plan.Totals, PLAN_RESULT["totals"]),
-    (plan.Reach, PLAN_RESULT["reachable"]),
+    (request.Pail, PLAN_BODY["pail"]),
+    (request.Effort, PLAN_BODY["effort"]),
+    (request.MixingUnit, PLAN_BODY["unit"]),
+    (request.Stock, PLAN_BODY["stock"]),
+    (request.ReadyMix, PLAN_BODY["stock"]["properties"]["ready_mixes"]["items"]),
+    (request.OwnFluid, PLAN_BODY["own_fluid"]),
+    (request.Losses, PLAN_BODY["losses"]),
+    (outcome.Plan, DEFINITIONS["plan_recipe_result"]),
+    (outcome.Alternative, DEFINITIONS["alternative"]),
+    (outcome.Wait, DEFINITIONS["alternative"]["properties"]["wait"]),
+    (outcome.Reach, PLAN_RESULT["reachable"]),
+    (pours.Pour, DEFINITIONS["pour"]),
+    (pours.Step, DEFINITIONS["step"]),
+    (pours.Totals, PLAN_RESULT["totals"]),
+    (holding.HoldingRequest, DEFINITIONS["plan_holding_body"]),
+    (holding.LastReading, DEFINITIONS["plan_holding_body"]["properties"]["last"]),
+    (holding.Holding, DEFINITIONS["plan_holding_result"]),
+    (holding.Ends, DEFINITIONS["plan_holding_result"]["properties"]["ends"]),
     (outlook.Final, PLAN_RESULT["final"]),
     (outlook.Share, PLAN_RESULT["shares"]["items"]),
 ]

@@ -123,6 +123,10 @@ export interface Operations {
     body: PlanCheckBody;
     result: PlanCheckResult;
   };
+  plan_holding: {
+    body: PlanHoldingBody;
+    result: PlanHoldingResult;
+  };
   plan_recipe: {
     body: PlanRecipeBody;
     result: PlanRecipeResult;
@@ -381,51 +385,114 @@ export interface PlanRecipeBody {
    * The full mark, in the state in which the level was taken.
    */
   fill_to_l: number;
-  target: {
-    low_pct: number;
-    aim_pct: number;
-    high_pct: number;
-  };
-  mixing: {
-    /**
-     * Strongest premix that this fluid allows.
-     */
-    strong_pct: number;
-    /**
-     * Weakest mix; 0 = plain water is fine.
-     */
-    weak_pct: number;
-    /**
-     * How near to the aim is near enough, in points.
-     */
-    closeness_pct: number;
-  };
-  /**
-   * Amounts are whole marks.
-   */
-  bucket: {
-    usable_l: number;
-    water_mark_l: number;
-    jug_mark_l: number;
-  };
+  target: PlanTarget;
+  mixing: PlanMixing;
+  bucket: PlanBucket;
   draw_off: {
     allowed: boolean;
     mark_l: number;
   };
+  /**
+   * The mark that may not be passed with the pump stopped; room above fill_to_l is used only by an alternative that says so.
+   */
+  never_above_l?: number;
+  /**
+   * Liquid that does not show on the stick: pipes, filters, a second tank.
+   */
+  hidden?: {
+    volume_l: {
+      value: number;
+      u: number;
+    };
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+  };
+  /**
+   * Lowest marks of pail and jug, size of the jug, and whether concentrate is measured by the jug or by the pail's own marks.
+   */
+  pail?: {
+    first_mark_l?: number;
+    jug_first_mark_l?: number;
+    jug_max_l?: number;
+    measure_by?: "jug" | "pail";
+  };
+  /**
+   * Beyond it a mixing unit, a hose or two days come first.
+   */
+  effort?: {
+    most_buckets?: number;
+    heaviest_kg?: number;
+  };
+  /**
+   * A mixing unit (proportioner).
+   */
+  unit?: {
+    lowest_pct: number;
+    highest_pct: number;
+    step_pct: number;
+  };
+  /**
+   * What is at hand.
+   */
+  stock?: {
+    concentrate_l?: number;
+    water_l?: number;
+    /**
+     * @maxItems 20
+     */
+    ready_mixes?: {
+      strength_pct: number;
+      volume_l: number;
+    }[];
+  };
+  /**
+   * The sump's own healthy fluid as the carrier of concentrate.
+   */
+  own_fluid?: {
+    allowed: boolean;
+  };
+  losses?: {
+    /**
+     * Litres a day that leave with parts and chips.
+     */
+    carry_out_l_d: number;
+  };
+  /**
+   * Of the concentrate.
+   */
+  density_kg_l?: number;
+}
+export interface PlanTarget {
+  low_pct: number;
+  aim_pct: number;
+  high_pct: number;
+}
+export interface PlanMixing {
+  /**
+   * Strongest premix that this fluid allows.
+   */
+  strong_pct: number;
+  /**
+   * Weakest mix; 0 = plain water is fine.
+   */
+  weak_pct: number;
+  /**
+   * How near to the aim is near enough, in points.
+   */
+  closeness_pct: number;
+}
+/**
+ * Amounts are whole marks.
+ */
+export interface PlanBucket {
+  usable_l: number;
+  water_mark_l: number;
+  jug_mark_l: number;
 }
 export interface PlanRecipeResult {
   verdict: "on_target" | "in_band" | "out_of_band";
-  /**
-   * Where the sump stood.
-   */
-  case:
-    | "lean_low"
-    | "lean_full"
-    | "in_range_low"
-    | "in_range_full"
-    | "rich_low"
-    | "rich_full"
-    | "new_charge";
   draw_off_l: number;
   pours: Pour[];
   steps: Step[];
@@ -447,12 +514,118 @@ export interface PlanRecipeResult {
      */
     chance_in_band: number;
   };
+  shares: {
+    input: "volume" | "strength" | "pail_marks" | "jug_marks";
+    share: number;
+  }[];
+  cautions: (
+    | "nothing_to_pour"
+    | "above_full_mark"
+    | "best_reachable"
+    | "marks_too_coarse"
+    | "needs_stronger_premix"
+    | "needs_weaker_mix"
+    | "no_room"
+    | "stock_short"
+    | "taken_out_is_waste"
+    | "bucket_heavy"
+    | "many_buckets"
+    | "large_change"
+    | "strong_harms_skin"
+    | "gloves_and_eyes"
+    | "rough"
+    | "sensitive_to_dip"
+  )[];
   /**
-   * Weakest and strongest result that whole marks in the room left can reach.
+   * Where the sump stood.
+   */
+  case:
+    | "lean_low"
+    | "lean_full"
+    | "in_range_low"
+    | "in_range_full"
+    | "rich_low"
+    | "rich_full"
+    | "new_charge";
+  /**
+   * Weakest and strongest result that the room left allows, before rounding to marks.
    */
   reachable: {
     low_pct: number;
     high_pct: number;
+  };
+  alternatives: Alternative[];
+}
+/**
+ * So many buckets, each with this water and this concentrate, in pouring order. Of a ready mix they say what is in it.
+ */
+export interface Pour {
+  count: number;
+  water_l: number;
+  concentrate_l: number;
+  /**
+   * The sump's own fluid as the carrier.
+   */
+  fluid_l?: number;
+  kind?: "own_fluid" | "ready_mix";
+}
+export interface Step {
+  kind: "take_out" | "bucket" | "own_fluid" | "unit" | "hose" | "run" | "read_again";
+  /**
+   * Which of pours.
+   */
+  pour?: number;
+  minutes?: number;
+  /**
+   * Litres to take out or to run in.
+   */
+  volume_l?: number;
+  /**
+   * Setting of the mixing unit.
+   */
+  setting_pct?: number;
+}
+/**
+ * Another complete way, with the reason to take it.
+ */
+export interface Alternative {
+  why:
+    | "alike"
+    | "strong_first"
+    | "smaller_dose"
+    | "own_fluid"
+    | "above_full_mark"
+    | "ready_mix"
+    | "mixing_unit"
+    | "hose"
+    | "two_days"
+    | "without_draw_off"
+    | "least_draw_off"
+    | "draw_off_to_aim"
+    | "leave_room"
+    | "use_it_up"
+    | "fetch_concentrate";
+  verdict: "on_target" | "in_band" | "out_of_band";
+  draw_off_l: number;
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  final: {
+    volume_l: number;
+    strength_pct: Measured;
+    /**
+     * Low end of the likely range, two standard uncertainties below.
+     */
+    low_pct: number;
+    high_pct: number;
+    /**
+     * Fraction, 0 to 1.
+     */
+    chance_in_band: number;
   };
   shares: {
     input: "volume" | "strength" | "pail_marks" | "jug_marks";
@@ -466,6 +639,8 @@ export interface PlanRecipeResult {
     | "needs_stronger_premix"
     | "needs_weaker_mix"
     | "no_room"
+    | "stock_short"
+    | "taken_out_is_waste"
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
@@ -474,23 +649,14 @@ export interface PlanRecipeResult {
     | "rough"
     | "sensitive_to_dip"
   )[];
-  alternatives: {}[];
-}
-/**
- * So many buckets, each with this water and this concentrate, in pouring order.
- */
-export interface Pour {
-  count: number;
-  water_l: number;
-  concentrate_l: number;
-}
-export interface Step {
-  kind: "bucket" | "run" | "read_again";
   /**
-   * Which of pours.
+   * What has to happen first: the level to fall to with its strength then, or the days.
    */
-  pour?: number;
-  minutes?: number;
+  wait?: {
+    level_l?: number;
+    strength_pct?: number;
+    days?: number;
+  };
 }
 export interface PourShown {
   count: number;
@@ -504,6 +670,55 @@ export interface PourShown {
    */
   water_share: number;
   concentrate_share: number;
+}
+/**
+ * A dip without a reading.
+ */
+export interface PlanHoldingBody {
+  volume_l: {
+    value: number;
+    u: number;
+  };
+  fill_to_l: number;
+  /**
+   * This machine's usual top-up strength.
+   */
+  usual_pct: number;
+  target: PlanTarget;
+  mixing: PlanMixing;
+  bucket: PlanBucket;
+  /**
+   * The last reading.
+   */
+  last?: {
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+    age_d: number;
+    /**
+     * How far the strength of this sump can move in a day, in points.
+     */
+    drift_pct_d: number;
+  };
+}
+export interface PlanHoldingResult {
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  volume_l: number;
+  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+  /**
+   * Worst-case ends of the strength after the top-up.
+   */
+  ends?: {
+    low_pct: number;
+    high_pct: number;
+  };
 }
 export interface ReadMachineBody {
   machine: MachineTyped;
