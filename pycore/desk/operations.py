@@ -21,12 +21,12 @@ from pycore.desk.machine import (
 )
 from pycore.desk.messages import (
     AssessSumpBody,
-    AssessSumpResult,
     DescribeBody,
     PlanCheckBody,
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.results import AssessSumpResult
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, shown, tidy

@@ -35,7 +35,7 @@ class Wait:
 
     level_l: float | None = None
     strength_pct: float | None = None
-    days: float | None = None
+    time_d: float | None = None
 
 
 @dataclass(frozen=True)

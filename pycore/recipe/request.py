@@ -69,7 +69,7 @@ class Pail:
 class Effort:
     """What one person carries in a check; beyond it another way comes first."""
 
-    most_buckets: float | None = None
+    most_buckets: int | None = None
     heaviest_kg: float | None = None
 
 

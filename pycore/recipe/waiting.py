@@ -39,5 +39,5 @@ def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
     if ask.losses is None or strength <= ask.target.high_pct or weak >= aim:
         return None
     volume_l, carried_l_d = ask.sump.volume_l.value, ask.losses.carry_out_l_d
-    days = volume_l / carried_l_d * math.log((strength - weak) / (aim - weak))
-    return made(ask, []), Wait(days=days)
+    time_d = volume_l / carried_l_d * math.log((strength - weak) / (aim - weak))
+    return made(ask, []), Wait(time_d=time_d)

@@ -1,7 +1,7 @@
 // Generated from shared/schema by `python3 -m web contract`. Do not edit.
 
 /**
- * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. table: pairs of depth and litres, rising, (0, 0) added when missing. full_depth is the full mark. rim_depth is the deepest dip that can be; without it, full_depth plus 10 %, or the last row of the table.
+ * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. table: pairs of depth and litres, rising, (0, 0) added when missing. full_depth is the full mark, never_above_depth the mark that may not be passed with the pump stopped. rim_depth is the deepest dip that can be; without it, full_depth plus 10 %, or the last row of the table.
  */
 export type SumpTyped = {
   kind: "proportional" | "box" | "table";
@@ -22,6 +22,7 @@ export type SumpTyped = {
     volume: Typed;
   }[];
   rim_depth?: Typed;
+  never_above_depth?: Typed;
 };
 /**
  * Unit of a typed or shown number. "1" is a plain number, such as a fluid's factor.
@@ -317,7 +318,7 @@ export interface DescribeResult {
   units: string[];
 }
 /**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once.
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
  */
 export interface PlanCheckBody {
   machine: MachineTyped;
@@ -325,6 +326,7 @@ export interface PlanCheckBody {
   reading: ReadingTyped;
   aim?: Typed;
   fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
 }
 export interface MachineTyped {
   name: string;
@@ -334,6 +336,8 @@ export interface MachineTyped {
   mixing: MixingTyped;
   bucket: BucketTyped;
   units: Units;
+  pail?: PailTyped;
+  ways?: WaysTyped;
 }
 export interface MixingTyped {
   strong: Typed;
@@ -345,12 +349,33 @@ export interface BucketTyped {
   water_mark: Typed;
   jug_mark: Typed;
 }
+/**
+ * Lowest marks and the size of the jug; concentrate by the jug or by the pail's own marks.
+ */
+export interface PailTyped {
+  first_mark?: Typed;
+  jug_first_mark?: Typed;
+  jug_size?: Typed;
+  measure_by?: "jug" | "pail";
+}
+/**
+ * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, buckets one person carries.
+ */
+export interface WaysTyped {
+  draw_off?: boolean;
+  own_fluid?: boolean;
+  carry_out?: Typed;
+  most_buckets?: number;
+}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
   plan: PlanRecipeResult;
   shown: {
     pours: PourShown[];
+    take_out: Shown;
+    now_volume: Shown;
+    now_strength: Shown;
     water: Shown;
     concentrate: Shown;
     added: Shown;
@@ -365,6 +390,7 @@ export interface PlanCheckResult {
     reach_high: Shown;
   };
   after: Section;
+  ways: WayShown[];
   doubts: Doubt[];
 }
 /**
@@ -655,7 +681,10 @@ export interface Alternative {
   wait?: {
     level_l?: number;
     strength_pct?: number;
-    days?: number;
+    /**
+     * Days of topping up with the weakest mix.
+     */
+    time_d?: number;
   };
 }
 export interface PourShown {
@@ -666,10 +695,38 @@ export interface PourShown {
   strength: Shown;
   weight: Shown;
   /**
-   * Water as a share of the usable bucket.
+   * Water, or own fluid, as a share of the usable bucket.
    */
   water_share: number;
   concentrate_share: number;
+  fluid?: Shown;
+  /**
+   * The concentrate as so many full jugs and a rest.
+   */
+  jugs?: {
+    count: number;
+    rest: Shown;
+  };
+  pail_mark?: Shown;
+  kind?: "own_fluid" | "ready_mix";
+}
+/**
+ * Another way, ready to show.
+ */
+export interface WayShown {
+  why: string;
+  verdict: string;
+  pours: PourShown[];
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  take_out?: Shown;
+  level?: Shown;
+  level_strength?: Shown;
+  days?: number;
+  run_in?: Shown;
+  setting?: Shown;
 }
 /**
  * A dip without a reading.
