@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pycore.recipe.draw_off import filled
 from pycore.recipe.marks import Space, floor_marks
-from pycore.recipe.outcome import Alternative, Plan, bucket_pours, drawn, made
+from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import best_pours
@@ -14,16 +15,20 @@ from pycore.recipe.search import best_pours
 _TRIES = 40
 
 
-def within_stock(ask: PlanRequest, plan: Plan) -> Plan:
-    """The plan, or the best one that needs no more concentrate than there is."""
+def within_stock(ask: PlanRequest, plan: Plan, *, is_short: bool = False) -> Plan:
+    """The plan, or the best one that needs no more concentrate than there is.
+
+    Nothing is taken out then: what the stock cannot make good would be lost for nothing.
+    """
     have_l = ask.stock.concentrate_l if ask.stock else None
     if have_l is None or plan.totals.concentrate_l <= have_l + 1e-9:
-        return plan
-    left = drawn(ask, plan.draw_off_l)
-    mark_l = left.bucket.jug_mark_l
+        return _short(plan) if is_short else plan
+    if plan.draw_off_l > 0:
+        return within_stock(ask, filled(ask), is_short=True)
+    mark_l = ask.bucket.jug_mark_l
     marks = floor_marks(have_l / mark_l)
-    held_l = left.sump.volume_l.value * left.sump.strength_pct.value / 100
-    full_l = max(left.fill_to_l, left.sump.volume_l.value)
+    held_l = ask.sump.volume_l.value * ask.sump.strength_pct.value / 100
+    full_l = max(ask.fill_to_l, ask.sump.volume_l.value)
     for fewer in range(_TRIES):
         concentrate_l = (marks - fewer) * mark_l
         if concentrate_l < 0:
@@ -33,11 +38,11 @@ def within_stock(ask: PlanRequest, plan: Plan) -> Plan:
         if aim <= 0:
             break
         exact = replace(
-            left, target=Target(aim, aim, aim), mixing=replace(left.mixing, closeness_pct=1e-6)
+            ask, target=Target(aim, aim, aim), mixing=replace(ask.mixing, closeness_pct=1e-6)
         )
         space = Space.of(exact)
         groups = best_pours(space).pours if space.can_pour() else ()
-        short = made(ask, bucket_pours(space, groups), plan.draw_off_l)
+        short = made(ask, bucket_pours(space, groups))
         if short.totals.concentrate_l <= have_l + 1e-9:
             return _short(short)
     return _short(made(ask, []))
