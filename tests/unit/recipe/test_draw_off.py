@@ -63,6 +63,36 @@ def test_marks_of_the_vessel_that_takes_it() -> None:
     assert plan.draw_off_l == 35.0
 
 
+def test_closeness_as_wide_as_the_band_leaves_the_aim_to_reach() -> None:
+    # 198·(8 − 5)/(20 − 5) = 39.6 L to the aim; the band's own edge is the limit on the far side.
+    wide = replace(question(198.0, 5.0), mixing=Mixing(20.0, 1.0, 2.0))
+    plan = least_draw_off(wide)
+    assert plan is not None
+    assert plan.draw_off_l == 40.0
+    assert 8.0 <= plan.final.strength_pct.value <= 9.0
+    rich = least_draw_off(replace(wide, sump=question(198.0, 11.0).sump))
+    assert rich is not None
+    assert 7.0 <= rich.final.strength_pct.value <= 8.0
+
+
+@pytest.mark.parametrize("mark_l", [0.05, 0.25])
+def test_fine_marks_to_take_out_and_coarse_marks_to_pour(mark_l: float) -> None:
+    # At least the 33 L of the formula; up to two bucket marks more, since pails are whole marks.
+    ask = question(198.0, 5.0, bucket=(10.0, 2.0, 0.05))
+    plan = least_draw_off(replace(ask, draw_off=DrawOff(allowed=True, mark_l=mark_l)))
+    assert plan is not None
+    assert 33.0 <= plan.draw_off_l <= 37.0
+    assert plan.draw_off_l / mark_l == pytest.approx(round(plan.draw_off_l / mark_l))
+
+
+def test_what_stands_above_the_mark_comes_out_first() -> None:
+    # 30 L down to the mark, then 198·(7.5 − 5)/(20 − 5) = 33 L.
+    plan = least_draw_off(question(228.0, 5.0))
+    assert plan is not None
+    assert plan.draw_off_l == 64.0
+    assert plan.final.volume_l <= 198.0 + 1e-9
+
+
 def test_inside_is_the_band_less_the_closeness_but_never_past_the_aim() -> None:
     assert inside_pct(question()) == (7.5, 8.5)
     wide = replace(question(), mixing=Mixing(20.0, 1.0, 2.0))
