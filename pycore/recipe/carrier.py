@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 
 from pycore.recipe.balance import concentrate_needed_l
-from pycore.recipe.marks import ceil_marks, floor_marks
+from pycore.recipe.marks import Space, ceil_marks, floor_marks
 from pycore.recipe.outcome import Plan, drawn, made
 from pycore.recipe.pours import Pour, Step, finish
 from pycore.recipe.request import PlanRequest
@@ -31,14 +31,17 @@ def _jugs_per_bucket(ask: PlanRequest, fluid_l: float) -> int:
 
 def _carriers(ask: PlanRequest, jugs: int) -> list[Pour]:
     """Buckets of own fluid that carry so many jug marks, as alike as marks allow."""
-    bucket = ask.bucket
+    bucket, space = ask.bucket, Space.of(ask)
     best = (0, 0)
-    for fluid in range(1, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1):
+    for fluid in range(space.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1):
         best = max(best, (_jugs_per_bucket(ask, fluid * bucket.water_mark_l), fluid))
     most, fluid = best
-    if most < 1:
+    if min(most, jugs) < space.first_jug:
         return []
     count = math.ceil(jugs / most)
+    # Full ones only, where the rest would lie below the first mark of the jug.
+    if jugs // count < space.first_jug:
+        count, jugs = count - 1, (count - 1) * most
     few, more = divmod(jugs, count)
     fluid_l, mark_l = fluid * bucket.water_mark_l, bucket.jug_mark_l
     sizes = [(more, few + 1), (count - more, few)]

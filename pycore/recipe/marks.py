@@ -82,13 +82,17 @@ class Space:
         least = (least_l - water_l) / bucket.jug_mark_l
         return max(weakest, ceil_marks(least)), floor_marks(most)
 
+    @property
+    def first_water(self) -> int:
+        """The lowest mark of the pail, in marks; 1 when it has all of them."""
+        first_l = (self.ask.pail and self.ask.pail.first_mark_l) or 0.0
+        return max(1, ceil_marks(first_l / self.ask.bucket.water_mark_l))
+
     def water_range(self, least_l: float, most_l: float) -> range:
         """Water marks worth trying for a bucket whose total lies between two limits."""
         mix, mark_l = self.ask.mixing, self.ask.bucket.water_mark_l
         high = floor_marks(min(most_l, self.usable_l) / mark_l)
-        first_l = (self.ask.pail and self.ask.pail.first_mark_l) or 0.0
-        low = max(1, ceil_marks(first_l / mark_l))
-        low = max(low, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l))
+        low = max(self.first_water, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l))
         if high - low >= _MOST_TRIED:
             middle = round(min(most_l, self.usable_l) * (1 - self.wanted_pct() / 100) / mark_l)
             low = max(low, min(middle, high) - _MOST_TRIED // 2)
@@ -112,13 +116,19 @@ class Space:
         wanted = self.ask.target.aim_pct + missing / self.room_l
         return min(max(wanted, mix.weak_pct), mix.strong_pct)
 
+    @property
+    def first_jug(self) -> int:
+        """The lowest mark of the jug, in marks; 1 when it has all of them."""
+        pail, mark_l = self.ask.pail, self.ask.bucket.jug_mark_l
+        first_l = (pail and pail.jug_first_mark_l) or 0.0
+        return max(1, ceil_marks(first_l / mark_l))
+
     def jugs_near(self, wanted: float, low: int, high: int) -> list[int]:
         """Jug marks on both sides of a wanted number, inside low to high, that a jug can show.
 
         A jug shows nothing below its first mark, so between none and that mark there is nothing.
         """
-        pail, mark_l = self.ask.pail, self.ask.bucket.jug_mark_l
-        first = ceil_marks(pail.jug_first_mark_l / mark_l) if pail and pail.jug_first_mark_l else 1
+        first = self.first_jug
         near = set(nearest_two(wanted, low, high))
         hidden = {jug for jug in near if 0 < jug < first}
         if hidden:

@@ -54,8 +54,8 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     if plan.verdict == "out_of_band" and ask.draw_off.allowed:
         plan = least_draw_off(ask) or plan
     at_hand = within_stock(ask, plan)
-    ways = other_ways(ask, plan)
+    ways = affordable(ask, other_ways(ask, plan))
     if at_hand is not plan:
         # The recipe that the stock does not allow stays visible: it says what to fetch.
-        ways = [alternative("fetch_concentrate", plan), *affordable(ask, ways)]
+        ways = [alternative("fetch_concentrate", plan), *ways]
     return replace(at_hand, alternatives=ways)

@@ -139,20 +139,21 @@ def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
     count = whole.count_in(space.room_l)
     jug = math.floor(whole.jug)
     low, high = space.jug_range(whole.water, 0.0, space.usable_l)
-    if count < 2 or jug not in space.jugs_near(whole.jug, low, high) or jug >= high:
+    # Below the first mark of the jug the neighbours are none and that mark.
+    weak, strong = (jug, jug + 1) if jug >= space.first_jug else (0, space.first_jug)
+    if count < 2 or weak < low or strong > high:
         return
-    size_l = space.bucket_l(whole.water, jug)
-    fits = floor_marks((space.room_l - count * size_l) / space.ask.bucket.jug_mark_l)
-    most = min(count - 1, fits)
+    size_l = space.bucket_l(whole.water, weak)
+    more_l = (strong - weak) * space.ask.bucket.jug_mark_l
+    most = min(count - 1, floor_marks((space.room_l - count * size_l) / more_l))
     if most < 1:
         return
-    for strong in nearest_two((whole.jug - jug) * count, 1, most):
-        both = (Group(strong, whole.water, jug + 1), Group(count - strong, whole.water, jug))
-        done_l = count * size_l + strong * space.ask.bucket.jug_mark_l
-        if done_l >= space.least_l:
+    for stronger in nearest_two((whole.jug - weak) / (strong - weak) * count, 1, most):
+        both = (Group(stronger, whole.water, strong), Group(count - stronger, whole.water, weak))
+        if count * size_l + stronger * more_l >= space.least_l:
             yield both
         for part in _parts(space, both, size_l):
-            if (part.water, part.jug) != (whole.water, jug):
+            if (part.water, part.jug) != (whole.water, weak):
                 yield (*both, part)
 
 
@@ -211,7 +212,7 @@ def strongest_bucket(space: Space) -> Group | None:
     best: tuple[float, float, Group] | None = None
     for water in space.water_range(0.0, space.usable_l):
         low, high = space.jug_range(water, 0.0, space.usable_l)
-        if low <= high:
+        if max(low, space.first_jug) <= high:
             total_l = space.bucket_l(water, high)
             strength = high * space.ask.bucket.jug_mark_l / total_l
             # Of two buckets that differ by less than a tenth of a point the fuller one.

@@ -49,9 +49,11 @@ def within_stock(ask: PlanRequest, plan: Plan, *, is_short: bool = False) -> Pla
 
 
 def affordable(ask: PlanRequest, ways: list[Alternative]) -> list[Alternative]:
-    """The ways that need no more concentrate than there is."""
+    """The ways that need no more concentrate than there is; a ready mix holds its own already."""
     have_l = ask.stock.concentrate_l if ask.stock else None
-    return [w for w in ways if have_l is None or w.totals.concentrate_l <= have_l + 1e-9]
+    if have_l is None:
+        return ways
+    return [w for w in ways if w.why == "ready_mix" or w.totals.concentrate_l <= have_l + 1e-9]
 
 
 def _short(plan: Plan) -> Plan:

@@ -48,7 +48,11 @@ def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
     half_way = made(ask, first)
     after = with_sump(ask, half_way.final.volume_l, half_way.final.strength_pct.value)
     rest = Space.of(after)
-    second = bucket_pours(rest, best_pours(rest).pours) if rest.can_pour() else []
+    groups = best_pours(rest).pours if rest.can_pour() else ()
+    if len(groups) > 2:
+        # With the strong ones these would be four different buckets.
+        groups = alike_pours(rest) or ()
+    second = bucket_pours(rest, groups)
     pours = first + second
     # Where even the last bucket is a strong one there is nothing to decide half way.
     if (

@@ -6,7 +6,7 @@ import pytest
 
 from pycore.recipe.carrier import by_own_fluid
 from pycore.recipe.outcome import Plan
-from pycore.recipe.request import Bucket, OwnFluid, PlanRequest
+from pycore.recipe.request import Bucket, OwnFluid, Pail, PlanRequest
 from tests.unit.recipe.shop import question
 
 
@@ -79,3 +79,12 @@ def test_a_neat_premix_limit_is_the_pail_itself() -> None:
     # A pail with 1 L of fluid has room for 9 L of concentrate: one bucket carries all.
     assert plan.totals.buckets == 1
     assert plan.totals.concentrate_l == pytest.approx(6.45)
+
+
+def test_marks_that_pail_and_jug_do_not_have() -> None:
+    # 8 L carry 1.5 L: with a first mark of 1.3 L the 129 marks of 50 mL are 4 × 30 and no rest.
+    ask = replace(full(), pail=Pail(first_mark_l=7.0, jug_first_mark_l=1.3))
+    assert [(p.count, p.fluid_l, p.concentrate_l) for p in planned(ask).pours] == [(4, 8.0, 1.5)]
+    assert by_own_fluid(replace(full(), pail=Pail(jug_first_mark_l=1.55))) is None
+    high = planned(replace(full(), pail=Pail(first_mark_l=9.0)))
+    assert {pour.fluid_l for pour in high.pours} == {9.0}

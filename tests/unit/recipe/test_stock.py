@@ -68,6 +68,17 @@ def test_what_the_stock_does_not_allow_is_no_way() -> None:
     assert affordable(question(), [large]) == [large]
 
 
+def test_a_ready_mix_needs_no_concentrate_from_the_stock() -> None:
+    mix = alternative("ready_mix", made(question(), [Pour(4, 8.5, 1.5, kind="ready_mix")]))
+    assert affordable(with_stock(0.0), [mix]) == [mix]
+
+
+def test_other_ways_keep_to_the_stock_where_the_main_plan_does() -> None:
+    # Rich and full, nothing taken out: no concentrate is needed, and none is at hand.
+    found = plan_recipe(with_stock(0.0, question(198.0, 11.0))).alternatives
+    assert [way.why for way in found if way.totals.concentrate_l > 0] == []
+
+
 def test_ready_mix_as_far_as_it_and_the_room_reach() -> None:
     ask = replace(question(), stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0), ReadyMix(10.0, 13.5)]))
     both = from_ready_mixes(ask)

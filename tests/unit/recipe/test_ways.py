@@ -41,6 +41,18 @@ def test_strong_buckets_first_and_a_reading_half_way() -> None:
     assert way.final.volume_l <= 198.0 + 1e-9
 
 
+def test_strong_buckets_first_are_three_kinds_at_the_most() -> None:
+    # Over two hundred fills, with a closeness so narrow that the rest comes in three kinds.
+    narrow = replace(question().mixing, strong_pct=35.0, weak_pct=2.0, closeness_pct=0.02)
+    kinds = set()
+    for volume_l in range(100, 170):
+        for strength_pct in (5.0, 5.5, 6.0):
+            ask = replace(question(float(volume_l), strength_pct), mixing=narrow)
+            way = ways(ask).get("strong_first")
+            kinds |= {len(way.pours)} if way else set()
+    assert max(kinds) == 3
+
+
 @pytest.mark.parametrize(
     ("volume_l", "strength_pct"),
     [(170.0, 8.2), (150.0, 9.6), (10.0, 2.0), (188.0, 5.0), (191.0, 6.8)],
