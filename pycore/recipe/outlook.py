@@ -33,8 +33,13 @@ MOST_BUCKETS = 12
 MOST_CARRIED_L = 120.0
 LARGE_CHANGE_PCT = 3.0
 
-# First order is no longer good enough when the volume in the denominator is this uncertain.
-ROUGH_U_SHARE = 0.15
+# First order is no longer good enough when the volume in the denominator is this uncertain, or
+# when the volume now, which cannot be below 0, is less than so many of its own standard
+# uncertainties and brings more than this share of the result's variance (limits
+# found by Monte Carlo so that u is within 5 %, tests/properties/chance.py).
+ROUGH_U_SHARE = 0.10
+CUT_OFF_K = 2.0
+CUT_OFF_SHARE = 0.05
 
 
 @dataclass(frozen=True)
@@ -130,9 +135,11 @@ def reach_pct(space: Space) -> tuple[float, float]:
 
 def _about_sureness(ask: PlanRequest, poured: bool, final: Final, parts: list[Share]) -> list[str]:
     volume_share = sum(part.share for part in parts if part.input == "volume")
-    unsure_l = ROUGH_U_SHARE * final.volume_l
+    volume = ask.sump.volume_l
+    unsure = volume.u > ROUGH_U_SHARE * final.volume_l
+    cut_off = volume.value < CUT_OFF_K * volume.u and volume_share > CUT_OFF_SHARE
     said = {
-        "rough": poured and final.volume_l > 0 and ask.sump.volume_l.u > unsure_l,
+        "rough": poured and final.volume_l > 0 and (unsure or cut_off),
         "sensitive_to_dip": volume_share > 0.5 and final.strength_pct.u > ask.mixing.closeness_pct,
     }
     return [code for code, holds in said.items() if holds]
