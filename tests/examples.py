@@ -64,6 +64,33 @@ PLAN_55_US_GAL: dict[str, Any] = {
     "bucket": {"usable_l": 18.92705892, "water_mark_l": 3.785411784, "jug_mark_l": 0.2070147069375},
     "draw_off": {"allowed": False, "mark_l": 3.785411784},
 }
+LEAN_AND_FULL: dict[str, Any] = {
+    **PLAN,
+    "sump": {
+        "volume_l": {"value": 198, "u": 5.9},
+        "strength_pct": {"value": 5.0, "u": 0.3},
+    },
+    "draw_off": {"allowed": True, "mark_l": 1},
+    "own_fluid": {"allowed": True},
+    "never_above_l": 212,
+}
+RICH_AND_FULL: dict[str, Any] = {
+    **PLAN,
+    "sump": {
+        "volume_l": {"value": 198, "u": 5.9},
+        "strength_pct": {"value": 11.0, "u": 0.4},
+    },
+    "losses": {"carry_out_l_d": 2},
+}
+HOLDING: dict[str, Any] = {
+    "volume_l": {"value": 154, "u": 4.7},
+    "fill_to_l": 198,
+    "usual_pct": 3,
+    "target": {"low_pct": 7, "aim_pct": 8, "high_pct": 9},
+    "mixing": {"strong_pct": 20, "weak_pct": 1, "closeness_pct": 0.5},
+    "bucket": {"usable_l": 10, "water_mark_l": 1, "jug_mark_l": 0.05},
+    "last": {"strength_pct": {"value": 8.2, "u": 0.3}, "age_d": 5, "drift_pct_d": 0.1},
+}
 TABLE_SUMP: dict[str, Any] = {
     "kind": "table",
     "full_depth": _t("300", "mm"),
@@ -126,6 +153,12 @@ def _answered() -> dict[str, Any]:
         ),
         "plan_recipe": _ask("plan_recipe", PLAN),
         "plan_recipe_55_us_gal": _ask("plan_recipe", PLAN_55_US_GAL),
+        "plan_recipe_lean_and_full": _ask("plan_recipe", LEAN_AND_FULL),
+        "plan_recipe_rich_and_full": _ask("plan_recipe", RICH_AND_FULL),
+        "plan_recipe_short_of_concentrate": _ask(
+            "plan_recipe", {**PLAN, "stock": {"concentrate_l": 3}}
+        ),
+        "plan_holding": _ask("plan_holding", HOLDING),
         "plan_check": _ask("plan_check", _check(lathe)),
         "plan_check_rich_and_low": _ask("plan_check", _check(lathe, "342", "8.0")),
         "plan_check_full": _ask("plan_check", _check(lathe, "440", "5.3")),

@@ -3,16 +3,8 @@
 from __future__ import annotations
 
 from pycore.desk.machine import Reader, placed
-from pycore.desk.messages import (
-    AssessSumpResult,
-    DipTyped,
-    FluidTyped,
-    Level,
-    ReadingTyped,
-    Section,
-    Strength,
-    Units,
-)
+from pycore.desk.messages import DipTyped, FluidTyped, ReadingTyped, Units
+from pycore.desk.results import AssessSumpResult, Level, Section, Strength
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import decimals_for, on_rule, shown, shown_with_u, tidy

@@ -2,24 +2,26 @@
 
 from __future__ import annotations
 
-from typing import Any
-
-from pycore.desk.assess import (
-    assessed,
-    is_blurry,
-    is_customary,
-    level_from,
-    section_of,
-    strength_from,
-)
+from pycore.desk.assess import assessed, is_blurry, level_from, section_of, strength_from
 from pycore.desk.machine import Machine, Reader, placed, read_machine
-from pycore.desk.messages import PlanCheckBody, PlanCheckResult, PourShown, Section, Units
+from pycore.desk.messages import MachineTyped, PlanCheckBody
+from pycore.desk.recipe import plan_shown, way_shown
+from pycore.desk.results import Level, PlanCheckResult, Section
 from pycore.quantity.fault import Fault
-from pycore.quantity.rounding import decimals_for, shown, tidy
-from pycore.recipe.balance import mix_strength_pct
-from pycore.recipe.outlook import bucket_weight_kg
-from pycore.recipe.plan import Plan, Pour, plan_recipe
-from pycore.recipe.request import Bucket, DrawOff, PlanRequest, SumpState, Target
+from pycore.quantity.measured import Measured
+from pycore.recipe.outcome import Plan
+from pycore.recipe.plan import plan_recipe
+from pycore.recipe.request import (
+    DrawOff,
+    Effort,
+    Losses,
+    OwnFluid,
+    Pail,
+    PlanRequest,
+    Stock,
+    SumpState,
+    Target,
+)
 
 
 def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
@@ -46,49 +48,81 @@ def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
     return sump.volume_from_depth(read.value, path)
 
 
-def _pour_shown(pour: Pour, bucket: Bucket, units: Units) -> PourShown:
-    total_l = pour.water_l + pour.concentrate_l
-    weight_kg = bucket_weight_kg(pour.water_l, pour.concentrate_l)
-    return PourShown(
-        count=pour.count,
-        water=tidy(pour.water_l, units.pail),
-        concentrate=tidy(pour.concentrate_l, units.jug),
-        total=tidy(total_l, units.pail, most_decimals=2),
-        strength=shown(mix_strength_pct(pour.water_l, pour.concentrate_l), "%", 1),
-        weight=shown(weight_kg, "lb" if units.pail.startswith("US") else "kg", 0),
-        water_share=pour.water_l / bucket.usable_l,
-        concentrate_share=pour.concentrate_l / bucket.usable_l,
-    )
-
-
-def _shown(plan: Plan, request: PlanRequest, units: Units) -> dict[str, Any]:
-    """Every number of the recipe page, rounded and in the tools' units."""
-    final, target, totals = plan.final, request.target, plan.totals
-    decimals = decimals_for(final.strength_pct.u, 1) if final.strength_pct.u > 0 else 2
-    # A range whose ends read the same as the middle would say nothing.
-    decimals = max(decimals, 1)
-    return {
-        "pours": [_pour_shown(pour, request.bucket, units) for pour in plan.pours],
-        "water": tidy(totals.water_l, units.pail),
-        "concentrate": tidy(totals.concentrate_l, units.jug),
-        "added": tidy(totals.water_l + totals.concentrate_l, units.pail, most_decimals=1),
-        "strength": shown(final.strength_pct.value, "%", decimals),
-        "low": shown(final.low_pct, "%", decimals),
-        "high": shown(final.high_pct, "%", decimals),
-        "volume": shown(final.volume_l, units.plate, 1 if is_customary(units.plate) else 0),
-        "aim": tidy(target.aim_pct, "%"),
-        "band_low": tidy(target.low_pct, "%"),
-        "band_high": tidy(target.high_pct, "%"),
-        "reach_low": shown(plan.reachable.low_pct, "%", 1),
-        "reach_high": shown(plan.reachable.high_pct, "%", 1),
-    }
-
-
 def _after(machine: Machine, plan: Plan, depth_now_mm: float) -> Section:
     """The section drawing after the last bucket; a sump above its mark stays where it is."""
     sump, volume_l = machine.sump, plan.final.volume_l
     depth_mm = sump.depth_from_volume(volume_l, "body.dip.depth") if plan.pours else depth_now_mm
     return section_of(sump, depth_mm, volume_l, plan.final.strength_pct.value)
+
+
+def _pail(reader: Reader, typed: MachineTyped) -> Pail | None:
+    """Lowest marks and jug size, where they are known."""
+    pail, path = typed.pail, "body.machine.pail"
+    if pail is None:
+        return None
+    sizes = {
+        "first_mark_l": (pail.first_mark, f"{path}.first_mark"),
+        "jug_first_mark_l": (pail.jug_first_mark, f"{path}.jug_first_mark"),
+        "jug_max_l": (pail.jug_size, f"{path}.jug_size"),
+    }
+    read = {
+        name: None if given is None else reader.value(given, name, place)
+        for name, (given, place) in sizes.items()
+    }
+    return Pail(measure_by=pail.measure_by, **read)
+
+
+def _never_above_l(reader: Reader, typed: MachineTyped, machine: Machine) -> float | None:
+    """Litres at the never-above mark. Error: ``order`` below the full mark, ``out_of_range``."""
+    given, path = typed.sump.never_above_depth, "body.machine.sump.never_above_depth"
+    if given is None:
+        return None
+    read = reader.read(given, "never_above_mm", path)
+    sump = machine.sump
+    if read.value < sump.full_depth_mm:
+        fault = Fault("order", path, read.value, {"minimum": sump.full_depth_mm, "unit": "mm"})
+        raise placed(fault, path, read.unit.name)
+    try:
+        return sump.volume_from_depth(read.value, path)
+    except Fault as fault:
+        raise placed(fault, path, read.unit.name) from None
+
+
+def _request(
+    reader: Reader,
+    body: PlanCheckBody,
+    machine: Machine,
+    level: Level,
+    strength_pct: Measured,
+    target: Target,
+) -> PlanRequest:
+    """The check as a question to the planner, with what the shop allows."""
+    ways, stock = body.machine.ways, None
+    if body.concentrate_at_hand is not None:
+        path = "body.concentrate_at_hand"
+        have_l = reader.value(body.concentrate_at_hand, "concentrate_at_hand_l", path)
+        stock = Stock(concentrate_l=have_l)
+    losses = effort = own_fluid = None
+    if ways is not None:
+        if ways.carry_out is not None:
+            path = "body.machine.ways.carry_out"
+            losses = Losses(reader.value(ways.carry_out, "carry_out_l_d", path))
+        effort = Effort(most_buckets=ways.most_buckets)
+        own_fluid = OwnFluid(allowed=bool(ways.own_fluid))
+    return PlanRequest(
+        sump=SumpState(level.volume_l, strength_pct),
+        fill_to_l=_fill_to_l(reader, body, machine),
+        target=target,
+        mixing=machine.mixing,
+        bucket=machine.bucket,
+        draw_off=DrawOff(bool(ways and ways.draw_off), machine.bucket.water_mark_l),
+        never_above_l=_never_above_l(reader, body.machine, machine),
+        pail=_pail(reader, body.machine),
+        effort=effort,
+        stock=stock,
+        own_fluid=own_fluid,
+        losses=losses,
+    )
 
 
 def plan_check(body: PlanCheckBody) -> PlanCheckResult:
@@ -108,21 +142,19 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     )
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
-    request = PlanRequest(
-        sump=SumpState(level.volume_l, strength.strength_pct),
-        fill_to_l=_fill_to_l(reader, body, machine),
-        target=target,
-        mixing=machine.mixing,
-        bucket=machine.bucket,
-        draw_off=DrawOff(allowed=False, mark_l=machine.bucket.water_mark_l),
-    )
-    plan = plan_recipe(request)
+    request = _request(reader, body, machine, level, strength.strength_pct, target)
+    try:
+        plan = plan_recipe(request)
+    except Fault as fault:
+        place = fault.path.removesuffix("_l")
+        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
     blurry = is_blurry(body.reading, typed.fluid)
     return PlanCheckResult(
         assessment=assessed(machine.sump, level, strength, blurry, reader),
         request=request,
         plan=plan,
-        shown=_shown(plan, request, typed.units),
+        shown=plan_shown(plan, request, typed),
         after=_after(machine, plan, level.depth_mm.value),
+        ways=[way_shown(way, request, typed) for way in plan.alternatives],
         doubts=reader.doubts,
     )

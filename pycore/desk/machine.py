@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from pycore.desk.messages import (
-    Doubt,
     FluidTyped,
     MachineTyped,
     SumpTyped,
     TargetTyped,
     Typed,
 )
+from pycore.desk.results import Doubt
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.measured import Measured

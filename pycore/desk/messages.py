@@ -1,17 +1,11 @@
-"""The messages as frozen dataclasses, field for field as in ``shared/schema``.
+"""What is asked, as frozen dataclasses, field for field as in ``shared/schema``.
 
-Numbers come in as typed text with a unit; results carry full precision beside what is shown.
+Numbers come in as typed text with a unit.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Any
-
-from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import Shown
-from pycore.recipe.plan import Plan
-from pycore.recipe.request import PlanRequest
 
 
 @dataclass(frozen=True)
@@ -42,6 +36,7 @@ class SumpTyped:
     width: Typed | None = None
     points: list[PointTyped] | None = None
     rim_depth: Typed | None = None
+    never_above_depth: Typed | None = None
 
 
 @dataclass(frozen=True)
@@ -83,6 +78,26 @@ class BucketTyped:
 
 
 @dataclass(frozen=True)
+class PailTyped:
+    """Lowest marks of pail and jug, size of the jug, and what measures the concentrate."""
+
+    first_mark: Typed | None = None
+    jug_first_mark: Typed | None = None
+    jug_size: Typed | None = None
+    measure_by: str | None = None
+
+
+@dataclass(frozen=True)
+class WaysTyped:
+    """What this shop allows and knows beside buckets of fresh mix."""
+
+    draw_off: bool | None = None
+    own_fluid: bool | None = None
+    carry_out: Typed | None = None
+    most_buckets: int | None = None
+
+
+@dataclass(frozen=True)
 class Units:
     """One unit per tool."""
 
@@ -103,6 +118,8 @@ class MachineTyped:
     mixing: MixingTyped
     bucket: BucketTyped
     units: Units
+    pail: PailTyped | None = None
+    ways: WaysTyped | None = None
 
 
 @dataclass(frozen=True)
@@ -165,82 +182,4 @@ class PlanCheckBody:
     reading: ReadingTyped
     aim: Typed | None = None
     fill_to_depth: Typed | None = None
-
-
-@dataclass(frozen=True)
-class Doubt:
-    """Possible but unusual: asked once, never refused."""
-
-    path: str
-    code: str
-    got: Shown
-    usual_low: float
-    usual_high: float
-
-
-@dataclass(frozen=True)
-class Level:
-    """What the dip says."""
-
-    depth_mm: Measured
-    volume_l: Measured
-    full_volume_l: float
-    room_l: float
-    litres_per_mm: float
-    shown: dict[str, Shown]
-
-
-@dataclass(frozen=True)
-class Strength:
-    """What the reading says; no strength without a factor."""
-
-    reading_brix: Measured
-    shown: dict[str, Shown]
-    strength_pct: Measured | None = None
-    state: str | None = None
-
-
-@dataclass(frozen=True)
-class Section:
-    """The section drawing: level and full mark as shares of its height, dots of concentrate."""
-
-    level: float
-    full_mark: float
-    dots: int | None = None
-
-
-@dataclass(frozen=True)
-class AssessSumpResult:
-    """Litres and strength."""
-
-    notes: list[str]
-    level: Level | None = None
-    strength: Strength | None = None
-    section: Section | None = None
-    doubts: list[Doubt] | None = None
-
-
-@dataclass(frozen=True)
-class PourShown:
-    """One kind of bucket in the tools' units."""
-
-    count: int
-    water: Shown
-    concentrate: Shown
-    total: Shown
-    strength: Shown
-    weight: Shown
-    water_share: float
-    concentrate_share: float
-
-
-@dataclass(frozen=True)
-class PlanCheckResult:
-    """The recipe of a check, ready to show."""
-
-    assessment: AssessSumpResult
-    request: PlanRequest
-    plan: Plan
-    shown: dict[str, Any]
-    after: Section
-    doubts: list[Doubt]
+    concentrate_at_hand: Typed | None = None

@@ -21,18 +21,19 @@ from pycore.desk.machine import (
 )
 from pycore.desk.messages import (
     AssessSumpBody,
-    AssessSumpResult,
     DescribeBody,
     PlanCheckBody,
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.results import AssessSumpResult
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
 from pycore.quantity.typed import read_typed
 from pycore.quantity.units import UNITS
-from pycore.recipe.plan import Plan, plan_recipe
+from pycore.recipe.holding import HoldingRequest, plan_holding
+from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest
 
 SCHEMA = 1
@@ -116,11 +117,16 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader)
 
 
-def _plan_recipe(ask: PlanRequest) -> Plan:
-    try:
-        return plan_recipe(ask)
-    except Fault as fault:
-        raise Fault(fault.code, f"body.{fault.path}", fault.got, fault.limit) from None
+def _in_body(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
+    """An operation of a room whose faults name a field of the body."""
+
+    def answered(ask: Any) -> Any:
+        try:
+            return answer(ask)
+        except Fault as fault:
+            raise Fault(fault.code, f"body.{fault.path}", fault.got, fault.limit) from None
+
+    return answered
 
 
 # Each operation: the frozen dataclass of its body, and what answers it.
@@ -129,6 +135,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "read_quantity": (ReadQuantityBody, _read_quantity),
     "read_machine": (ReadMachineBody, _read_machine),
     "assess_sump": (AssessSumpBody, _assess_sump),
-    "plan_recipe": (PlanRequest, _plan_recipe),
+    "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
+    "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
 }

@@ -116,6 +116,109 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('units')
             data__units = data['units']
             validate___definitions_units(data__units, custom_formats, (name_prefix or 'data') + '.units')
+        if 'pail' in data_keys:
+            data_keys.remove('pail')
+            data__pail = data['pail']
+            validate___definitions_pail_typed(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
+        if 'ways' in data_keys:
+            data_keys.remove('ways')
+            data__ways = data['ways']
+            validate___definitions_ways_typed(data__ways, custom_formats, (name_prefix or 'data') + '.ways')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'draw_off' in data_keys:
+            data_keys.remove('draw_off')
+            data__drawoff = data['draw_off']
+            if not isinstance(data__drawoff, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must be boolean', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'boolean'}, rule='type')
+        if 'own_fluid' in data_keys:
+            data_keys.remove('own_fluid')
+            data__ownfluid = data['own_fluid']
+            if not isinstance(data__ownfluid, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must be boolean', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'boolean'}, rule='type')
+        if 'carry_out' in data_keys:
+            data_keys.remove('carry_out')
+            data__carryout = data['carry_out']
+            validate___definitions_typed(data__carryout, custom_formats, (name_prefix or 'data') + '.carry_out')
+        if 'most_buckets' in data_keys:
+            data_keys.remove('most_buckets')
+            data__mostbuckets = data['most_buckets']
+            if not isinstance(data__mostbuckets, int) and (not (isinstance(data__mostbuckets, float) and data__mostbuckets.is_integer())) or isinstance(data__mostbuckets, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be integer', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__mostbuckets, (int, float, Decimal)) and (not isinstance(data__mostbuckets, bool)):
+                if data__mostbuckets < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be bigger than or equal to 1', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'minimum': 1}, rule='minimum')
+                if data__mostbuckets > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be smaller than or equal to 1000', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'maximum': 1000}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_pail_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'first_mark' in data_keys:
+            data_keys.remove('first_mark')
+            data__firstmark = data['first_mark']
+            validate___definitions_typed(data__firstmark, custom_formats, (name_prefix or 'data') + '.first_mark')
+        if 'jug_first_mark' in data_keys:
+            data_keys.remove('jug_first_mark')
+            data__jugfirstmark = data['jug_first_mark']
+            validate___definitions_typed(data__jugfirstmark, custom_formats, (name_prefix or 'data') + '.jug_first_mark')
+        if 'jug_size' in data_keys:
+            data_keys.remove('jug_size')
+            data__jugsize = data['jug_size']
+            validate___definitions_typed(data__jugsize, custom_formats, (name_prefix or 'data') + '.jug_size')
+        if 'measure_by' in data_keys:
+            data_keys.remove('measure_by')
+            data__measureby = data['measure_by']
+            if not isinstance(data__measureby, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.measure_by must be string', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__measureby, str) and data__measureby == 'jug' or (isinstance(data__measureby, str) and data__measureby == 'pail')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".measure_by must be one of ['jug', 'pail']", value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -184,32 +287,6 @@ def validate___definitions_bucket_typed(data, custom_formats={}, name_prefix=Non
             data_keys.remove('jug_mark')
             data__jugmark = data['jug_mark']
             validate___definitions_typed(data__jugmark, custom_formats, (name_prefix or 'data') + '.jug_mark')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['text']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
-        data_keys = set(data.keys())
-        if 'text' in data_keys:
-            data_keys.remove('text')
-            data__text = data['text']
-            if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
-            if isinstance(data__text, str):
-                data__text_len = len(data__text)
-                if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if 'unit' in data_keys:
-            data_keys.remove('unit')
-            data__unit = data['unit']
-            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -433,6 +510,10 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('rim_depth')
             data__rimdepth = data['rim_depth']
             validate___definitions_typed(data__rimdepth, custom_formats, (name_prefix or 'data') + '.rim_depth')
+        if 'never_above_depth' in data_keys:
+            data_keys.remove('never_above_depth')
+            data__neverabovedepth = data['never_above_depth']
+            validate___definitions_typed(data__neverabovedepth, custom_formats, (name_prefix or 'data') + '.never_above_depth')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -534,132 +615,15 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
         if 'target' in data_keys:
             data_keys.remove('target')
             data__target = data['target']
-            if not isinstance(data__target, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target must be object', value=data__target, name='' + (name_prefix or 'data') + '.target', definition={'type': 'object'}, rule='type')
-            data__target_is_dict = isinstance(data__target, dict)
-            if data__target_is_dict:
-                data__target__missing_keys = set(['low_pct', 'aim_pct', 'high_pct']) - data__target.keys()
-                if data__target__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target must contain ' + (str(sorted(data__target__missing_keys)) + ' properties'), value=data__target, name='' + (name_prefix or 'data') + '.target', definition={'required': ['low_pct', 'aim_pct', 'high_pct']}, rule='required')
-                data__target_keys = set(data__target.keys())
-                if 'low_pct' in data__target_keys:
-                    data__target_keys.remove('low_pct')
-                    data__target__lowpct = data__target['low_pct']
-                    if not isinstance(data__target__lowpct, (int, float, Decimal)) or isinstance(data__target__lowpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.low_pct must be number', value=data__target__lowpct, name='' + (name_prefix or 'data') + '.target.low_pct', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__target__lowpct, (int, float, Decimal)) and (not isinstance(data__target__lowpct, bool)):
-                        if data__target__lowpct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.low_pct must be bigger than 0', value=data__target__lowpct, name='' + (name_prefix or 'data') + '.target.low_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                        if data__target__lowpct >= 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.low_pct must be smaller than 100', value=data__target__lowpct, name='' + (name_prefix or 'data') + '.target.low_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
-                if 'aim_pct' in data__target_keys:
-                    data__target_keys.remove('aim_pct')
-                    data__target__aimpct = data__target['aim_pct']
-                    if not isinstance(data__target__aimpct, (int, float, Decimal)) or isinstance(data__target__aimpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.aim_pct must be number', value=data__target__aimpct, name='' + (name_prefix or 'data') + '.target.aim_pct', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__target__aimpct, (int, float, Decimal)) and (not isinstance(data__target__aimpct, bool)):
-                        if data__target__aimpct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.aim_pct must be bigger than 0', value=data__target__aimpct, name='' + (name_prefix or 'data') + '.target.aim_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                        if data__target__aimpct >= 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.aim_pct must be smaller than 100', value=data__target__aimpct, name='' + (name_prefix or 'data') + '.target.aim_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
-                if 'high_pct' in data__target_keys:
-                    data__target_keys.remove('high_pct')
-                    data__target__highpct = data__target['high_pct']
-                    if not isinstance(data__target__highpct, (int, float, Decimal)) or isinstance(data__target__highpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.high_pct must be number', value=data__target__highpct, name='' + (name_prefix or 'data') + '.target.high_pct', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__target__highpct, (int, float, Decimal)) and (not isinstance(data__target__highpct, bool)):
-                        if data__target__highpct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.high_pct must be bigger than 0', value=data__target__highpct, name='' + (name_prefix or 'data') + '.target.high_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                        if data__target__highpct >= 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target.high_pct must be smaller than 100', value=data__target__highpct, name='' + (name_prefix or 'data') + '.target.high_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
-                if data__target_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.target must not contain ' + str(data__target_keys) + ' properties', value=data__target, name='' + (name_prefix or 'data') + '.target', definition={'additionalProperties': False}, rule='additionalProperties')
+            validate___definitions_plan_target(data__target, custom_formats, (name_prefix or 'data') + '.target')
         if 'mixing' in data_keys:
             data_keys.remove('mixing')
             data__mixing = data['mixing']
-            if not isinstance(data__mixing, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing must be object', value=data__mixing, name='' + (name_prefix or 'data') + '.mixing', definition={'type': 'object'}, rule='type')
-            data__mixing_is_dict = isinstance(data__mixing, dict)
-            if data__mixing_is_dict:
-                data__mixing__missing_keys = set(['strong_pct', 'weak_pct', 'closeness_pct']) - data__mixing.keys()
-                if data__mixing__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing must contain ' + (str(sorted(data__mixing__missing_keys)) + ' properties'), value=data__mixing, name='' + (name_prefix or 'data') + '.mixing', definition={'required': ['strong_pct', 'weak_pct', 'closeness_pct']}, rule='required')
-                data__mixing_keys = set(data__mixing.keys())
-                if 'strong_pct' in data__mixing_keys:
-                    data__mixing_keys.remove('strong_pct')
-                    data__mixing__strongpct = data__mixing['strong_pct']
-                    if not isinstance(data__mixing__strongpct, (int, float, Decimal)) or isinstance(data__mixing__strongpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.strong_pct must be number', value=data__mixing__strongpct, name='' + (name_prefix or 'data') + '.mixing.strong_pct', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__mixing__strongpct, (int, float, Decimal)) and (not isinstance(data__mixing__strongpct, bool)):
-                        if data__mixing__strongpct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.strong_pct must be smaller than or equal to 100', value=data__mixing__strongpct, name='' + (name_prefix or 'data') + '.mixing.strong_pct', definition={'maximum': 100}, rule='maximum')
-                        if data__mixing__strongpct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.strong_pct must be bigger than 0', value=data__mixing__strongpct, name='' + (name_prefix or 'data') + '.mixing.strong_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                if 'weak_pct' in data__mixing_keys:
-                    data__mixing_keys.remove('weak_pct')
-                    data__mixing__weakpct = data__mixing['weak_pct']
-                    if not isinstance(data__mixing__weakpct, (int, float, Decimal)) or isinstance(data__mixing__weakpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.weak_pct must be number', value=data__mixing__weakpct, name='' + (name_prefix or 'data') + '.mixing.weak_pct', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__mixing__weakpct, (int, float, Decimal)) and (not isinstance(data__mixing__weakpct, bool)):
-                        if data__mixing__weakpct < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.weak_pct must be bigger than or equal to 0', value=data__mixing__weakpct, name='' + (name_prefix or 'data') + '.mixing.weak_pct', definition={'minimum': 0}, rule='minimum')
-                        if data__mixing__weakpct >= 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.weak_pct must be smaller than 100', value=data__mixing__weakpct, name='' + (name_prefix or 'data') + '.mixing.weak_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
-                if 'closeness_pct' in data__mixing_keys:
-                    data__mixing_keys.remove('closeness_pct')
-                    data__mixing__closenesspct = data__mixing['closeness_pct']
-                    if not isinstance(data__mixing__closenesspct, (int, float, Decimal)) or isinstance(data__mixing__closenesspct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.closeness_pct must be number', value=data__mixing__closenesspct, name='' + (name_prefix or 'data') + '.mixing.closeness_pct', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__mixing__closenesspct, (int, float, Decimal)) and (not isinstance(data__mixing__closenesspct, bool)):
-                        if data__mixing__closenesspct > 10:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.closeness_pct must be smaller than or equal to 10', value=data__mixing__closenesspct, name='' + (name_prefix or 'data') + '.mixing.closeness_pct', definition={'maximum': 10}, rule='maximum')
-                        if data__mixing__closenesspct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing.closeness_pct must be bigger than 0', value=data__mixing__closenesspct, name='' + (name_prefix or 'data') + '.mixing.closeness_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                if data__mixing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.mixing must not contain ' + str(data__mixing_keys) + ' properties', value=data__mixing, name='' + (name_prefix or 'data') + '.mixing', definition={'additionalProperties': False}, rule='additionalProperties')
+            validate___definitions_plan_mixing(data__mixing, custom_formats, (name_prefix or 'data') + '.mixing')
         if 'bucket' in data_keys:
             data_keys.remove('bucket')
             data__bucket = data['bucket']
-            if not isinstance(data__bucket, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket must be object', value=data__bucket, name='' + (name_prefix or 'data') + '.bucket', definition={'type': 'object'}, rule='type')
-            data__bucket_is_dict = isinstance(data__bucket, dict)
-            if data__bucket_is_dict:
-                data__bucket__missing_keys = set(['usable_l', 'water_mark_l', 'jug_mark_l']) - data__bucket.keys()
-                if data__bucket__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket must contain ' + (str(sorted(data__bucket__missing_keys)) + ' properties'), value=data__bucket, name='' + (name_prefix or 'data') + '.bucket', definition={'required': ['usable_l', 'water_mark_l', 'jug_mark_l']}, rule='required')
-                data__bucket_keys = set(data__bucket.keys())
-                if 'usable_l' in data__bucket_keys:
-                    data__bucket_keys.remove('usable_l')
-                    data__bucket__usablel = data__bucket['usable_l']
-                    if not isinstance(data__bucket__usablel, (int, float, Decimal)) or isinstance(data__bucket__usablel, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.usable_l must be number', value=data__bucket__usablel, name='' + (name_prefix or 'data') + '.bucket.usable_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__bucket__usablel, (int, float, Decimal)) and (not isinstance(data__bucket__usablel, bool)):
-                        if data__bucket__usablel < 0.1:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.usable_l must be bigger than or equal to 0.1', value=data__bucket__usablel, name='' + (name_prefix or 'data') + '.bucket.usable_l', definition={'minimum': 0.1}, rule='minimum')
-                        if data__bucket__usablel > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.usable_l must be smaller than or equal to 1000', value=data__bucket__usablel, name='' + (name_prefix or 'data') + '.bucket.usable_l', definition={'maximum': 1000}, rule='maximum')
-                if 'water_mark_l' in data__bucket_keys:
-                    data__bucket_keys.remove('water_mark_l')
-                    data__bucket__watermarkl = data__bucket['water_mark_l']
-                    if not isinstance(data__bucket__watermarkl, (int, float, Decimal)) or isinstance(data__bucket__watermarkl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.water_mark_l must be number', value=data__bucket__watermarkl, name='' + (name_prefix or 'data') + '.bucket.water_mark_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__bucket__watermarkl, (int, float, Decimal)) and (not isinstance(data__bucket__watermarkl, bool)):
-                        if data__bucket__watermarkl < 0.001:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.water_mark_l must be bigger than or equal to 0.001', value=data__bucket__watermarkl, name='' + (name_prefix or 'data') + '.bucket.water_mark_l', definition={'minimum': 0.001}, rule='minimum')
-                        if data__bucket__watermarkl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.water_mark_l must be smaller than or equal to 1000', value=data__bucket__watermarkl, name='' + (name_prefix or 'data') + '.bucket.water_mark_l', definition={'maximum': 1000}, rule='maximum')
-                if 'jug_mark_l' in data__bucket_keys:
-                    data__bucket_keys.remove('jug_mark_l')
-                    data__bucket__jugmarkl = data__bucket['jug_mark_l']
-                    if not isinstance(data__bucket__jugmarkl, (int, float, Decimal)) or isinstance(data__bucket__jugmarkl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.jug_mark_l must be number', value=data__bucket__jugmarkl, name='' + (name_prefix or 'data') + '.bucket.jug_mark_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__bucket__jugmarkl, (int, float, Decimal)) and (not isinstance(data__bucket__jugmarkl, bool)):
-                        if data__bucket__jugmarkl < 0.001:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.jug_mark_l must be bigger than or equal to 0.001', value=data__bucket__jugmarkl, name='' + (name_prefix or 'data') + '.bucket.jug_mark_l', definition={'minimum': 0.001}, rule='minimum')
-                        if data__bucket__jugmarkl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket.jug_mark_l must be smaller than or equal to 1000', value=data__bucket__jugmarkl, name='' + (name_prefix or 'data') + '.bucket.jug_mark_l', definition={'maximum': 1000}, rule='maximum')
-                if data__bucket_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.bucket must not contain ' + str(data__bucket_keys) + ' properties', value=data__bucket, name='' + (name_prefix or 'data') + '.bucket', definition={'additionalProperties': False}, rule='additionalProperties')
+            validate___definitions_plan_bucket(data__bucket, custom_formats, (name_prefix or 'data') + '.bucket')
         if 'draw_off' in data_keys:
             data_keys.remove('draw_off')
             data__drawoff = data['draw_off']
@@ -688,6 +652,611 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be smaller than or equal to 1000', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'maximum': 1000}, rule='maximum')
                 if data__drawoff_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must not contain ' + str(data__drawoff_keys) + ' properties', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'never_above_l' in data_keys:
+            data_keys.remove('never_above_l')
+            data__neverabovel = data['never_above_l']
+            if not isinstance(data__neverabovel, (int, float, Decimal)) or isinstance(data__neverabovel, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be number', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__neverabovel, (int, float, Decimal)) and (not isinstance(data__neverabovel, bool)):
+                if data__neverabovel > 200000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be smaller than or equal to 200000', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'maximum': 200000}, rule='maximum')
+                if data__neverabovel <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be bigger than 0', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+        if 'hidden' in data_keys:
+            data_keys.remove('hidden')
+            data__hidden = data['hidden']
+            if not isinstance(data__hidden, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must be object', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
+            data__hidden_is_dict = isinstance(data__hidden, dict)
+            if data__hidden_is_dict:
+                data__hidden__missing_keys = set(['volume_l', 'strength_pct']) - data__hidden.keys()
+                if data__hidden__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must contain ' + (str(sorted(data__hidden__missing_keys)) + ' properties'), value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
+                data__hidden_keys = set(data__hidden.keys())
+                if 'volume_l' in data__hidden_keys:
+                    data__hidden_keys.remove('volume_l')
+                    data__hidden__volumel = data__hidden['volume_l']
+                    if not isinstance(data__hidden__volumel, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must be object', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'type': 'object'}, rule='type')
+                    data__hidden__volumel_is_dict = isinstance(data__hidden__volumel, dict)
+                    if data__hidden__volumel_is_dict:
+                        data__hidden__volumel__missing_keys = set(['value', 'u']) - data__hidden__volumel.keys()
+                        if data__hidden__volumel__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must contain ' + (str(sorted(data__hidden__volumel__missing_keys)) + ' properties'), value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                        data__hidden__volumel_keys = set(data__hidden__volumel.keys())
+                        if 'value' in data__hidden__volumel_keys:
+                            data__hidden__volumel_keys.remove('value')
+                            data__hidden__volumel__value = data__hidden__volumel['value']
+                            if not isinstance(data__hidden__volumel__value, (int, float, Decimal)) or isinstance(data__hidden__volumel__value, bool):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be number', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'type': 'number'}, rule='type')
+                            if isinstance(data__hidden__volumel__value, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__value, bool)):
+                                if data__hidden__volumel__value < 0:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be bigger than or equal to 0', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                                if data__hidden__volumel__value > 200000:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be smaller than or equal to 200000', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                        if 'u' in data__hidden__volumel_keys:
+                            data__hidden__volumel_keys.remove('u')
+                            data__hidden__volumel__u = data__hidden__volumel['u']
+                            if not isinstance(data__hidden__volumel__u, (int, float, Decimal)) or isinstance(data__hidden__volumel__u, bool):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be number', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'type': 'number'}, rule='type')
+                            if isinstance(data__hidden__volumel__u, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__u, bool)):
+                                if data__hidden__volumel__u < 0:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be bigger than or equal to 0', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                        if data__hidden__volumel_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must not contain ' + str(data__hidden__volumel_keys) + ' properties', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
+                if 'strength_pct' in data__hidden_keys:
+                    data__hidden_keys.remove('strength_pct')
+                    data__hidden__strengthpct = data__hidden['strength_pct']
+                    if not isinstance(data__hidden__strengthpct, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must be object', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'type': 'object'}, rule='type')
+                    data__hidden__strengthpct_is_dict = isinstance(data__hidden__strengthpct, dict)
+                    if data__hidden__strengthpct_is_dict:
+                        data__hidden__strengthpct__missing_keys = set(['value', 'u']) - data__hidden__strengthpct.keys()
+                        if data__hidden__strengthpct__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must contain ' + (str(sorted(data__hidden__strengthpct__missing_keys)) + ' properties'), value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                        data__hidden__strengthpct_keys = set(data__hidden__strengthpct.keys())
+                        if 'value' in data__hidden__strengthpct_keys:
+                            data__hidden__strengthpct_keys.remove('value')
+                            data__hidden__strengthpct__value = data__hidden__strengthpct['value']
+                            if not isinstance(data__hidden__strengthpct__value, (int, float, Decimal)) or isinstance(data__hidden__strengthpct__value, bool):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be number', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'type': 'number'}, rule='type')
+                            if isinstance(data__hidden__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__value, bool)):
+                                if data__hidden__strengthpct__value < 0:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be bigger than or equal to 0', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                if data__hidden__strengthpct__value >= 40:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be smaller than 40', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                        if 'u' in data__hidden__strengthpct_keys:
+                            data__hidden__strengthpct_keys.remove('u')
+                            data__hidden__strengthpct__u = data__hidden__strengthpct['u']
+                            if not isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) or isinstance(data__hidden__strengthpct__u, bool):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be number', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'type': 'number'}, rule='type')
+                            if isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__u, bool)):
+                                if data__hidden__strengthpct__u < 0:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be bigger than or equal to 0', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                        if data__hidden__strengthpct_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must not contain ' + str(data__hidden__strengthpct_keys) + ' properties', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
+                if data__hidden_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must not contain ' + str(data__hidden_keys) + ' properties', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'pail' in data_keys:
+            data_keys.remove('pail')
+            data__pail = data['pail']
+            if not isinstance(data__pail, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must be object', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'type': 'object'}, rule='type')
+            data__pail_is_dict = isinstance(data__pail, dict)
+            if data__pail_is_dict:
+                data__pail__missing_keys = set([]) - data__pail.keys()
+                if data__pail__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must contain ' + (str(sorted(data__pail__missing_keys)) + ' properties'), value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'required': []}, rule='required')
+                data__pail_keys = set(data__pail.keys())
+                if 'first_mark_l' in data__pail_keys:
+                    data__pail_keys.remove('first_mark_l')
+                    data__pail__firstmarkl = data__pail['first_mark_l']
+                    if not isinstance(data__pail__firstmarkl, (int, float, Decimal)) or isinstance(data__pail__firstmarkl, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be number', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__pail__firstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__firstmarkl, bool)):
+                        if data__pail__firstmarkl < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be bigger than or equal to 0', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'minimum': 0}, rule='minimum')
+                        if data__pail__firstmarkl > 1000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be smaller than or equal to 1000', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'maximum': 1000}, rule='maximum')
+                if 'jug_first_mark_l' in data__pail_keys:
+                    data__pail_keys.remove('jug_first_mark_l')
+                    data__pail__jugfirstmarkl = data__pail['jug_first_mark_l']
+                    if not isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__pail__jugfirstmarkl, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be number', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__jugfirstmarkl, bool)):
+                        if data__pail__jugfirstmarkl < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be bigger than or equal to 0', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
+                        if data__pail__jugfirstmarkl > 1000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be smaller than or equal to 1000', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
+                if 'jug_max_l' in data__pail_keys:
+                    data__pail_keys.remove('jug_max_l')
+                    data__pail__jugmaxl = data__pail['jug_max_l']
+                    if not isinstance(data__pail__jugmaxl, (int, float, Decimal)) or isinstance(data__pail__jugmaxl, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be number', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__pail__jugmaxl, (int, float, Decimal)) and (not isinstance(data__pail__jugmaxl, bool)):
+                        if data__pail__jugmaxl > 1000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be smaller than or equal to 1000', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'maximum': 1000}, rule='maximum')
+                        if data__pail__jugmaxl <= 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be bigger than 0', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if 'measure_by' in data__pail_keys:
+                    data__pail_keys.remove('measure_by')
+                    data__pail__measureby = data__pail['measure_by']
+                    if not isinstance(data__pail__measureby, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.measure_by must be string', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'type': 'string'}, rule='type')
+                    if not (isinstance(data__pail__measureby, str) and data__pail__measureby == 'jug' or (isinstance(data__pail__measureby, str) and data__pail__measureby == 'pail')):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + ".pail.measure_by must be one of ['jug', 'pail']", value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
+                if data__pail_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must not contain ' + str(data__pail_keys) + ' properties', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'effort' in data_keys:
+            data_keys.remove('effort')
+            data__effort = data['effort']
+            if not isinstance(data__effort, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must be object', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'type': 'object'}, rule='type')
+            data__effort_is_dict = isinstance(data__effort, dict)
+            if data__effort_is_dict:
+                data__effort__missing_keys = set([]) - data__effort.keys()
+                if data__effort__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must contain ' + (str(sorted(data__effort__missing_keys)) + ' properties'), value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'required': []}, rule='required')
+                data__effort_keys = set(data__effort.keys())
+                if 'most_buckets' in data__effort_keys:
+                    data__effort_keys.remove('most_buckets')
+                    data__effort__mostbuckets = data__effort['most_buckets']
+                    if not isinstance(data__effort__mostbuckets, int) and (not (isinstance(data__effort__mostbuckets, float) and data__effort__mostbuckets.is_integer())) or isinstance(data__effort__mostbuckets, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be integer', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'type': 'integer'}, rule='type')
+                    if isinstance(data__effort__mostbuckets, (int, float, Decimal)) and (not isinstance(data__effort__mostbuckets, bool)):
+                        if data__effort__mostbuckets < 1:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be bigger than or equal to 1', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'minimum': 1}, rule='minimum')
+                        if data__effort__mostbuckets > 10000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be smaller than or equal to 10000', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'maximum': 10000}, rule='maximum')
+                if 'heaviest_kg' in data__effort_keys:
+                    data__effort_keys.remove('heaviest_kg')
+                    data__effort__heaviestkg = data__effort['heaviest_kg']
+                    if not isinstance(data__effort__heaviestkg, (int, float, Decimal)) or isinstance(data__effort__heaviestkg, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be number', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__effort__heaviestkg, (int, float, Decimal)) and (not isinstance(data__effort__heaviestkg, bool)):
+                        if data__effort__heaviestkg > 100:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be smaller than or equal to 100', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'maximum': 100}, rule='maximum')
+                        if data__effort__heaviestkg <= 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be bigger than 0', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if data__effort_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must not contain ' + str(data__effort_keys) + ' properties', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            if not isinstance(data__unit, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must be object', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'type': 'object'}, rule='type')
+            data__unit_is_dict = isinstance(data__unit, dict)
+            if data__unit_is_dict:
+                data__unit__missing_keys = set(['lowest_pct', 'highest_pct', 'step_pct']) - data__unit.keys()
+                if data__unit__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must contain ' + (str(sorted(data__unit__missing_keys)) + ' properties'), value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'required': ['lowest_pct', 'highest_pct', 'step_pct']}, rule='required')
+                data__unit_keys = set(data__unit.keys())
+                if 'lowest_pct' in data__unit_keys:
+                    data__unit_keys.remove('lowest_pct')
+                    data__unit__lowestpct = data__unit['lowest_pct']
+                    if not isinstance(data__unit__lowestpct, (int, float, Decimal)) or isinstance(data__unit__lowestpct, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be number', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__unit__lowestpct, (int, float, Decimal)) and (not isinstance(data__unit__lowestpct, bool)):
+                        if data__unit__lowestpct < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be bigger than or equal to 0', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'minimum': 0}, rule='minimum')
+                        if data__unit__lowestpct > 100:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be smaller than or equal to 100', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'maximum': 100}, rule='maximum')
+                if 'highest_pct' in data__unit_keys:
+                    data__unit_keys.remove('highest_pct')
+                    data__unit__highestpct = data__unit['highest_pct']
+                    if not isinstance(data__unit__highestpct, (int, float, Decimal)) or isinstance(data__unit__highestpct, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be number', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__unit__highestpct, (int, float, Decimal)) and (not isinstance(data__unit__highestpct, bool)):
+                        if data__unit__highestpct > 100:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be smaller than or equal to 100', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'maximum': 100}, rule='maximum')
+                        if data__unit__highestpct <= 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be bigger than 0', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if 'step_pct' in data__unit_keys:
+                    data__unit_keys.remove('step_pct')
+                    data__unit__steppct = data__unit['step_pct']
+                    if not isinstance(data__unit__steppct, (int, float, Decimal)) or isinstance(data__unit__steppct, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be number', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__unit__steppct, (int, float, Decimal)) and (not isinstance(data__unit__steppct, bool)):
+                        if data__unit__steppct < 0.01:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be bigger than or equal to 0.01', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'minimum': 0.01}, rule='minimum')
+                        if data__unit__steppct > 100:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be smaller than or equal to 100', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'maximum': 100}, rule='maximum')
+                if data__unit_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must not contain ' + str(data__unit_keys) + ' properties', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'stock' in data_keys:
+            data_keys.remove('stock')
+            data__stock = data['stock']
+            if not isinstance(data__stock, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must be object', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'type': 'object'}, rule='type')
+            data__stock_is_dict = isinstance(data__stock, dict)
+            if data__stock_is_dict:
+                data__stock__missing_keys = set([]) - data__stock.keys()
+                if data__stock__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must contain ' + (str(sorted(data__stock__missing_keys)) + ' properties'), value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'required': []}, rule='required')
+                data__stock_keys = set(data__stock.keys())
+                if 'concentrate_l' in data__stock_keys:
+                    data__stock_keys.remove('concentrate_l')
+                    data__stock__concentratel = data__stock['concentrate_l']
+                    if not isinstance(data__stock__concentratel, (int, float, Decimal)) or isinstance(data__stock__concentratel, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be number', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__stock__concentratel, (int, float, Decimal)) and (not isinstance(data__stock__concentratel, bool)):
+                        if data__stock__concentratel < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be bigger than or equal to 0', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'minimum': 0}, rule='minimum')
+                        if data__stock__concentratel > 200000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be smaller than or equal to 200000', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'maximum': 200000}, rule='maximum')
+                if 'water_l' in data__stock_keys:
+                    data__stock_keys.remove('water_l')
+                    data__stock__waterl = data__stock['water_l']
+                    if not isinstance(data__stock__waterl, (int, float, Decimal)) or isinstance(data__stock__waterl, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be number', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__stock__waterl, (int, float, Decimal)) and (not isinstance(data__stock__waterl, bool)):
+                        if data__stock__waterl < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be bigger than or equal to 0', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'minimum': 0}, rule='minimum')
+                        if data__stock__waterl > 200000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be smaller than or equal to 200000', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'maximum': 200000}, rule='maximum')
+                if 'ready_mixes' in data__stock_keys:
+                    data__stock_keys.remove('ready_mixes')
+                    data__stock__readymixes = data__stock['ready_mixes']
+                    if not isinstance(data__stock__readymixes, (list, tuple)):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes must be array', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'type': 'array'}, rule='type')
+                    data__stock__readymixes_is_list = isinstance(data__stock__readymixes, (list, tuple))
+                    if data__stock__readymixes_is_list:
+                        data__stock__readymixes_len = len(data__stock__readymixes)
+                        if data__stock__readymixes_len > 20:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes must contain less than or equal to 20 items', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'maxItems': 20}, rule='maxItems')
+                        for data__stock__readymixes_x, data__stock__readymixes_item in enumerate(data__stock__readymixes):
+                            if not isinstance(data__stock__readymixes_item, dict):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must be object', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                            data__stock__readymixes_item_is_dict = isinstance(data__stock__readymixes_item, dict)
+                            if data__stock__readymixes_item_is_dict:
+                                data__stock__readymixes_item__missing_keys = set(['strength_pct', 'volume_l']) - data__stock__readymixes_item.keys()
+                                if data__stock__readymixes_item__missing_keys:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__stock__readymixes_item__missing_keys)) + ' properties'), value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'required': ['strength_pct', 'volume_l']}, rule='required')
+                                data__stock__readymixes_item_keys = set(data__stock__readymixes_item.keys())
+                                if 'strength_pct' in data__stock__readymixes_item_keys:
+                                    data__stock__readymixes_item_keys.remove('strength_pct')
+                                    data__stock__readymixes_item__strengthpct = data__stock__readymixes_item['strength_pct']
+                                    if not isinstance(data__stock__readymixes_item__strengthpct, (int, float, Decimal)) or isinstance(data__stock__readymixes_item__strengthpct, bool):
+                                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be number', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
+                                    if isinstance(data__stock__readymixes_item__strengthpct, (int, float, Decimal)) and (not isinstance(data__stock__readymixes_item__strengthpct, bool)):
+                                        if data__stock__readymixes_item__strengthpct < 0:
+                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be bigger than or equal to 0', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
+                                        if data__stock__readymixes_item__strengthpct > 100:
+                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be smaller than or equal to 100', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'maximum': 100}, rule='maximum')
+                                if 'volume_l' in data__stock__readymixes_item_keys:
+                                    data__stock__readymixes_item_keys.remove('volume_l')
+                                    data__stock__readymixes_item__volumel = data__stock__readymixes_item['volume_l']
+                                    if not isinstance(data__stock__readymixes_item__volumel, (int, float, Decimal)) or isinstance(data__stock__readymixes_item__volumel, bool):
+                                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be number', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
+                                    if isinstance(data__stock__readymixes_item__volumel, (int, float, Decimal)) and (not isinstance(data__stock__readymixes_item__volumel, bool)):
+                                        if data__stock__readymixes_item__volumel < 0:
+                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be bigger than or equal to 0', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
+                                        if data__stock__readymixes_item__volumel > 200000:
+                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be smaller than or equal to 200000', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'maximum': 200000}, rule='maximum')
+                                if data__stock__readymixes_item_keys:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must not contain ' + str(data__stock__readymixes_item_keys) + ' properties', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+                if data__stock_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must not contain ' + str(data__stock_keys) + ' properties', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'own_fluid' in data_keys:
+            data_keys.remove('own_fluid')
+            data__ownfluid = data['own_fluid']
+            if not isinstance(data__ownfluid, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must be object', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'object'}, rule='type')
+            data__ownfluid_is_dict = isinstance(data__ownfluid, dict)
+            if data__ownfluid_is_dict:
+                data__ownfluid__missing_keys = set(['allowed']) - data__ownfluid.keys()
+                if data__ownfluid__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must contain ' + (str(sorted(data__ownfluid__missing_keys)) + ' properties'), value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'required': ['allowed']}, rule='required')
+                data__ownfluid_keys = set(data__ownfluid.keys())
+                if 'allowed' in data__ownfluid_keys:
+                    data__ownfluid_keys.remove('allowed')
+                    data__ownfluid__allowed = data__ownfluid['allowed']
+                    if not isinstance(data__ownfluid__allowed, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid.allowed must be boolean', value=data__ownfluid__allowed, name='' + (name_prefix or 'data') + '.own_fluid.allowed', definition={'type': 'boolean'}, rule='type')
+                if data__ownfluid_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must not contain ' + str(data__ownfluid_keys) + ' properties', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'losses' in data_keys:
+            data_keys.remove('losses')
+            data__losses = data['losses']
+            if not isinstance(data__losses, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must be object', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'type': 'object'}, rule='type')
+            data__losses_is_dict = isinstance(data__losses, dict)
+            if data__losses_is_dict:
+                data__losses__missing_keys = set(['carry_out_l_d']) - data__losses.keys()
+                if data__losses__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must contain ' + (str(sorted(data__losses__missing_keys)) + ' properties'), value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'required': ['carry_out_l_d']}, rule='required')
+                data__losses_keys = set(data__losses.keys())
+                if 'carry_out_l_d' in data__losses_keys:
+                    data__losses_keys.remove('carry_out_l_d')
+                    data__losses__carryoutld = data__losses['carry_out_l_d']
+                    if not isinstance(data__losses__carryoutld, (int, float, Decimal)) or isinstance(data__losses__carryoutld, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be number', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__losses__carryoutld, (int, float, Decimal)) and (not isinstance(data__losses__carryoutld, bool)):
+                        if data__losses__carryoutld > 200000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be smaller than or equal to 200000', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'maximum': 200000}, rule='maximum')
+                        if data__losses__carryoutld <= 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be bigger than 0', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if data__losses_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must not contain ' + str(data__losses_keys) + ' properties', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'density_kg_l' in data_keys:
+            data_keys.remove('density_kg_l')
+            data__densitykgl = data['density_kg_l']
+            if not isinstance(data__densitykgl, (int, float, Decimal)) or isinstance(data__densitykgl, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be number', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__densitykgl, (int, float, Decimal)) and (not isinstance(data__densitykgl, bool)):
+                if data__densitykgl < 0.5:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be bigger than or equal to 0.5', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
+                if data__densitykgl > 2:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be smaller than or equal to 2', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_bucket(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['usable_l', 'water_mark_l', 'jug_mark_l']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable_l', 'water_mark_l', 'jug_mark_l']}, rule='required')
+        data_keys = set(data.keys())
+        if 'usable_l' in data_keys:
+            data_keys.remove('usable_l')
+            data__usablel = data['usable_l']
+            if not isinstance(data__usablel, (int, float, Decimal)) or isinstance(data__usablel, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be number', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__usablel, (int, float, Decimal)) and (not isinstance(data__usablel, bool)):
+                if data__usablel < 0.1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be bigger than or equal to 0.1', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'minimum': 0.1}, rule='minimum')
+                if data__usablel > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be smaller than or equal to 1000', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'maximum': 1000}, rule='maximum')
+        if 'water_mark_l' in data_keys:
+            data_keys.remove('water_mark_l')
+            data__watermarkl = data['water_mark_l']
+            if not isinstance(data__watermarkl, (int, float, Decimal)) or isinstance(data__watermarkl, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be number', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__watermarkl, (int, float, Decimal)) and (not isinstance(data__watermarkl, bool)):
+                if data__watermarkl < 0.001:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be bigger than or equal to 0.001', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'minimum': 0.001}, rule='minimum')
+                if data__watermarkl > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be smaller than or equal to 1000', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'maximum': 1000}, rule='maximum')
+        if 'jug_mark_l' in data_keys:
+            data_keys.remove('jug_mark_l')
+            data__jugmarkl = data['jug_mark_l']
+            if not isinstance(data__jugmarkl, (int, float, Decimal)) or isinstance(data__jugmarkl, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be number', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__jugmarkl, (int, float, Decimal)) and (not isinstance(data__jugmarkl, bool)):
+                if data__jugmarkl < 0.001:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be bigger than or equal to 0.001', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'minimum': 0.001}, rule='minimum')
+                if data__jugmarkl > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be smaller than or equal to 1000', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'maximum': 1000}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_mixing(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['strong_pct', 'weak_pct', 'closeness_pct']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong_pct', 'weak_pct', 'closeness_pct']}, rule='required')
+        data_keys = set(data.keys())
+        if 'strong_pct' in data_keys:
+            data_keys.remove('strong_pct')
+            data__strongpct = data['strong_pct']
+            if not isinstance(data__strongpct, (int, float, Decimal)) or isinstance(data__strongpct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be number', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__strongpct, (int, float, Decimal)) and (not isinstance(data__strongpct, bool)):
+                if data__strongpct > 100:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be smaller than or equal to 100', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'maximum': 100}, rule='maximum')
+                if data__strongpct <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be bigger than 0', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+        if 'weak_pct' in data_keys:
+            data_keys.remove('weak_pct')
+            data__weakpct = data['weak_pct']
+            if not isinstance(data__weakpct, (int, float, Decimal)) or isinstance(data__weakpct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be number', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__weakpct, (int, float, Decimal)) and (not isinstance(data__weakpct, bool)):
+                if data__weakpct < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be bigger than or equal to 0', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'minimum': 0}, rule='minimum')
+                if data__weakpct >= 100:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be smaller than 100', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+        if 'closeness_pct' in data_keys:
+            data_keys.remove('closeness_pct')
+            data__closenesspct = data['closeness_pct']
+            if not isinstance(data__closenesspct, (int, float, Decimal)) or isinstance(data__closenesspct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be number', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__closenesspct, (int, float, Decimal)) and (not isinstance(data__closenesspct, bool)):
+                if data__closenesspct > 10:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be smaller than or equal to 10', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'maximum': 10}, rule='maximum')
+                if data__closenesspct <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be bigger than 0', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_target(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['low_pct', 'aim_pct', 'high_pct']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low_pct', 'aim_pct', 'high_pct']}, rule='required')
+        data_keys = set(data.keys())
+        if 'low_pct' in data_keys:
+            data_keys.remove('low_pct')
+            data__lowpct = data['low_pct']
+            if not isinstance(data__lowpct, (int, float, Decimal)) or isinstance(data__lowpct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be number', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__lowpct, (int, float, Decimal)) and (not isinstance(data__lowpct, bool)):
+                if data__lowpct <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be bigger than 0', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if data__lowpct >= 100:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be smaller than 100', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+        if 'aim_pct' in data_keys:
+            data_keys.remove('aim_pct')
+            data__aimpct = data['aim_pct']
+            if not isinstance(data__aimpct, (int, float, Decimal)) or isinstance(data__aimpct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be number', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__aimpct, (int, float, Decimal)) and (not isinstance(data__aimpct, bool)):
+                if data__aimpct <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be bigger than 0', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if data__aimpct >= 100:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be smaller than 100', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+        if 'high_pct' in data_keys:
+            data_keys.remove('high_pct')
+            data__highpct = data['high_pct']
+            if not isinstance(data__highpct, (int, float, Decimal)) or isinstance(data__highpct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be number', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__highpct, (int, float, Decimal)) and (not isinstance(data__highpct, bool)):
+                if data__highpct <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be bigger than 0', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                if data__highpct >= 100:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be smaller than 100', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']}, rule='required')
+        data_keys = set(data.keys())
+        if 'volume_l' in data_keys:
+            data_keys.remove('volume_l')
+            data__volumel = data['volume_l']
+            if not isinstance(data__volumel, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must be object', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'type': 'object'}, rule='type')
+            data__volumel_is_dict = isinstance(data__volumel, dict)
+            if data__volumel_is_dict:
+                data__volumel__missing_keys = set(['value', 'u']) - data__volumel.keys()
+                if data__volumel__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must contain ' + (str(sorted(data__volumel__missing_keys)) + ' properties'), value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                data__volumel_keys = set(data__volumel.keys())
+                if 'value' in data__volumel_keys:
+                    data__volumel_keys.remove('value')
+                    data__volumel__value = data__volumel['value']
+                    if not isinstance(data__volumel__value, (int, float, Decimal)) or isinstance(data__volumel__value, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be number', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__volumel__value, (int, float, Decimal)) and (not isinstance(data__volumel__value, bool)):
+                        if data__volumel__value < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be bigger than or equal to 0', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                        if data__volumel__value > 200000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be smaller than or equal to 200000', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                if 'u' in data__volumel_keys:
+                    data__volumel_keys.remove('u')
+                    data__volumel__u = data__volumel['u']
+                    if not isinstance(data__volumel__u, (int, float, Decimal)) or isinstance(data__volumel__u, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be number', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__volumel__u, (int, float, Decimal)) and (not isinstance(data__volumel__u, bool)):
+                        if data__volumel__u < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be bigger than or equal to 0', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                if data__volumel_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must not contain ' + str(data__volumel_keys) + ' properties', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'fill_to_l' in data_keys:
+            data_keys.remove('fill_to_l')
+            data__filltol = data['fill_to_l']
+            if not isinstance(data__filltol, (int, float, Decimal)) or isinstance(data__filltol, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be number', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__filltol, (int, float, Decimal)) and (not isinstance(data__filltol, bool)):
+                if data__filltol > 200000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be smaller than or equal to 200000', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
+                if data__filltol <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be bigger than 0', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+        if 'usual_pct' in data_keys:
+            data_keys.remove('usual_pct')
+            data__usualpct = data['usual_pct']
+            if not isinstance(data__usualpct, (int, float, Decimal)) or isinstance(data__usualpct, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be number', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'type': 'number'}, rule='type')
+            if isinstance(data__usualpct, (int, float, Decimal)) and (not isinstance(data__usualpct, bool)):
+                if data__usualpct < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be bigger than or equal to 0', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'minimum': 0}, rule='minimum')
+                if data__usualpct > 100:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be smaller than or equal to 100', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'maximum': 100}, rule='maximum')
+        if 'target' in data_keys:
+            data_keys.remove('target')
+            data__target = data['target']
+            validate___definitions_plan_target(data__target, custom_formats, (name_prefix or 'data') + '.target')
+        if 'mixing' in data_keys:
+            data_keys.remove('mixing')
+            data__mixing = data['mixing']
+            validate___definitions_plan_mixing(data__mixing, custom_formats, (name_prefix or 'data') + '.mixing')
+        if 'bucket' in data_keys:
+            data_keys.remove('bucket')
+            data__bucket = data['bucket']
+            validate___definitions_plan_bucket(data__bucket, custom_formats, (name_prefix or 'data') + '.bucket')
+        if 'last' in data_keys:
+            data_keys.remove('last')
+            data__last = data['last']
+            if not isinstance(data__last, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must be object', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+            data__last_is_dict = isinstance(data__last, dict)
+            if data__last_is_dict:
+                data__last__missing_keys = set(['strength_pct', 'age_d', 'drift_pct_d']) - data__last.keys()
+                if data__last__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must contain ' + (str(sorted(data__last__missing_keys)) + ' properties'), value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['strength_pct', 'age_d', 'drift_pct_d']}, rule='required')
+                data__last_keys = set(data__last.keys())
+                if 'strength_pct' in data__last_keys:
+                    data__last_keys.remove('strength_pct')
+                    data__last__strengthpct = data__last['strength_pct']
+                    if not isinstance(data__last__strengthpct, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must be object', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'type': 'object'}, rule='type')
+                    data__last__strengthpct_is_dict = isinstance(data__last__strengthpct, dict)
+                    if data__last__strengthpct_is_dict:
+                        data__last__strengthpct__missing_keys = set(['value', 'u']) - data__last__strengthpct.keys()
+                        if data__last__strengthpct__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must contain ' + (str(sorted(data__last__strengthpct__missing_keys)) + ' properties'), value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                        data__last__strengthpct_keys = set(data__last__strengthpct.keys())
+                        if 'value' in data__last__strengthpct_keys:
+                            data__last__strengthpct_keys.remove('value')
+                            data__last__strengthpct__value = data__last__strengthpct['value']
+                            if not isinstance(data__last__strengthpct__value, (int, float, Decimal)) or isinstance(data__last__strengthpct__value, bool):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be number', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'type': 'number'}, rule='type')
+                            if isinstance(data__last__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__value, bool)):
+                                if data__last__strengthpct__value < 0:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be bigger than or equal to 0', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                if data__last__strengthpct__value >= 40:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be smaller than 40', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                        if 'u' in data__last__strengthpct_keys:
+                            data__last__strengthpct_keys.remove('u')
+                            data__last__strengthpct__u = data__last__strengthpct['u']
+                            if not isinstance(data__last__strengthpct__u, (int, float, Decimal)) or isinstance(data__last__strengthpct__u, bool):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be number', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'type': 'number'}, rule='type')
+                            if isinstance(data__last__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__u, bool)):
+                                if data__last__strengthpct__u < 0:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be bigger than or equal to 0', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                        if data__last__strengthpct_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must not contain ' + str(data__last__strengthpct_keys) + ' properties', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
+                if 'age_d' in data__last_keys:
+                    data__last_keys.remove('age_d')
+                    data__last__aged = data__last['age_d']
+                    if not isinstance(data__last__aged, (int, float, Decimal)) or isinstance(data__last__aged, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be number', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__last__aged, (int, float, Decimal)) and (not isinstance(data__last__aged, bool)):
+                        if data__last__aged < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be bigger than or equal to 0', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'minimum': 0}, rule='minimum')
+                        if data__last__aged > 3650:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be smaller than or equal to 3650', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'maximum': 3650}, rule='maximum')
+                if 'drift_pct_d' in data__last_keys:
+                    data__last_keys.remove('drift_pct_d')
+                    data__last__driftpctd = data__last['drift_pct_d']
+                    if not isinstance(data__last__driftpctd, (int, float, Decimal)) or isinstance(data__last__driftpctd, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be number', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__last__driftpctd, (int, float, Decimal)) and (not isinstance(data__last__driftpctd, bool)):
+                        if data__last__driftpctd < 0:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be bigger than or equal to 0', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'minimum': 0}, rule='minimum')
+                        if data__last__driftpctd > 40:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be smaller than or equal to 40', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
+                if data__last_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -721,6 +1290,10 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             data_keys.remove('fill_to_depth')
             data__filltodepth = data['fill_to_depth']
             validate___definitions_typed(data__filltodepth, custom_formats, (name_prefix or 'data') + '.fill_to_depth')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -879,6 +1452,7 @@ VALIDATORS = {
     "assess_sump_body": validate___definitions_assess_sump_body,
     "describe_body": validate___definitions_describe_body,
     "plan_check_body": validate___definitions_plan_check_body,
+    "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,

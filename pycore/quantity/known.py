@@ -80,5 +80,34 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "chance_in_band": Known(unit="1", typed=False, minimum=0, maximum=1),
         "u": Known(unit="as its value", typed=False, minimum=0),
         "minutes": Known(unit="min", typed=False, minimum=0),
+        "carry_out_l_d": Known(
+            unit="L", typed=True, maximum=200000, above=0, usual_low=0.1, usual_high=60
+        ),
+        "first_mark_l": Known(
+            unit="L", typed=True, minimum=0, maximum=1000, usual_low=0, usual_high=5
+        ),
+        "jug_first_mark_l": Known(
+            unit="L", typed=True, minimum=0, maximum=1000, usual_low=0, usual_high=1
+        ),
+        "jug_max_l": Known(
+            unit="L", typed=True, maximum=1000, above=0, usual_low=0.2, usual_high=5
+        ),
+        "concentrate_at_hand_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
+        "never_above_mm": Known(unit="mm", typed=True, maximum=6000, above=0),
+        "never_above_l": Known(unit="L", typed=False, minimum=0),
+        "run_l": Known(unit="L", typed=False, minimum=0),
+        "level_l": Known(unit="L", typed=False, minimum=0),
+        "setting_pct": Known(unit="%", typed=False, minimum=0),
+        "lowest_pct": Known(unit="%", typed=False, minimum=0),
+        "highest_pct": Known(unit="%", typed=False, minimum=0),
+        "step_pct": Known(unit="%", typed=False, minimum=0),
+        "usual_pct": Known(unit="%", typed=False, minimum=0),
+        "drift_pct_d": Known(unit="%", typed=False, minimum=0),
+        "age_d": Known(unit="d", typed=False, minimum=0),
+        "days": Known(unit="d", typed=False, minimum=0),
+        "density_kg_l": Known(unit="kg/L", typed=False, minimum=0),
+        "heaviest_kg": Known(unit="kg", typed=False, minimum=0),
+        "most_buckets": Known(unit="1", typed=False, minimum=0),
+        "fluid_l": Known(unit="L", typed=False, minimum=0),
     }
 )

@@ -48,6 +48,12 @@ class Space:
     room_l: float
     least_l: float
 
+    @classmethod
+    def of(cls, ask: PlanRequest) -> Space:
+        """The room up to the mark that is filled to, less one water mark and one jug mark."""
+        room_l = ask.fill_to_l - ask.sump.volume_l.value
+        return cls(ask, room_l, room_l - ask.bucket.water_mark_l - ask.bucket.jug_mark_l)
+
     @property
     def usable_l(self) -> float:
         """What one bucket holds at the most, L."""
@@ -76,16 +82,30 @@ class Space:
         least = (least_l - water_l) / bucket.jug_mark_l
         return max(weakest, ceil_marks(least)), floor_marks(most)
 
+    @property
+    def first_water(self) -> int:
+        """The lowest mark of the pail, in marks; 1 when it has all of them."""
+        first_l = (self.ask.pail and self.ask.pail.first_mark_l) or 0.0
+        return max(1, ceil_marks(first_l / self.ask.bucket.water_mark_l))
+
     def water_range(self, least_l: float, most_l: float) -> range:
         """Water marks worth trying for a bucket whose total lies between two limits."""
         mix, mark_l = self.ask.mixing, self.ask.bucket.water_mark_l
         high = floor_marks(min(most_l, self.usable_l) / mark_l)
-        low = max(1, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l))
+        low = max(self.first_water, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l))
         if high - low >= _MOST_TRIED:
             middle = round(min(most_l, self.usable_l) * (1 - self.wanted_pct() / 100) / mark_l)
             low = max(low, min(middle, high) - _MOST_TRIED // 2)
             high = min(high, low + _MOST_TRIED)
         return range(low, high + 1)
+
+    def can_pour(self) -> bool:
+        """Whether the smallest bucket that may be poured still fits."""
+        if self.room_l <= 0:
+            return False
+        waters = self.water_range(0.0, self.room_l)
+        ranges = (self.jug_range(water, 0.0, self.room_l) for water in waters)
+        return any(low <= high for low, high in ranges)
 
     def wanted_pct(self) -> float:
         """Strength of the fill that lands on the aim, kept inside what may be mixed."""
@@ -95,6 +115,25 @@ class Space:
         missing = sump.volume_l.value * (self.ask.target.aim_pct - sump.strength_pct.value)
         wanted = self.ask.target.aim_pct + missing / self.room_l
         return min(max(wanted, mix.weak_pct), mix.strong_pct)
+
+    @property
+    def first_jug(self) -> int:
+        """The lowest mark of the jug, in marks; 1 when it has all of them."""
+        pail, mark_l = self.ask.pail, self.ask.bucket.jug_mark_l
+        first_l = (pail and pail.jug_first_mark_l) or 0.0
+        return max(1, ceil_marks(first_l / mark_l))
+
+    def jugs_near(self, wanted: float, low: int, high: int) -> list[int]:
+        """Jug marks on both sides of a wanted number, inside low to high, that a jug can show.
+
+        A jug shows nothing below its first mark, so between none and that mark there is nothing.
+        """
+        first = self.first_jug
+        near = set(nearest_two(wanted, low, high))
+        hidden = {jug for jug in near if 0 < jug < first}
+        if hidden:
+            near = (near - hidden) | {jug for jug in (0, first) if low <= jug <= high}
+        return sorted(near)
 
     def jug_for_aim(self, water: int) -> float:
         """Jug marks, not rounded, that bring the sump plus so many water marks to the aim."""

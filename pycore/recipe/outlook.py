@@ -7,6 +7,7 @@ from typing import Any
 
 from pycore.quantity.measured import Measured, chance_between, result, shares, variable
 from pycore.recipe.marks import Space
+from pycore.recipe.pours import Pour, Totals
 from pycore.recipe.request import PlanRequest
 
 # Relative standard uncertainty of what a marked pail or jug holds; the same vessel's error is
@@ -32,8 +33,13 @@ MOST_BUCKETS = 12
 MOST_CARRIED_L = 120.0
 LARGE_CHANGE_PCT = 3.0
 
-# First order is no longer good enough when the volume in the denominator is this uncertain.
-ROUGH_U_SHARE = 0.15
+# First order is no longer good enough when the volume in the denominator is this uncertain, or
+# when the volume now, which cannot be below 0, is less than so many of its own standard
+# uncertainties and brings more than this share of the result's variance (limits
+# found by Monte Carlo so that u is within 5 %, tests/properties/chance.py).
+ROUGH_U_SHARE = 0.10
+CUT_OFF_K = 2.0
+CUT_OFF_SHARE = 0.05
 
 
 @dataclass(frozen=True)
@@ -55,13 +61,17 @@ class Share:
     share: float
 
 
-def bucket_weight_kg(water_l: float, concentrate_l: float) -> float:
+def bucket_weight_kg(
+    water_l: float, concentrate_l: float, density_kg_l: float | None = None
+) -> float:
     """Weight of a filled bucket with its pail, kg, to about half a kilogram.
+
+    density_kg_l is the concentrate's; without it 1.0 is taken.
 
     >>> round(bucket_weight_kg(8.5, 1.5), 1)
     11.0
     """
-    return PAIL_KG + WATER_KG_L * water_l + CONCENTRATE_KG_L * concentrate_l
+    return PAIL_KG + WATER_KG_L * water_l + (density_kg_l or CONCENTRATE_KG_L) * concentrate_l
 
 
 def _strength(ask: PlanRequest, water_l: float, concentrate_l: float) -> Any:
@@ -123,35 +133,55 @@ def reach_pct(space: Space) -> tuple[float, float]:
     return weakest, (held + room_l * mix.strong_pct) / total_l
 
 
+def _about_sureness(ask: PlanRequest, poured: bool, final: Final, parts: list[Share]) -> list[str]:
+    volume_share = sum(part.share for part in parts if part.input == "volume")
+    volume = ask.sump.volume_l
+    unsure = volume.u > ROUGH_U_SHARE * final.volume_l
+    cut_off = volume.value < CUT_OFF_K * volume.u and volume_share > CUT_OFF_SHARE
+    said = {
+        "rough": poured and final.volume_l > 0 and (unsure or cut_off),
+        "sensitive_to_dip": volume_share > 0.5 and final.strength_pct.u > ask.mixing.closeness_pct,
+    }
+    return [code for code, holds in said.items() if holds]
+
+
 def cautions(
     space: Space,
     verdict: str,
-    amounts_l: list[tuple[int, float, float]],
+    pours: list[Pour],
+    totals: Totals,
+    draw_off_l: float,
     final: Final,
     parts: list[Share],
 ) -> list[str]:
     """Codes of what to say beside the recipe, the most important first."""
     ask = space.ask
-    buckets = sum(count for count, _, _ in amounts_l)
-    water_l = sum(count * water for count, water, _ in amounts_l)
-    concentrate_l = sum(count * concentrate for count, _, concentrate in amounts_l)
-    heaviest_kg = max((bucket_weight_kg(w, c) for _, w, c in amounts_l), default=0.0)
+    effort = ask.effort
+    heavy_kg = (effort and effort.heaviest_kg) or HEAVY_KG
+    most_buckets = (effort and effort.most_buckets) or MOST_BUCKETS
+    weights_kg = [
+        bucket_weight_kg(pour.water_l + (pour.fluid_l or 0.0), pour.concentrate_l, ask.density_kg_l)
+        for pour in pours
+    ]
+    carried_l = sum(
+        pour.count * (pour.water_l + pour.concentrate_l + (pour.fluid_l or 0.0)) for pour in pours
+    )
+    poured = totals.water_l + totals.concentrate_l > 0
     after = final.strength_pct
     change = abs(after.value - ask.sump.strength_pct.value)
     stays = ask.sump.volume_l.value >= NEW_CHARGE_SHARE * ask.fill_to_l
-    volume_share = sum(part.share for part in parts if part.input == "volume")
     said = {
         "above_full_mark": ask.sump.volume_l.value > ask.fill_to_l,
-        "nothing_to_pour": not buckets and verdict != "out_of_band",
-        "gloves_and_eyes": concentrate_l > 0,
+        "nothing_to_pour": not poured and draw_off_l == 0 and verdict != "out_of_band",
+        "taken_out_is_waste": draw_off_l > 0,
+        "gloves_and_eyes": totals.concentrate_l > 0,
         "strong_harms_skin": after.value > ask.target.high_pct,
-        "large_change": bool(buckets) and stays and change > LARGE_CHANGE_PCT,
-        "bucket_heavy": heaviest_kg > HEAVY_KG,
-        "many_buckets": buckets > MOST_BUCKETS or water_l + concentrate_l > MOST_CARRIED_L,
-        "rough": bool(buckets)
-        and final.volume_l > 0
-        and ask.sump.volume_l.u > ROUGH_U_SHARE * final.volume_l,
-        "sensitive_to_dip": volume_share > 0.5 and after.u > ask.mixing.closeness_pct,
+        "large_change": poured and stays and change > LARGE_CHANGE_PCT,
+        "bucket_heavy": max(weights_kg, default=0.0) > heavy_kg,
+        "many_buckets": totals.buckets > most_buckets or carried_l > MOST_CARRIED_L,
     }
-    about_reach = _about_reach(space, verdict, bool(buckets), after.value)
-    return about_reach + [code for code, holds in said.items() if holds]
+    return [
+        *_about_reach(space, verdict, poured, after.value),
+        *(code for code, holds in said.items() if holds),
+        *_about_sureness(ask, poured, final, parts),
+    ]

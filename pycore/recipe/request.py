@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pycore.quantity.fault import Fault
-from pycore.quantity.measured import Measured
+from pycore.quantity.measured import Measured, result, variable
 
 
 @dataclass(frozen=True)
@@ -52,6 +52,68 @@ class DrawOff:
 
 
 @dataclass(frozen=True)
+class Pail:
+    """How a real pail and jug are read: lowest marks, size of the jug, what measures concentrate.
+
+    With measure_by "pail" the concentrate is measured by the pail's own marks on top of the
+    water, so that it comes in whole water marks.
+    """
+
+    first_mark_l: float | None = None
+    jug_first_mark_l: float | None = None
+    jug_max_l: float | None = None
+    measure_by: str | None = None
+
+
+@dataclass(frozen=True)
+class Effort:
+    """What one person carries in a check; beyond it another way comes first."""
+
+    most_buckets: int | None = None
+    heaviest_kg: float | None = None
+
+
+@dataclass(frozen=True)
+class MixingUnit:
+    """A mixing unit (proportioner): its range and the steps of its setting, per cent by volume."""
+
+    lowest_pct: float
+    highest_pct: float
+    step_pct: float
+
+
+@dataclass(frozen=True)
+class ReadyMix:
+    """A mix that stands ready on the cart."""
+
+    strength_pct: float
+    volume_l: float
+
+
+@dataclass(frozen=True)
+class Stock:
+    """What is at hand; None where there is enough."""
+
+    concentrate_l: float | None = None
+    water_l: float | None = None
+    ready_mixes: list[ReadyMix] | None = None
+
+
+@dataclass(frozen=True)
+class OwnFluid:
+    """Whether the sump's own healthy fluid may carry concentrate back into it."""
+
+    allowed: bool
+
+
+@dataclass(frozen=True)
+class Losses:
+    """What leaves the sump with parts and chips, litres a day."""
+
+    carry_out_l_d: float
+
+
+@dataclass(frozen=True)
 class PlanRequest:
     """One question to the planner; fill_to_l is the mark that is filled to."""
 
@@ -61,6 +123,47 @@ class PlanRequest:
     mixing: Mixing
     bucket: Bucket
     draw_off: DrawOff
+    never_above_l: float | None = None
+    hidden: SumpState | None = None
+    pail: Pail | None = None
+    effort: Effort | None = None
+    unit: MixingUnit | None = None
+    stock: Stock | None = None
+    own_fluid: OwnFluid | None = None
+    losses: Losses | None = None
+    density_kg_l: float | None = None
+
+
+def with_sump(ask: PlanRequest, volume_l: float, strength_pct: float) -> PlanRequest:
+    """The same question for another state of the sump; its uncertainties stay."""
+    volume = Measured(volume_l, ask.sump.volume_l.u)
+    return replace(ask, sump=SumpState(volume, Measured(strength_pct, ask.sump.strength_pct.u)))
+
+
+def whole_circuit(ask: PlanRequest) -> PlanRequest:
+    """The question with hidden liquid (pipes, filters, a second tank) mixed into the sump.
+
+    Volumes add, strengths mix; the mark to fill to rises by the hidden litres, since they do not
+    show on the stick.
+    """
+    if ask.hidden is None:
+        return ask
+    seen, hidden = variable(ask.sump.volume_l, "volume"), variable(ask.hidden.volume_l, "hidden")
+    volume = seen + hidden
+    strength = ask.sump.strength_pct
+    if ask.sump.volume_l.value + ask.hidden.volume_l.value > 0:
+        held = seen * variable(strength, "strength")
+        held = held + hidden * variable(ask.hidden.strength_pct, "hidden_strength")
+        strength = result(held / volume)
+    above_l = ask.hidden.volume_l.value
+    never = None if ask.never_above_l is None else ask.never_above_l + above_l
+    return replace(
+        ask,
+        sump=SumpState(result(volume), strength),
+        fill_to_l=ask.fill_to_l + above_l,
+        never_above_l=never,
+        hidden=None,
+    )
 
 
 def refuse_contradictions(target: Target, mixing: Mixing, bucket: Bucket) -> None:
@@ -80,6 +183,27 @@ def refuse_contradictions(target: Target, mixing: Mixing, bucket: Bucket) -> Non
         raise Fault("order", "mixing.weak_pct", mixing.weak_pct, limit)
     marks_l = {"water_mark_l": bucket.water_mark_l, "jug_mark_l": bucket.jug_mark_l}
     for name, mark_l in marks_l.items():
-        if mark_l > bucket.usable_l:
-            limit = {"maximum": bucket.usable_l, "unit": "L"}
-            raise Fault("mark_above_bucket", f"bucket.{name}", mark_l, limit)
+        _refuse_above(f"bucket.{name}", mark_l, bucket.usable_l)
+
+
+def refuse_contradicting_options(ask: PlanRequest) -> None:
+    """Raises for optional fields that contradict the others.
+
+    Errors: ``order`` for a never-above mark below the mark that is filled to and for a mixing
+    unit whose range is upside down; ``mark_above_bucket`` for a first mark above the bucket.
+    """
+    if ask.never_above_l is not None and ask.never_above_l < ask.fill_to_l:
+        limit = {"minimum": ask.fill_to_l, "unit": "L"}
+        raise Fault("order", "never_above_l", ask.never_above_l, limit)
+    if ask.unit is not None and ask.unit.lowest_pct > ask.unit.highest_pct:
+        limit = {"maximum": ask.unit.highest_pct, "unit": "%"}
+        raise Fault("order", "unit.lowest_pct", ask.unit.lowest_pct, limit)
+    pail = ask.pail or Pail()
+    _refuse_above("pail.first_mark_l", pail.first_mark_l or 0.0, ask.bucket.usable_l)
+    jug_max_l = pail.jug_max_l or ask.bucket.usable_l
+    _refuse_above("pail.jug_first_mark_l", pail.jug_first_mark_l or 0.0, jug_max_l)
+
+
+def _refuse_above(path: str, mark_l: float, most_l: float) -> None:
+    if mark_l > most_l:
+        raise Fault("mark_above_bucket", path, mark_l, {"maximum": most_l, "unit": "L"})

@@ -25,6 +25,9 @@ _SAME_PCT = 0.05
 _MORE_ALIKE_SHARE = 5
 _MORE_ALIKE = 12
 
+# How many sizes of whole bucket are tried, the fullest first.
+_MOST_WHOLE = 12
+
 # Whole buckets below this share of the fullest one are not worth carrying.
 _LEAST_WHOLE_SHARE = 0.5
 
@@ -68,7 +71,7 @@ def _alike(space: Space, count: int) -> Iterator[Pours]:
     for water in space.water_range(least, most):
         low, high = space.jug_range(water, least, most)
         if low <= high:
-            for jug in nearest_two(space.jug_for_aim(count * water) / count, low, high):
+            for jug in space.jugs_near(space.jug_for_aim(count * water) / count, low, high):
                 yield (Group(count, water, jug),)
 
 
@@ -98,7 +101,7 @@ def _whole_buckets(space: Space) -> list[_Whole]:
             jug = min(max(ideal / bucket.jug_mark_l, low), high)
             total_l = water * bucket.water_mark_l + jug * bucket.jug_mark_l
             found.append(_Whole(water, jug, total_l))
-    return sorted(found, key=lambda whole: -whole.total_l)
+    return sorted(found, key=lambda whole: -whole.total_l)[:_MOST_WHOLE]
 
 
 def _parts(space: Space, poured: Pours, largest_l: float) -> Iterator[Group]:
@@ -112,16 +115,17 @@ def _parts(space: Space, poured: Pours, largest_l: float) -> Iterator[Group]:
         if low <= high:
             alike = poured[0].jug * water / poured[0].water
             exact = space.jug_for_aim(water_done + water) - jug_done
-            for jug in {*nearest_two(alike, low, high), *nearest_two(exact, low, high)}:
+            near = {*space.jugs_near(alike, low, high), *space.jugs_near(exact, low, high)}
+            for jug in sorted(near):
                 yield Group(1, water, jug)
 
 
 def _with_part(space: Space, whole: _Whole) -> Iterator[Pours]:
-    for jug in {math.floor(whole.jug), math.ceil(whole.jug)}:
+    low, high = space.jug_range(whole.water, 0.0, space.usable_l)
+    for jug in space.jugs_near(whole.jug, low, high):
         size_l = space.bucket_l(whole.water, jug)
         count = floor_marks(space.room_l / size_l)
-        low, high = space.jug_range(whole.water, 0.0, space.usable_l)
-        if count and low <= jug <= high:
+        if count:
             group = Group(count, whole.water, jug)
             if count * size_l >= space.least_l:
                 yield (group,)
@@ -135,20 +139,21 @@ def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
     count = whole.count_in(space.room_l)
     jug = math.floor(whole.jug)
     low, high = space.jug_range(whole.water, 0.0, space.usable_l)
-    if count < 2 or not low <= jug < high:
+    # Below the first mark of the jug the neighbours are none and that mark.
+    weak, strong = (jug, jug + 1) if jug >= space.first_jug else (0, space.first_jug)
+    if count < 2 or weak < low or strong > high:
         return
-    size_l = space.bucket_l(whole.water, jug)
-    fits = floor_marks((space.room_l - count * size_l) / space.ask.bucket.jug_mark_l)
-    most = min(count - 1, fits)
+    size_l = space.bucket_l(whole.water, weak)
+    more_l = (strong - weak) * space.ask.bucket.jug_mark_l
+    most = min(count - 1, floor_marks((space.room_l - count * size_l) / more_l))
     if most < 1:
         return
-    for strong in nearest_two((whole.jug - jug) * count, 1, most):
-        both = (Group(strong, whole.water, jug + 1), Group(count - strong, whole.water, jug))
-        done_l = count * size_l + strong * space.ask.bucket.jug_mark_l
-        if done_l >= space.least_l:
+    for stronger in nearest_two((whole.jug - weak) / (strong - weak) * count, 1, most):
+        both = (Group(stronger, whole.water, strong), Group(count - stronger, whole.water, weak))
+        if count * size_l + stronger * more_l >= space.least_l:
             yield both
         for part in _parts(space, both, size_l):
-            if (part.water, part.jug) != (whole.water, jug):
+            if (part.water, part.jug) != (whole.water, weak):
                 yield (*both, part)
 
 
@@ -187,6 +192,33 @@ def _search_window(space: Space) -> Candidate | None:
     nearest = min(candidate.excess_pct for candidate in inside)
     equal = [c for c in inside if c.excess_pct <= nearest + _SAME_PCT]
     return min(equal, key=Candidate.effort)
+
+
+def alike_pours(space: Space) -> Pours | None:
+    """Buckets of one kind only, inside the band and nearest to the aim, or None."""
+    fewest = max(1, ceil_marks(space.least_l / space.usable_l))
+    most = fewest + _MORE_ALIKE
+    tried = (_nearest(space, _alike(space, count)) for count in range(fewest, most + 1))
+    inside = [c for candidates in tried for c in candidates if c.outside_pct == 0]
+    return (
+        min(inside, key=lambda c: (c.excess_pct, c.buckets, c.distance_pct)).pours
+        if inside
+        else None
+    )
+
+
+def strongest_bucket(space: Space) -> Group | None:
+    """The fullest bucket among the strongest that may be mixed."""
+    best: tuple[float, float, Group] | None = None
+    for water in space.water_range(0.0, space.usable_l):
+        low, high = space.jug_range(water, 0.0, space.usable_l)
+        if max(low, space.first_jug) <= high:
+            total_l = space.bucket_l(water, high)
+            strength = high * space.ask.bucket.jug_mark_l / total_l
+            # Of two buckets that differ by less than a tenth of a point the fuller one.
+            rank = (round(strength, 3), total_l, Group(1, water, high))
+            best = rank if best is None or rank[:2] > best[:2] else best
+    return best[2] if best else None
 
 
 def best_pours(space: Space) -> Candidate:

@@ -109,9 +109,14 @@ def _end_gauge_mm(
     return standard_mm + difference_mm - standard_mm * drift
 
 
+def _sum_of_four(x1: Any, x2: Any, x3: Any, x4: Any) -> Any:
+    return x1 + x2 + x3 + x4
+
+
 FORMULAS = {
     "calibration_standard_mg_l": _calibration_standard_mg_l,
     "end_gauge_mm": _end_gauge_mm,
+    "sum_of_four": _sum_of_four,
 }
 
 

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
-from pycore.desk import messages
-from pycore.recipe import outlook, plan, request
+from pycore.desk import messages, results
+from pycore.recipe import holding, outcome, outlook, pours, request
 from tests.properties.asking import SCHEMAS
 
 DEFINITIONS = {
@@ -26,6 +26,10 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
     (messages.MixingTyped, DEFINITIONS["mixing_typed"]),
     (messages.BucketTyped, DEFINITIONS["bucket_typed"]),
     (messages.MachineTyped, DEFINITIONS["machine_typed"]),
+    (messages.PailTyped, DEFINITIONS["pail_typed"]),
+    (messages.WaysTyped, DEFINITIONS["ways_typed"]),
+    (results.Jugs, DEFINITIONS["pour_shown"]["properties"]["jugs"]),
+    (results.WayShown, DEFINITIONS["way_shown"]),
     (messages.DipTyped, DEFINITIONS["dip_typed"]),
     (messages.ReadingTyped, DEFINITIONS["reading_typed"]),
     (messages.DescribeBody, DEFINITIONS["describe_body"]),
@@ -33,24 +37,37 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
     (messages.ReadMachineBody, DEFINITIONS["read_machine_body"]),
     (messages.AssessSumpBody, DEFINITIONS["assess_sump_body"]),
     (messages.PlanCheckBody, DEFINITIONS["plan_check_body"]),
-    (messages.Doubt, DEFINITIONS["doubt"]),
-    (messages.Level, DEFINITIONS["level"]),
-    (messages.Strength, DEFINITIONS["strength"]),
-    (messages.Section, DEFINITIONS["section"]),
-    (messages.AssessSumpResult, DEFINITIONS["assess_sump_result"]),
-    (messages.PourShown, DEFINITIONS["pour_shown"]),
-    (messages.PlanCheckResult, DEFINITIONS["plan_check_result"]),
+    (results.Doubt, DEFINITIONS["doubt"]),
+    (results.Level, DEFINITIONS["level"]),
+    (results.Strength, DEFINITIONS["strength"]),
+    (results.Section, DEFINITIONS["section"]),
+    (results.AssessSumpResult, DEFINITIONS["assess_sump_result"]),
+    (results.PourShown, DEFINITIONS["pour_shown"]),
+    (results.PlanCheckResult, DEFINITIONS["plan_check_result"]),
     (request.PlanRequest, DEFINITIONS["plan_recipe_body"]),
     (request.SumpState, PLAN_BODY["sump"]),
-    (request.Target, PLAN_BODY["target"]),
-    (request.Mixing, PLAN_BODY["mixing"]),
-    (request.Bucket, PLAN_BODY["bucket"]),
+    (request.Target, DEFINITIONS["plan_target"]),
+    (request.Mixing, DEFINITIONS["plan_mixing"]),
+    (request.Bucket, DEFINITIONS["plan_bucket"]),
     (request.DrawOff, PLAN_BODY["draw_off"]),
-    (plan.Plan, DEFINITIONS["plan_recipe_result"]),
-    (plan.Pour, DEFINITIONS["pour"]),
-    (plan.Step, DEFINITIONS["step"]),
-    (plan.Totals, PLAN_RESULT["totals"]),
-    (plan.Reach, PLAN_RESULT["reachable"]),
+    (request.Pail, PLAN_BODY["pail"]),
+    (request.Effort, PLAN_BODY["effort"]),
+    (request.MixingUnit, PLAN_BODY["unit"]),
+    (request.Stock, PLAN_BODY["stock"]),
+    (request.ReadyMix, PLAN_BODY["stock"]["properties"]["ready_mixes"]["items"]),
+    (request.OwnFluid, PLAN_BODY["own_fluid"]),
+    (request.Losses, PLAN_BODY["losses"]),
+    (outcome.Plan, DEFINITIONS["plan_recipe_result"]),
+    (outcome.Alternative, DEFINITIONS["alternative"]),
+    (outcome.Wait, DEFINITIONS["alternative"]["properties"]["wait"]),
+    (outcome.Reach, PLAN_RESULT["reachable"]),
+    (pours.Pour, DEFINITIONS["pour"]),
+    (pours.Step, DEFINITIONS["step"]),
+    (pours.Totals, PLAN_RESULT["totals"]),
+    (holding.HoldingRequest, DEFINITIONS["plan_holding_body"]),
+    (holding.LastReading, DEFINITIONS["plan_holding_body"]["properties"]["last"]),
+    (holding.Holding, DEFINITIONS["plan_holding_result"]),
+    (holding.Ends, DEFINITIONS["plan_holding_result"]["properties"]["ends"]),
     (outlook.Final, PLAN_RESULT["final"]),
     (outlook.Share, PLAN_RESULT["shares"]["items"]),
 ]
@@ -68,12 +85,12 @@ def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str
 def test_every_dataclass_of_the_messages_is_compared() -> None:
     own = {
         kind.__name__
-        for kind in vars(messages).values()
-        if isinstance(kind, type) and kind.__module__ == messages.__name__
+        for module in (messages, results)
+        for kind in vars(module).values()
+        if isinstance(kind, type) and kind.__module__ == module.__name__
     }
-    assert own - {"Units"} == {
-        kind.__name__ for kind, _ in PAIRS if kind.__module__ == messages.__name__
-    }
+    compared = {kind.__name__ for kind, _ in PAIRS if kind.__module__.startswith("pycore.desk")}
+    assert own - {"Units"} == compared
     assert {field.name for field in fields(messages.Units)} == set(
         DEFINITIONS["units"]["properties"]
     )

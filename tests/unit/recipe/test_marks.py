@@ -1,8 +1,11 @@
 """pycore.recipe.marks: which buckets may be poured, by hand from parts by volume."""
 
+from dataclasses import replace
+
 import pytest
 
 from pycore.recipe.marks import Group, ceil_marks, floor_marks, nearest_two
+from pycore.recipe.request import Pail
 from tests.unit.recipe.shop import question, space
 
 
@@ -41,6 +44,19 @@ def test_fill_that_lands_on_the_aim_is_kept_inside_what_may_be_mixed() -> None:
 def test_amounts_are_marks_times_their_size() -> None:
     amounts = space(question()).amounts((Group(4, 8, 30), Group(1, 3, 12)))
     assert amounts == [(4, 8.0, pytest.approx(1.5)), (1, 3.0, pytest.approx(0.6))]
+
+
+def test_a_pail_and_a_jug_have_a_first_mark() -> None:
+    # Marks of 1 L and 50 mL.
+    real = space(replace(question(), pail=Pail(first_mark_l=3.0, jug_first_mark_l=0.2)))
+    assert (real.first_water, real.first_jug) == (3, 4)
+    assert list(real.water_range(0.0, 5.0)) == [3, 4, 5]
+    assert real.jugs_near(2.5, 0, 9) == [0, 4]
+    assert real.jugs_near(2.5, 1, 9) == [4]
+    assert real.jugs_near(5.5, 0, 9) == [5, 6]
+    ideal = space(question())
+    assert (ideal.first_water, ideal.first_jug) == (1, 1)
+    assert ideal.jugs_near(0.5, 0, 9) == [0, 1]
 
 
 @pytest.mark.parametrize(

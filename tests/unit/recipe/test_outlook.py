@@ -1,11 +1,14 @@
 """pycore.recipe.outlook: how sure the result is, and what is said with it."""
 
 import math
+from dataclasses import replace
 
 import pytest
 
+from pycore.quantity.measured import Measured
 from pycore.recipe.outlook import bucket_weight_kg, final_state, reach_pct
 from pycore.recipe.plan import plan_recipe
+from pycore.recipe.request import SumpState
 from tests.unit.recipe.shop import question, space
 
 
@@ -72,3 +75,22 @@ def test_caution(changes: dict[str, float], caution: str) -> None:
 
 def test_ordinary_fill_has_one_caution_only() -> None:
     assert plan_recipe(question()).cautions == ["gloves_and_eyes"]
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "u_l", "strength_pct", "rough"),
+    [
+        # A tenth of what is there afterwards.
+        (154.0, 19.9, 6.0, True), (154.0, 19.0, 6.0, False),
+        # Less than two uncertainties, and the volume matters.
+        (20.0, 11.0, 16.0, True), (20.0, 9.0, 16.0, False),
+        # Less than two uncertainties, but it is at the strength it will have.
+        (20.0, 11.0, 8.0, False),
+    ],
+)  # fmt: skip
+def test_rough_where_first_order_is_not_enough(
+    volume_l: float, u_l: float, strength_pct: float, rough: bool
+) -> None:
+    state = SumpState(Measured(volume_l, u_l), Measured(strength_pct, 0.3))
+    plan = plan_recipe(replace(question(), sump=state))
+    assert ("rough" in plan.cautions) is rough

@@ -1,9 +1,12 @@
 """pycore.recipe.search. That no other set is clearly better stands in tests/properties."""
 
+from dataclasses import replace
+
 import pytest
 
 from pycore.recipe.marks import Group
-from pycore.recipe.search import best_pours, weigh
+from pycore.recipe.request import Mixing, Pail
+from pycore.recipe.search import best_pours, strongest_bucket, weigh
 from tests.unit.recipe.shop import question, space
 
 
@@ -38,3 +41,23 @@ def test_work_does_not_grow_with_the_tank(volume_l: float) -> None:
     found = best_pours(space(ask))
     poured_l = sum(count * (water + oil) for count, water, oil in space(ask).amounts(found.pours))
     assert volume_l * 0.3 - 1.05 <= poured_l <= volume_l * 0.3 + 1e-6
+
+
+def test_split_below_the_first_mark_of_the_jug() -> None:
+    # 300 L at 8.6 % to 340 L at 8 %: 1.4 L in 40 L is 0.35 L a pail; the jug starts at 0.5 L.
+    ask = replace(
+        question(300.0, 8.6, fill_to_l=340.0, weak_pct=0.0),
+        mixing=Mixing(20.0, 0.0, 0.05),
+        pail=Pail(jug_first_mark_l=0.5),
+    )
+    found = best_pours(space(ask))
+    assert found.pours
+    assert all(group.jug == 0 or group.jug >= 10 for group in found.pours)
+    assert found.distance_pct <= 0.05
+
+
+def test_strongest_bucket_is_one_that_can_be_measured() -> None:
+    assert strongest_bucket(space(question())) == Group(1, 8, 40)
+    # 20 % of a pail of 10 L are 2 L; a jug that starts at 2.5 L cannot show it.
+    ask = replace(question(), pail=Pail(jug_first_mark_l=2.5))
+    assert strongest_bucket(space(ask)) is None

@@ -1,7 +1,7 @@
 // Generated from shared/schema by `python3 -m web contract`. Do not edit.
 
 /**
- * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. table: pairs of depth and litres, rising, (0, 0) added when missing. full_depth is the full mark. rim_depth is the deepest dip that can be; without it, full_depth plus 10 %, or the last row of the table.
+ * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. table: pairs of depth and litres, rising, (0, 0) added when missing. full_depth is the full mark, never_above_depth the mark that may not be passed with the pump stopped. rim_depth is the deepest dip that can be; without it, full_depth plus 10 %, or the last row of the table.
  */
 export type SumpTyped = {
   kind: "proportional" | "box" | "table";
@@ -22,6 +22,7 @@ export type SumpTyped = {
     volume: Typed;
   }[];
   rim_depth?: Typed;
+  never_above_depth?: Typed;
 };
 /**
  * Unit of a typed or shown number. "1" is a plain number, such as a fluid's factor.
@@ -122,6 +123,10 @@ export interface Operations {
   plan_check: {
     body: PlanCheckBody;
     result: PlanCheckResult;
+  };
+  plan_holding: {
+    body: PlanHoldingBody;
+    result: PlanHoldingResult;
   };
   plan_recipe: {
     body: PlanRecipeBody;
@@ -313,7 +318,7 @@ export interface DescribeResult {
   units: string[];
 }
 /**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once.
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
  */
 export interface PlanCheckBody {
   machine: MachineTyped;
@@ -321,6 +326,7 @@ export interface PlanCheckBody {
   reading: ReadingTyped;
   aim?: Typed;
   fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
 }
 export interface MachineTyped {
   name: string;
@@ -330,6 +336,8 @@ export interface MachineTyped {
   mixing: MixingTyped;
   bucket: BucketTyped;
   units: Units;
+  pail?: PailTyped;
+  ways?: WaysTyped;
 }
 export interface MixingTyped {
   strong: Typed;
@@ -341,12 +349,33 @@ export interface BucketTyped {
   water_mark: Typed;
   jug_mark: Typed;
 }
+/**
+ * Lowest marks and the size of the jug; concentrate by the jug or by the pail's own marks.
+ */
+export interface PailTyped {
+  first_mark?: Typed;
+  jug_first_mark?: Typed;
+  jug_size?: Typed;
+  measure_by?: "jug" | "pail";
+}
+/**
+ * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, buckets one person carries.
+ */
+export interface WaysTyped {
+  draw_off?: boolean;
+  own_fluid?: boolean;
+  carry_out?: Typed;
+  most_buckets?: number;
+}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
   plan: PlanRecipeResult;
   shown: {
     pours: PourShown[];
+    take_out: Shown;
+    now_volume: Shown;
+    now_strength: Shown;
     water: Shown;
     concentrate: Shown;
     added: Shown;
@@ -361,6 +390,7 @@ export interface PlanCheckResult {
     reach_high: Shown;
   };
   after: Section;
+  ways: WayShown[];
   doubts: Doubt[];
 }
 /**
@@ -381,51 +411,114 @@ export interface PlanRecipeBody {
    * The full mark, in the state in which the level was taken.
    */
   fill_to_l: number;
-  target: {
-    low_pct: number;
-    aim_pct: number;
-    high_pct: number;
-  };
-  mixing: {
-    /**
-     * Strongest premix that this fluid allows.
-     */
-    strong_pct: number;
-    /**
-     * Weakest mix; 0 = plain water is fine.
-     */
-    weak_pct: number;
-    /**
-     * How near to the aim is near enough, in points.
-     */
-    closeness_pct: number;
-  };
-  /**
-   * Amounts are whole marks.
-   */
-  bucket: {
-    usable_l: number;
-    water_mark_l: number;
-    jug_mark_l: number;
-  };
+  target: PlanTarget;
+  mixing: PlanMixing;
+  bucket: PlanBucket;
   draw_off: {
     allowed: boolean;
     mark_l: number;
   };
+  /**
+   * The mark that may not be passed with the pump stopped; room above fill_to_l is used only by an alternative that says so.
+   */
+  never_above_l?: number;
+  /**
+   * Liquid that does not show on the stick: pipes, filters, a second tank.
+   */
+  hidden?: {
+    volume_l: {
+      value: number;
+      u: number;
+    };
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+  };
+  /**
+   * Lowest marks of pail and jug, size of the jug, and whether concentrate is measured by the jug or by the pail's own marks.
+   */
+  pail?: {
+    first_mark_l?: number;
+    jug_first_mark_l?: number;
+    jug_max_l?: number;
+    measure_by?: "jug" | "pail";
+  };
+  /**
+   * Beyond it a mixing unit, a hose or two days come first.
+   */
+  effort?: {
+    most_buckets?: number;
+    heaviest_kg?: number;
+  };
+  /**
+   * A mixing unit (proportioner).
+   */
+  unit?: {
+    lowest_pct: number;
+    highest_pct: number;
+    step_pct: number;
+  };
+  /**
+   * What is at hand.
+   */
+  stock?: {
+    concentrate_l?: number;
+    water_l?: number;
+    /**
+     * @maxItems 20
+     */
+    ready_mixes?: {
+      strength_pct: number;
+      volume_l: number;
+    }[];
+  };
+  /**
+   * The sump's own healthy fluid as the carrier of concentrate.
+   */
+  own_fluid?: {
+    allowed: boolean;
+  };
+  losses?: {
+    /**
+     * Litres a day that leave with parts and chips.
+     */
+    carry_out_l_d: number;
+  };
+  /**
+   * Of the concentrate.
+   */
+  density_kg_l?: number;
+}
+export interface PlanTarget {
+  low_pct: number;
+  aim_pct: number;
+  high_pct: number;
+}
+export interface PlanMixing {
+  /**
+   * Strongest premix that this fluid allows.
+   */
+  strong_pct: number;
+  /**
+   * Weakest mix; 0 = plain water is fine.
+   */
+  weak_pct: number;
+  /**
+   * How near to the aim is near enough, in points.
+   */
+  closeness_pct: number;
+}
+/**
+ * Amounts are whole marks.
+ */
+export interface PlanBucket {
+  usable_l: number;
+  water_mark_l: number;
+  jug_mark_l: number;
 }
 export interface PlanRecipeResult {
   verdict: "on_target" | "in_band" | "out_of_band";
-  /**
-   * Where the sump stood.
-   */
-  case:
-    | "lean_low"
-    | "lean_full"
-    | "in_range_low"
-    | "in_range_full"
-    | "rich_low"
-    | "rich_full"
-    | "new_charge";
   draw_off_l: number;
   pours: Pour[];
   steps: Step[];
@@ -447,12 +540,118 @@ export interface PlanRecipeResult {
      */
     chance_in_band: number;
   };
+  shares: {
+    input: "volume" | "strength" | "pail_marks" | "jug_marks";
+    share: number;
+  }[];
+  cautions: (
+    | "nothing_to_pour"
+    | "above_full_mark"
+    | "best_reachable"
+    | "marks_too_coarse"
+    | "needs_stronger_premix"
+    | "needs_weaker_mix"
+    | "no_room"
+    | "stock_short"
+    | "taken_out_is_waste"
+    | "bucket_heavy"
+    | "many_buckets"
+    | "large_change"
+    | "strong_harms_skin"
+    | "gloves_and_eyes"
+    | "rough"
+    | "sensitive_to_dip"
+  )[];
   /**
-   * Weakest and strongest result that whole marks in the room left can reach.
+   * Where the sump stood.
+   */
+  case:
+    | "lean_low"
+    | "lean_full"
+    | "in_range_low"
+    | "in_range_full"
+    | "rich_low"
+    | "rich_full"
+    | "new_charge";
+  /**
+   * Weakest and strongest result that the room left allows, before rounding to marks.
    */
   reachable: {
     low_pct: number;
     high_pct: number;
+  };
+  alternatives: Alternative[];
+}
+/**
+ * So many buckets, each with this water and this concentrate, in pouring order. Of a ready mix they say what is in it.
+ */
+export interface Pour {
+  count: number;
+  water_l: number;
+  concentrate_l: number;
+  /**
+   * The sump's own fluid as the carrier.
+   */
+  fluid_l?: number;
+  kind?: "own_fluid" | "ready_mix";
+}
+export interface Step {
+  kind: "take_out" | "bucket" | "own_fluid" | "unit" | "hose" | "run" | "read_again";
+  /**
+   * Which of pours.
+   */
+  pour?: number;
+  minutes?: number;
+  /**
+   * Litres to take out or to run in.
+   */
+  volume_l?: number;
+  /**
+   * Setting of the mixing unit.
+   */
+  setting_pct?: number;
+}
+/**
+ * Another complete way, with the reason to take it.
+ */
+export interface Alternative {
+  why:
+    | "alike"
+    | "strong_first"
+    | "smaller_dose"
+    | "own_fluid"
+    | "above_full_mark"
+    | "ready_mix"
+    | "mixing_unit"
+    | "hose"
+    | "two_days"
+    | "without_draw_off"
+    | "least_draw_off"
+    | "draw_off_to_aim"
+    | "leave_room"
+    | "use_it_up"
+    | "fetch_concentrate";
+  verdict: "on_target" | "in_band" | "out_of_band";
+  draw_off_l: number;
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  final: {
+    volume_l: number;
+    strength_pct: Measured;
+    /**
+     * Low end of the likely range, two standard uncertainties below.
+     */
+    low_pct: number;
+    high_pct: number;
+    /**
+     * Fraction, 0 to 1.
+     */
+    chance_in_band: number;
   };
   shares: {
     input: "volume" | "strength" | "pail_marks" | "jug_marks";
@@ -466,6 +665,8 @@ export interface PlanRecipeResult {
     | "needs_stronger_premix"
     | "needs_weaker_mix"
     | "no_room"
+    | "stock_short"
+    | "taken_out_is_waste"
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
@@ -474,23 +675,17 @@ export interface PlanRecipeResult {
     | "rough"
     | "sensitive_to_dip"
   )[];
-  alternatives: {}[];
-}
-/**
- * So many buckets, each with this water and this concentrate, in pouring order.
- */
-export interface Pour {
-  count: number;
-  water_l: number;
-  concentrate_l: number;
-}
-export interface Step {
-  kind: "bucket" | "run" | "read_again";
   /**
-   * Which of pours.
+   * What has to happen first: the level to fall to with its strength then, or the days.
    */
-  pour?: number;
-  minutes?: number;
+  wait?: {
+    level_l?: number;
+    strength_pct?: number;
+    /**
+     * Days of topping up with the weakest mix.
+     */
+    time_d?: number;
+  };
 }
 export interface PourShown {
   count: number;
@@ -500,10 +695,87 @@ export interface PourShown {
   strength: Shown;
   weight: Shown;
   /**
-   * Water as a share of the usable bucket.
+   * Water, or own fluid, as a share of the usable bucket.
    */
   water_share: number;
   concentrate_share: number;
+  fluid?: Shown;
+  /**
+   * The concentrate as so many full jugs and a rest.
+   */
+  jugs?: {
+    count: number;
+    rest: Shown;
+  };
+  pail_mark?: Shown;
+  kind?: "own_fluid" | "ready_mix";
+}
+/**
+ * Another way, ready to show.
+ */
+export interface WayShown {
+  why: string;
+  verdict: string;
+  pours: PourShown[];
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  take_out?: Shown;
+  level?: Shown;
+  level_strength?: Shown;
+  days?: number;
+  run_in?: Shown;
+  setting?: Shown;
+}
+/**
+ * A dip without a reading.
+ */
+export interface PlanHoldingBody {
+  volume_l: {
+    value: number;
+    u: number;
+  };
+  fill_to_l: number;
+  /**
+   * This machine's usual top-up strength.
+   */
+  usual_pct: number;
+  target: PlanTarget;
+  mixing: PlanMixing;
+  bucket: PlanBucket;
+  /**
+   * The last reading.
+   */
+  last?: {
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+    age_d: number;
+    /**
+     * How far the strength of this sump can move in a day, in points.
+     */
+    drift_pct_d: number;
+  };
+}
+export interface PlanHoldingResult {
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  volume_l: number;
+  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+  /**
+   * Worst-case ends of the strength after the top-up.
+   */
+  ends?: {
+    low_pct: number;
+    high_pct: number;
+  };
 }
 export interface ReadMachineBody {
   machine: MachineTyped;

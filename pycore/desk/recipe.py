@@ -1,0 +1,107 @@
+"""A recipe in the tools' own units: every number that the page shows, already rounded."""
+
+from __future__ import annotations
+
+import math
+from typing import Any
+
+from pycore.desk.assess import is_customary
+from pycore.desk.messages import MachineTyped, Units
+from pycore.desk.results import Jugs, PourShown, WayShown
+from pycore.quantity.rounding import Shown, decimals_for, shown, tidy
+from pycore.recipe.balance import mix_strength_pct
+from pycore.recipe.outcome import Alternative, Plan
+from pycore.recipe.outlook import Final, bucket_weight_kg
+from pycore.recipe.pours import Pour
+from pycore.recipe.request import PlanRequest
+
+# Room for the last digit of a float when full jugs are counted.
+_HAIR = 1e-9
+
+
+def _jugs(concentrate_l: float, request: PlanRequest, units: Units) -> Jugs | None:
+    """Full jugs and a rest, where the jug's size is known and one is not enough."""
+    size_l = request.pail.jug_max_l if request.pail else None
+    if not size_l or concentrate_l <= size_l + _HAIR:
+        return None
+    full = math.floor(concentrate_l / size_l + _HAIR)
+    return Jugs(full, tidy(max(0.0, concentrate_l - full * size_l), units.jug))
+
+
+def _pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
+    fluid_l = pour.fluid_l or 0.0
+    carrier_l = pour.water_l + fluid_l
+    weight_kg = bucket_weight_kg(carrier_l, pour.concentrate_l, request.density_kg_l)
+    by_pail = request.pail is not None and request.pail.measure_by == "pail"
+    total = tidy(carrier_l + pour.concentrate_l, units.pail, most_decimals=2)
+    usable_l = request.bucket.usable_l
+    return PourShown(
+        count=pour.count,
+        water=tidy(pour.water_l, units.pail),
+        concentrate=tidy(pour.concentrate_l, units.pail if by_pail else units.jug),
+        total=total,
+        strength=shown(mix_strength_pct(pour.water_l, pour.concentrate_l), "%", 1),
+        weight=shown(weight_kg, "lb" if units.pail.startswith("US") else "kg", 0),
+        water_share=carrier_l / usable_l,
+        concentrate_share=pour.concentrate_l / usable_l,
+        fluid=tidy(fluid_l, units.pail) if fluid_l else None,
+        jugs=None if by_pail else _jugs(pour.concentrate_l, request, units),
+        pail_mark=total if by_pail else None,
+        kind=pour.kind,
+    )
+
+
+def _result_shown(final: Final, units: Units) -> dict[str, Shown]:
+    # A range whose ends read the same as the middle would say nothing.
+    u_pct = final.strength_pct.u
+    decimals = max(1, decimals_for(u_pct, 1)) if u_pct > 0 else 2
+    return {
+        "strength": shown(final.strength_pct.value, "%", decimals),
+        "low": shown(final.low_pct, "%", decimals),
+        "high": shown(final.high_pct, "%", decimals),
+        "volume": shown(final.volume_l, units.plate, 1 if is_customary(units.plate) else 0),
+    }
+
+
+def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[str, Any]:
+    """Every number of the recipe page, rounded and in the tools' units.
+
+    now_volume and now_strength carry two decimals more than a person needs, so that the page's
+    own balance can be compared with the promised strength.
+    """
+    units, target, totals = typed.units, request.target, plan.totals
+    return {
+        "pours": [_pour_shown(pour, request, units) for pour in plan.pours],
+        "take_out": tidy(plan.draw_off_l, units.pail),
+        "now_volume": shown(request.sump.volume_l.value, units.plate, 3),
+        "now_strength": shown(request.sump.strength_pct.value, "%", 3),
+        "water": tidy(totals.water_l, units.pail),
+        "concentrate": tidy(totals.concentrate_l, units.jug),
+        "added": tidy(totals.water_l + totals.concentrate_l, units.pail, most_decimals=1),
+        **_result_shown(plan.final, units),
+        "aim": tidy(target.aim_pct, "%"),
+        "band_low": tidy(target.low_pct, "%"),
+        "band_high": tidy(target.high_pct, "%"),
+        "reach_low": shown(plan.reachable.low_pct, "%", 1),
+        "reach_high": shown(plan.reachable.high_pct, "%", 1),
+    }
+
+
+def way_shown(way: Alternative, request: PlanRequest, typed: MachineTyped) -> WayShown:
+    """Another way in the tools' units."""
+    units, wait = typed.units, way.wait
+    run = next((step for step in way.steps if step.kind in ("hose", "unit")), None)
+    level_l = wait.level_l if wait else None
+    level_pct = wait.strength_pct if wait else None
+    return WayShown(
+        why=way.why,
+        verdict=way.verdict,
+        pours=[_pour_shown(pour, request, units) for pour in way.pours],
+        **_result_shown(way.final, units),
+        take_out=tidy(way.draw_off_l, units.pail) if way.draw_off_l > 0 else None,
+        level=None if level_l is None else shown(level_l, units.plate, 0),
+        level_strength=None if level_pct is None else shown(level_pct, "%", 1),
+        days=None if wait is None or wait.time_d is None else math.ceil(wait.time_d),
+        run_in=None if run is None or run.volume_l is None else tidy(run.volume_l, units.pail),
+        setting=None if run is None or run.setting_pct is None else tidy(run.setting_pct, "%"),
+    )

@@ -1,0 +1,125 @@
+"""The results as frozen dataclasses, field for field as in ``shared/schema``.
+
+They carry full precision beside what is shown.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any
+
+from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import Shown
+from pycore.recipe.outcome import Plan
+from pycore.recipe.request import PlanRequest
+
+
+@dataclass(frozen=True)
+class Doubt:
+    """Possible but unusual: asked once, never refused."""
+
+    path: str
+    code: str
+    got: Shown
+    usual_low: float
+    usual_high: float
+
+
+@dataclass(frozen=True)
+class Level:
+    """What the dip says."""
+
+    depth_mm: Measured
+    volume_l: Measured
+    full_volume_l: float
+    room_l: float
+    litres_per_mm: float
+    shown: dict[str, Shown]
+
+
+@dataclass(frozen=True)
+class Strength:
+    """What the reading says; no strength without a factor."""
+
+    reading_brix: Measured
+    shown: dict[str, Shown]
+    strength_pct: Measured | None = None
+    state: str | None = None
+
+
+@dataclass(frozen=True)
+class Section:
+    """The section drawing: level and full mark as shares of its height, dots of concentrate."""
+
+    level: float
+    full_mark: float
+    dots: int | None = None
+
+
+@dataclass(frozen=True)
+class AssessSumpResult:
+    """Litres and strength."""
+
+    notes: list[str]
+    level: Level | None = None
+    strength: Strength | None = None
+    section: Section | None = None
+    doubts: list[Doubt] | None = None
+
+
+@dataclass(frozen=True)
+class Jugs:
+    """Concentrate as full jugs and a rest."""
+
+    count: int
+    rest: Shown
+
+
+@dataclass(frozen=True)
+class PourShown:
+    """One kind of bucket in the tools' units."""
+
+    count: int
+    water: Shown
+    concentrate: Shown
+    total: Shown
+    strength: Shown
+    weight: Shown
+    water_share: float
+    concentrate_share: float
+    fluid: Shown | None = None
+    jugs: Jugs | None = None
+    pail_mark: Shown | None = None
+    kind: str | None = None
+
+
+@dataclass(frozen=True)
+class WayShown:
+    """Another way, ready to show."""
+
+    why: str
+    verdict: str
+    pours: list[PourShown]
+    strength: Shown
+    low: Shown
+    high: Shown
+    volume: Shown
+    take_out: Shown | None = None
+    level: Shown | None = None
+    level_strength: Shown | None = None
+    days: int | None = None
+    run_in: Shown | None = None
+    setting: Shown | None = None
+
+
+@dataclass(frozen=True)
+class PlanCheckResult:
+    """The recipe of a check, ready to show."""
+
+    assessment: AssessSumpResult
+    request: PlanRequest
+    plan: Plan
+    shown: dict[str, Any]
+    after: Section
+    ways: list[WayShown]
+    doubts: list[Doubt]

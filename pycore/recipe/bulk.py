@@ -1,0 +1,86 @@
+"""More than one person carries: a mixing unit, a hose with premix, or two days."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pycore.recipe.draw_off import filled
+from pycore.recipe.marks import Space, floor_marks
+from pycore.recipe.outcome import Plan, bucket_pours, made
+from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L
+from pycore.recipe.pours import Step, finish
+from pycore.recipe.request import PlanRequest
+from pycore.recipe.search import best_pours
+
+
+def is_too_much(ask: PlanRequest, plan: Plan) -> bool:
+    """Whether a plan is more than one person carries in a check."""
+    most = (ask.effort and ask.effort.most_buckets) or MOST_BUCKETS
+    carried_l = sum(pour.count * (pour.water_l + pour.concentrate_l) for pour in plan.pours)
+    return plan.totals.buckets > most or carried_l > MOST_CARRIED_L
+
+
+def by_mixing_unit(ask: PlanRequest) -> Plan | None:
+    """One setting of the mixing unit and the litres to run; None without one or without room."""
+    unit, space = ask.unit, Space.of(ask)
+    mark_l = ask.bucket.water_mark_l
+    run_l = floor_marks(space.room_l / mark_l) * mark_l
+    if unit is None or run_l <= 0:
+        return None
+    highest = min(unit.highest_pct, ask.mixing.strong_pct)
+    lowest = max(unit.lowest_pct, ask.mixing.weak_pct)
+    if lowest > highest:
+        return None
+    wanted = space.wanted_pct()
+    steps_up = round((wanted - unit.lowest_pct) / unit.step_pct)
+    while unit.lowest_pct + steps_up * unit.step_pct > highest + 1e-9:
+        steps_up -= 1
+    while unit.lowest_pct + steps_up * unit.step_pct < lowest - 1e-9:
+        steps_up += 1
+    setting = unit.lowest_pct + steps_up * unit.step_pct
+    if setting > highest + 1e-9:
+        return None
+    run = (run_l * (1 - setting / 100), run_l * setting / 100)
+    walk = [Step("unit", volume_l=run_l, setting_pct=setting), *finish()]
+    return made(ask, [], steps=walk, run_in_l=run)
+
+
+def by_hose(ask: PlanRequest) -> Plan | None:
+    """Water by the hose first, the concentrate in strong buckets after it.
+
+    None when the fill needs no strong bucket or plain water is all it needs.
+    """
+    space = Space.of(ask)
+    wanted, strong = space.wanted_pct(), ask.mixing.strong_pct
+    mark_l = ask.bucket.water_mark_l
+    hose_l = floor_marks(space.room_l * (1 - wanted / strong) / mark_l) * mark_l
+    if hose_l <= 0 or wanted <= 0:
+        return None
+    sump = ask.sump
+    volume_l = sump.volume_l.value + hose_l
+    thinner = replace(
+        ask,
+        sump=replace(
+            sump,
+            volume_l=replace(sump.volume_l, value=volume_l),
+            strength_pct=replace(
+                sump.strength_pct,
+                value=sump.strength_pct.value * sump.volume_l.value / volume_l,
+            ),
+        ),
+    )
+    rest = Space.of(thinner)
+    if not rest.can_pour():
+        return None
+    pours = bucket_pours(rest, best_pours(rest).pours)
+    walk = [Step("hose", volume_l=hose_l)]
+    walk += [Step("bucket", pour=i) for i in range(len(pours))]
+    return made(ask, pours, steps=[*walk, *finish()], run_in_l=(hose_l, 0.0))
+
+
+def half_today(ask: PlanRequest) -> Plan | None:
+    """The same aim with half the room filled now; the other half is planned from a new reading."""
+    room_l = ask.fill_to_l - ask.sump.volume_l.value
+    half = replace(ask, fill_to_l=ask.sump.volume_l.value + room_l / 2)
+    plan = filled(half)
+    return made(ask, plan.pours) if plan.pours else None

@@ -1,0 +1,85 @@
+"""The sump's own healthy fluid as the carrier of concentrate, for a sump that is full and lean.
+
+A few buckets are taken out, concentrate is stirred in up to the strongest premix, and they are
+poured back: nothing is wasted and the volume grows only by the concentrate. Common practice, no
+source; the supplier has to agree.
+"""
+
+from __future__ import annotations
+
+import math
+
+from pycore.recipe.balance import concentrate_needed_l
+from pycore.recipe.marks import Space, ceil_marks, floor_marks
+from pycore.recipe.outcome import Plan, drawn, made
+from pycore.recipe.pours import Pour, Step, finish
+from pycore.recipe.request import PlanRequest
+
+# How often the fluid that is kept back is fitted to the concentrate that goes in.
+_ROUNDS = 4
+
+
+def _jugs_per_bucket(ask: PlanRequest, fluid_l: float) -> int:
+    """Jug marks that so much of the sump's own fluid may carry."""
+    strong, own = ask.mixing.strong_pct, ask.sump.strength_pct.value
+    if strong >= 100:
+        most_l = ask.bucket.usable_l - fluid_l
+    else:
+        most_l = min(fluid_l * (strong - own) / (100 - strong), ask.bucket.usable_l - fluid_l)
+    return floor_marks(most_l / ask.bucket.jug_mark_l)
+
+
+def _carriers(ask: PlanRequest, jugs: int) -> list[Pour]:
+    """Buckets of own fluid that carry so many jug marks, as alike as marks allow."""
+    bucket, space = ask.bucket, Space.of(ask)
+    best = (0, 0)
+    for fluid in range(space.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1):
+        best = max(best, (_jugs_per_bucket(ask, fluid * bucket.water_mark_l), fluid))
+    most, fluid = best
+    if min(most, jugs) < space.first_jug:
+        return []
+    count = math.ceil(jugs / most)
+    # Full ones only, where the rest would lie below the first mark of the jug.
+    if jugs // count < space.first_jug:
+        count, jugs = count - 1, (count - 1) * most
+    few, more = divmod(jugs, count)
+    fluid_l, mark_l = fluid * bucket.water_mark_l, bucket.jug_mark_l
+    sizes = [(more, few + 1), (count - more, few)]
+    return [
+        Pour(n, 0.0, each * mark_l, fluid_l=fluid_l, kind="own_fluid") for n, each in sizes if n
+    ]
+
+
+def _kept_back_l(ask: PlanRequest, most_l: float, wanted_pct: float) -> tuple[float, float]:
+    """Fluid that stays out so that the concentrate fits, and that concentrate, litres."""
+    kept_l = concentrate_l = 0.0
+    for _ in range(_ROUNDS):
+        volume_l = ask.sump.volume_l.value - kept_l
+        concentrate_l = concentrate_needed_l(volume_l, ask.sump.strength_pct.value, 0.0, wanted_pct)
+        mark_l = ask.draw_off.mark_l
+        kept_l = ceil_marks(max(0.0, volume_l + kept_l + concentrate_l - most_l) / mark_l) * mark_l
+    return kept_l, concentrate_l
+
+
+def by_own_fluid(ask: PlanRequest) -> Plan | None:
+    """The plan that lifts a lean sump to its aim with its own fluid; None where it cannot.
+
+    The level may rise to the never-above mark where there is one, else to the mark that is
+    filled to; what does not fit is kept out as good fluid.
+    """
+    allowed = ask.own_fluid is not None and ask.own_fluid.allowed
+    if not allowed or ask.sump.strength_pct.value >= ask.target.low_pct:
+        return None
+    most_l = max(ask.never_above_l or ask.fill_to_l, ask.fill_to_l)
+    kept_l, concentrate_l = _kept_back_l(ask, most_l, ask.target.aim_pct)
+    left = drawn(ask, kept_l)
+    mark_l = ask.bucket.jug_mark_l
+    jugs = round(concentrate_l / mark_l)
+    room_l = most_l - left.sump.volume_l.value
+    jugs = min(jugs, floor_marks(room_l / mark_l))
+    pours = _carriers(left, jugs) if jugs > 0 else []
+    if not pours:
+        return None
+    walk = [Step("take_out", volume_l=kept_l)] if kept_l else []
+    walk += [Step("own_fluid", pour=i) for i in range(len(pours))]
+    return made(ask, pours, kept_l, [*walk, *finish()])

@@ -1,0 +1,96 @@
+"""Taking coolant out first, where the target cannot be reached in the room that is left."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from pycore.recipe.marks import Pours, Space, ceil_marks
+from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
+from pycore.recipe.outlook import reach_pct
+from pycore.recipe.request import PlanRequest, Target
+from pycore.recipe.search import best_pours
+
+# Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
+# over two bucket marks of litres, and never more than the most; finer marks are then skipped.
+_LEAST_TRIES = 12
+_MOST_TRIES = 96
+
+
+def filled(ask: PlanRequest, draw_off_l: float = 0.0) -> Plan:
+    """The best buckets for the question after so much has been taken out."""
+    space = Space.of(drawn(ask, draw_off_l))
+    return made(ask, bucket_pours(space, _best(space)), draw_off_l)
+
+
+def _best(space: Space) -> Pours:
+    return best_pours(space).pours if space.can_pour() else ()
+
+
+def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
+    """Litres to take out so that filling up with the strongest or weakest mix gives wanted_pct.
+
+    None when no draw-off can do it. Solves (V − x)·C + (room + x)·m = (V + room)·wanted for x,
+    m the strength of the mix.
+    """
+    sump, mix = ask.sump, ask.mixing
+    volume_l, strength = sump.volume_l.value, sump.strength_pct.value
+    # Below 0 above the mark: so much has to come out before anything goes in.
+    room_l = ask.fill_to_l - volume_l
+    fill_pct = mix.strong_pct if strength < wanted_pct else mix.weak_pct
+    missing = (volume_l + room_l) * wanted_pct - volume_l * strength - room_l * fill_pct
+    if fill_pct == strength or missing / (fill_pct - strength) > volume_l:
+        return None
+    return max(0.0, missing / (fill_pct - strength))
+
+
+def inside_pct(ask: PlanRequest) -> tuple[float, float]:
+    """The band drawn in by the closeness on both sides, but never past the aim."""
+    target, close = ask.target, ask.mixing.closeness_pct
+    low = min(target.low_pct + close, target.aim_pct)
+    return low, max(target.high_pct - close, target.aim_pct)
+
+
+def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
+    """The plan with the fewest marks taken out whose result lies from low to high.
+
+    None when taking everything out does not do it.
+    """
+    needed_l = _needed_l(ask, wanted_pct)
+    if needed_l is None:
+        return None
+    mark_l, bucket = ask.draw_off.mark_l, ask.bucket
+    fewest = max(ceil_marks(needed_l / mark_l), 1)
+    tries = max(_LEAST_TRIES, ceil_marks(2 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
+    # Searched for inside these limits, so that no easier set of buckets outside them is taken.
+    inside = replace(ask, target=Target(low_pct, ask.target.aim_pct, high_pct))
+    for marks in range(fewest, fewest + tries, -(-tries // _MOST_TRIES)):
+        if marks * mark_l > ask.sump.volume_l.value:
+            return None
+        space = Space.of(drawn(inside, marks * mark_l))
+        groups = _best(space)
+        if low_pct - 1e-9 <= space.strength_pct(groups) <= high_pct + 1e-9:
+            return made(ask, bucket_pours(space, groups), marks * mark_l)
+    return None
+
+
+def least_draw_off(ask: PlanRequest) -> Plan | None:
+    """The least that has to come out so that the result lies well inside the band.
+
+    None when the band can be reached without, or not at all.
+    """
+    reach_low, reach_high = reach_pct(Space.of(ask))
+    target = ask.target
+    if reach_high >= target.low_pct and reach_low <= target.high_pct:
+        return None
+    low, high = inside_pct(ask)
+    # On the far side the band itself is limit enough: a wide closeness would leave nothing.
+    if reach_high < target.low_pct:
+        return drawn_to(ask, low, low, target.high_pct)
+    return drawn_to(ask, high, target.low_pct, high)
+
+
+def draw_off_to_aim(ask: PlanRequest) -> Plan | None:
+    """What has to come out so that the result lands on the aim; None when nothing does."""
+    aim, close = ask.target.aim_pct, ask.mixing.closeness_pct
+    low = max(ask.target.low_pct, aim - close)
+    return drawn_to(ask, aim, low, min(ask.target.high_pct, aim + close))

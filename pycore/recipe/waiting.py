@@ -1,0 +1,43 @@
+"""Ways that pour nothing now: let the level fall first, or use a rich sump up."""
+
+from __future__ import annotations
+
+import math
+
+from pycore.recipe.outcome import Plan, Wait, made
+from pycore.recipe.request import PlanRequest
+
+
+def leave_room(ask: PlanRequest) -> tuple[Plan, Wait] | None:
+    """How far the level of a full, lean sump must fall by evaporation, and its strength then.
+
+    From there the strongest premix up to the mark lands on the aim, and nothing is wasted.
+    Evaporation takes no concentrate, so this never helps a rich sump: None for one.
+    """
+    volume_l, strength = ask.sump.volume_l.value, ask.sump.strength_pct.value
+    strong, aim = ask.mixing.strong_pct, ask.target.aim_pct
+    if strength >= ask.target.low_pct or aim > strong:
+        return None
+    held_l = volume_l * strength / 100
+    room_l = (ask.fill_to_l * aim / 100 - held_l) / (strong / 100)
+    level_l = ask.fill_to_l - room_l
+    # Below the concentrate itself there is no level to wait for.
+    if not held_l < level_l < volume_l:
+        return None
+    return made(ask, []), Wait(level_l=level_l, strength_pct=100 * held_l / level_l)
+
+
+def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
+    """Days until a rich sump that is topped up with the weakest mix comes down to its aim.
+
+    V·dC/dt = D·(weak − C) with D litres carried out a day and the level held, so
+    t = V/D · ln((C − weak)/(aim − weak)). None when nothing is known to be carried out, or the
+    weakest mix is not below the aim.
+    """
+    strength, aim = ask.sump.strength_pct.value, ask.target.aim_pct
+    weak = ask.mixing.weak_pct
+    if ask.losses is None or strength <= ask.target.high_pct or weak >= aim:
+        return None
+    volume_l, carried_l_d = ask.sump.volume_l.value, ask.losses.carry_out_l_d
+    time_d = volume_l / carried_l_d * math.log((strength - weak) / (aim - weak))
+    return made(ask, []), Wait(time_d=time_d)

@@ -1,0 +1,134 @@
+"""The other ways beside the main plan, each complete and with the reason to take it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much
+from pycore.recipe.carrier import by_own_fluid
+from pycore.recipe.draw_off import draw_off_to_aim, filled, least_draw_off
+from pycore.recipe.marks import Group, Space
+from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
+from pycore.recipe.outlook import NEW_CHARGE_SHARE
+from pycore.recipe.pours import steps_for
+from pycore.recipe.request import PlanRequest, with_sump
+from pycore.recipe.search import alike_pours, best_pours, strongest_bucket
+from pycore.recipe.stock import from_ready_mixes
+from pycore.recipe.waiting import leave_room, use_it_up
+
+# Volume now is in doubt from this relative standard uncertainty on: common practice, no source.
+_DOUBTFUL_VOLUME_SHARE = 0.10
+
+
+def _alike(ask: PlanRequest, plan: Plan) -> Plan | None:
+    if len(plan.pours) < 2:
+        return None
+    pours = alike_pours(Space.of(ask))
+    return made(ask, bucket_pours(Space.of(ask), pours)) if pours else None
+
+
+def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
+    """Strong buckets, a reading, then the rest planned from what should be found."""
+    nearly_empty = ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l
+    out_of_reach = plan.verdict == "out_of_band" or plan.draw_off_l > 0
+    if plan.case != "lean_low" or nearly_empty or out_of_reach or plan.totals.buckets < 2:
+        return None
+    space = Space.of(ask)
+    strongest = strongest_bucket(space)
+    if strongest is None:
+        return None
+    each_l = space.bucket_l(strongest.water, strongest.jug)
+    spread = space.wanted_pct() - ask.mixing.weak_pct
+    share = spread / max(ask.mixing.strong_pct - ask.mixing.weak_pct, 1e-9)
+    count = int(share * space.room_l / each_l)
+    if count < 1:
+        return None
+    first = bucket_pours(space, (Group(count, strongest.water, strongest.jug),))
+    half_way = made(ask, first)
+    after = with_sump(ask, half_way.final.volume_l, half_way.final.strength_pct.value)
+    rest = Space.of(after)
+    groups = best_pours(rest).pours if rest.can_pour() else ()
+    if len(groups) > 2:
+        # With the strong ones these would be four different buckets.
+        groups = alike_pours(rest) or ()
+    second = bucket_pours(rest, groups)
+    pours = first + second
+    # Where even the last bucket is a strong one there is nothing to decide half way.
+    if (
+        not second
+        or second[-1].concentrate_l / second[-1].water_l
+        >= first[0].concentrate_l / first[0].water_l
+    ):
+        return None
+    return made(ask, pours, steps=steps_for(0.0, pours, half_way_after=1))
+
+
+def _smaller_dose(ask: PlanRequest, plan: Plan) -> Plan | None:
+    """The dose for a sump that is smaller and richer than it seems, by one uncertainty each."""
+    volume, strength = ask.sump.volume_l, ask.sump.strength_pct
+    doubtful = volume.u >= _DOUBTFUL_VOLUME_SHARE * volume.value
+    doubtful = doubtful or plan.final.strength_pct.u > ask.mixing.closeness_pct
+    if not doubtful or not plan.pours or plan.case.startswith("rich"):
+        return None
+    careful = with_sump(ask, volume.value + volume.u, strength.value + strength.u)
+    space = Space.of(careful)
+    if not space.can_pour():
+        return None
+    pours = bucket_pours(space, best_pours(space).pours)
+    dose = made(ask, pours)
+    return dose if dose.totals.concentrate_l < plan.totals.concentrate_l else None
+
+
+def _above_full(ask: PlanRequest) -> Plan | None:
+    """The room between the full mark and the never-above mark, where the pump is stopped."""
+    if ask.never_above_l is None or ask.never_above_l <= ask.fill_to_l:
+        return None
+    higher = filled(replace(ask, fill_to_l=ask.never_above_l))
+    return made(ask, higher.pours) if higher.pours else None
+
+
+def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
+    """Ways on when the band cannot be reached in the room that is left."""
+    yield "own_fluid", by_own_fluid(ask), None
+    yield "above_full_mark", _above_full(ask), None
+    for why, waits in (("leave_room", leave_room(ask)), ("use_it_up", use_it_up(ask))):
+        if waits is not None:
+            yield why, waits[0], waits[1]
+    least = plan if plan.draw_off_l > 0 else least_draw_off(ask)
+    if plan.draw_off_l > 0:
+        yield "without_draw_off", filled(ask), None
+    else:
+        yield "least_draw_off", least, None
+    to_aim = draw_off_to_aim(ask)
+    if to_aim is not None and (least is None or to_aim.draw_off_l > least.draw_off_l):
+        yield "draw_off_to_aim", to_aim, None
+
+
+def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
+    """Other ways of pouring what fits."""
+    yield "alike", _alike(ask, plan), None
+    yield "strong_first", _strong_first(ask, plan), None
+    yield "smaller_dose", _smaller_dose(ask, plan), None
+    for mix in from_ready_mixes(ask):
+        yield "ready_mix", mix if mix.verdict != "out_of_band" else None, None
+    if is_too_much(ask, plan):
+        yield "mixing_unit", by_mixing_unit(ask), None
+        yield "hose", by_hose(ask), None
+        yield "two_days", half_today(ask), None
+    elif ask.unit is not None:
+        yield "mixing_unit", by_mixing_unit(ask), None
+
+
+def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
+    """Every other way that differs from the main plan, the nearest to hand first."""
+    reached_without = plan.verdict != "out_of_band" and plan.draw_off_l == 0
+    found = list(_in_reach(ask, plan))
+    if not reached_without:
+        found = [*_out_of_band(ask, plan), *found]
+    return [
+        alternative(why, way, wait)
+        for why, way, wait in found
+        if way is not None
+        and (wait is not None or way.steps != plan.steps or way.pours != plan.pours)
+    ]

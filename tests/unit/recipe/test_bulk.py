@@ -1,0 +1,102 @@
+"""pycore.recipe.bulk: more than one person carries, by balances worked out by hand."""
+
+from dataclasses import replace
+
+import pytest
+
+from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much
+from pycore.recipe.outcome import Plan, made
+from pycore.recipe.pours import Pour
+from pycore.recipe.request import Effort, MixingUnit, PlanRequest
+from tests.unit.recipe.shop import question
+
+
+def with_unit(
+    ask: PlanRequest, lowest: float = 1.0, highest: float = 18.0, step: float = 0.5
+) -> PlanRequest:
+    return replace(ask, unit=MixingUnit(lowest, highest, step))
+
+
+def planned(plan: Plan | None) -> Plan:
+    assert plan is not None
+    return plan
+
+
+@pytest.mark.parametrize(
+    ("count", "size_l", "too_much"),
+    [(12, 10.0, False), (13, 1.0, True), (12, 10.05, True), (12, 9.9, False)],
+)
+def test_a_dozen_buckets_and_120_litres(count: int, size_l: float, too_much: bool) -> None:
+    # 12 buckets and 120 L: common practice, no source.
+    plan = made(question(0.0, 0.0), [Pour(count, size_l * 0.9, size_l * 0.1)])
+    assert is_too_much(question(), plan) is too_much
+
+
+def test_a_person_may_set_the_most() -> None:
+    plan = made(question(), [Pour(5, 8.0, 0.5)])
+    assert is_too_much(replace(question(), effort=Effort(most_buckets=4)), plan)
+    assert not is_too_much(replace(question(), effort=Effort(most_buckets=5)), plan)
+
+
+def test_mixing_unit_is_set_to_the_nearest_step() -> None:
+    # 154 L at 6 % to 198 L at 8 % wants 15 %; in steps of 0.8 from 1 %: 17 steps are 14.6 %,
+    # 18 steps 15.4 %.
+    plan = planned(by_mixing_unit(with_unit(question(), step=0.8)))
+    unit = plan.steps[0]
+    assert (unit.kind, unit.volume_l) == ("unit", 44.0)
+    assert unit.setting_pct in (pytest.approx(14.6), pytest.approx(15.4))
+    assert plan.totals.concentrate_l == pytest.approx(44 * unit.setting_pct / 100)
+    assert plan.totals.water_l == pytest.approx(44 * (1 - unit.setting_pct / 100))
+    assert plan.final.strength_pct.value == pytest.approx((924 + 44 * unit.setting_pct) / 198)
+    assert (plan.pours, plan.totals.buckets) == ([], 0)
+
+
+def test_mixing_unit_keeps_to_its_range_and_to_the_fluid() -> None:
+    assert planned(by_mixing_unit(with_unit(question(), highest=10.0))).steps[0].setting_pct == 10.0
+    # The fluid's strongest premix is 12 %, the unit could do 18 %.
+    limited = with_unit(question(strong_pct=12.2))
+    assert planned(by_mixing_unit(limited)).steps[0].setting_pct == 12.0
+    # A rich sump wants the weakest mix, 1 %; the unit starts at 0.4 %.
+    rich = with_unit(question(154.0, 15.0), lowest=0.4)
+    assert planned(by_mixing_unit(rich)).steps[0].setting_pct == pytest.approx(1.4)
+    # A unit that starts at 3 % gives 3 %.
+    strong = with_unit(question(154.0, 15.0), lowest=3.0)
+    assert planned(by_mixing_unit(strong)).steps[0].setting_pct == 3.0
+
+
+def test_no_mixing_unit_without_one_without_room_or_with_nothing_in_common() -> None:
+    assert by_mixing_unit(question()) is None
+    assert by_mixing_unit(with_unit(question(198.0))) is None
+    assert by_mixing_unit(with_unit(question(197.5))) is None
+    assert by_mixing_unit(with_unit(question(strong_pct=20.0), lowest=25.0, highest=30.0)) is None
+    # Between 2.5 and 2.8 % there is no step of 2 from 1 %.
+    narrow = question(154.0, 6.0, strong_pct=2.8, weak_pct=2.5)
+    assert by_mixing_unit(with_unit(narrow, step=2.0)) is None
+
+
+def test_hose_brings_the_water_and_strong_buckets_the_rest() -> None:
+    # 10 L of 198 at 0 % want 8.43 %: 188·(1 − 8.43/20) = 108.8 L of water, then 80 L at 20 %.
+    ask = question(10.0, 0.0)
+    plan = planned(by_hose(ask))
+    assert (plan.steps[0].kind, plan.steps[0].volume_l) == ("hose", 108.0)
+    assert plan.totals.water_l == pytest.approx(108 + sum(p.count * p.water_l for p in plan.pours))
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)
+    assert plan.final.volume_l <= 198.0 + 1e-9
+    assert plan.final.volume_l == pytest.approx(
+        118 + sum(p.count * (p.water_l + p.concentrate_l) for p in plan.pours)
+    )
+    assert [step.kind for step in plan.steps][-2:] == ["run", "read_again"]
+
+
+def test_no_hose_where_the_fill_is_all_strong_or_all_water() -> None:
+    assert by_hose(question(154.0, 2.0)) is None
+    assert by_hose(question(154.0, 15.0, weak_pct=0.0)) is None
+    assert by_hose(question(198.0, 5.0)) is None
+
+
+def test_half_today() -> None:
+    plan = planned(half_today(question(10.0, 0.0)))
+    # Half of 188 L is 94 L; within one mark of the pail and one of the jug.
+    assert 104 - 1.05 <= plan.final.volume_l <= 104 + 1e-9
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)
+    assert half_today(question(198.0, 5.0)) is None

@@ -1,0 +1,90 @@
+"""pycore.recipe.carrier: the sump's own fluid carries concentrate, nothing is wasted."""
+
+from dataclasses import replace
+
+import pytest
+
+from pycore.recipe.carrier import by_own_fluid
+from pycore.recipe.outcome import Plan
+from pycore.recipe.request import Bucket, OwnFluid, Pail, PlanRequest
+from tests.unit.recipe.shop import question
+
+
+def full(strength_pct: float = 5.0, never_above_l: float | None = 212.0) -> PlanRequest:
+    return replace(
+        question(198.0, strength_pct), own_fluid=OwnFluid(True), never_above_l=never_above_l
+    )
+
+
+def planned(ask: PlanRequest) -> Plan:
+    plan = by_own_fluid(ask)
+    assert plan is not None
+    return plan
+
+
+def test_concentrate_on_top_lands_on_the_aim() -> None:
+    # V·(C2 − C1)/(100 − C2) = 198·3/92 = 6.457 L, 129 marks of 50 mL.
+    plan = planned(full())
+    assert plan.totals.concentrate_l == pytest.approx(6.45)
+    assert plan.final.volume_l == pytest.approx(198 + 6.45)
+    assert plan.final.strength_pct.value == pytest.approx((990 + 645) / 204.45)
+    assert (plan.draw_off_l, plan.totals.water_l) == (0.0, 0.0)
+
+
+def test_each_bucket_keeps_to_the_strongest_premix() -> None:
+    # 8 L at 5 % may carry 8·15/80 = 1.5 L up to 20 %; the pail would hold 2 L.
+    for pour in planned(full()).pours:
+        assert pour.kind == "own_fluid"
+        mixed = (5 * pour.fluid_l + 100 * pour.concentrate_l) / (pour.fluid_l + pour.concentrate_l)
+        assert mixed <= 20.0
+        assert pour.fluid_l + pour.concentrate_l <= 10.0
+
+
+def test_few_buckets_as_alike_as_marks_allow() -> None:
+    plan = planned(full())
+    assert plan.totals.buckets == 5
+    sizes = [pour.concentrate_l for pour in plan.pours]
+    assert max(sizes) - min(sizes) == pytest.approx(0.05)
+
+
+def test_what_does_not_fit_is_kept_out_as_good_fluid() -> None:
+    # Without a never-above mark the 6.2 L of concentrate need 7 whole litres of room.
+    plan = planned(full(never_above_l=None))
+    assert plan.draw_off_l == 7.0
+    assert [step.kind for step in plan.steps][:2] == ["take_out", "own_fluid"]
+    assert 197.0 <= plan.final.volume_l <= 198.0
+    # (191·5 + 100·k)/(191 + k) = 8: k = 191·3/92 = 6.228 L.
+    assert plan.totals.concentrate_l == pytest.approx(6.228, abs=0.025)
+
+
+def test_only_where_it_is_allowed_and_the_sump_is_lean() -> None:
+    assert by_own_fluid(question(198.0, 5.0)) is None
+    assert by_own_fluid(replace(full(), own_fluid=OwnFluid(False))) is None
+    assert by_own_fluid(full(7.0)) is None
+    assert by_own_fluid(full(11.0)) is None
+
+
+def test_no_plan_where_not_even_one_mark_may_be_carried() -> None:
+    # 10 L of fluid at 5 % carry 10·0.2/94.8 = 21 mL up to 5.2 %: less than one mark.
+    assert by_own_fluid(replace(full(), mixing=replace(full().mixing, strong_pct=5.2))) is None
+
+
+def test_a_neat_premix_limit_is_the_pail_itself() -> None:
+    ask = replace(
+        full(),
+        mixing=replace(full().mixing, strong_pct=100.0),
+        bucket=Bucket(10.0, 1.0, 0.05),
+    )
+    plan = planned(ask)
+    # A pail with 1 L of fluid has room for 9 L of concentrate: one bucket carries all.
+    assert plan.totals.buckets == 1
+    assert plan.totals.concentrate_l == pytest.approx(6.45)
+
+
+def test_marks_that_pail_and_jug_do_not_have() -> None:
+    # 8 L carry 1.5 L: with a first mark of 1.3 L the 129 marks of 50 mL are 4 × 30 and no rest.
+    ask = replace(full(), pail=Pail(first_mark_l=7.0, jug_first_mark_l=1.3))
+    assert [(p.count, p.fluid_l, p.concentrate_l) for p in planned(ask).pours] == [(4, 8.0, 1.5)]
+    assert by_own_fluid(replace(full(), pail=Pail(jug_first_mark_l=1.55))) is None
+    high = planned(replace(full(), pail=Pail(first_mark_l=9.0)))
+    assert {pour.fluid_l for pour in high.pours} == {9.0}

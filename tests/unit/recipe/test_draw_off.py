@@ -1,0 +1,106 @@
+"""pycore.recipe.draw_off: x = V·(C2 − C1)/(m − C1) litres out and as much of the mix in."""
+
+from dataclasses import replace
+
+import pytest
+
+from pycore.recipe.draw_off import (
+    draw_off_to_aim,
+    drawn_to,
+    filled,
+    inside_pct,
+    least_draw_off,
+)
+from pycore.recipe.request import DrawOff, Mixing, Target
+from tests.unit.recipe.shop import question
+
+
+def test_least_for_a_lean_sump() -> None:
+    # 198·2.5/15 = 33 L by the formula; 33 L are not whole pails of 20 %, 34 L are near enough.
+    plan = least_draw_off(question(198.0, 5.0))
+    assert plan is not None
+    assert plan.draw_off_l == 34.0
+    assert plan.final.strength_pct.value >= 7.5
+    # One mark less does not do it with the best pours there are.
+    assert filled(question(198.0, 5.0), 33.0).final.strength_pct.value < 7.5
+
+
+def test_least_for_a_rich_sump() -> None:
+    # 198·(11 − 8.5)/(11 − 1) = 49.5 L.
+    plan = least_draw_off(question(198.0, 11.0))
+    assert plan is not None
+    assert plan.draw_off_l == 50.0
+    assert plan.final.strength_pct.value <= 8.5
+
+
+def test_to_the_aim_takes_more() -> None:
+    # 198·(8 − 5)/(20 − 5) = 39.6 L.
+    plan = draw_off_to_aim(question(198.0, 5.0))
+    assert plan is not None
+    assert plan.draw_off_l == 40.0
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)
+
+
+def test_nothing_is_taken_out_where_the_room_does_it() -> None:
+    assert least_draw_off(question(154.0, 6.0)) is None
+    assert least_draw_off(question(198.0, 8.0)) is None
+    # The edges of the band belong to it.
+    assert least_draw_off(question(198.0, 7.0)) is None
+    assert least_draw_off(question(198.0, 9.0)) is None
+
+
+def test_taking_everything_out_does_not_do_it() -> None:
+    # A premix of 7 % can never bring 7.5 %.
+    assert least_draw_off(question(198.0, 5.0, strong_pct=7.2)) is None
+    assert drawn_to(question(198.0, 5.0, strong_pct=5.0), 7.5, 7.5, 8.5) is None
+
+
+def test_marks_of_the_vessel_that_takes_it() -> None:
+    # 33 L in marks of 5 L are 35 L.
+    ask = replace(question(198.0, 5.0), draw_off=DrawOff(allowed=True, mark_l=5.0))
+    plan = least_draw_off(ask)
+    assert plan is not None
+    assert plan.draw_off_l == 35.0
+
+
+def test_closeness_as_wide_as_the_band_leaves_the_aim_to_reach() -> None:
+    # 198·(8 − 5)/(20 − 5) = 39.6 L to the aim; the band's own edge is the limit on the far side.
+    wide = replace(question(198.0, 5.0), mixing=Mixing(20.0, 1.0, 2.0))
+    plan = least_draw_off(wide)
+    assert plan is not None
+    assert plan.draw_off_l == 40.0
+    assert 8.0 <= plan.final.strength_pct.value <= 9.0
+    rich = least_draw_off(replace(wide, sump=question(198.0, 11.0).sump))
+    assert rich is not None
+    assert 7.0 <= rich.final.strength_pct.value <= 8.0
+
+
+@pytest.mark.parametrize("mark_l", [0.05, 0.25])
+def test_fine_marks_to_take_out_and_coarse_marks_to_pour(mark_l: float) -> None:
+    # At least the 33 L of the formula; up to two bucket marks more, since pails are whole marks.
+    ask = question(198.0, 5.0, bucket=(10.0, 2.0, 0.05))
+    plan = least_draw_off(replace(ask, draw_off=DrawOff(allowed=True, mark_l=mark_l)))
+    assert plan is not None
+    assert 33.0 <= plan.draw_off_l <= 37.0
+    assert plan.draw_off_l / mark_l == pytest.approx(round(plan.draw_off_l / mark_l))
+
+
+def test_what_stands_above_the_mark_comes_out_first() -> None:
+    # 30 L down to the mark, then 198·(7.5 − 5)/(20 − 5) = 33 L.
+    plan = least_draw_off(question(228.0, 5.0))
+    assert plan is not None
+    assert plan.draw_off_l == 64.0
+    assert plan.final.volume_l <= 198.0 + 1e-9
+
+
+def test_inside_is_the_band_less_the_closeness_but_never_past_the_aim() -> None:
+    assert inside_pct(question()) == (7.5, 8.5)
+    wide = replace(question(), mixing=Mixing(20.0, 1.0, 2.0))
+    assert inside_pct(wide) == (8.0, 8.0)
+    edge = replace(question(), target=Target(7.0, 7.2, 9.0))
+    assert inside_pct(edge) == (7.2, 8.5)
+
+
+def test_filled_pours_nothing_into_a_full_sump() -> None:
+    plan = filled(question(198.0, 5.0))
+    assert (plan.pours, plan.draw_off_l, plan.verdict) == ([], 0.0, "out_of_band")

@@ -1,0 +1,84 @@
+"""pycore.recipe.holding: a dip without a reading; ends by C1·V1 = C2·V2 by hand."""
+
+from dataclasses import replace
+
+import pytest
+
+from pycore.quantity.fault import Fault
+from pycore.quantity.measured import Measured
+from pycore.recipe.balance import mix_strength_pct, state_after
+from pycore.recipe.holding import HoldingRequest, LastReading, plan_holding
+from tests.unit.recipe.shop import question
+
+LAST = LastReading(Measured(8.2, 0.3), 5.0, 0.1)
+
+
+def dip(volume_l: float = 154.0, usual_pct: float = 3.0, **more: object) -> HoldingRequest:
+    ask = question()
+    asked = HoldingRequest(
+        Measured(volume_l, 3.0), ask.fill_to_l, usual_pct, ask.target, ask.mixing, ask.bucket
+    )
+    return replace(asked, **more)
+
+
+def test_every_bucket_has_the_usual_strength() -> None:
+    plan = plan_holding(dip())
+    for pour in plan.pours:
+        # Half a jug mark of 50 mL in 8 L is 0.3 points.
+        assert mix_strength_pct(pour.water_l, pour.concentrate_l) == pytest.approx(3.0, abs=0.3)
+    assert 198 - 1.05 <= plan.volume_l <= 198 + 1e-9
+    assert plan.totals.buckets == sum(pour.count for pour in plan.pours)
+    poured_l = plan.totals.water_l + plan.totals.concentrate_l
+    assert plan.volume_l == pytest.approx(154 + poured_l)
+
+
+def test_ends_are_two_uncertainties_and_the_drift_away() -> None:
+    plan = plan_holding(dip(last=LAST))
+    pours = [(p.count, p.water_l, p.concentrate_l) for p in plan.pours]
+    assert plan.ends is not None
+    assert plan.ends.low_pct == pytest.approx(state_after(154, 7.1, pours)[1])
+    assert plan.ends.high_pct == pytest.approx(state_after(154, 9.3, pours)[1])
+
+
+def test_no_end_below_nothing() -> None:
+    old = LastReading(Measured(2.0, 0.3), 100.0, 0.1)
+    plan = plan_holding(dip(198.0, last=old))
+    assert plan.ends is not None
+    assert (plan.ends.low_pct, plan.ends.high_pct) == (0.0, pytest.approx(12.6))
+
+
+def test_reading_stays_open_and_doubt_is_said() -> None:
+    sure = LastReading(Measured(8.0, 0.1), 1.0, 0.01)
+    assert plan_holding(dip(198.0, last=sure)).cautions == ["reading_open", "nothing_to_pour"]
+    unsure = plan_holding(dip(198.0, last=LAST)).cautions
+    assert unsure == ["reading_open", "may_be_out_of_band", "nothing_to_pour"]
+    # Nothing is known without a last reading.
+    unknown = plan_holding(dip())
+    assert unknown.ends is None
+    assert unknown.cautions == ["reading_open", "gloves_and_eyes", "may_be_out_of_band"]
+
+
+@pytest.mark.parametrize(("value", "caution"), [(7.05, True), (8.0, False), (8.95, True)])
+def test_either_end_outside_the_band_is_said(value: float, caution: bool) -> None:
+    last = LastReading(Measured(value, 0.1), 0.0, 0.0)
+    said = plan_holding(dip(198.0, last=last)).cautions
+    assert ("may_be_out_of_band" in said) is caution
+
+
+def test_walk_ends_with_a_reading_even_where_nothing_is_poured() -> None:
+    assert [step.kind for step in plan_holding(dip(198.0)).steps] == ["read_again"]
+    assert [step.kind for step in plan_holding(dip()).steps][-2:] == ["run", "read_again"]
+    assert plan_holding(dip(198.0)).pours == []
+
+
+def test_usual_strength_may_be_plain_water() -> None:
+    ask = question(weak_pct=0.0)
+    plan = plan_holding(dip(usual_pct=0.0, mixing=ask.mixing))
+    assert plan.totals.concentrate_l == 0
+    assert "gloves_and_eyes" not in plan.cautions
+
+
+def test_contradiction_is_refused() -> None:
+    with pytest.raises(Fault) as caught:
+        plan_holding(dip(mixing=replace(question().mixing, weak_pct=30.0)))
+    assert caught.value.path == "mixing.weak_pct"

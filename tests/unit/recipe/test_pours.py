@@ -1,0 +1,47 @@
+"""pycore.recipe.pours: the walk in its order, and sums."""
+
+import pytest
+
+from pycore.recipe.pours import Pour, steps_for, totals_of
+
+STRONG = Pour(3, 8.0, 2.0)
+WEAK = Pour(1, 6.0, 0.5)
+OWN = Pour(4, 0.0, 1.25, fluid_l=8.0, kind="own_fluid")
+
+
+def walk(*arguments: object) -> list[tuple[str, object]]:
+    values = (("pour", "minutes", "volume_l"),)
+    return [
+        (step.kind, next((v for n in values[0] if (v := getattr(step, n)) is not None), None))
+        for step in steps_for(*arguments)
+    ]
+
+
+def test_walk_takes_out_first_and_reads_last() -> None:
+    assert walk(30.0, [STRONG, WEAK]) == [
+        ("take_out", 30.0), ("bucket", 0), ("bucket", 1), ("run", 30.0), ("read_again", None),
+    ]  # fmt: skip
+
+
+def test_walk_with_a_reading_half_way() -> None:
+    # The pump mixes 10 to 15 minutes before the reading half way (common practice, no source).
+    kinds = walk(0.0, [STRONG, WEAK], 1)
+    assert kinds[:4] == [("bucket", 0), ("run", 15.0), ("read_again", None), ("bucket", 1)]
+    # After the last pour there is no second end.
+    assert walk(0.0, [STRONG], 1) == [("bucket", 0), ("run", 30.0), ("read_again", None)]
+
+
+def test_own_fluid_is_a_step_of_its_own() -> None:
+    assert walk(0.0, [OWN])[0] == ("own_fluid", 0)
+
+
+def test_nothing_to_do_is_no_walk() -> None:
+    assert steps_for(0.0, []) == []
+    assert [step.kind for step in steps_for(5.0, [])] == ["take_out", "run", "read_again"]
+
+
+def test_totals_count_what_is_run_in_but_no_fluid_of_the_sump() -> None:
+    totals = totals_of([STRONG, WEAK, OWN], (40.0, 1.0))
+    assert totals.buckets == 8
+    assert totals.water_l == pytest.approx(24 + 6 + 40)
+    assert totals.concentrate_l == pytest.approx(6 + 0.5 + 5 + 1)

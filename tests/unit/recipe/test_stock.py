@@ -1,0 +1,99 @@
+"""pycore.recipe.stock: what is at hand limits the recipe; balances by hand."""
+
+from dataclasses import replace
+
+import pytest
+
+from pycore.recipe.draw_off import filled
+from pycore.recipe.outcome import alternative, made
+from pycore.recipe.plan import plan_recipe
+from pycore.recipe.pours import Pour
+from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock
+from pycore.recipe.stock import affordable, from_ready_mixes, within_stock
+from tests.unit.recipe.shop import question
+
+
+def with_stock(concentrate_l: float | None, ask: PlanRequest | None = None) -> PlanRequest:
+    return replace(ask or question(), stock=Stock(concentrate_l=concentrate_l))
+
+
+def test_enough_leaves_the_plan_alone() -> None:
+    plan = filled(question())
+    needed_l = plan.totals.concentrate_l
+    for have_l in (None, needed_l, needed_l + 1):
+        assert within_stock(with_stock(have_l), plan) is plan
+    assert within_stock(question(), plan) is plan
+
+
+def test_all_of_too_little_goes_in() -> None:
+    # (924 + 300)/198 with all of 3 L and a full sump.
+    ask = with_stock(3.0)
+    short = within_stock(ask, filled(ask))
+    assert 2.8 <= short.totals.concentrate_l <= 3.0 + 1e-9
+    assert short.final.strength_pct.value == pytest.approx(1224 / 198, abs=0.05)
+    assert short.cautions[0] == "stock_short"
+    assert "needs_stronger_premix" not in short.cautions
+    assert "marks_too_coarse" not in short.cautions
+
+
+def test_a_rest_smaller_than_a_mark_is_left() -> None:
+    ask = with_stock(3.04)
+    assert within_stock(ask, filled(ask)).totals.concentrate_l <= 3.0 + 1e-9
+
+
+def test_none_at_all() -> None:
+    # No bucket may be plain water here, so nothing is poured; with weak 0 water may go in.
+    dry = within_stock(with_stock(0.0), filled(question()))
+    assert (dry.pours, dry.verdict, dry.cautions[0]) == ([], "out_of_band", "stock_short")
+    water = with_stock(0.0, question(weak_pct=0.0))
+    assert within_stock(water, filled(water)).totals.concentrate_l == 0
+
+
+def test_nothing_is_taken_out_where_the_stock_cannot_make_it_good() -> None:
+    # 34 L out and 1 L of concentrate in would bring 5 % down to 4.6 %.
+    full = replace(question(198.0, 5.0), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    plan = plan_recipe(with_stock(1.0, full))
+    assert plan.draw_off_l == 0
+    assert plan.final.strength_pct.value >= 5.0
+    assert plan.cautions[0] == "stock_short"
+    fetch = next(way for way in plan.alternatives if way.why == "fetch_concentrate")
+    assert fetch.draw_off_l == 34.0
+
+
+def test_what_the_stock_does_not_allow_is_no_way() -> None:
+    small = alternative("alike", made(question(), [Pour(2, 8.0, 1.0)]))
+    large = alternative("alike", made(question(), [Pour(3, 8.0, 1.0)]))
+    assert affordable(with_stock(2.0), [small, large]) == [small]
+    assert affordable(with_stock(None), [small, large]) == [small, large]
+    assert affordable(question(), [large]) == [large]
+
+
+def test_a_ready_mix_needs_no_concentrate_from_the_stock() -> None:
+    mix = alternative("ready_mix", made(question(), [Pour(4, 8.5, 1.5, kind="ready_mix")]))
+    assert affordable(with_stock(0.0), [mix]) == [mix]
+
+
+def test_other_ways_keep_to_the_stock_where_the_main_plan_does() -> None:
+    # Rich and full, nothing taken out: no concentrate is needed, and none is at hand.
+    found = plan_recipe(with_stock(0.0, question(198.0, 11.0))).alternatives
+    assert [way.why for way in found if way.totals.concentrate_l > 0] == []
+
+
+def test_ready_mix_as_far_as_it_and_the_room_reach() -> None:
+    ask = replace(question(), stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0), ReadyMix(10.0, 13.5)]))
+    both = from_ready_mixes(ask)
+    # 44 L of room: 4 pails of 10 L and one of 4 L; 13.5 L reach for 10 L and 3 whole litres.
+    assert [[(p.count, p.water_l, p.concentrate_l) for p in plan.pours] for plan in both] == [
+        [(4, 8.5, 1.5), (1, pytest.approx(3.4), pytest.approx(0.6))],
+        [(1, 9.0, 1.0), (1, pytest.approx(2.7), pytest.approx(0.3))],
+    ]
+    assert {pour.kind for plan in both for pour in plan.pours} == {"ready_mix"}
+    # 154 L at 6 % and 44 L at 15 %.
+    assert both[0].final.strength_pct.value == pytest.approx(8.0)
+
+
+def test_no_ready_mix_without_one_or_without_room() -> None:
+    assert from_ready_mixes(question()) == []
+    assert from_ready_mixes(with_stock(3.0)) == []
+    full = replace(question(198.0), stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0)]))
+    assert from_ready_mixes(full) == []

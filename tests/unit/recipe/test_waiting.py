@@ -1,0 +1,60 @@
+"""pycore.recipe.waiting: a level to fall to, and days of use, each by its balance."""
+
+import math
+from dataclasses import replace
+
+import pytest
+
+from pycore.recipe.request import Losses
+from pycore.recipe.waiting import leave_room, use_it_up
+from tests.unit.recipe.shop import question
+
+
+def test_room_for_the_strongest_premix() -> None:
+    # 198 L at 5 % hold 9.9 L, wanted 15.84 L: 29.7 L of 20 % from a level of 168.3 L.
+    found = leave_room(question(198.0, 5.0))
+    assert found is not None
+    plan, wait = found
+    assert wait.level_l == pytest.approx(168.3)
+    # Evaporation takes no concentrate: 9.9 L in 168.3 L.
+    assert wait.strength_pct == pytest.approx(990 / 168.3)
+    assert (plan.pours, wait.time_d) == ([], None)
+
+
+def test_evaporation_never_helps_a_rich_sump_nor_one_in_range() -> None:
+    assert leave_room(question(198.0, 11.0)) is None
+    assert leave_room(question(198.0, 7.0)) is None
+
+
+def test_no_level_where_the_premix_is_weaker_than_the_aim_or_there_is_room_already() -> None:
+    assert leave_room(question(198.0, 5.0, strong_pct=7.9)) is None
+    assert leave_room(question(100.0, 6.0)) is None
+
+
+def test_lowest_levels_to_wait_for() -> None:
+    # With 8.1 % nearly everything has to be new: 198·(1 − 8/8.1) L are left.
+    low = leave_room(question(198.0, 0.0, strong_pct=8.1))
+    assert low is not None
+    assert low[1].level_l == pytest.approx(198 * (1 - 8 / 8.1))
+    # With 8 % itself: 198 L less (15.84 − 13.662)/0.08 L.
+    held = leave_room(question(198.0, 6.9, strong_pct=8.0))
+    assert held is not None
+    assert held[1].level_l == pytest.approx(198 * 6.9 / 8)
+    # Nothing at all left: that is no level to wait for.
+    assert leave_room(question(198.0, 0.0, strong_pct=8.0)) is None
+
+
+def test_days_of_use() -> None:
+    # V/D·ln((C − weak)/(aim − weak)) = 198/2·ln(10/7) d.
+    ask = replace(question(198.0, 11.0), losses=Losses(2.0))
+    found = use_it_up(ask)
+    assert found is not None
+    assert found[1].time_d == pytest.approx(99 * math.log(10 / 7))
+    assert (found[0].pours, found[1].level_l) == ([], None)
+
+
+def test_days_only_for_a_rich_sump_with_known_carry_out_and_a_weaker_mix() -> None:
+    rich = replace(question(198.0, 11.0), losses=Losses(2.0))
+    assert use_it_up(question(198.0, 11.0)) is None
+    assert use_it_up(replace(question(198.0, 9.0), losses=Losses(2.0))) is None
+    assert use_it_up(replace(rich, mixing=replace(rich.mixing, weak_pct=8.0))) is None

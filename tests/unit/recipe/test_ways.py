@@ -1,0 +1,164 @@
+"""pycore.recipe.ways: when each other way is offered. Their laws stand in tests/properties."""
+
+from dataclasses import replace
+from typing import Any
+
+import pytest
+
+from pycore.quantity.measured import Measured
+from pycore.recipe.outcome import Alternative
+from pycore.recipe.plan import plan_recipe
+from pycore.recipe.request import (
+    DrawOff,
+    Losses,
+    MixingUnit,
+    OwnFluid,
+    PlanRequest,
+    ReadyMix,
+    Stock,
+    SumpState,
+)
+from tests.unit.recipe.shop import question
+
+
+def ways(ask: PlanRequest) -> dict[str, Alternative]:
+    return {way.why: way for way in plan_recipe(ask).alternatives}
+
+
+def full(strength_pct: float = 5.0, **more: Any) -> PlanRequest:
+    return replace(question(198.0, strength_pct), **more)
+
+
+def test_strong_buckets_first_and_a_reading_half_way() -> None:
+    way = ways(question())["strong_first"]
+    strengths = [p.concentrate_l / (p.water_l + p.concentrate_l) for p in way.pours]
+    # 20 % is four parts of water to one, and the rest is weaker.
+    assert strengths[0] == pytest.approx(0.2)
+    assert strengths[-1] < 0.2
+    kinds = [step.kind for step in way.steps]
+    assert kinds[:3] == ["bucket", "run", "read_again"]
+    assert kinds.count("read_again") == 2
+    assert way.final.volume_l <= 198.0 + 1e-9
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct", "weak_pct"),
+    [(713.0, 6.0, 0.0), (778.0, 5.0, 0.0), (778.0, 6.0, 1.0)],
+)
+def test_strong_buckets_first_are_three_kinds_at_the_most(
+    volume_l: float, strength_pct: float, weak_pct: float
+) -> None:
+    # With 4 US gal pails in whole gallons and this closeness the rest would come in three kinds.
+    gal_l = 3.785411784
+    bucket = (4 * gal_l, gal_l, gal_l / 32)
+    ask = question(
+        volume_l, strength_pct, fill_to_l=1000.0, strong_pct=35.0, weak_pct=weak_pct, bucket=bucket
+    )
+    way = ways(replace(ask, mixing=replace(ask.mixing, closeness_pct=0.01))).get("strong_first")
+    assert way is None or len(way.pours) <= 3
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct"),
+    [(170.0, 8.2), (150.0, 9.6), (10.0, 2.0), (188.0, 5.0), (191.0, 6.8)],
+)
+def test_no_strong_buckets_first(volume_l: float, strength_pct: float) -> None:
+    # In range, rich, nearly empty, out of reach, and a single bucket.
+    assert "strong_first" not in ways(question(volume_l, strength_pct))
+
+
+def test_all_alike_beside_two_kinds() -> None:
+    plan = plan_recipe(question(170.0, 8.2))
+    way = ways(question(170.0, 8.2))["alike"]
+    assert len(plan.pours) > 1
+    assert len(way.pours) == 1
+    assert way.verdict != "out_of_band"
+    assert "alike" not in ways(question())
+
+
+def _doubtful(volume_u: float, strength_u: float, strength_pct: float = 6.0) -> PlanRequest:
+    ask = question(154.0, strength_pct)
+    state = SumpState(Measured(154.0, volume_u), Measured(strength_pct, strength_u))
+    return replace(ask, sump=state)
+
+
+@pytest.mark.parametrize(
+    ("volume_u", "strength_u", "offered"),
+    [(15.4, 0.1, True), (15.3, 0.1, False), (1.0, 0.3, False), (1.0, 0.8, True)],
+)
+def test_smaller_dose_where_volume_or_reading_is_doubtful(
+    volume_u: float, strength_u: float, offered: bool
+) -> None:
+    # A tenth of the volume, or more than the closeness of 0.5 points in the result.
+    ask = _doubtful(volume_u, strength_u)
+    found = ways(ask)
+    assert ("smaller_dose" in found) is offered
+    if offered:
+        dose, main = found["smaller_dose"].totals, plan_recipe(ask).totals
+        assert dose.concentrate_l < main.concentrate_l
+
+
+def test_no_smaller_dose_into_a_rich_sump() -> None:
+    assert "smaller_dose" not in ways(_doubtful(30.0, 1.0, 10.0))
+
+
+def test_room_up_to_the_never_above_mark() -> None:
+    way = ways(full(never_above_l=212.0))["above_full_mark"]
+    assert 198.0 < way.final.volume_l <= 212.0 + 1e-9
+    assert "above_full_mark" not in ways(full(never_above_l=198.0))
+    assert "above_full_mark" not in ways(full())
+    # Only where the band is out of reach without it.
+    assert "above_full_mark" not in ways(replace(question(), never_above_l=212.0))
+
+
+def test_ways_of_a_lean_and_full_sump() -> None:
+    ask = full(own_fluid=OwnFluid(True), never_above_l=212.0)
+    assert list(ways(ask)) == [
+        "own_fluid", "above_full_mark", "leave_room", "least_draw_off", "draw_off_to_aim",
+    ]  # fmt: skip
+    drawing = replace(ask, draw_off=DrawOff(allowed=True, mark_l=1.0))
+    assert list(ways(drawing))[3:] == ["without_draw_off", "draw_off_to_aim"]
+    assert ways(drawing)["without_draw_off"].draw_off_l == 0
+    assert ways(ask)["least_draw_off"].draw_off_l == plan_recipe(drawing).draw_off_l
+
+
+def test_ways_of_a_rich_and_full_sump() -> None:
+    assert list(ways(full(11.0, losses=Losses(2.0)))) == [
+        "use_it_up", "least_draw_off", "draw_off_to_aim",
+    ]  # fmt: skip
+
+
+def test_draw_off_to_the_aim_only_where_it_takes_more() -> None:
+    # With a closeness as wide as the band the least is the way to the aim already.
+    ask = full(5.0)
+    wide = replace(ask, mixing=replace(ask.mixing, closeness_pct=2.0))
+    assert "draw_off_to_aim" in ways(ask)
+    assert "draw_off_to_aim" not in ways(wide)
+
+
+def test_ready_mix_only_where_it_is_enough() -> None:
+    good = Stock(ready_mixes=[ReadyMix(15.0, 60.0), ReadyMix(2.0, 60.0)])
+    found = plan_recipe(replace(question(), stock=good)).alternatives
+    ready = [w for w in found if w.why == "ready_mix"]
+    assert len(ready) == 1
+    assert ready[0].final.strength_pct.value == pytest.approx(8.0)
+
+
+def test_another_way_comes_first_when_it_is_too_much_to_carry() -> None:
+    unit = MixingUnit(1.0, 20.0, 0.5)
+    large = replace(question(10.0, 0.0), unit=unit)
+    assert {"mixing_unit", "hose", "two_days"} <= set(ways(large))
+    small = ways(replace(question(), unit=unit))
+    assert "mixing_unit" in small
+    assert "hose" not in small
+    assert "two_days" not in small
+    assert "mixing_unit" not in ways(question(10.0, 0.0))
+
+
+def test_no_way_twice_and_none_like_the_main_plan() -> None:
+    for ask in (question(), full(), full(11.0), question(10.0, 0.0)):
+        plan = plan_recipe(ask)
+        names = [way.why for way in plan.alternatives]
+        assert len(set(names)) == len(names)
+        assert not [w for w in plan.alternatives if w.wait is None and w.steps == plan.steps
+                    and w.pours == plan.pours]  # fmt: skip
