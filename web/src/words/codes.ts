@@ -22,6 +22,8 @@ function coded(prefix: string, code: string): string {
 }
 
 export const cautionSentence = (code: string): string => coded("caution", code);
+export const wayTitle = (code: string): string => coded("way", code);
+export const wayReason = (code: string): string => coded("way", `${code}.why`);
 export const noteSentence = (code: string): string => coded("note", code);
 export const touchedWord = (code: string): string => coded("touched", code);
 export const lineWord = (code: string): string => coded("line", code);

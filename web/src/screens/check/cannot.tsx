@@ -6,6 +6,7 @@ import { cautionSentence } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say } from "../../words/say";
 import { BeforeAfter } from "./recipeview";
+import { Ways } from "./ways";
 
 /** These say why; the others belong to a recipe that is poured. */
 const REASONS: readonly string[] = [
@@ -13,6 +14,7 @@ const REASONS: readonly string[] = [
   "needs_stronger_premix",
   "needs_weaker_mix",
   "above_full_mark",
+  "stock_short",
 ];
 
 export function CannotView({
@@ -47,6 +49,7 @@ export function CannotView({
         .map((code) => (
           <p key={code}>{cautionSentence(code)}</p>
         ))}
+      <Ways ways={result.ways} />
       <div class="two-ways">{children}</div>
     </section>
   );

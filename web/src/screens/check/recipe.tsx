@@ -1,6 +1,7 @@
 // The recipe: the whole check goes to pycore as it was typed, and what comes back is shown.
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
+import { secondLook } from "../../core/secondlook";
 import type { DeskError, Doubt, PlanCheckResult } from "../../core/messages";
 import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
@@ -15,6 +16,7 @@ import { useAnswer, useCore } from "../core";
 import { doubtName } from "../gate";
 import { address, go } from "../route";
 import { CannotView } from "./cannot";
+import { Disagree } from "./disagree";
 import { NoRecipe } from "./norecipe";
 import { NotSaved, saveWord } from "./notsaved";
 import { NothingView, RecipeView } from "./recipeview";
@@ -67,9 +69,10 @@ function Waiting({ props }: { readonly props: CheckProps }) {
   );
 }
 
-function Down({ props }: { readonly props: CheckProps }) {
+/** A new worker answers every open question again. */
+function TryAgain() {
   const core = useCore();
-  const again = (
+  return (
     <MainAction
       onPress={() => {
         core.restart();
@@ -78,8 +81,11 @@ function Down({ props }: { readonly props: CheckProps }) {
       {say("again")}
     </MainAction>
   );
+}
+
+function Down({ props }: { readonly props: CheckProps }) {
   return (
-    <Frame props={props} title={say("recipe.title")} action={again}>
+    <Frame props={props} title={say("recipe.title")} action={<TryAgain />}>
       <p role="alert">{say("recipe.down")}</p>
     </Frame>
   );
@@ -116,6 +122,22 @@ function Doubted({ props, doubt }: { readonly props: CheckProps; readonly doubt:
           props.change({ kept: [...props.walk.kept, doubtName(doubt)] });
         }}
       />
+    </Frame>
+  );
+}
+
+function Disagreed({
+  props,
+  result,
+  found_pct,
+}: {
+  readonly props: CheckProps;
+  readonly result: PlanCheckResult;
+  readonly found_pct: number;
+}) {
+  return (
+    <Frame props={props} title={say("second.title")} action={<TryAgain />}>
+      <Disagree result={result} found_pct={found_pct} />
     </Frame>
   );
 }
@@ -180,6 +202,9 @@ export function RecipeScreen(props: CheckProps) {
       <Refused props={props} error={answer.error} />
     );
   }
+  const look = secondLook(answer.result);
+  if (!look.agrees)
+    return <Disagreed props={props} result={answer.result} found_pct={look.found_pct} />;
   const doubt = openDoubt(answer.result, walk.kept);
   return doubt === null ? (
     <Ready props={props} result={answer.result} />

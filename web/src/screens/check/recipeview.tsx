@@ -1,5 +1,5 @@
 // A recipe as shown, from pycore's rounded numbers alone; the log shows the stored one with the same view.
-import type { MachineTyped, PlanCheckResult, PourShown } from "../../core/messages";
+import type { MachineTyped, PlanCheckResult, PourShown, Shown } from "../../core/messages";
 import { Amount } from "../../elements/amount";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
@@ -7,7 +7,9 @@ import { StateMark, StateShape } from "../../elements/statemark";
 import { cautionSentence } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
+import { amountsOf } from "./amounts";
 import { Reasons } from "./reasons";
+import { Ways } from "./ways";
 
 const SENTENCES: Readonly<Record<string, CountKey>> = {
   weak: "recipe.weak",
@@ -15,30 +17,27 @@ const SENTENCES: Readonly<Record<string, CountKey>> = {
   strong: "recipe.strong",
 };
 
-function amountsOf(pour: PourShown): string {
-  const blanks = { water: write(pour.water), concentrate: write(pour.concentrate) };
-  if (pour.concentrate.value === 0) return say("recipe.water_only", blanks);
-  return pour.water.value === 0
-    ? say("recipe.concentrate_only", blanks)
-    : say("recipe.both", blanks);
-}
-
 /** The first kind of bucket large; the rest in one line, in pouring order. */
-function Pours({ pours }: { readonly pours: readonly PourShown[] }) {
+function Pours({
+  pours,
+  takeOut,
+}: {
+  readonly pours: readonly PourShown[];
+  readonly takeOut: Shown;
+}) {
   const [first, ...rest] = pours;
   if (first === undefined) return null;
-  const both = first.water.value > 0;
+  const lines = [
+    { word: say("amount.take_out"), amount: takeOut },
+    { word: say("amount.water"), amount: first.water },
+    { word: say("amount.concentrate"), amount: first.concentrate },
+  ].filter(({ amount }) => amount.value > 0);
   return (
     <section class="pours">
       <h2>{sayCount("recipe.each", first.count)}</h2>
-      {both ? <Amount order="1" word={say("amount.water")} amount={first.water} /> : null}
-      {first.concentrate.value > 0 ? (
-        <Amount
-          order={both ? "2" : "1"}
-          word={say("amount.concentrate")}
-          amount={first.concentrate}
-        />
-      ) : null}
+      {lines.map(({ word, amount }, i) => (
+        <Amount key={word} order={String(i + 1)} word={word} amount={amount} />
+      ))}
       {rest.length === 0 ? null : (
         <p class="pours-rest">
           {sayCount("recipe.like_this", first.count)}
@@ -125,10 +124,11 @@ export function RecipeView({
         <span>{sayCount(SENTENCES[state ?? ""] ?? "recipe.pour", buckets)}</span>
       </p>
       <BucketRow pours={shown.pours} name={sayCount("recipe.row", buckets)} />
-      <Pours pours={shown.pours} />
+      <Pours pours={shown.pours} takeOut={shown.take_out} />
       <BeforeAfter result={result} />
       <Reasons result={result} machine={machine} />
       <Cautions codes={plan.cautions} />
+      <Ways ways={result.ways} />
     </>
   );
 }

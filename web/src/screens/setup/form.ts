@@ -175,6 +175,8 @@ export function machineOf(form: Form): MachineTyped {
       jug_mark: { text: form.jugMark, unit: form.units.jug },
     },
     units: form.units,
+    // Only offered as another way, and its words ask for healthy fluid and the supplier's word.
+    ways: { own_fluid: true },
   };
 }
 
