@@ -30,6 +30,9 @@ function rounding(shown: Shown): number {
   return 0.5 * 10 ** -shown.decimals;
 }
 
+/** Amounts to pour are shown with every decimal they have, up to three: "6 L" is just 6 L. */
+const AMOUNT_ROUNDING = 0.0005;
+
 export function secondLook({ shown }: Pick<PlanCheckResult, "shown">): SecondLook {
   let volume_l = litres(shown.now_volume) - litres(shown.take_out);
   const before_l = volume_l;
@@ -39,7 +42,7 @@ export function secondLook({ shown }: Pick<PlanCheckResult, "shown">): SecondLoo
     volume_l += pour.count * (litres(pour.water) + litres(pour.concentrate));
     concentrate_l += pour.count * litres(pour.concentrate);
     for (const amount of [pour.water, pour.concentrate]) {
-      blur_l += pour.count * rounding(amount) * (LITRES[amount.unit] ?? NaN);
+      blur_l += pour.count * AMOUNT_ROUNDING * (LITRES[amount.unit] ?? NaN);
     }
   }
   // An empty sump into which nothing goes has no strength of its own to compare.

@@ -1,6 +1,6 @@
 // The other ways, one row each that opens in place: what to do, and what it gives.
 import type { WayShown } from "../../core/messages";
-import { wayReason, wayTitle } from "../../words/codes";
+import { cautionSentence, wayReason, wayTitle } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import { amountsOf } from "./amounts";
@@ -49,6 +49,7 @@ function Way({ way }: { readonly way: WayShown }) {
         ))}
       </ul>
       {result === null ? null : <p>{result}</p>}
+      {way.take_out === undefined ? null : <p>{cautionSentence("taken_out_is_waste")}</p>}
     </details>
   );
 }
