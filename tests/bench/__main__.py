@@ -1,4 +1,7 @@
-"""``python3 -m tests.bench``: prints the bytes of ``web/dist`` and how long starts take."""
+"""``python3 -m tests.bench``: prints the bytes of ``web/dist``, how long plans take, and starts.
+
+``python3 -m tests.bench plans`` prints only the plans.
+"""
 
 import argparse
 import subprocess
@@ -18,8 +21,9 @@ DEFAULT_STARTS = 7
 def main() -> int:
     """Sets up, then measures in ``.venv``, where the browser's driver is."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.bench")
+    parser.add_argument("only", nargs="?", choices=["plans"], help="only plans per second")
     parser.add_argument("--starts", type=int, default=DEFAULT_STARTS, help="default %(default)s")
-    parser.add_argument("--no-starts", action="store_true", help="only the bytes")
+    parser.add_argument("--no-starts", action="store_true", help="no start times")
     wanted = parser.parse_args()
     steps = Steps()
     try:
@@ -30,9 +34,13 @@ def main() -> int:
     except Trouble as trouble:
         sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
         return 1
+    plans = [str(venv_python()), "-m", "tests.bench.plans"]
+    if wanted.only == "plans":
+        return subprocess.run(plans, cwd=ROOT, check=True).returncode
     subprocess.run(
         [str(venv_python()), "-m", "tests.bench.sizes", *node.node], cwd=ROOT, check=True
     )
+    subprocess.run(plans, cwd=ROOT, check=True)
     if wanted.no_starts:
         return 0
     wrong = ensure_chromium(python)

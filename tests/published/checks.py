@@ -45,13 +45,16 @@ class Native:
 
 
 class Shipped:
-    """pycore in the WebAssembly bundle of web/dist, run by Node in a process of its own."""
+    """pycore in the WebAssembly bundle of web/dist, run by Node in a process of its own.
 
-    def __init__(self) -> None:
+    ``inside`` holds the function ``calculate`` that answers there.
+    """
+
+    def __init__(self, inside: Path = HERE / "inside.py") -> None:
         node = ensure_node(Steps())
         self._process = subprocess.Popen(
             [
-                *node.node, HERE / "shipped.mjs", shipped_folder(), HERE / "inside.py",
+                *node.node, HERE / "shipped.mjs", shipped_folder(), inside,
                 NODE_MODULES / "pyodide" / "pyodide-lock.json",
             ],
             stdin=subprocess.PIPE,

@@ -100,3 +100,25 @@ def test_half_today() -> None:
     assert 104 - 1.05 <= plan.final.volume_l <= 104 + 1e-9
     assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)
     assert half_today(question(198.0, 5.0)) is None
+
+
+def test_in_marks_of_two_litres() -> None:
+    coarse = question(10.0, 0.0, bucket=(10.0, 2.0, 0.05))
+    hose = planned(by_hose(coarse))
+    # 188·(1 − 8.4255/20) = 108.8 L, 54 marks of 2 L.
+    assert hose.steps[0].volume_l == 108.0
+    assert [(step.kind, step.pour) for step in hose.steps if step.kind == "bucket"] == [
+        ("bucket", i) for i in range(len(hose.pours))
+    ]
+    # 118 L left after the hose are at 0 %; what is poured is the strongest.
+    assert all(p.concentrate_l / (p.water_l + p.concentrate_l) > 0.19 for p in hose.pours)
+    odd = question(151.0, 6.0, bucket=(10.0, 2.0, 0.05))
+    # 47 L of room are 46 L in marks of 2 L.
+    assert planned(by_mixing_unit(with_unit(odd))).steps[0].volume_l == 46.0
+
+
+def test_hose_into_a_sump_that_holds_something() -> None:
+    # 100 L at 6 % want (15.84 − 6)/98 = 10.04 %: 98·(1 − 10.04/20) = 48.8 L of water first.
+    plan = planned(by_hose(question(100.0, 6.0)))
+    assert plan.steps[0].volume_l == 48.0
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)

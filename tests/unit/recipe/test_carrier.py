@@ -6,7 +6,7 @@ import pytest
 
 from pycore.recipe.carrier import by_own_fluid
 from pycore.recipe.outcome import Plan
-from pycore.recipe.request import Bucket, OwnFluid, Pail, PlanRequest
+from pycore.recipe.request import Bucket, DrawOff, OwnFluid, Pail, PlanRequest
 from tests.unit.recipe.shop import question
 
 
@@ -88,3 +88,34 @@ def test_marks_that_pail_and_jug_do_not_have() -> None:
     assert by_own_fluid(replace(full(), pail=Pail(jug_first_mark_l=1.55))) is None
     high = planned(replace(full(), pail=Pail(first_mark_l=9.0)))
     assert {pour.fluid_l for pour in high.pours} == {9.0}
+
+
+def test_in_marks_of_half_a_litre() -> None:
+    # 9 L: 6.2 L of concentrate need 6.5 L of room; 8 L carry 1.5 L and 7.5 L carry 1.4 L.
+    half = replace(
+        full(never_above_l=None),
+        bucket=Bucket(9.5, 0.5, 0.05),
+        draw_off=DrawOff(allowed=True, mark_l=0.5),
+    )
+    plan = planned(half)
+    assert plan.draw_off_l == 6.5
+    # (191.5·5 + 100·k)/(191.5 + k) = 8: k = 191.5·3/92 = 6.245 L, 125 marks.
+    assert plan.totals.concentrate_l == pytest.approx(6.25)
+    assert {pour.fluid_l for pour in plan.pours} == {8.0}
+    assert [(s.kind, s.volume_l, s.pour) for s in plan.steps] == [
+        ("take_out", 6.5, None),
+        *[("own_fluid", None, i) for i in range(len(plan.pours))],
+        ("run", None, None),
+        ("read_again", None, None),
+    ]
+    assert [(s.kind, s.pour) for s in planned(full()).steps][:2] == [
+        ("own_fluid", 0), ("own_fluid", 1),
+    ]  # fmt: skip
+
+
+def test_one_mark_is_enough_and_a_pail_as_large_as_one_mark() -> None:
+    # 0.6 L at 6.99 % to 8 %: 0.0066 L is no mark of 50 mL; 4.5 L want 0.049 L, one mark.
+    small = replace(full(6.99), sump=question(4.5, 6.99).sump, fill_to_l=4.5, never_above_l=5.0)
+    assert [(p.count, p.concentrate_l) for p in planned(small).pours] == [(1, 0.05)]
+    tiny = replace(small, sump=question(0.6, 6.99).sump, fill_to_l=0.6, never_above_l=1.0)
+    assert by_own_fluid(tiny) is None

@@ -6,7 +6,7 @@ import pytest
 
 from pycore.recipe.marks import Group
 from pycore.recipe.request import Mixing, Pail
-from pycore.recipe.search import best_pours, strongest_bucket, weigh
+from pycore.recipe.search import _split, _Whole, best_pours, strongest_bucket, weigh
 from tests.unit.recipe.shop import question, space
 
 
@@ -61,3 +61,26 @@ def test_strongest_bucket_is_one_that_can_be_measured() -> None:
     # 20 % of a pail of 10 L are 2 L; a jug that starts at 2.5 L cannot show it.
     ask = replace(question(), pail=Pail(jug_first_mark_l=2.5))
     assert strongest_bucket(space(ask)) is None
+
+
+def test_split_is_one_mark_apart_and_counted_by_the_aim() -> None:
+    # Ten pails of 9 L that want 16.3 marks each: three with 17 and seven with 16, 98.15 L.
+    room = space(question(0.0, 0.0, fill_to_l=98.2))
+    found = list(_split(room, _Whole(9, 16.3, 9.815)))
+    assert found[0] == (Group(3, 9, 17), Group(7, 9, 16))
+    # Only 2 marks fit beside ten pails of 9.8 L; and nine, where all but one are to be stronger.
+    tight = space(question(0.0, 0.0, fill_to_l=98.1))
+    assert next(_split(tight, _Whole(9, 16.25, 9.81)))[0] == Group(2, 9, 17)
+    wide = space(question(0.0, 0.0, fill_to_l=98.5))
+    assert next(_split(wide, _Whole(9, 16.99, 9.8495)))[0] == Group(9, 9, 17)
+    # Two pails are enough for it, one is not; and 17 marks may be more than the pail holds.
+    two = space(question(0.0, 0.0, fill_to_l=19.7))
+    assert next(_split(two, _Whole(9, 16.5, 9.825))) == (Group(1, 9, 17), Group(1, 9, 16))
+    assert list(_split(space(question(0.0, 0.0, fill_to_l=10.0)), _Whole(9, 16.5, 9.825))) == []
+    assert list(_split(room, _Whole(9, 20.0, 10.0))) == []
+
+
+def test_strongest_bucket_in_marks_of_two_litres() -> None:
+    # 6 L and 1.5 L are 20 %; 8 L leave room for 1 L only.
+    found = strongest_bucket(space(question(bucket=(9.0, 2.0, 0.1))))
+    assert found == Group(1, 3, 15)

@@ -97,3 +97,11 @@ def test_no_ready_mix_without_one_or_without_room() -> None:
     assert from_ready_mixes(with_stock(3.0)) == []
     full = replace(question(198.0), stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0)]))
     assert from_ready_mixes(full) == []
+
+
+@pytest.mark.parametrize("asked", [(180.0, 2.0), (180.0, 15.0), (198.0, 5.0)])
+def test_the_stock_is_named_instead_of_premix_or_room(asked: tuple[float, float]) -> None:
+    drawing = replace(question(*asked), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    said = plan_recipe(with_stock(0.2, drawing)).cautions
+    assert said[0] == "stock_short"
+    assert set(said) & {"needs_stronger_premix", "needs_weaker_mix", "no_room"} == set()
