@@ -35,12 +35,14 @@ def _pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
     by_pail = request.pail is not None and request.pail.measure_by == "pail"
     total = tidy(carrier_l + pour.concentrate_l, units.pail, most_decimals=2)
     usable_l = request.bucket.usable_l
+    own_l = fluid_l * request.sump.strength_pct.value / 100
+    neat_l = own_l + pour.concentrate_l
     return PourShown(
         count=pour.count,
         water=tidy(pour.water_l, units.pail),
         concentrate=tidy(pour.concentrate_l, units.pail if by_pail else units.jug),
         total=total,
-        strength=shown(mix_strength_pct(pour.water_l, pour.concentrate_l), "%", 1),
+        strength=shown(mix_strength_pct(carrier_l - own_l, neat_l), "%", 1),
         weight=shown(weight_kg, "lb" if units.pail.startswith("US") else "kg", 0),
         water_share=carrier_l / usable_l,
         concentrate_share=pour.concentrate_l / usable_l,

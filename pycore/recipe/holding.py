@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.recipe.balance import state_after
 from pycore.recipe.marks import Space
@@ -86,10 +87,14 @@ def plan_holding(ask: HoldingRequest) -> Holding:
         Litres, per cent by volume, days. usual_pct must lie between weakest and strongest mix.
 
     The worst-case ends are the last strength, two standard uncertainties and the drift of its
-    age away on either side, mixed with what is poured. Errors: as of ``plan_recipe``.
+    age away on either side, mixed with what is poured. Errors: as of ``plan_recipe``, and ``order``
+    for a usual strength that this fluid may not be mixed at.
     """
     refuse_contradictions(ask.target, ask.mixing, ask.bucket)
     usual = ask.usual_pct
+    if not ask.mixing.weak_pct <= usual <= ask.mixing.strong_pct:
+        limit = {"minimum": ask.mixing.weak_pct, "maximum": ask.mixing.strong_pct, "unit": "%"}
+        raise Fault("order", "usual_pct", usual, limit)
     # At the usual strength throughout, any state at that strength stays where it is.
     even = PlanRequest(
         sump=SumpState(ask.volume_l, Measured(usual, 0.0)),

@@ -81,6 +81,9 @@ def test_own_fluid_is_shown_as_what_carries() -> None:
     assert (pour.kind, pour.water_share) == ("own_fluid", pytest.approx(0.8))
     # 8 L of fluid at about 1 kg/L with 1 L of concentrate in a pail of 1 kg.
     assert said(pour.weight) == (10.0, 0, "kg")
+    # The fluid that carries has the sump's own strength: (8 L x C + 1 L) in 9 L.
+    carried = 100 * (8.0 * ask.sump.strength_pct.value / 100 + 1.0) / 9.0
+    assert pour.strength.value == pytest.approx(carried, abs=0.05)
 
 
 def test_sums_and_settings() -> None:

@@ -82,3 +82,11 @@ def test_contradiction_is_refused() -> None:
     with pytest.raises(Fault) as caught:
         plan_holding(dip(mixing=replace(question().mixing, weak_pct=30.0)))
     assert caught.value.path == "mixing.weak_pct"
+
+
+@pytest.mark.parametrize("usual_pct", [0.5, 30.0])
+def test_usual_strength_that_may_not_be_mixed_is_refused(usual_pct: float) -> None:
+    with pytest.raises(Fault) as refused:
+        plan_holding(dip(usual_pct=usual_pct))
+    assert (refused.value.code, refused.value.path) == ("order", "usual_pct")
+    assert refused.value.limit == {"minimum": 1.0, "maximum": 20.0, "unit": "%"}
