@@ -99,9 +99,24 @@ def _whole_buckets(space: Space) -> list[_Whole]:
         if low <= high:
             ideal = wanted / max(100 - wanted, 1e-9) * water * bucket.water_mark_l
             jug = min(max(ideal / bucket.jug_mark_l, low), high)
-            total_l = water * bucket.water_mark_l + jug * bucket.jug_mark_l
-            found.append(_Whole(water, jug, total_l))
+            whole = _Whole(water, jug, space.bucket_l(water, 0) + jug * bucket.jug_mark_l)
+            found += [whole, *_fitted(space, whole, low, high)]
     return sorted(found, key=lambda whole: -whole.total_l)[:_MOST_WHOLE]
+
+
+def _fitted(space: Space, whole: _Whole, low: int, high: int) -> list[_Whole]:
+    """The same bucket with the jug marks for the water that really fits.
+
+    The strength that suits the whole room is too weak a guide where coarse water marks leave a
+    part of the room open that no further bucket can fill.
+    """
+    mark_l = space.ask.bucket.water_mark_l
+    count = whole.count_in(space.room_l)
+    if count == 0 or space.room_l - count * whole.total_l >= mark_l:
+        return []
+    jug = min(max(space.jug_for_aim(count * whole.water) / count, low), high)
+    total_l = space.bucket_l(whole.water, 0) + jug * space.ask.bucket.jug_mark_l
+    return [_Whole(whole.water, jug, total_l)] if math.floor(jug) != math.floor(whole.jug) else []
 
 
 def _parts(space: Space, poured: Pours, largest_l: float) -> Iterator[Group]:
