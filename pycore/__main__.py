@@ -50,9 +50,13 @@ def main(arguments: list[str]) -> int:
         return 2
     for stream in (sys.stdin, sys.stdout):
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
-    for line in sys.stdin:
-        if line.strip():
-            print(handle(line), flush=True)
+    try:
+        for line in sys.stdin:
+            if line.strip():
+                print(handle(line), flush=True)
+    except BrokenPipeError:
+        # Whoever read has read enough; Python must not complain once more when it ends.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     return 0
 
 

@@ -51,7 +51,10 @@ def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
 def _after(machine: Machine, plan: Plan, depth_now_mm: float) -> Section:
     """The section drawing after the last bucket; a sump above its mark stays where it is."""
     sump, volume_l = machine.sump, plan.final.volume_l
-    depth_mm = sump.depth_from_volume(volume_l, "body.dip.depth") if plan.pours else depth_now_mm
+    # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
+    rim_l = sump.rim_volume_l
+    held_l = rim_l if rim_l < volume_l <= rim_l * (1 + 1e-9) else volume_l
+    depth_mm = sump.depth_from_volume(held_l, "body.dip.depth") if plan.pours else depth_now_mm
     return section_of(sump, depth_mm, volume_l, plan.final.strength_pct.value)
 
 

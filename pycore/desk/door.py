@@ -21,8 +21,9 @@ MOST_DEPTH = 12
 # Python parses longer numbers slowly, and no float needs them.
 MOST_DIGITS = 24
 
-# Strings are skipped, so that brackets and digits inside them do not count.
-_STRING = re.compile(r'"(?:[^"\\]|\\.)*"')
+# Strings are skipped, so that brackets and digits inside them do not count. One that never ends is
+# skipped too: looking for its end again from every quote inside it would take hours.
+_STRING = re.compile(r'"(?:[^"\\]|\\.)*(?:"|\\?\Z)', re.DOTALL)
 _LONG_NUMBER = re.compile(rf"[0-9.eE+-]{{{MOST_DIGITS + 8},}}")
 _SURROGATE = re.compile("[\ud800-\udfff]")
 
@@ -59,6 +60,8 @@ def _depth(text: str) -> int:
 
 
 def _parsed(text: str) -> dict[str, Any]:
+    # Mail programs and editors put a byte order mark in front.
+    text = text.removeprefix("\ufeff")
     if len(text) > MOST_CHARACTERS:
         raise Fault("too_large", "request", len(text), {"most": MOST_CHARACTERS})
     if _depth(text) > MOST_DEPTH:

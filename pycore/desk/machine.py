@@ -19,7 +19,7 @@ from pycore.quantity.typed import Reading, read_typed
 from pycore.quantity.units import UNITS, from_base
 from pycore.reading.strength import FACTOR_U_SHARE
 from pycore.recipe.request import Bucket, Mixing, Target, refuse_contradictions
-from pycore.sump.shapes import VOLUME_U_SHARE, Sump, box, proportional, table
+from pycore.sump.shapes import RIM_OVER_FULL, VOLUME_U_SHARE, Sump, box, proportional, table
 
 
 @dataclass
@@ -64,33 +64,53 @@ def read_sump(reader: Reader, typed: SumpTyped, path: str) -> Sump:
     """The sump's curve from depth to litres.
 
     Errors: those of ``read_typed``; ``order`` for a rim below the full mark or a full mark above
-    the table; ``not_rising`` for a table that does not rise; paths begin with ``path``.
+    the table; ``not_rising`` for a table that does not rise; ``out_of_range`` for a shape that
+    holds less or more litres than any sump; paths begin with ``path``.
     """
     full = reader.read(typed.full_depth, "full_depth_mm", f"{path}.full_depth")
-    u_share = VOLUME_U_SHARE[typed.volume_known_by]
     rim_mm = None
     if typed.rim_depth is not None:
         rim_mm = reader.value(typed.rim_depth, "rim_depth_mm", f"{path}.rim_depth")
     try:
-        if typed.kind == "table":
-            rows = [
-                (
-                    reader.value(point.depth, "depth_mm", f"{path}.points[{i}].depth"),
-                    reader.value(point.volume, "volume_l", f"{path}.points[{i}].volume"),
-                )
-                for i, point in enumerate(typed.points or [])
-            ]
-            return table([row[0] for row in rows], [row[1] for row in rows], full.value, u_share)
-        if typed.kind == "box":
-            length = reader.value(_given(typed.length), "length_mm", f"{path}.length")
-            width = reader.value(_given(typed.width), "length_mm", f"{path}.width")
-            return box(length, width, full.value, u_share, rim_mm)
-        volume = reader.value(_given(typed.full_volume), "full_volume_l", f"{path}.full_volume")
-        return proportional(full.value, volume, u_share, rim_mm)
+        return _within_volume(_shape(reader, typed, path, full, rim_mm))
     except Fault as fault:
         if fault.path.startswith(path):
             raise
         raise placed(fault, f"{path}.{fault.path}", full.unit.name) from None
+
+
+def _within_volume(sump: Sump) -> Sump:
+    """The sump, refused where its shape would hold more or less than any sump does."""
+    known = KNOWN["full_volume_l"]
+    least_l, most_l = known.minimum or 0.0, known.maximum or 0.0
+    limit = {"minimum": least_l, "maximum": most_l, "unit": "L"}
+    for mark, held_l in (("full_depth", sump.full_volume_l), ("rim_depth", sump.rim_volume_l)):
+        # The rim that nobody gave lies 10 % over the full mark; a float's last digit is no excess.
+        room = (RIM_OVER_FULL if mark == "rim_depth" else 1.0) + 1e-9
+        if not least_l * (1 - 1e-9) <= held_l <= most_l * room:
+            raise Fault("out_of_range", mark, held_l, limit)
+    return sump
+
+
+def _shape(
+    reader: Reader, typed: SumpTyped, path: str, full: Reading, rim_mm: float | None
+) -> Sump:
+    u_share = VOLUME_U_SHARE[typed.volume_known_by]
+    if typed.kind == "table":
+        rows = [
+            (
+                reader.value(point.depth, "depth_mm", f"{path}.points[{i}].depth"),
+                reader.value(point.volume, "volume_l", f"{path}.points[{i}].volume"),
+            )
+            for i, point in enumerate(typed.points or [])
+        ]
+        return table([row[0] for row in rows], [row[1] for row in rows], full.value, u_share)
+    if typed.kind == "box":
+        length = reader.value(_given(typed.length), "length_mm", f"{path}.length")
+        width = reader.value(_given(typed.width), "length_mm", f"{path}.width")
+        return box(length, width, full.value, u_share, rim_mm)
+    volume = reader.value(_given(typed.full_volume), "full_volume_l", f"{path}.full_volume")
+    return proportional(full.value, volume, u_share, rim_mm)
 
 
 def _given(typed: Typed | None) -> Typed:

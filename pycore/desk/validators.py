@@ -567,6 +567,8 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                             if isinstance(data__sump__volumel__u, (int, float, Decimal)) and (not isinstance(data__sump__volumel__u, bool)):
                                 if data__sump__volumel__u < 0:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be bigger than or equal to 0', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                                if data__sump__volumel__u > 200000:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be smaller than or equal to 200000', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                         if data__sump__volumel_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must not contain ' + str(data__sump__volumel_keys) + ' properties', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'strength_pct' in data__sump_keys:
@@ -598,6 +600,8 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                             if isinstance(data__sump__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__sump__strengthpct__u, bool)):
                                 if data__sump__strengthpct__u < 0:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be bigger than or equal to 0', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                if data__sump__strengthpct__u > 100:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be smaller than or equal to 100', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__sump__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must not contain ' + str(data__sump__strengthpct_keys) + ' properties', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__sump_keys:
@@ -702,6 +706,8 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                             if isinstance(data__hidden__volumel__u, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__u, bool)):
                                 if data__hidden__volumel__u < 0:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be bigger than or equal to 0', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                                if data__hidden__volumel__u > 200000:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be smaller than or equal to 200000', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                         if data__hidden__volumel_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must not contain ' + str(data__hidden__volumel_keys) + ' properties', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'strength_pct' in data__hidden_keys:
@@ -733,6 +739,8 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                             if isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__u, bool)):
                                 if data__hidden__strengthpct__u < 0:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be bigger than or equal to 0', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                if data__hidden__strengthpct__u > 100:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be smaller than or equal to 100', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__hidden__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must not contain ' + str(data__hidden__strengthpct_keys) + ' properties', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__hidden_keys:
@@ -1159,6 +1167,8 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
                     if isinstance(data__volumel__u, (int, float, Decimal)) and (not isinstance(data__volumel__u, bool)):
                         if data__volumel__u < 0:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be bigger than or equal to 0', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                        if data__volumel__u > 200000:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be smaller than or equal to 200000', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                 if data__volumel_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must not contain ' + str(data__volumel_keys) + ' properties', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'fill_to_l' in data_keys:
@@ -1233,6 +1243,8 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
                             if isinstance(data__last__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__u, bool)):
                                 if data__last__strengthpct__u < 0:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be bigger than or equal to 0', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                if data__last__strengthpct__u > 100:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be smaller than or equal to 100', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__last__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must not contain ' + str(data__last__strengthpct_keys) + ' properties', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'age_d' in data__last_keys:

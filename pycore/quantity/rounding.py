@@ -28,6 +28,10 @@ class Shown:
     fraction: MixedFraction | None = None
 
 
+# More decimals than any tool shows; the contract allows no more.
+MOST_DECIMALS = 9
+
+
 def decimals_for(u: float, digits: int) -> int:
     """How many decimals keep ``digits`` significant digits of an uncertainty, never below 0.
 
@@ -41,7 +45,7 @@ def decimals_for(u: float, digits: int) -> int:
         raise ValueError(f"u must be above 0 and digits 1 or 2, got u {u} and digits {digits}")
     # The uncertainty's own rounding can carry it to the next power of ten: 0.096 becomes 0.10.
     exponent = int(f"{u:.{digits - 1}e}".split("e")[1])
-    return max(0, digits - 1 - exponent)
+    return min(max(0, digits - 1 - exponent), MOST_DECIMALS)
 
 
 def half_up(value: float, decimals: int) -> float:

@@ -99,6 +99,10 @@ class Space:
             high = min(high, low + _MOST_TRIED)
         return range(low, high + 1)
 
+    def has_room(self) -> bool:
+        """Whether a bucket fits, or more room is left than a plan may leave open."""
+        return self.can_pour() or self.least_l > 0
+
     def can_pour(self) -> bool:
         """Whether the smallest bucket that may be poured still fits."""
         if self.room_l <= 0:

@@ -81,12 +81,12 @@ def verdict_of(ask: PlanRequest, volume_l: float, strength_pct: float) -> str:
     return "on_target" if abs(strength_pct - target.aim_pct) <= near else "in_band"
 
 
-def case_of(ask: PlanRequest, can_pour: bool) -> str:
+def case_of(ask: PlanRequest, has_room: bool) -> str:
     """Where the sump stands: lean, in range or rich, with room or full, or almost empty."""
     target, strength = ask.target, ask.sump.strength_pct.value
-    if can_pour and ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l:
+    if has_room and ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l:
         return "new_charge"
-    level = "low" if can_pour else "full"
+    level = "low" if has_room else "full"
     if strength < target.low_pct:
         return f"lean_{level}"
     return f"rich_{level}" if strength > target.high_pct else f"in_range_{level}"
@@ -125,7 +125,7 @@ def made(
     verdict = verdict_of(ask, volume_l, strength_pct)
     return Plan(
         verdict=verdict,
-        case=case_of(ask, Space.of(ask).can_pour()),
+        case=case_of(ask, Space.of(ask).has_room()),
         draw_off_l=draw_off_l,
         pours=pours,
         steps=steps_for(draw_off_l, pours) if steps is None else steps,

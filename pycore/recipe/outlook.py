@@ -109,10 +109,10 @@ def _about_reach(space: Space, verdict: str, poured: bool, final_pct: float) -> 
     target = space.ask.target
     if verdict != "out_of_band":
         return []
-    if not poured:
+    if not poured and space.least_l <= 0:
         return ["best_reachable", "no_room"]
     low, high = reach_pct(space)
-    if low <= target.high_pct and high >= target.low_pct:
+    if not poured or (low <= target.high_pct and high >= target.low_pct):
         return ["best_reachable", "marks_too_coarse"]
     stronger = final_pct < target.low_pct
     return ["best_reachable", "needs_stronger_premix" if stronger else "needs_weaker_mix"]

@@ -1,5 +1,6 @@
 """pycore.desk.check: the whole walk in one question."""
 
+import json
 from typing import Any
 
 import pytest
@@ -81,3 +82,40 @@ def test_full_and_in_range_has_nothing_to_pour() -> None:
     assert got["plan"]["pours"] == []
     assert "nothing_to_pour" in got["plan"]["cautions"]
     assert got["after"]["level"] == pytest.approx(440 / 484)
+
+
+def _typed(text: str, unit: str) -> dict[str, str]:
+    return {"text": text, "unit": unit}
+
+
+def test_rim_at_the_full_mark_is_no_reason_to_refuse() -> None:
+    # Six buckets up to the rim passed it by a float's last digit.
+    machine = json.loads(json.dumps(WHEEL_LATHE))
+    machine["sump"] = {
+        "kind": "proportional",
+        "full_depth": _typed("300", "mm"),
+        "full_volume": _typed("55", "L"),
+        "rim_depth": _typed("300", "mm"),
+        "volume_known_by": "said",
+    }
+    machine["bucket"]["jug_mark"] = _typed("100", "mL")
+    body = {
+        "machine": machine,
+        "dip": {"depth": _typed("90", "mm")},
+        "reading": {"shows": _typed("4.5", "Brix")},
+    }
+    assert ask("plan_check", body)["after"]["level"] == pytest.approx(1.0)
+
+
+def test_more_litres_than_any_sump_holds_are_refused_at_the_field() -> None:
+    machine = json.loads(json.dumps(WHEEL_LATHE))
+    machine["sump"] = {
+        "kind": "box",
+        "full_depth": _typed("5000", "mm"),
+        "length": _typed("50000", "mm"),
+        "width": _typed("50000", "mm"),
+        "volume_known_by": "plate",
+    }
+    error = refusal("read_machine", {"machine": machine})
+    assert (error["code"], error["path"]) == ("out_of_range", "body.machine.sump.full_depth")
+    assert error["limit"]["maximum"] == 200000

@@ -8,7 +8,8 @@ import pytest
 from pycore.desk import door
 from pycore.desk.door import handle
 from pycore.desk.operations import OPERATIONS
-from tests.properties.asking import answer
+from tests.examples import PLAN
+from tests.properties.asking import answer, refusal
 
 
 def test_id_comes_back() -> None:
@@ -55,3 +56,19 @@ def test_not_a_number_never_leaves(monkeypatch: pytest.MonkeyPatch) -> None:
 def test_signs_stay_readable() -> None:
     assert "ü" in handle('{"v": 1, "id": "ü", "op": "describe", "body": {}}')
     assert door.VERSION == 1
+
+
+def test_byte_order_mark_is_accepted() -> None:
+    assert answer('\ufeff{"v": 1, "id": "b", "op": "describe", "body": {}}')["ok"]
+
+
+def test_a_string_without_an_end_is_read_once() -> None:
+    # Looking for its end again from every quote took hours; this many take no time now.
+    error = answer('{"v":1,"id":"' + '\\"' * 400_000)["error"]
+    assert error["code"] == "not_json"
+
+
+def test_an_uncertainty_without_bounds_is_refused() -> None:
+    body = {**PLAN, "sump": {**PLAN["sump"], "volume_l": {"value": 154, "u": 1e160}}}
+    error = refusal("plan_recipe", body)
+    assert (error["code"], error["path"]) == ("out_of_range", "body.sump.volume_l.u")

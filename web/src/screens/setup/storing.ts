@@ -2,7 +2,8 @@
 import { useState } from "preact/hooks";
 import type { ReadMachineResult } from "../../core/messages";
 import type { Content } from "../../store/entry";
-import { save } from "../../store/journal";
+import { machineById, save } from "../../store/journal";
+import { changeWalk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
 import { useCore } from "../core";
@@ -29,10 +30,15 @@ export function useStoring(form: Form, onSaved: () => void) {
       versions: await readVersions(core),
     };
     setPrepared(content);
+    const stickBefore = machineById(form.machine)?.body.machine.units.stick;
     const outcome = await save(content);
     if (outcome.kind === "not_saved") {
       setSaving({ kind: "not_saved", trouble: outcome.trouble });
       return;
+    }
+    if (stickBefore !== undefined && stickBefore !== form.units.stick) {
+      // Digits that were typed in another unit are another depth: the dip is asked for anew.
+      changeWalk(form.machine, { dip: "", touched: "" });
     }
     replace("machines", form.machine);
     onSaved();
