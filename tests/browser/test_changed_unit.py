@@ -1,0 +1,36 @@
+"""A unit that changes under a check never gives the digits another meaning."""
+
+import re
+
+from playwright.sync_api import Page, expect
+
+from tests.browser.phone import heading
+from tests.browser.walk import field, next_page, press, set_up_machine
+
+
+def measure_stick_in(page: Page, unit: str, full_depth: str) -> None:
+    """From the machine's own page: another unit on the stick, and the full mark typed anew."""
+    page.get_by_role("link", name="Change the set-up").click()
+    expect(heading(page)).to_have_text("Is the set-up right?")
+    page.get_by_role("link", name="Change: units").click()
+    page.get_by_role("combobox", name="Dip stick").select_option(unit)
+    next_page(page)
+    page.get_by_role("link", name="Change: size").click()
+    field(page, "Depth at the full mark").fill(full_depth)
+    next_page(page)
+    next_page(page, "Save the machine")
+
+
+def test_dip_is_asked_for_anew_when_the_stick_has_another_unit(page: Page) -> None:
+    set_up_machine(page)
+    press(page, "Start a check")
+    field(page, "How deep").fill("12")
+    expect(page.get_by_text("= 5.4 L")).to_be_visible()
+    next_page(page)
+    page.go_back()
+    page.go_back()
+    expect(heading(page)).to_have_text("Wheel lathe")
+    measure_stick_in(page, "in", "17")
+    expect(heading(page)).to_have_text("Wheel lathe")
+    page.get_by_role("button", name=re.compile("check")).click()
+    expect(field(page, "How deep")).to_have_value("")
