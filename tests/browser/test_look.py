@@ -65,6 +65,31 @@ def test_every_screen_at_phone_size(phone: Phone, server: Server, theme: Theme) 
     assert look.wrong == []
 
 
+@pytest.mark.parametrize("theme", ["light", "dark"])
+@pytest.mark.parametrize(
+    ("kind", "depth", "reading", "title"),
+    [
+        ("lean", "420", "2.0", "The target is out of reach"),
+        ("lean-full", "440", "3.3", "The target is out of reach"),
+        ("rich-full", "440", "7.4", "The target is out of reach"),
+        ("full", "440", "5.3", "Nothing to pour"),
+    ],
+)
+def test_pages_without_an_ordinary_recipe(
+    phone: Phone, server: Server, theme: Theme, kind: str, depth: str, reading: str, title: str
+) -> None:
+    page = phone.start(theme)
+    page.goto(server.address)
+    set_up_machine(page)
+    check_until_recipe(page, depth, reading)
+    assert heading(page).inner_text() == title
+    for way in page.locator("summary").all():
+        way.click()
+    look = Look(f"{theme}-{kind}")
+    look(page)
+    assert look.wrong == []
+
+
 def test_recipe_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server: Server) -> None:
     desk = Phone(playwright, tmp_path / "desk", DESK_SIZE)
     try:
