@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from pycore.desk.assess import assessed, is_blurry, level_from, section_of, strength_from
+from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
 from pycore.desk.machine import Machine, Reader, placed, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
-from pycore.desk.recipe import plan_shown, way_shown
-from pycore.desk.results import Level, PlanCheckResult, Section
+from pycore.desk.recipe import plan_shown, section_after, way_shown
+from pycore.desk.results import Level, PlanCheckResult
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.recipe.outcome import Plan
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import (
     DrawOff,
@@ -46,16 +45,6 @@ def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
         limit = {"maximum": sump.full_depth_mm, "unit": "mm"}
         raise placed(Fault("order", path, read.value, limit), path, read.unit.name)
     return sump.volume_from_depth(read.value, path)
-
-
-def _after(machine: Machine, plan: Plan, depth_now_mm: float) -> Section:
-    """The section drawing after the last bucket; a sump above its mark stays where it is."""
-    sump, volume_l = machine.sump, plan.final.volume_l
-    # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
-    rim_l = sump.rim_volume_l
-    held_l = rim_l if rim_l < volume_l <= rim_l * (1 + 1e-9) else volume_l
-    depth_mm = sump.depth_from_volume(held_l, "body.dip.depth") if plan.pours else depth_now_mm
-    return section_of(sump, depth_mm, volume_l, plan.final.strength_pct.value)
 
 
 def _pail(reader: Reader, typed: MachineTyped) -> Pail | None:
@@ -151,13 +140,16 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     except Fault as fault:
         place = fault.path.removesuffix("_l")
         raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
-    blurry = is_blurry(body.reading, typed.fluid)
+    blurry, depth_mm = is_blurry(body.reading, typed.fluid), level.depth_mm.value
     return PlanCheckResult(
         assessment=assessed(machine.sump, level, strength, blurry, reader),
         request=request,
         plan=plan,
         shown=plan_shown(plan, request, typed),
-        after=_after(machine, plan, level.depth_mm.value),
-        ways=[way_shown(way, request, typed) for way in plan.alternatives],
+        after=section_after(machine.sump, plan, depth_mm),
+        ways=[
+            way_shown(way, request, typed, section_after(machine.sump, way, depth_mm))
+            for way in plan.alternatives
+        ],
         doubts=reader.doubts,
     )

@@ -104,6 +104,9 @@ class WayShown:
     low: Shown
     high: Shown
     volume: Shown
+    after: Section
+    cautions: list[str]
+    chance: str | None = None
     take_out: Shown | None = None
     level: Shown | None = None
     level_strength: Shown | None = None

@@ -62,6 +62,10 @@ export type VolumeUnit =
   | "imp pt"
   | "imp fl oz";
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
+/**
+ * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
+ */
+export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
 export type ErrorCode =
   | "not_json"
   | "duplicate_key"
@@ -388,6 +392,7 @@ export interface PlanCheckResult {
     band_high: Shown;
     reach_low: Shown;
     reach_high: Shown;
+    chance?: Chance;
   };
   after: Section;
   ways: WayShown[];
@@ -727,6 +732,9 @@ export interface WayShown {
   days?: number;
   run_in?: Shown;
   setting?: Shown;
+  chance?: Chance;
+  after: Section;
+  cautions: string[];
 }
 /**
  * A dip without a reading.
