@@ -16,8 +16,8 @@ from pycore.recipe.request import Pail, PlanRequest
 from pycore.sump.shapes import Sump, proportional
 from tests.unit.recipe.shop import question
 
-METRIC = SimpleNamespace(units=Units(plate="L", stick="mm", pail="L", jug="mL"))
-US = SimpleNamespace(units=Units(plate="US gal", stick="in", pail="US gal", jug="US fl oz"))
+METRIC: Any = SimpleNamespace(units=Units(plate="L", stick="mm", pail="L", jug="mL"))
+US: Any = SimpleNamespace(units=Units(plate="US gal", stick="in", pail="US gal", jug="US fl oz"))
 AFTER = Section(0.9, 0.91, 16)
 US_GAL_L = 3.785411784  # 231 cubic inches, exact
 
