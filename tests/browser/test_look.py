@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, Playwright
+from playwright.sync_api import Page, Playwright, expect
 
 from tests.browser.phone import DESK_SIZE, Phone, Theme, heading, picture
 from tests.browser.server import Server
@@ -83,10 +83,15 @@ def test_pages_without_an_ordinary_recipe(
     set_up_machine(page)
     check_until_recipe(page, depth, reading)
     assert heading(page).inner_text() == title
-    for way in page.locator("summary").all():
-        way.click()
     look = Look(f"{theme}-{kind}")
     look(page)
+    for i in range(page.locator(".ways a").count()):
+        page.locator(".ways a").nth(i).click()
+        page.wait_for_url(f"**/way/{i + 1}")
+        expect(heading(page)).not_to_have_text(title)
+        look(page)
+        page.go_back()
+        expect(heading(page)).to_have_text(title)
     assert look.wrong == []
 
 

@@ -10,7 +10,6 @@ import { BeforeAfter } from "./recipeview";
 
 /** These say why; the others belong to a recipe that is poured. */
 const REASONS: readonly string[] = [
-  "no_room",
   "needs_stronger_premix",
   "needs_weaker_mix",
   "above_full_mark",

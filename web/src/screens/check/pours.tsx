@@ -1,7 +1,6 @@
 // What is poured, in pouring order: the first kind of bucket large, the others in one line each.
-import type { PourShown } from "../../core/messages";
+import type { PourShown, Shown } from "../../core/messages";
 import { Amount } from "../../elements/amount";
-import type { Shown } from "../../core/messages";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import { amountsOf } from "./amounts";
@@ -24,7 +23,7 @@ function linesOf(pour: PourShown): readonly Line[] {
 }
 
 /** How the concentrate is measured, where one jug is not enough or the bucket's own marks do it. */
-function measureOf({ jugs, pail_mark, concentrate }: PourShown): string | null {
+function concentrateBy({ jugs, pail_mark, concentrate }: PourShown): string | null {
   if (concentrate.value === 0) return null;
   if (pail_mark !== undefined) return say("recipe.to_mark", { mark: write(pail_mark) });
   if (jugs === undefined) return null;
@@ -79,7 +78,10 @@ function Rest({ recipe }: { readonly recipe: Recipe }) {
 
 export function Pours({ recipe }: { readonly recipe: Recipe }) {
   const [first] = recipe.pours;
-  const measure = first === undefined ? null : measureOf(first);
+  const notes =
+    first === undefined
+      ? []
+      : [first.fluid === undefined ? null : say("recipe.from_sump"), concentrateBy(first)];
   return (
     <>
       <Before recipe={recipe} />
@@ -89,7 +91,13 @@ export function Pours({ recipe }: { readonly recipe: Recipe }) {
           {linesOf(first).map(({ word, amount }, i) => (
             <Amount key={word} order={String(i + 1)} word={word} amount={amount} />
           ))}
-          {measure === null ? null : <p class="pours-measure">{measure}</p>}
+          {notes.map((note) =>
+            note === null ? null : (
+              <p key={note} class="pours-measure">
+                {note}
+              </p>
+            ),
+          )}
           <Rest recipe={recipe} />
           <p class="note">{say("recipe.weight", { weight: write(first.weight) })}</p>
         </section>

@@ -40,7 +40,7 @@ export function WayView({
 }) {
   return (
     <section class="plain-page">
-      {recipe.why === null ? null : <p class="plain-lead">{wayReason(recipe.why)}</p>}
+      {recipe.why === null ? null : <p>{wayReason(recipe.why)}</p>}
       {isWait(recipe) ? (
         <WaitView result={result} recipe={recipe} />
       ) : (
