@@ -8,7 +8,6 @@ from dataclasses import replace
 from pycore.recipe.outcome import Plan, Wait, made
 from pycore.recipe.request import PlanRequest
 
-
 # What a sump that only waits is warned of; the others speak of a recipe that is poured.
 _OF_A_WAIT = ("above_full_mark", "strong_harms_skin")
 
