@@ -106,7 +106,7 @@ def test_refused_at_the_field_when_saved_and_when_checked(
     ],
 )
 def test_the_limit_itself_is_allowed(path: str, value: dict[str, str]) -> None:
-    assert ask("read_machine", {"machine": _with(path, value)})["doubts"] == []
+    assert ask("read_machine", {"machine": _with(path, value)})["usable_l"] == 10
 
 
 def test_limits_come_in_the_unit_that_was_typed() -> None:
