@@ -32,6 +32,35 @@ ROWS = """
 """
 
 
+# An entry of the first build: nothing in it about the shop.
+MAKE_OLD = """
+() => new Promise((give, refuse) => {
+  const asked = indexedDB.open("pailwright");
+  asked.onerror = () => refuse(asked.error);
+  asked.onsuccess = () => {
+    const walk = asked.result.transaction("entries", "readwrite");
+    walk.objectStore("entries").openCursor().onsuccess = (event) => {
+      const cursor = event.target.result;
+      if (cursor === null) return;
+      const entry = JSON.parse(cursor.value.text);
+      delete entry.body.machine.ways;
+      cursor.update({ ...cursor.value, text: JSON.stringify(entry) });
+      cursor.continue();
+    };
+    walk.oncomplete = () => { asked.result.close(); give(null); };
+    walk.onerror = () => refuse(walk.error);
+  };
+})
+"""
+MAKE_OLD_DRAFT = """
+() => {
+  const name = "pailwright.draft.setup.new";
+  const { neverAbove, mostBuckets, ...old } = JSON.parse(localStorage.getItem(name));
+  localStorage.setItem(name, JSON.stringify(old));
+}
+"""
+
+
 def stored(page: Page, kind: str) -> dict[str, Any]:
     """The newest entry of a kind, as it lies in the store."""
     entries = [json.loads(text) for text in page.evaluate(ROWS)]
@@ -216,3 +245,27 @@ def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
     assert row(page, "Leaves with parts in a day") == "2 L"
     change(page, "what the shop allows")
     expect(page.get_by_role("textbox", name="Heaviest bucket to carry , pounds")).to_be_visible()
+
+
+def test_older_machine_opens_with_what_it_has(page: Page) -> None:
+    set_up_machine(page)
+    page.evaluate(MAKE_OLD)
+    page.reload()
+    assert "ways" not in stored(page, "machine")["body"]["machine"]
+    open_set_up(page)
+    assert row(page, "Depth at the full mark") == "440 mm"
+    assert row(page, "Taking coolant out") == "Only as another way"
+    assert row(page, "Own coolant as carrier") == "Yes, healthy coolant only"
+    next_page(page, "Save the machine")
+    machine = stored(page, "machine")["body"]["machine"]
+    assert machine["ways"] == {"draw_off": False, "own_fluid": True}
+
+
+def test_draft_of_another_build_is_dropped(page: Page) -> None:
+    press(page, "Add your first machine")
+    field(page, "Name of the machine").fill("Wheel lathe")
+    page.reload()
+    expect(field(page, "Name of the machine")).to_have_value("Wheel lathe")
+    page.evaluate(MAKE_OLD_DRAFT)
+    page.reload()
+    expect(field(page, "Name of the machine")).to_have_value("")
