@@ -47,13 +47,11 @@ def read_never_above(reader: Reader, typed: SumpTyped, sump: Sump, path: str) ->
     if given is None:
         return None
     read = reader.read(given, "never_above_mm", place)
-    if read.value < sump.full_depth_mm:
-        fault = Fault("order", place, read.value, {"minimum": sump.full_depth_mm, "unit": "mm"})
-        raise placed(fault, place, read.unit.name)
-    try:
-        return sump.volume_from_depth(read.value, place)
-    except Fault as fault:
-        raise placed(fault, place, read.unit.name) from None
+    limit = {"minimum": sump.full_depth_mm, "maximum": sump.rim_depth_mm, "unit": "mm"}
+    if not sump.full_depth_mm <= read.value <= sump.rim_depth_mm:
+        code = "order" if read.value < sump.full_depth_mm else "out_of_range"
+        raise placed(Fault(code, place, read.value, limit), place, read.unit.name)
+    return sump.volume_from_depth(read.value, place)
 
 
 def read_shop(reader: Reader, typed: MachineTyped, machine: Machine, path: str) -> Shop:

@@ -112,7 +112,12 @@ def test_the_limit_itself_is_allowed(path: str, value: dict[str, str]) -> None:
 def test_limits_come_in_the_unit_that_was_typed() -> None:
     # An inch is 25.4 mm exactly (NIST SP 811, appendix B).
     error = refusal("read_machine", {"machine": _with("sump.never_above_depth", _t("17", "in"))})
-    assert error["limit"] == {"minimum": pytest.approx(440 / 25.4), "unit": "in"}
+    # Full mark at 440 mm, rim 10 % above it.
+    assert error["limit"] == {
+        "minimum": pytest.approx(440 / 25.4),
+        "maximum": pytest.approx(484 / 25.4),
+        "unit": "in",
+    }
     error = refusal("read_machine", {"machine": _with("pail.jug_first_mark", _t("1.5", "L"))})
     assert error["limit"] == {"maximum": pytest.approx(1), "unit": "L"}
 
