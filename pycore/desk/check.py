@@ -4,23 +4,14 @@ from __future__ import annotations
 
 from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
 from pycore.desk.machine import Machine, Reader, placed, read_machine
-from pycore.desk.messages import MachineTyped, PlanCheckBody
+from pycore.desk.messages import PlanCheckBody
 from pycore.desk.recipe import plan_shown, section_after, way_shown
 from pycore.desk.results import Level, PlanCheckResult
+from pycore.desk.shop import read_shop
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import (
-    DrawOff,
-    Effort,
-    Losses,
-    OwnFluid,
-    Pail,
-    PlanRequest,
-    Stock,
-    SumpState,
-    Target,
-)
+from pycore.recipe.request import PlanRequest, Stock, SumpState, Target
 
 
 def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
@@ -47,39 +38,6 @@ def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
     return sump.volume_from_depth(read.value, path)
 
 
-def _pail(reader: Reader, typed: MachineTyped) -> Pail | None:
-    """Lowest marks and jug size, where they are known."""
-    pail, path = typed.pail, "body.machine.pail"
-    if pail is None:
-        return None
-    sizes = {
-        "first_mark_l": (pail.first_mark, f"{path}.first_mark"),
-        "jug_first_mark_l": (pail.jug_first_mark, f"{path}.jug_first_mark"),
-        "jug_max_l": (pail.jug_size, f"{path}.jug_size"),
-    }
-    read = {
-        name: None if given is None else reader.value(given, name, place)
-        for name, (given, place) in sizes.items()
-    }
-    return Pail(measure_by=pail.measure_by, **read)
-
-
-def _never_above_l(reader: Reader, typed: MachineTyped, machine: Machine) -> float | None:
-    """Litres at the never-above mark. Error: ``order`` below the full mark, ``out_of_range``."""
-    given, path = typed.sump.never_above_depth, "body.machine.sump.never_above_depth"
-    if given is None:
-        return None
-    read = reader.read(given, "never_above_mm", path)
-    sump = machine.sump
-    if read.value < sump.full_depth_mm:
-        fault = Fault("order", path, read.value, {"minimum": sump.full_depth_mm, "unit": "mm"})
-        raise placed(fault, path, read.unit.name)
-    try:
-        return sump.volume_from_depth(read.value, path)
-    except Fault as fault:
-        raise placed(fault, path, read.unit.name) from None
-
-
 def _request(
     reader: Reader,
     body: PlanCheckBody,
@@ -89,31 +47,26 @@ def _request(
     target: Target,
 ) -> PlanRequest:
     """The check as a question to the planner, with what the shop allows."""
-    ways, stock = body.machine.ways, None
+    stock = None
     if body.concentrate_at_hand is not None:
         path = "body.concentrate_at_hand"
         have_l = reader.value(body.concentrate_at_hand, "concentrate_at_hand_l", path)
         stock = Stock(concentrate_l=have_l)
-    losses = effort = own_fluid = None
-    if ways is not None:
-        if ways.carry_out is not None:
-            path = "body.machine.ways.carry_out"
-            losses = Losses(reader.value(ways.carry_out, "carry_out_l_d", path))
-        effort = Effort(most_buckets=ways.most_buckets)
-        own_fluid = OwnFluid(allowed=bool(ways.own_fluid))
+    shop = read_shop(reader, body.machine, machine, "body.machine")
     return PlanRequest(
         sump=SumpState(level.volume_l, strength_pct),
         fill_to_l=_fill_to_l(reader, body, machine),
         target=target,
         mixing=machine.mixing,
         bucket=machine.bucket,
-        draw_off=DrawOff(bool(ways and ways.draw_off), machine.bucket.water_mark_l),
-        never_above_l=_never_above_l(reader, body.machine, machine),
-        pail=_pail(reader, body.machine),
-        effort=effort,
+        draw_off=shop.draw_off,
+        never_above_l=shop.never_above_l,
+        pail=shop.pail,
+        effort=shop.effort,
+        unit=shop.unit,
         stock=stock,
-        own_fluid=own_fluid,
-        losses=losses,
+        own_fluid=shop.own_fluid,
+        losses=shop.losses,
     )
 
 

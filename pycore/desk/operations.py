@@ -27,6 +27,7 @@ from pycore.desk.messages import (
     ReadQuantityBody,
 )
 from pycore.desk.results import AssessSumpResult
+from pycore.desk.shop import read_never_above, read_shop
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
@@ -67,6 +68,7 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
     reader = Reader()
     typed = body.machine
     machine = read_machine(reader, typed, "body.machine")
+    read_shop(reader, typed, machine, "body.machine")
     sump, target, mixing, bucket = machine.sump, machine.target, machine.mixing, machine.bucket
     units = typed.units
     said = {
@@ -104,6 +106,7 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     if body.fluid is not None:
         refuse_neat_oil(body.fluid, "body.fluid")
     sump = read_sump(reader, body.sump, "body.sump")
+    read_never_above(reader, body.sump, sump, "body.sump")
     target = None if body.target is None else read_target(reader, body.target, "body.target")
     factor, zero_brix = None, 0.0
     if body.fluid is not None:

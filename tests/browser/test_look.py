@@ -10,7 +10,16 @@ from playwright.sync_api import Page, Playwright, expect
 
 from tests.browser.phone import DESK_SIZE, Phone, Theme, heading, picture
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+from tests.browser.walk import (
+    OPTIONS,
+    check_until_recipe,
+    fill_in,
+    next_page,
+    open_group,
+    press,
+    save_check,
+    set_up_machine,
+)
 
 SERIOUS = {"serious", "critical"}
 # Half a millimetre on a phone; rounding of a fraction of a pixel.
@@ -62,6 +71,26 @@ def test_every_screen_at_phone_size(phone: Phone, server: Server, theme: Theme) 
     look = Look(theme)
     walk(page, look)
     assert len(look.seen) >= 20
+    assert look.wrong == []
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_pages_aside_of_the_set_up(phone: Phone, server: Server, theme: Theme) -> None:
+    page = phone.start(theme)
+    page.goto(server.address)
+    set_up_machine(page)
+    look = Look(f"{theme}-aside")
+    for group in ("rim", "measuring", "what the shop allows"):
+        open_group(page, group)
+        for radio in page.get_by_role("radio", name="Yes").all():
+            # The drawn circle lies over the real one.
+            radio.check(force=True)
+        fill_in(page, OPTIONS)
+        look(page)
+        next_page(page)
+        look(page)
+        next_page(page, "Save the machine")
+    assert len(look.seen) == 4
     assert look.wrong == []
 
 

@@ -28,6 +28,7 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
     (messages.MachineTyped, DEFINITIONS["machine_typed"]),
     (messages.PailTyped, DEFINITIONS["pail_typed"]),
     (messages.WaysTyped, DEFINITIONS["ways_typed"]),
+    (messages.UnitTyped, DEFINITIONS["unit_typed"]),
     (results.Jugs, DEFINITIONS["pour_shown"]["properties"]["jugs"]),
     (results.WayShown, DEFINITIONS["way_shown"]),
     (messages.DipTyped, DEFINITIONS["dip_typed"]),

@@ -84,6 +84,7 @@ export type ErrorCode =
   | "out_of_range"
   | "empty"
   | "not_a_number"
+  | "not_whole"
   | "two_separators"
   | "missing_unit"
   | "ambiguous_unit"
@@ -363,13 +364,23 @@ export interface PailTyped {
   measure_by?: "jug" | "pail";
 }
 /**
- * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, buckets one person carries.
+ * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, whole buckets one person carries, the heaviest of them, a mixing unit.
  */
 export interface WaysTyped {
   draw_off?: boolean;
   own_fluid?: boolean;
   carry_out?: Typed;
-  most_buckets?: number;
+  most_buckets?: Typed;
+  heaviest?: Typed;
+  unit?: UnitTyped;
+}
+/**
+ * A mixing unit (proportioner): its range and the step of its setting.
+ */
+export interface UnitTyped {
+  lowest: Typed;
+  highest: Typed;
+  step: Typed;
 }
 export interface PlanCheckResult {
   assessment: AssessSumpResult;

@@ -32,4 +32,5 @@ export const shareSentence = (code: string): string => coded("share", code);
 export const fluidTypeWord = (code: string): string => coded("fluid_type", code);
 export const knownByWord = (code: string): string => coded("known_by", code);
 export const kindWord = (code: string): string => coded("kind", code);
+export const measuredByWord = (code: string): string => coded("measured_by", code);
 export const factorKnownByWord = (code: string): string => coded("factor_by", code);
