@@ -16,6 +16,7 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks, nearest_two
+from pycore.recipe.totals import pours_between
 
 # Two plans whose results differ by less cannot be told apart by any refractometer in use
 # (resolution 0.1 Brix at best: common practice, no source).
@@ -200,8 +201,36 @@ def _search_window(space: Space) -> Candidate | None:
         if near:
             return min(near, key=Candidate.effort)
         seen.extend(candidates)
-    if not seen:
-        return None
+    seen += _nearest(space, _by_totals(space, seen))
+    return _best_of(seen) if seen else None
+
+
+def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
+    """Pours that are clearly better than all that were seen, where marks are coarse.
+
+    Not near enough is what brought us here: near the aim first, then the band, then beyond it.
+    """
+    target, close = space.ask.target, space.ask.mixing.closeness_pct
+    low, high, aim = target.low_pct, target.high_pct, target.aim_pct
+    best = min(seen, key=lambda c: (c.outside_pct, c.excess_pct), default=None)
+    if best is not None and best.distance_pct <= _SAME_PCT:
+        return []
+    found = pours_between(space, max(low, aim - close), min(high, aim + close), aim)
+    if found:
+        return found
+    if best is None:
+        return pours_between(space, 0.0, 100.0, aim)
+    if best.outside_pct > 0:
+        beyond = max(best.outside_pct - _SAME_PCT, 0.0)
+        return pours_between(space, low - beyond, high + beyond, aim)
+    reach = close + best.excess_pct - _SAME_PCT
+    return pours_between(space, max(low, aim - reach), min(high, aim + reach), aim)
+
+
+def _best_of(seen: list[Candidate]) -> Candidate:
+    near = [candidate for candidate in seen if candidate.is_near]
+    if near:
+        return min(near, key=Candidate.effort)
     outside = min(candidate.outside_pct for candidate in seen)
     inside = [c for c in seen if c.outside_pct <= (outside + _SAME_PCT if outside > 0 else 0)]
     nearest = min(candidate.excess_pct for candidate in inside)
