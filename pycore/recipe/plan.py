@@ -47,7 +47,7 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     that cannot be reached is no error: the nearest reachable value comes with the verdict
     ``out_of_band``.
     """
-    refuse_contradictions(ask.target, ask.mixing, ask.bucket)
+    refuse_contradictions(ask.target, ask.mixing, ask.bucket, ask.pail)
     refuse_contradicting_options(ask)
     ask = _measured_by(whole_circuit(ask))
     plan = filled(ask)

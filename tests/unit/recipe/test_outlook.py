@@ -8,7 +8,7 @@ import pytest
 from pycore.quantity.measured import Measured
 from pycore.recipe.outlook import bucket_weight_kg, final_state, reach_pct
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import Bucket, SumpState
+from pycore.recipe.request import Pail, SumpState
 from tests.unit.recipe.shop import question, space
 
 
@@ -97,9 +97,8 @@ def test_rough_where_first_order_is_not_enough(
 
 
 def test_room_that_no_bucket_fills_is_not_called_full() -> None:
-    # One mark is a whole bucket, so no mix can be measured at all, with 44 L free.
-    ask = question(154.0, 6.0)
-    plan = plan_recipe(replace(ask, bucket=Bucket(10.0, 10.0, 0.05)))
+    # The pail's first mark is its brim, so no mix can be measured at all, with 44 L free.
+    plan = plan_recipe(replace(question(154.0, 6.0), pail=Pail(first_mark_l=10.0)))
     assert plan.pours == []
     assert plan.case == "lean_low"
     assert plan.cautions[:2] == ["best_reachable", "marks_too_coarse"]
