@@ -1,4 +1,4 @@
-"""More than one person carries: a mixing unit, a hose with premix, or two days."""
+"""More than one person carries: lower buckets, a mixing unit, a hose with premix, or two days."""
 
 from __future__ import annotations
 
@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from pycore.recipe.draw_off import filled
 from pycore.recipe.marks import Space, floor_marks
-from pycore.recipe.outcome import Plan, bucket_pours, made
-from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L
+from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
+from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L, light_usable_l
 from pycore.recipe.pours import Step, finish
 from pycore.recipe.request import PlanRequest
 from pycore.recipe.search import best_pours
@@ -18,6 +18,20 @@ def is_too_much(ask: PlanRequest, plan: Plan) -> bool:
     most = (ask.effort and ask.effort.most_buckets) or MOST_BUCKETS
     carried_l = sum(pour.count * (pour.water_l + pour.concentrate_l) for pour in plan.pours)
     return plan.totals.buckets > most or carried_l > MOST_CARRIED_L
+
+
+def lighter_buckets(ask: PlanRequest, plan: Plan) -> Plan | None:
+    """The same in buckets that are filled so low that this person may carry them.
+
+    None where they are light enough, or where so little holds no mark of water and of concentrate.
+    """
+    bucket, usable_l = ask.bucket, light_usable_l(ask)
+    too_little = usable_l < bucket.water_mark_l + bucket.jug_mark_l
+    if "bucket_heavy" not in plan.cautions or too_little:
+        return None
+    lower = replace(ask, bucket=replace(bucket, usable_l=usable_l))
+    pours = filled(drawn(lower, plan.draw_off_l)).pours
+    return made(ask, pours, plan.draw_off_l) if pours else None
 
 
 def by_mixing_unit(ask: PlanRequest) -> Plan | None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pycore.recipe.harm import does_harm, harmless_pours
 from pycore.recipe.marks import Pours, Space, ceil_marks
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
@@ -16,10 +17,20 @@ _LEAST_TRIES = 12
 _MOST_TRIES = 96
 
 
-def filled(ask: PlanRequest, draw_off_l: float = 0.0) -> Plan:
-    """The best buckets for the question after so much has been taken out."""
-    space = Space.of(drawn(ask, draw_off_l))
-    return made(ask, bucket_pours(space, _best(space)), draw_off_l)
+def filled(ask: PlanRequest) -> Plan:
+    """The best buckets for the question that do no harm, with nothing taken out."""
+    space = Space.of(ask)
+    best = _best(space)
+    if not does_harm(ask, space.strength_pct(best)):
+        return made(ask, bucket_pours(space, best))
+    plan = made(ask, bucket_pours(space, harmless_pours(space).pours))
+    return replace(plan, cautions=["not_filled_up", *plan.cautions])
+
+
+def filled_up(ask: PlanRequest) -> Plan:
+    """The best buckets that fill the room, even where that leads away from the band."""
+    space = Space.of(ask)
+    return made(ask, bucket_pours(space, _best(space)))
 
 
 def _best(space: Space) -> Pours:

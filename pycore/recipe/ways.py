@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much
+from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much, lighter_buckets
 from pycore.recipe.carrier import by_own_fluid
-from pycore.recipe.draw_off import draw_off_to_aim, filled, least_draw_off
+from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, least_draw_off
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
 from pycore.recipe.outlook import NEW_CHARGE_SHARE
@@ -107,6 +107,8 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
 
 def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
     """Other ways of pouring what fits."""
+    yield "fill_up", filled_up(ask) if "not_filled_up" in plan.cautions else None, None
+    yield "lighter_buckets", lighter_buckets(ask, plan), None
     yield "alike", _alike(ask, plan), None
     yield "strong_first", _strong_first(ask, plan), None
     yield "smaller_dose", _smaller_dose(ask, plan), None

@@ -11,6 +11,7 @@ from pycore.recipe.draw_off import (
     inside_pct,
     least_draw_off,
 )
+from pycore.recipe.outcome import drawn
 from pycore.recipe.request import DrawOff, Mixing, Target
 from tests.unit.recipe.shop import question
 
@@ -22,7 +23,7 @@ def test_least_for_a_lean_sump() -> None:
     assert plan.draw_off_l == 34.0
     assert plan.final.strength_pct.value >= 7.5
     # One mark less does not do it with the best pours there are.
-    assert filled(question(198.0, 5.0), 33.0).final.strength_pct.value < 7.5
+    assert filled(drawn(question(198.0, 5.0), 33.0)).final.strength_pct.value < 7.5
 
 
 def test_least_for_a_rich_sump() -> None:
