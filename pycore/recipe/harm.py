@@ -16,13 +16,18 @@ def outside_pct(ask: PlanRequest, strength_pct: float) -> float:
     return max(ask.target.low_pct - strength_pct, strength_pct - ask.target.high_pct, 0.0)
 
 
+def is_new_charge(ask: PlanRequest) -> bool:
+    """Whether so little is in the sump that it is filled anew."""
+    return ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l
+
+
 def does_harm(ask: PlanRequest, strength_pct: float) -> bool:
     """Whether a result lies further outside the band than what is in the sump now.
 
     Never for a new charge: with so little in it a sump is of no use, and what is left of the old
     coolant says nothing about the new one.
     """
-    if ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l:
+    if is_new_charge(ask):
         return False
     now = outside_pct(ask, ask.sump.strength_pct.value)
     return outside_pct(ask, strength_pct) > now + _HAIR_PCT

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pycore.recipe.draw_off import filled
-from pycore.recipe.harm import does_harm, outside_pct
+from pycore.recipe.harm import is_new_charge, outside_pct
 from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals
@@ -19,6 +19,7 @@ _FEWER = 4
 
 # Room for the last digit of a float when amounts are added up.
 _HAIR_L = 1e-9
+_HAIR_PCT = 1e-9
 
 
 def missing(ask: PlanRequest, totals: Totals) -> list[str]:
@@ -41,8 +42,8 @@ def within_stock(ask: PlanRequest, plan: Plan) -> Plan:
     """The plan, or the best one that needs no more concentrate and water than there is.
 
     Nothing is taken out then: what the stock cannot make good would be lost for nothing. With too
-    little concentrate the room is filled weaker than the aim, as long as that does no harm; with
-    too little water it is filled less high.
+    little concentrate the room is filled weaker than the aim, as long as that does no harm, and a
+    new charge less high; with too little water it is filled less high.
     """
     short = missing(ask, plan.totals)
     if not short:
@@ -61,26 +62,35 @@ def _lower(ask: PlanRequest) -> Plan:
         if level_l <= ask.sump.volume_l.value:
             break
         plan = _at_level(ask, level_l)
-        harms = does_harm(ask, plan.final.strength_pct.value)
-        if not harms and not missing(ask, plan.totals):
+        is_too_weak = plan.final.strength_pct.value < _weakest_pct(ask) - _HAIR_PCT
+        if not is_too_weak and not missing(ask, plan.totals):
             return plan
         excess_l = 0.0 if have_l is None else plan.totals.water_l - have_l
         level_l -= max(excess_l, ask.bucket.water_mark_l)
     return made(ask, [])
 
 
+def _weakest_pct(ask: PlanRequest) -> float:
+    """The weakest result that may be left for want of concentrate, per cent.
+
+    As far below the band as the sump is from it now, so that no harm is done; but a new charge
+    has to lie in the band: mixed too thin it would serve nobody, and it can be filled less high.
+    """
+    if is_new_charge(ask):
+        return ask.target.low_pct
+    return ask.target.low_pct - outside_pct(ask, ask.sump.strength_pct.value)
+
+
 def _highest_l(ask: PlanRequest) -> float:
-    """Level above which the concentrate at hand does harm or makes no mix that may be poured."""
+    """Level above which the concentrate at hand leaves it too weak or makes no allowed mix."""
     have_l = ask.stock.concentrate_l if ask.stock else None
     if have_l is None:
         return ask.fill_to_l
     highest_l, weak_pct = ask.fill_to_l, ask.mixing.weak_pct
     if weak_pct > 0:
         highest_l = min(highest_l, ask.sump.volume_l.value + 100 * have_l / weak_pct)
-    weakest_pct = ask.target.low_pct - outside_pct(ask, ask.sump.strength_pct.value)
-    if weakest_pct > 0 and does_harm(ask, 0.0):
-        highest_l = min(highest_l, level_for_l(ask, weakest_pct))
-    return highest_l
+    strength_pct = ask.target.aim_pct if is_new_charge(ask) else _weakest_pct(ask)
+    return min(highest_l, level_for_l(ask, strength_pct)) if strength_pct > 0 else highest_l
 
 
 def level_for_l(ask: PlanRequest, strength_pct: float) -> float:

@@ -47,6 +47,9 @@ def test_nothing_is_poured_rather_than_something_that_does_harm() -> None:
         # Below a fifth of the full mark it is a new charge: common practice, no source.
         is_new = body["sump"]["volume_l"]["value"] < 0.2 * body["fill_to_l"]
         assert is_new or after <= now + HAIR, asked
+        if is_new and "stock_short" in plan["cautions"]:
+            # Mixed too thin it would serve nobody.
+            assert plan["pours"] == [] or after == 0, asked
         seen.update(plan["cautions"])
         seen["new and poured"] += is_new and bool(plan["pours"])
         for way in (plan, *plan["alternatives"]):

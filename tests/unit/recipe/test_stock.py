@@ -101,6 +101,16 @@ def test_too_little_concentrate_does_no_harm() -> None:
     assert plan.cautions[0] == "stock_short"
 
 
+def test_new_charge_is_filled_less_high_and_never_too_thin() -> None:
+    # 6 L at 0.4 % and 5 L of concentrate: 5.024 L are 8 % of 62.8 L; in 198 L they were 2.5 %.
+    plan = plan_recipe(with_stock(5.0, question(6.0, 0.4)))
+    assert plan.verdict == "on_target"
+    assert 60.0 <= plan.final.volume_l <= 62.8
+    assert plan.cautions[0] == "stock_short"
+    # 0.3 L are 8 % of 4 L: less than the rinse water that is there.
+    assert plan_recipe(with_stock(0.3, question(6.0, 0.4))).pours == []
+
+
 def test_too_little_water_fills_less_high() -> None:
     # 154·6 + 100·x = 8·(174 + x) with 20 L of water: x = 5.09 L, so 179 L.
     plan = plan_recipe(replace(question(), stock=Stock(water_l=20.0)))
