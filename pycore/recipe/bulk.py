@@ -45,7 +45,7 @@ def by_mixing_unit(ask: PlanRequest) -> Plan | None:
     lowest = max(unit.lowest_pct, ask.mixing.weak_pct)
     if lowest > highest:
         return None
-    wanted = space.wanted_pct()
+    wanted = space.wanted_pct
     steps_up = round((wanted - unit.lowest_pct) / unit.step_pct)
     while unit.lowest_pct + steps_up * unit.step_pct > highest + 1e-9:
         steps_up -= 1
@@ -65,7 +65,7 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     None when the fill needs no strong bucket or plain water is all it needs.
     """
     space = Space.of(ask)
-    wanted, strong = space.wanted_pct(), ask.mixing.strong_pct
+    wanted, strong = space.wanted_pct, ask.mixing.strong_pct
     mark_l = ask.bucket.water_mark_l
     hose_l = floor_marks(space.room_l * (1 - wanted / strong) / mark_l) * mark_l
     if hose_l <= 0 or wanted <= 0:

@@ -92,7 +92,7 @@ class _Whole:
 def _whole_buckets(space: Space) -> list[_Whole]:
     """Buckets near the strength that the fill needs, the fullest first."""
     most = min(space.usable_l, space.room_l)
-    wanted = space.wanted_pct()
+    wanted = space.wanted_pct
     bucket = space.ask.bucket
     found = []
     for water in space.water_range(_LEAST_WHOLE_SHARE * most, most):
@@ -156,7 +156,7 @@ def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
     jug = math.floor(whole.jug)
     low, high = space.jug_range(whole.water, 0.0, space.usable_l)
     # Below the first mark of the jug the neighbours are none and that mark.
-    weak, strong = (jug, jug + 1) if jug >= space.first_jug else (0, space.first_jug)
+    weak, strong = (jug, jug + 1) if jug >= space.limits.first_jug else (0, space.limits.first_jug)
     if count < 2 or weak < low or strong > high:
         return
     size_l = space.bucket_l(whole.water, weak)
@@ -256,7 +256,7 @@ def strongest_bucket(space: Space) -> Group | None:
     best: tuple[float, float, Group] | None = None
     for water in space.water_range(0.0, space.usable_l):
         low, high = space.jug_range(water, 0.0, space.usable_l)
-        if max(low, space.first_jug) <= high:
+        if max(low, space.limits.first_jug) <= high:
             total_l = space.bucket_l(water, high)
             strength = high * space.ask.bucket.jug_mark_l / total_l
             # Of two buckets that differ by less than a tenth of a point the fuller one.

@@ -37,7 +37,9 @@ def single_buckets(space: Space) -> frozenset[tuple[int, int]]:
     for water in space.water_range(0.0, most_l):
         low, high = space.jug_range(water, 0.0, most_l)
         found |= {
-            (water, jug) for jug in range(low, high + 1) if jug == 0 or jug >= space.first_jug
+            (water, jug)
+            for jug in range(low, high + 1)
+            if jug == 0 or jug >= space.limits.first_jug
         }
     return frozenset(found)
 

@@ -39,7 +39,7 @@ def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
     if strongest is None:
         return None
     each_l = space.bucket_l(strongest.water, strongest.jug)
-    spread = space.wanted_pct() - ask.mixing.weak_pct
+    spread = space.wanted_pct - ask.mixing.weak_pct
     share = spread / max(ask.mixing.strong_pct - ask.mixing.weak_pct, 1e-9)
     count = int(share * space.room_l / each_l)
     if count < 1:

@@ -35,10 +35,10 @@ def test_no_bucket_of_concentrate_alone() -> None:
 
 def test_fill_that_lands_on_the_aim_is_kept_inside_what_may_be_mixed() -> None:
     # 154 L at 6 % to 198 L at 8 %: 6.6 L in 44 L is 15 %.
-    assert space(question()).wanted_pct() == pytest.approx(15.0)
-    assert space(question(strength_pct=0.0)).wanted_pct() == 20.0
-    assert space(question(strength_pct=15.0)).wanted_pct() == 1.0
-    assert space(question(volume_l=198.0)).wanted_pct() == 1.0
+    assert space(question()).wanted_pct == pytest.approx(15.0)
+    assert space(question(strength_pct=0.0)).wanted_pct == 20.0
+    assert space(question(strength_pct=15.0)).wanted_pct == 1.0
+    assert space(question(volume_l=198.0)).wanted_pct == 1.0
 
 
 def test_amounts_are_marks_times_their_size() -> None:
