@@ -10,6 +10,7 @@ from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
 from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import best_pours
+from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
 # over two bucket marks of litres, and never more than the most; finer marks are then skipped.
@@ -78,6 +79,8 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
         if marks * mark_l > ask.sump.volume_l.value:
             return None
         space = Space.of(drawn(inside, marks * mark_l))
+        if not may_end_between(space, low_pct, high_pct):
+            continue
         groups = _best(space)
         if low_pct - 1e-9 <= space.strength_pct(groups) <= high_pct + 1e-9:
             return made(ask, bucket_pours(space, groups), marks * mark_l)

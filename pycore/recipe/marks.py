@@ -74,6 +74,28 @@ class Limits:
             weakest = ceil_marks(exact)
         return weakest, most
 
+    @cached_property
+    def ratios(self) -> tuple[float, float]:
+        """Jug marks per water mark of the leanest and of the richest bucket; no bucket is beyond.
+
+        Lowest above highest when no bucket may be mixed at all.
+        """
+        mix, bucket = self._mixing, self._bucket
+        per_mark = bucket.water_mark_l / bucket.jug_mark_l
+        waters = range(self.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1)
+        if len(waters) > _MOST_TRIED:
+            weak_pct, strong_pct = max(mix.weak_pct - WEAK_ROUNDING_PCT, 0.0), mix.strong_pct
+            richest = strong_pct / (100 - strong_pct) if strong_pct < 100 else math.inf
+            return weak_pct / (100 - weak_pct) * per_mark, richest * per_mark
+        leanest, richest = math.inf, -math.inf
+        for water in waters:
+            fewest, most = self.jugs(water)
+            fewest = self.first_jug if 0 < fewest < self.first_jug else fewest
+            if fewest <= floor_marks(most):
+                leanest = min(leanest, fewest / water)
+                richest = max(richest, floor_marks(most) / water)
+        return leanest, richest
+
 
 # One question asks for the same few limits hundreds of times, a draw-off and lighter buckets too.
 limits_of = lru_cache(maxsize=8)(Limits)

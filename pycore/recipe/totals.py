@@ -6,6 +6,7 @@ leave few totals near the aim, so each of them can be taken apart into buckets.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -20,6 +21,11 @@ _MOST_TOTALS = 24
 _FEW_KINDS = 40
 _MOST_KINDS = 400
 _MOST_WORK = 80
+
+# More totals than this are not looked through, since one of them will do; and the room for what
+# floats round, wider than theirs so that nothing is called out of reach that is not.
+_MOST_TRIED = 4096
+_HAIR = 1e-7
 
 
 @dataclass(frozen=True)
@@ -68,6 +74,57 @@ def totals_between(
             litres = volume_l + space.bucket_l(water, jug)
             if low_pct * litres <= 100 * (held_l + jug_l) <= high_pct * litres:
                 yield Total(water, jug)
+
+
+def may_end_between(space: Space, low_pct: float, high_pct: float) -> bool:
+    """Whether some total of whole marks ends between two strengths, however full; False is sure.
+
+    Cheap: it asks no more of the buckets than that none is leaner or richer than the limits.
+    """
+    sump, bucket = space.ask.sump, space.ask.bucket
+    volume_l, pct = sump.volume_l.value, sump.strength_pct.value
+    if low_pct - _HAIR <= pct <= high_pct + _HAIR:
+        return True
+    leanest, richest = space.limits.ratios
+    water_l, jug_l = bucket.water_mark_l, bucket.jug_mark_l
+    # Each further jug mark brings the sump so much nearer to the band, in per cent times litres.
+    if pct < low_pct:
+        away = volume_l * (low_pct - pct)
+        gain = (100 - low_pct) * jug_l - (low_pct * water_l / richest if richest > 0 else math.inf)
+    elif leanest > 0:
+        away = volume_l * (pct - high_pct)
+        gain = high_pct * water_l / leanest - (100 - high_pct) * jug_l
+    else:
+        away, gain = 0.0, 1.0
+    if leanest > richest or gain <= 0:
+        return False
+    most = floor_marks(space.room_l / (jug_l + (water_l / richest if richest > 0 else math.inf)))
+    first = max(0, ceil_marks(away / gain - _HAIR))
+    # Nor more than the high end holds when it is filled right up.
+    held_l = volume_l * pct / 100
+    over_l = high_pct / 100 * (volume_l + space.room_l) - held_l
+    most = min(most, floor_marks(over_l / jug_l + _HAIR))
+    if most - first > _MOST_TRIED:
+        return True
+    return any(_has_water(space, jug, low_pct, high_pct) for jug in range(first, most + 1))
+
+
+def _has_water(space: Space, jug: int, low_pct: float, high_pct: float) -> bool:
+    """Whether some whole marks of water go with so many jug marks."""
+    sump, bucket = space.ask.sump, space.ask.bucket
+    leanest, richest = space.limits.ratios
+    mark_l, jug_l = bucket.water_mark_l, jug * bucket.jug_mark_l
+    held = sump.volume_l.value * sump.strength_pct.value + 100 * jug_l
+    others_l = sump.volume_l.value + jug_l
+    fewest = max(
+        (held / (high_pct + _HAIR) - others_l) / mark_l, jug / richest if richest > 0 else 1.0, 1.0
+    )
+    most = min(
+        (held / (low_pct - _HAIR) - others_l) / mark_l,
+        (space.room_l - jug_l) / mark_l,
+        jug / leanest if leanest > 0 else math.inf,
+    )
+    return ceil_marks(fewest - _HAIR) <= floor_marks(most + _HAIR)
 
 
 def _alike(singles: frozenset[tuple[int, int]], total: Total, count: int) -> Pours | None:
