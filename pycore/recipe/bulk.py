@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pycore.recipe.draw_off import filled
+from pycore.recipe.draw_off import filling
 from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L, light_usable_l
@@ -30,7 +30,7 @@ def lighter_buckets(ask: PlanRequest, plan: Plan) -> Plan | None:
     if "bucket_heavy" not in plan.cautions or too_little:
         return None
     lower = replace(ask, bucket=replace(bucket, usable_l=usable_l))
-    pours = filled(drawn(lower, plan.draw_off_l)).pours
+    pours = filling(drawn(lower, plan.draw_off_l))
     return made(ask, pours, plan.draw_off_l) if pours else None
 
 
@@ -96,5 +96,5 @@ def half_today(ask: PlanRequest) -> Plan | None:
     """The same aim with half the room filled now; the other half is planned from a new reading."""
     room_l = ask.fill_to_l - ask.sump.volume_l.value
     half = replace(ask, fill_to_l=ask.sump.volume_l.value + room_l / 2)
-    plan = filled(half)
-    return made(ask, plan.pours) if plan.pours else None
+    pours = filling(half)
+    return made(ask, pours) if pours else None

@@ -8,6 +8,7 @@ from pycore.recipe.harm import does_harm, harmless_pours
 from pycore.recipe.marks import Pours, Space, ceil_marks
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
+from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import best_pours
 from pycore.recipe.totals import may_end_between
@@ -18,14 +19,23 @@ _LEAST_TRIES = 12
 _MOST_TRIES = 96
 
 
-def filled(ask: PlanRequest) -> Plan:
+def filling(ask: PlanRequest) -> list[Pour]:
     """The best buckets for the question that do no harm, with nothing taken out."""
+    return _harmless(ask)[0]
+
+
+def filled(ask: PlanRequest) -> Plan:
+    """The plan of these buckets; it says so where they leave room open that could be filled."""
+    pours, is_up = _harmless(ask)
+    plan = made(ask, pours)
+    return plan if is_up else replace(plan, cautions=["not_filled_up", *plan.cautions])
+
+
+def _harmless(ask: PlanRequest) -> tuple[list[Pour], bool]:
     space = Space.of(ask)
     best = _best(space)
-    if not does_harm(ask, space.strength_pct(best)):
-        return made(ask, bucket_pours(space, best))
-    plan = made(ask, bucket_pours(space, harmless_pours(space).pours))
-    return replace(plan, cautions=["not_filled_up", *plan.cautions])
+    is_up = not does_harm(ask, space.strength_pct(best))
+    return bucket_pours(space, best if is_up else harmless_pours(space).pours), is_up
 
 
 def filled_up(ask: PlanRequest) -> Plan:

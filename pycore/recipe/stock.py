@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pycore.recipe.draw_off import filled
+from pycore.recipe.balance import state_after
+from pycore.recipe.draw_off import filled, filling
 from pycore.recipe.harm import is_new_charge, outside_pct
 from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
-from pycore.recipe.pours import Pour, Totals
+from pycore.recipe.pours import Pour, Totals, totals_of
 from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import best_pours
 
@@ -61,13 +62,20 @@ def _lower(ask: PlanRequest) -> Plan:
     for _ in range(_LEVELS):
         if level_l <= ask.sump.volume_l.value:
             break
-        plan = _at_level(ask, level_l)
-        is_too_weak = plan.final.strength_pct.value < _weakest_pct(ask) - _HAIR_PCT
-        if not is_too_weak and not missing(ask, plan.totals):
-            return plan
-        excess_l = 0.0 if have_l is None else plan.totals.water_l - have_l
+        pours = _at_level(ask, level_l)
+        totals = totals_of(pours)
+        is_too_weak = _after_pct(ask, totals) < _weakest_pct(ask) - _HAIR_PCT
+        if not is_too_weak and not missing(ask, totals):
+            return made(ask, pours)
+        excess_l = 0.0 if have_l is None else totals.water_l - have_l
         level_l -= max(excess_l, ask.bucket.water_mark_l)
     return made(ask, [])
+
+
+def _after_pct(ask: PlanRequest, totals: Totals) -> float:
+    sump = ask.sump
+    amounts = [(1, totals.water_l, totals.concentrate_l)]
+    return state_after(sump.volume_l.value, sump.strength_pct.value, amounts)[1]
 
 
 def _weakest_pct(ask: PlanRequest) -> float:
@@ -103,13 +111,13 @@ def level_for_l(ask: PlanRequest, strength_pct: float) -> float:
     return 100 * (held_l + have_l) / strength_pct
 
 
-def _at_level(ask: PlanRequest, level_l: float) -> Plan:
-    """The best plan up to a level, with all of the concentrate where that is too little for it."""
+def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
+    """The best buckets up to a level, with all of the concentrate where that is too little for it."""
     lower = replace(ask, fill_to_l=level_l)
-    wanted = filled(lower)
     have_l = ask.stock.concentrate_l if ask.stock else None
-    if have_l is None or wanted.totals.concentrate_l <= have_l + _HAIR_L:
-        return made(ask, wanted.pours)
+    pours = filling(lower)
+    if have_l is None or totals_of(pours).concentrate_l <= have_l + _HAIR_L:
+        return pours
     mark_l = ask.bucket.jug_mark_l
     marks = floor_marks(have_l / mark_l)
     held_l = ask.sump.volume_l.value * ask.sump.strength_pct.value / 100
@@ -123,10 +131,10 @@ def _at_level(ask: PlanRequest, level_l: float) -> Plan:
         )
         space = Space.of(exact)
         groups = best_pours(space).pours if space.can_pour() else ()
-        plan = made(ask, bucket_pours(space, groups))
-        if plan.totals.concentrate_l <= have_l + _HAIR_L:
-            return plan
-    return made(ask, wanted.pours)
+        fewer_l = bucket_pours(space, groups)
+        if totals_of(fewer_l).concentrate_l <= have_l + _HAIR_L:
+            return fewer_l
+    return pours
 
 
 def fill_less(ask: PlanRequest) -> Plan | None:
@@ -138,9 +146,11 @@ def fill_less(ask: PlanRequest) -> Plan | None:
             if top_l <= ask.sump.volume_l.value:
                 break
             # The aim at this level and no other one: the concentrate is for that.
-            plan = made(ask, filled(_aimed_at(ask, top_l, strength_pct)).pours)
-            if plan.pours and plan.verdict != "out_of_band" and not missing(ask, plan.totals):
-                return plan
+            pours = filling(_aimed_at(ask, top_l, strength_pct))
+            totals = totals_of(pours)
+            is_outside = outside_pct(ask, _after_pct(ask, totals)) > _HAIR_PCT
+            if pours and not is_outside and not missing(ask, totals):
+                return made(ask, pours)
     return None
 
 

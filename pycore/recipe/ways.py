@@ -7,7 +7,7 @@ from dataclasses import replace
 
 from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much, lighter_buckets
 from pycore.recipe.carrier import by_own_fluid
-from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, least_draw_off
+from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, filling, least_draw_off
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
 from pycore.recipe.outlook import NEW_CHARGE_SHARE
@@ -84,8 +84,8 @@ def _above_full(ask: PlanRequest) -> Plan | None:
     """The room between the full mark and the never-above mark, where the pump is stopped."""
     if ask.never_above_l is None or ask.never_above_l <= ask.fill_to_l:
         return None
-    higher = filled(replace(ask, fill_to_l=ask.never_above_l))
-    return made(ask, higher.pours) if higher.pours else None
+    pours = filling(replace(ask, fill_to_l=ask.never_above_l))
+    return made(ask, pours) if pours else None
 
 
 def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
