@@ -20,7 +20,7 @@ from pycore.recipe.totals import pours_between
 
 # Two plans whose results differ by less cannot be told apart by any refractometer in use
 # (resolution 0.1 Brix at best: common practice, no source).
-_SAME_PCT = 0.05
+SAME_PCT = 0.05
 
 # Buckets all alike are worth one bucket in five more to carry, never more than these.
 _MORE_ALIKE_SHARE = 5
@@ -213,7 +213,7 @@ def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
     target, close = space.ask.target, space.ask.mixing.closeness_pct
     low, high, aim = target.low_pct, target.high_pct, target.aim_pct
     best = min(seen, key=lambda c: (c.outside_pct, c.excess_pct), default=None)
-    if best is not None and best.distance_pct <= _SAME_PCT:
+    if best is not None and best.distance_pct <= SAME_PCT:
         return []
     found = pours_between(space, max(low, aim - close), min(high, aim + close), aim)
     if found:
@@ -221,9 +221,9 @@ def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
     if best is None:
         return pours_between(space, 0.0, 100.0, aim)
     if best.outside_pct > 0:
-        beyond = max(best.outside_pct - _SAME_PCT, 0.0)
+        beyond = max(best.outside_pct - SAME_PCT, 0.0)
         return pours_between(space, low - beyond, high + beyond, aim)
-    reach = close + best.excess_pct - _SAME_PCT
+    reach = close + best.excess_pct - SAME_PCT
     return pours_between(space, max(low, aim - reach), min(high, aim + reach), aim)
 
 
@@ -232,9 +232,9 @@ def _best_of(seen: list[Candidate]) -> Candidate:
     if near:
         return min(near, key=Candidate.effort)
     outside = min(candidate.outside_pct for candidate in seen)
-    inside = [c for c in seen if c.outside_pct <= (outside + _SAME_PCT if outside > 0 else 0)]
+    inside = [c for c in seen if c.outside_pct <= (outside + SAME_PCT if outside > 0 else 0)]
     nearest = min(candidate.excess_pct for candidate in inside)
-    equal = [c for c in inside if c.excess_pct <= nearest + _SAME_PCT]
+    equal = [c for c in inside if c.excess_pct <= nearest + SAME_PCT]
     return min(equal, key=Candidate.effort)
 
 

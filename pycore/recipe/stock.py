@@ -11,7 +11,7 @@ from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals, totals_of
 from pycore.recipe.request import PlanRequest, Target
-from pycore.recipe.search import best_pours
+from pycore.recipe.search import SAME_PCT, best_pours
 
 # How many levels are tried, each lower by what the stock lacks or by one mark, and for how many
 # jug marks less than there are: marks round by one or two.
@@ -112,7 +112,7 @@ def level_for_l(ask: PlanRequest, strength_pct: float) -> float:
 
 
 def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
-    """The best buckets up to a level, with all of the concentrate where that is too little for it."""
+    """The best buckets up to a level, with all the concentrate where that is too little for it."""
     lower = replace(ask, fill_to_l=level_l)
     have_l = ask.stock.concentrate_l if ask.stock else None
     pours = filling(lower)
@@ -121,13 +121,17 @@ def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
     mark_l = ask.bucket.jug_mark_l
     marks = floor_marks(have_l / mark_l)
     held_l = ask.sump.volume_l.value * ask.sump.strength_pct.value / 100
+    # Nobody reads nearer than the least that two plans may differ, or measures half a jug mark.
+    close = max(SAME_PCT, 50 * mark_l / level_l)
     for fewer in range(min(_FEWER, marks + 1)):
         # So much concentrate up to this level gives just this strength: no other aim is possible.
         aim = 100 * (held_l + (marks - fewer) * mark_l) / level_l
         if aim <= 0:
             break
         exact = replace(
-            lower, target=Target(aim, aim, aim), mixing=replace(ask.mixing, closeness_pct=1e-6)
+            lower,
+            target=Target(aim - close, aim, aim + close),
+            mixing=replace(ask.mixing, closeness_pct=close),
         )
         space = Space.of(exact)
         groups = best_pours(space).pours if space.can_pour() else ()
