@@ -180,8 +180,7 @@ def _nearest(space: Space, all_pours: Iterable[Pours]) -> list[Candidate]:
 def _families(space: Space) -> Iterator[list[Candidate]]:
     """Candidates in rising effort: each list holds the plans of one family and one count."""
     fewest = max(1, ceil_marks(space.least_l / space.usable_l))
-    more = min(1 + fewest // _MORE_ALIKE_SHARE, _MORE_ALIKE)
-    for count in range(fewest, fewest + more + 1):
+    for count in range(fewest, fewest + _more_alike(fewest) + 1):
         yield _nearest(space, _alike(space, count))
     wholes = _whole_buckets(space)
     for family in (_with_part, _split):
@@ -199,7 +198,7 @@ def _search_window(space: Space) -> Candidate | None:
     for candidates in _families(space):
         near = [candidate for candidate in candidates if candidate.is_near]
         if near:
-            return min(near, key=Candidate.effort)
+            return _least_effort(near)
         seen.extend(candidates)
     seen += _nearest(space, _by_totals(space, seen))
     return _best_of(seen) if seen else None
@@ -227,15 +226,27 @@ def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
     return pours_between(space, max(low, aim - reach), min(high, aim + reach), aim)
 
 
+def _least_effort(equal: list[Candidate]) -> Candidate:
+    """The fewest different buckets, unless they are many more to carry."""
+    fewest = min(candidate.buckets for candidate in equal)
+    worth = [c for c in equal if c.buckets <= fewest + _more_alike(fewest)]
+    return min(worth, key=Candidate.effort)
+
+
+def _more_alike(fewest: int) -> int:
+    """How many buckets more are worth carrying when they are all alike."""
+    return min(1 + fewest // _MORE_ALIKE_SHARE, _MORE_ALIKE)
+
+
 def _best_of(seen: list[Candidate]) -> Candidate:
     near = [candidate for candidate in seen if candidate.is_near]
     if near:
-        return min(near, key=Candidate.effort)
+        return _least_effort(near)
     outside = min(candidate.outside_pct for candidate in seen)
     inside = [c for c in seen if c.outside_pct <= (outside + SAME_PCT if outside > 0 else 0)]
     nearest = min(candidate.excess_pct for candidate in inside)
     equal = [c for c in inside if c.excess_pct <= nearest + SAME_PCT]
-    return min(equal, key=Candidate.effort)
+    return _least_effort(equal)
 
 
 def alike_pours(space: Space) -> Pours | None:

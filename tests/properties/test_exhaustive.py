@@ -7,7 +7,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from tests.properties.asking import ask
-from tests.properties.plans import allowed_buckets
+from tests.properties.plans import HAIR, allowed_buckets, outside_pct
 
 # Two results closer than this cannot be told apart (common practice, no source).
 SAME_PCT = 0.05
@@ -121,23 +121,33 @@ def test_none_is_clearly_better_with_coarse_marks(body: dict[str, Any]) -> None:
 
 
 def missed(body: dict[str, Any], most: int) -> list[str]:
-    """In what some set of so many buckets, that fills the room, is clearly better than the plan."""
+    """In what some set of so many buckets, that fills the room, is clearly better than the plan.
+
+    Sets that lead further from the band than doing nothing would are none to compare with.
+    """
     plan = ask("plan_recipe", body)
     target, closeness = body["target"], body["mixing"]["closeness_pct"]
     least_l = body["fill_to_l"] - body["bucket"]["water_mark_l"] - body["bucket"]["jug_mark_l"]
-    full = [strength for litres, strength in every_result(body, most) if litres >= least_l - 1e-9]
-    if not full:
-        return []
 
     def excess(strength: float) -> float:
         return max(0.0, abs(strength - target["aim_pct"]) - closeness)
 
     def outside(strength: float) -> float:
-        return max(target["low_pct"] - strength, strength - target["high_pct"], 0.0)
+        return outside_pct(body, strength)
 
+    worst = outside(body["sump"]["strength_pct"]["value"]) + HAIR
+    if body["sump"]["volume_l"]["value"] < 0.2 * body["fill_to_l"]:
+        worst = 100.0
+    full = [
+        strength
+        for litres, strength in every_result(body, most)
+        if litres >= least_l - HAIR and outside(strength) <= worst
+    ]
+    if not full:
+        return []
     got = plan["final"]["strength_pct"]["value"]
     laws = {
-        "filled": plan["final"]["volume_l"] >= least_l - 1e-9,
+        "filled": plan["final"]["volume_l"] >= least_l - HAIR,
         "near the band": outside(got) <= min(map(outside, full)) + 2 * SAME_PCT,
         "near the aim": excess(got) <= min(map(excess, full)) + 2 * SAME_PCT,
         "in the band": plan["verdict"] != "out_of_band" or min(map(outside, full)) > 0,

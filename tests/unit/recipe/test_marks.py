@@ -49,13 +49,13 @@ def test_amounts_are_marks_times_their_size() -> None:
 def test_a_pail_and_a_jug_have_a_first_mark() -> None:
     # Marks of 1 L and 50 mL.
     real = space(replace(question(), pail=Pail(first_mark_l=3.0, jug_first_mark_l=0.2)))
-    assert (real.first_water, real.first_jug) == (3, 4)
+    assert (real.limits.first_water, real.limits.first_jug) == (3, 4)
     assert list(real.water_range(0.0, 5.0)) == [3, 4, 5]
     assert real.jugs_near(2.5, 0, 9) == [0, 4]
     assert real.jugs_near(2.5, 1, 9) == [4]
     assert real.jugs_near(5.5, 0, 9) == [5, 6]
     ideal = space(question())
-    assert (ideal.first_water, ideal.first_jug) == (1, 1)
+    assert (ideal.limits.first_water, ideal.limits.first_jug) == (1, 1)
     assert ideal.jugs_near(0.5, 0, 9) == [0, 1]
 
 
