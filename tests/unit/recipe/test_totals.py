@@ -9,6 +9,7 @@ from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import Mixing, Pail, PlanRequest, Target
 from pycore.recipe.totals import (
     Total,
+    may_end_between,
     pours_between,
     single_buckets,
     taken_apart,
@@ -80,3 +81,33 @@ def test_no_pours_where_they_would_be_many_or_there_is_no_room() -> None:
     assert pours_between(space(question(198.0)), 7.0, 9.0, 8.0) == []
     many = replace(ask, fill_to_l=43.002 + 8 * 3.0 + 1.6)
     assert pours_between(space(many), 0.0, 100.0, 8.5) == []
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct", "may"),
+    [
+        # 198·7.5 = 164·5 + 34·19.6: 34 L do it and 28 L of 20 % do not.
+        (164.0, 5.0, True), (170.0, 5.0, False),
+        # 198·8.5 = 148·11 + 50·1.1: 50 L do it and 38 L of 1 % do not.
+        (148.0, 11.0, True), (160.0, 11.0, False),
+        # Where it is already nothing has to be poured; with no room nothing can be.
+        (198.0, 8.0, True), (198.0, 5.0, False),
+    ],
+)  # fmt: skip
+def test_what_no_whole_marks_can_reach(volume_l: float, strength_pct: float, may: bool) -> None:
+    assert may_end_between(space(question(volume_l, strength_pct)), 7.5, 8.5) is may
+
+
+def test_nothing_is_reached_without_a_bucket_or_without_concentrate() -> None:
+    brim = replace(question(100.0, 5.0), pail=Pail(first_mark_l=10.0))
+    assert not may_end_between(space(brim), 7.5, 8.5)
+    # A jug of 3 L and pail marks of 5 L: only plain water may be poured.
+    plain = question(100.0, 5.0, weak_pct=0.0, bucket=(10.0, 5.0, 3.0))
+    assert not may_end_between(space(plain), 7.5, 8.5)
+    rich = question(100.0, 11.0, weak_pct=0.0, bucket=(10.0, 5.0, 3.0))
+    assert may_end_between(space(rich), 7.5, 8.5)
+
+
+def test_marks_too_fine_to_look_through_are_not_called_out_of_reach() -> None:
+    fine = question(5000.0, 6.0, fill_to_l=15_000.0, strong_pct=99.0, bucket=(10.0, 0.01, 0.001))
+    assert may_end_between(space(fine), 7.5, 8.5)
