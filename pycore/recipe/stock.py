@@ -12,6 +12,7 @@ from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals, totals_of
 from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import SAME_PCT, best_pours
+from pycore.recipe.totals import may_end_between
 
 # How many levels are tried, each lower by what the stock lacks or by one mark, and for how many
 # jug marks less than there are: marks round by one or two.
@@ -145,12 +146,15 @@ def fill_less(ask: PlanRequest) -> Plan | None:
     """Up to the highest level at which the aim, or else the band, is met with what is at hand."""
     for strength_pct in (ask.target.aim_pct, ask.target.low_pct):
         level_l = min(ask.fill_to_l, level_for_l(ask, strength_pct))
-        for lower in range(_FEWER):
-            top_l = level_l - lower * ask.bucket.water_mark_l
+        for fewer in range(_FEWER):
+            top_l = level_l - fewer * ask.bucket.water_mark_l
             if top_l <= ask.sump.volume_l.value:
                 break
             # The aim at this level and no other one: the concentrate is for that.
-            pours = filling(_aimed_at(ask, top_l, strength_pct))
+            lower = _aimed_at(ask, top_l, strength_pct)
+            if not may_end_between(Space.of(lower), ask.target.low_pct, ask.target.high_pct):
+                continue
+            pours = filling(lower)
             totals = totals_of(pours)
             is_outside = outside_pct(ask, _after_pct(ask, totals)) > _HAIR_PCT
             if pours and not is_outside and not missing(ask, totals):

@@ -37,17 +37,22 @@ class Total:
 
 
 def single_buckets(space: Space) -> frozenset[tuple[int, int]]:
-    """Every bucket that may be poured and fits, as (water marks, jug marks)."""
+    """Every bucket that may be poured and fits, as (water marks, jug marks).
+
+    Empty where marks are so fine that there are too many to look through.
+    """
     most_l = min(space.room_l, space.usable_l)
-    found = set()
-    for water in space.water_range(0.0, most_l):
-        low, high = space.jug_range(water, 0.0, most_l)
-        found |= {
-            (water, jug)
-            for jug in range(low, high + 1)
-            if jug == 0 or jug >= space.limits.first_jug
-        }
-    return frozenset(found)
+    ranges = {
+        water: space.jug_range(water, 0.0, most_l) for water in space.water_range(0.0, most_l)
+    }
+    if sum(max(0, high - low + 1) for low, high in ranges.values()) > _MOST_KINDS:
+        return frozenset()
+    return frozenset(
+        (water, jug)
+        for water, (low, high) in ranges.items()
+        for jug in range(low, high + 1)
+        if jug == 0 or jug >= space.limits.first_jug
+    )
 
 
 def totals_between(
@@ -207,7 +212,7 @@ def pours_between(space: Space, low_pct: float, high_pct: float, aim_pct: float)
     if low_pct > high_pct or too_many or space.room_l <= 0:
         return []
     singles = single_buckets(space)
-    if not 0 < len(singles) <= _MOST_KINDS:
+    if not singles:
         return []
 
     def distance_pct(total: Total) -> float:

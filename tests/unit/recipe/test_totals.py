@@ -42,6 +42,12 @@ def test_single_buckets_by_hand() -> None:
     assert single_buckets(space(first)) == {(1, 2), (1, 3), (1, 4), (2, 2)}
 
 
+def test_marks_too_fine_are_not_looked_through() -> None:
+    # A pail of 1,000 L with marks of 1 mL would have millions of fills.
+    fine = question(100.0, 5.0, fill_to_l=5000.0, bucket=(1000.0, 0.001, 0.001))
+    assert single_buckets(space(fine)) == frozenset()
+
+
 def test_totals_in_the_band_by_hand() -> None:
     # Between 5.498 L and 6.998 L with 3.14 to 3.64 L of concentrate: 3.5 L, and 2 or 3 L of water.
     room = space(half_litre_jug())
