@@ -183,3 +183,23 @@ class PlanCheckBody:
     aim: Typed | None = None
     fill_to_depth: Typed | None = None
     concentrate_at_hand: Typed | None = None
+
+
+@dataclass(frozen=True)
+class LastCheck:
+    """The last whole check as it was stored, and when it was taken."""
+
+    check: PlanCheckBody
+    at: str
+
+
+@dataclass(frozen=True)
+class HoldCheckBody:
+    """A dip without a reading; now and the last check's time are ISO 8601 with offset."""
+
+    machine: MachineTyped
+    dip: DipTyped
+    now: str
+    usual: Typed | None = None
+    fill_to_depth: Typed | None = None
+    last: LastCheck | None = None
