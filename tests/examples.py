@@ -128,6 +128,14 @@ LAST_CHECK: dict[str, Any] = {
 }
 
 
+# And a reading without a dip two days before.
+LATER_READING: dict[str, Any] = {
+    "machine": WHEEL_LATHE,
+    "reading": {"shows": _t("5.6", "Brix"), "how": "optical"},
+    "at": "2026-11-23T06:05:00+01:00",
+}
+
+
 def _hold(machine: dict[str, Any], depth: str = "342") -> dict[str, Any]:
     dip = {"depth": _t(depth, "mm"), "how": "hard_floor"}
     return {"machine": machine, "dip": dip, "now": "2026-11-25T22:10:00+01:00"}
@@ -183,6 +191,9 @@ def _answered() -> dict[str, Any]:
             },
         ),
         "hold_check": _ask("hold_check", {**_hold(lathe), "last": LAST_CHECK}),
+        "hold_check_later_reading": _ask(
+            "hold_check", {**_hold(lathe), "last": LAST_CHECK, "read": LATER_READING}
+        ),
         "hold_check_usual_typed": _ask("hold_check", {**_hold(lathe), "usual": _t("3", "%")}),
     }
 

@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.desk.assess import assessed, is_customary, level_from, section_of
+from pycore.desk.assess import assessed, is_customary, level_from, section_of, strength_from
 from pycore.desk.check import Mark, mark_to_fill, pail_of, plan_check
-from pycore.desk.machine import Machine, Reader, placed, read_machine
-from pycore.desk.messages import HoldCheckBody, LastCheck, MachineTyped
+from pycore.desk.machine import Reader, placed, read_factor, read_machine, read_zero_brix
+from pycore.desk.messages import HoldCheckBody, LastCheck, LaterReading, MachineTyped
 from pycore.desk.recipe import pour_shown
 from pycore.desk.results import HoldCheckResult, PlanCheckResult, Section
 from pycore.quantity.fault import Fault
+from pycore.quantity.measured import Measured
 from pycore.quantity.moment import day_of
 from pycore.quantity.rounding import Shown, shown, tidy
 from pycore.recipe.holding import (
@@ -21,6 +22,7 @@ from pycore.recipe.holding import (
     even_request,
     plan_holding,
 )
+from pycore.recipe.request import Mixing
 from pycore.sump.shapes import Sump
 
 # Points in a day. A sump loses about 3 % of its volume to evaporation in a shift of eight hours
@@ -33,14 +35,6 @@ _MOST_AGE_D = 3650.0
 
 
 @dataclass(frozen=True)
-class _Last:
-    """What the last check says today."""
-
-    reading: LastReading
-    checked: PlanCheckResult
-
-
-@dataclass(frozen=True)
 class _Usual:
     """The usual top-up strength, as shown, and what was taken for granted about it."""
 
@@ -49,45 +43,77 @@ class _Usual:
     assumed: list[str]
 
 
-def _age_d(last: LastCheck, now: str) -> float:
-    age_d = day_of(now, "body.now") - day_of(last.at, "body.last.at")
+def _age_d(at: str, path: str, now: str) -> float:
+    age_d = day_of(now, "body.now") - day_of(at, path)
     if age_d < 0:
-        raise Fault("order", "body.now", now, {"type": f"a moment not before {last.at}"})
+        raise Fault("order", "body.now", now, {"type": f"a moment not before {at}"})
     if age_d > _MOST_AGE_D:
-        raise Fault("out_of_range", "body.last.at", age_d, {"maximum": _MOST_AGE_D})
+        raise Fault("out_of_range", path, age_d, {"maximum": _MOST_AGE_D})
     return age_d
 
 
-def _last(body: HoldCheckBody) -> _Last | None:
-    if body.last is None:
-        day_of(body.now, "body.now")
+def _checked(last: LastCheck | None) -> PlanCheckResult | None:
+    if last is None:
         return None
-    age_d = _age_d(body.last, body.now)
     try:
-        checked = plan_check(body.last.check)
+        return plan_check(last.check)
     except Fault as fault:
         path = fault.path.replace("body", "body.last.check", 1)
         raise Fault(fault.code, path, fault.got, fault.limit) from None
-    strength_pct = checked.plan.final.strength_pct
-    return _Last(LastReading(strength_pct, age_d, DRIFT_PCT_D), checked)
 
 
-def _usual(reader: Reader, body: HoldCheckBody, machine: Machine, last: _Last | None) -> _Usual:
+def _read_pct(read: LaterReading) -> Measured:
+    reader, path = Reader(), "body.read"
+    factor = read_factor(reader, read.machine.fluid, f"{path}.machine.fluid")
+    zero_brix = read_zero_brix(reader, read.machine.fluid, f"{path}.machine.fluid")
+    strength = strength_from(reader, read.reading, factor, zero_brix, None, f"{path}.reading")
+    if strength.strength_pct is None:
+        raise Fault("no_factor", f"{path}.machine.fluid.factor")
+    return strength.strength_pct
+
+
+def _last_reading(body: HoldCheckBody, checked: PlanCheckResult | None) -> LastReading | None:
+    """The newest strength: of a later reading, else of the last check after its recipe."""
+    day_of(body.now, "body.now")
+    if body.read is not None:
+        age_d = _age_d(body.read.at, "body.read.at", body.now)
+        return LastReading(_read_pct(body.read), age_d, DRIFT_PCT_D)
+    if body.last is None or checked is None:
+        return None
+    age_d = _age_d(body.last.at, "body.last.at", body.now)
+    return LastReading(checked.plan.final.strength_pct, age_d, DRIFT_PCT_D)
+
+
+def _usual(
+    reader: Reader, body: HoldCheckBody, mixing: Mixing, checked: PlanCheckResult | None
+) -> _Usual:
     if body.usual is not None:
         read = reader.read(body.usual, "usual_pct", "body.usual")
         return _Usual(read.value, read.shown, [])
-    totals = last.checked.plan.totals if last else None
+    totals = checked.plan.totals if checked else None
     poured_l = totals.water_l + totals.concentrate_l if totals else 0.0
-    if last is None or totals is None or poured_l <= 0:
+    if checked is None or totals is None or poured_l <= 0:
         raise Fault("missing", "body.usual")
     usual_pct = 100 * totals.concentrate_l / poured_l
     # A recipe may round its weakest mix to a jug mark; as a usual strength nobody said so.
-    if not machine.mixing.weak_pct <= usual_pct <= machine.mixing.strong_pct:
+    if not mixing.weak_pct <= usual_pct <= mixing.strong_pct:
         raise Fault("missing", "body.usual")
-    strength = last.checked.assessment.strength
+    strength = checked.assessment.strength
     was_in_range = strength is not None and strength.state == "in_range"
     code = "usual_of_last_recipe" if was_in_range else "usual_of_correction"
     return _Usual(usual_pct, shown(usual_pct, "%", 1), [code])
+
+
+def _assumed(
+    body: HoldCheckBody, checked: PlanCheckResult | None, usual: _Usual, last: LastReading | None
+) -> list[str]:
+    """What was taken for granted, in the order in which it was used."""
+    is_after_recipe = body.read is None and checked is not None and bool(checked.plan.pours)
+    return [
+        *(["last_recipe_poured"] if is_after_recipe else []),
+        *usual.assumed,
+        *(["drift"] if last else []),
+    ]
 
 
 def _shown(
@@ -138,13 +164,15 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     """A top-up at the usual strength that only keeps a sump going until it is read again.
 
     The last check's strength is the one after its recipe: whoever stored it is taken to have
-    poured it (``last_recipe_poured``). Without a usual strength the one of that recipe's top-up
-    is taken (``usual_of_last_recipe``, or ``usual_of_correction`` where the recipe put right a
-    strength outside the band and so may be far from the usual one). The strength is taken to
-    move by DRIFT_PCT_D points in a day (``drift``). Litres, per cent by volume, days.
+    poured it (``last_recipe_poured``). A later reading, taken without a dip, replaces it. Without
+    a usual strength the one of that recipe's top-up is taken (``usual_of_last_recipe``, or
+    ``usual_of_correction`` where the recipe put right a strength outside the band and so may be
+    far from the usual one). The strength is taken to move by DRIFT_PCT_D points in a day
+    (``drift``). Litres, per cent by volume, days.
 
     Errors: every fault of reading machine, dip, usual strength and mark, at the path of the
-    field; those of the last check below body.last.check; ``wrong_type`` for a time that is no
+    field; those of the last check and of a
+    later reading below body.last.check and body.read; ``wrong_type`` for a time that is no
     ISO 8601 moment with offset; ``order`` for a now before the last check and for a usual
     strength that this fluid may not be mixed at; ``missing`` at body.usual where nothing tells it.
     """
@@ -152,8 +180,9 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     machine = read_machine(reader, typed, "body.machine")
     mark = mark_to_fill(reader, body.fill_to_depth, machine.sump)
     level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
-    last = _last(body)
-    usual = _usual(reader, body, machine, last)
+    checked = _checked(body.last)
+    last = _last_reading(body, checked)
+    usual = _usual(reader, body, machine.mixing, checked)
     ask = HoldingRequest(
         volume_l=level.volume_l,
         fill_to_l=mark.volume_l,
@@ -161,21 +190,16 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
         target=machine.target,
         mixing=machine.mixing,
         bucket=machine.bucket,
-        last=last.reading if last else None,
+        last=last,
         pail=pail_of(reader, typed),
     )
     holding = _planned(ask, typed)
-    poured = last is not None and bool(last.checked.plan.pours)
     return HoldCheckResult(
         assessment=assessed(machine.sump, level, None, False, reader),
         request=ask,
         holding=holding,
         shown=_shown(typed, ask, holding, usual, mark),
-        assumed=[
-            *(["last_recipe_poured"] if poured else []),
-            *usual.assumed,
-            *(["drift"] if last else []),
-        ],
+        assumed=_assumed(body, checked, usual, last),
         after=_after(machine.sump, holding, level.depth_mm.value),
         doubts=reader.doubts,
     )

@@ -194,8 +194,17 @@ class LastCheck:
 
 
 @dataclass(frozen=True)
+class LaterReading:
+    """A reading without a dip, with the machine as it was then, and when it was taken."""
+
+    machine: MachineTyped
+    reading: ReadingTyped
+    at: str
+
+
+@dataclass(frozen=True)
 class HoldCheckBody:
-    """A dip without a reading; now and the last check's time are ISO 8601 with offset."""
+    """A dip without a reading; every time is ISO 8601 with its offset."""
 
     machine: MachineTyped
     dip: DipTyped
@@ -203,3 +212,4 @@ class HoldCheckBody:
     usual: Typed | None = None
     fill_to_depth: Typed | None = None
     last: LastCheck | None = None
+    read: LaterReading | None = None

@@ -1425,6 +1425,36 @@ def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.at must be shorter than or equal to 40 characters', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
                 if data__last_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'read' in data_keys:
+            data_keys.remove('read')
+            data__read = data['read']
+            if not isinstance(data__read, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must be object', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
+            data__read_is_dict = isinstance(data__read, dict)
+            if data__read_is_dict:
+                data__read__missing_keys = set(['machine', 'reading', 'at']) - data__read.keys()
+                if data__read__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must contain ' + (str(sorted(data__read__missing_keys)) + ' properties'), value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
+                data__read_keys = set(data__read.keys())
+                if 'machine' in data__read_keys:
+                    data__read_keys.remove('machine')
+                    data__read__machine = data__read['machine']
+                    validate___definitions_machine_typed(data__read__machine, custom_formats, (name_prefix or 'data') + '.read.machine')
+                if 'reading' in data__read_keys:
+                    data__read_keys.remove('reading')
+                    data__read__reading = data__read['reading']
+                    validate___definitions_reading_typed(data__read__reading, custom_formats, (name_prefix or 'data') + '.read.reading')
+                if 'at' in data__read_keys:
+                    data__read_keys.remove('at')
+                    data__read__at = data__read['at']
+                    if not isinstance(data__read__at, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read.at must be string', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__read__at, str):
+                        data__read__at_len = len(data__read__at)
+                        if data__read__at_len > 40:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read.at must be shorter than or equal to 40 characters', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__read_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must not contain ' + str(data__read_keys) + ' properties', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'now' in data_keys:
             data_keys.remove('now')
             data__now = data['now']

@@ -180,5 +180,35 @@ def test_fault_of_the_last_check_is_told_at_its_place(depth: str, shows: str, pa
     assert error["path"] == path
 
 
+def later(shows: str = "5.0", at: str = "2026-11-24T07:40:00+01:00") -> dict[str, Any]:
+    reading = {"shows": {"text": shows, "unit": "Brix"}}
+    return {"machine": WHEEL_LATHE, "reading": reading, "at": at}
+
+
+def test_later_reading_replaces_the_strength_and_leaves_the_usual_mix() -> None:
+    before = ask("hold_check", hold(last=last()))
+    got = ask("hold_check", hold(last=last(), read=later()))
+    assert got["request"]["usual_pct"] == before["request"]["usual_pct"]
+    assert got["request"]["last"]["strength_pct"]["value"] == pytest.approx(7.5)
+    assert got["request"]["last"]["age_d"] == pytest.approx(1)
+    assert got["assumed"] == ["usual_of_last_recipe", "drift"]
+
+
+def test_later_reading_alone_gives_ends_but_no_usual_mix() -> None:
+    assert "ends" in ask("hold_check", hold(usual=usual(), read=later()))["holding"]
+    assert refusal("hold_check", hold(read=later()))["path"] == "body.usual"
+
+
+def test_fault_of_a_later_reading_is_told_at_its_place() -> None:
+    unknown = {**later(), "machine": changed("fluid.factor", None)}
+    for read, code, path in (
+        (later("five"), "not_a_number", "body.read.reading.shows"),
+        (later(at="2026-11-25T08:00:00+01:00"), "order", "body.now"),
+        (unknown, "no_factor", "body.read.machine.fluid.factor"),
+    ):
+        error = refusal("hold_check", hold(usual=usual(), read=read))
+        assert (error["code"], error["path"]) == (code, path)
+
+
 def test_fault_of_the_dip_is_told_at_its_place() -> None:
     assert refusal("hold_check", hold(depth="3420"))["path"] == "body.dip.depth"

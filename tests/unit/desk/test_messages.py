@@ -39,6 +39,7 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
     (messages.PlanCheckBody, DEFINITIONS["plan_check_body"]),
     (messages.HoldCheckBody, DEFINITIONS["hold_check_body"]),
     (messages.LastCheck, DEFINITIONS["hold_check_body"]["properties"]["last"]),
+    (messages.LaterReading, DEFINITIONS["hold_check_body"]["properties"]["read"]),
     (results.HoldCheckResult, DEFINITIONS["hold_check_result"]),
     (results.Doubt, DEFINITIONS["doubt"]),
     (results.Level, DEFINITIONS["level"]),

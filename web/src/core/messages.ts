@@ -344,6 +344,17 @@ export interface HoldCheckBody {
     at: string;
   };
   /**
+   * A reading without a dip that was taken after the last whole check: its strength replaces that of the check.
+   */
+  read?: {
+    machine: MachineTyped;
+    reading: ReadingTyped;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
    * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
    */
   now: string;
