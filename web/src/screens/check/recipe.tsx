@@ -21,11 +21,15 @@ import { NoRecipe } from "./norecipe";
 import { NotSaved, saveWord } from "./notsaved";
 import { NothingView, RecipeView } from "./recipeview";
 import { useSaving } from "./save";
+import { ShortOfConcentrate } from "./stock";
 import type { CheckProps } from "./steps";
 
 /** Doubts about the set-up were settled when it was saved; here only this check's own count. */
-function openDoubt(result: PlanCheckResult, kept: readonly string[]): Doubt | null {
-  const own = ["body.dip", "body.reading", "body.aim"];
+export function openDoubt(
+  result: Pick<PlanCheckResult, "doubts">,
+  kept: readonly string[],
+): Doubt | null {
+  const own = ["body.dip", "body.reading", "body.aim", "body.fill_to_depth", "body.usual"];
   return (
     result.doubts.find(
       (doubt) =>
@@ -34,7 +38,7 @@ function openDoubt(result: PlanCheckResult, kept: readonly string[]): Doubt | nu
   );
 }
 
-function Frame({
+export function Frame({
   props,
   title,
   children,
@@ -58,7 +62,7 @@ function Frame({
   );
 }
 
-function Waiting({ props }: { readonly props: CheckProps }) {
+export function Waiting({ props }: { readonly props: CheckProps }) {
   const phase = useCore().phase.value;
   return (
     <Frame props={props} title={say("recipe.title")}>
@@ -83,7 +87,7 @@ function TryAgain() {
   );
 }
 
-function Down({ props }: { readonly props: CheckProps }) {
+export function Down({ props }: { readonly props: CheckProps }) {
   return (
     <Frame props={props} title={say("recipe.title")} action={<TryAgain />}>
       <p role="alert">{say("recipe.down")}</p>
@@ -92,7 +96,13 @@ function Down({ props }: { readonly props: CheckProps }) {
 }
 
 /** Leads to the page where the named field is answered, and back here over the answers. */
-function Refused({ props, error }: { readonly props: CheckProps; readonly error: DeskError }) {
+export function Refused({
+  props,
+  error,
+}: {
+  readonly props: CheckProps;
+  readonly error: DeskError;
+}) {
   const { name, walk, setup } = fieldFromPath(error.path);
   const id = props.machine.machine;
   const to =
@@ -107,7 +117,7 @@ function Refused({ props, error }: { readonly props: CheckProps; readonly error:
   );
 }
 
-function Doubted({ props, doubt }: { readonly props: CheckProps; readonly doubt: Doubt }) {
+export function Doubted({ props, doubt }: { readonly props: CheckProps; readonly doubt: Doubt }) {
   const { walk } = fieldFromPath(doubt.path);
   return (
     <Frame props={props} title={say("doubt.name")}>
@@ -186,6 +196,7 @@ function Ready({
       ) : (
         <RecipeView result={result} machine={props.machine.body.machine} />
       )}
+      {result.plan.pours.length === 0 ? null : <ShortOfConcentrate {...props} />}
     </Frame>
   );
 }
