@@ -18,17 +18,17 @@ const SENTENCES: Readonly<Record<string, CountKey>> = {
 };
 
 /** The first kind of bucket large; the rest in one line, in pouring order. */
-function Pours({
+export function Pours({
   pours,
   takeOut,
 }: {
   readonly pours: readonly PourShown[];
-  readonly takeOut: Shown;
+  readonly takeOut?: Shown;
 }) {
   const [first, ...rest] = pours;
   if (first === undefined) return null;
   const lines = [
-    { word: say("amount.take_out"), amount: takeOut },
+    ...(takeOut === undefined ? [] : [{ word: say("amount.take_out"), amount: takeOut }]),
     { word: say("amount.water"), amount: first.water },
     { word: say("amount.concentrate"), amount: first.concentrate },
   ].filter(({ amount }) => amount.value > 0);
