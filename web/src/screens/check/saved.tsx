@@ -8,6 +8,7 @@ import { entryById, load } from "../../store/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
+import { partialNext } from "./partial";
 
 function nextStep(minutes: number | undefined, poured: boolean): string {
   if (!poured) return say("saved.nothing");
@@ -36,7 +37,9 @@ export function SavedScreen({ id }: { readonly id: string }) {
       action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
-      <p class="saved-next">{nextStep(minutes, plan !== null && plan.pours.length > 0)}</p>
+      <p class="saved-next">
+        {partialNext(entry) ?? nextStep(minutes, plan !== null && plan.pours.length > 0)}
+      </p>
       {hasPlan(entry.shown) && entry.shown.plan.pours.length > 0 ? (
         <SectionDrawing
           name={say("recipe.after_drawing")}
