@@ -2,12 +2,13 @@
 import type { MachineTyped } from "../../core/messages";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
-import { hasPlan, type CheckEntry, type Entry } from "../../store/entry";
+import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
 import { lineWord, touchedWord } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { NothingView, RecipeView } from "../check/recipeview";
 import { back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
@@ -26,6 +27,7 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
 }
 
 function inputsOf(entry: CheckEntry): readonly Fact[] {
+  if (!isWhole(entry)) return partialInputs(entry);
   const { dip, reading, aim, machine } = entry.body;
   return [
     [say("answers.dip"), writeTyped(dip.depth)],
@@ -36,10 +38,12 @@ function inputsOf(entry: CheckEntry): readonly Fact[] {
       reading.how === undefined ? say("answers.missing") : lineWord(reading.how),
     ],
     [say("answers.aim"), writeTyped(aim ?? machine.target.aim)],
+    ...onceInputs(entry.body),
   ];
 }
 
 function Recipe({ entry }: { readonly entry: CheckEntry }) {
+  if (!isWhole(entry)) return <PartialView entry={entry} />;
   const { shown } = entry;
   if (!hasPlan(shown)) {
     return (

@@ -1,12 +1,13 @@
 // The log: what was saved, by day, newest first.
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { hasPlan, type Entry, type MachineEntry } from "../../store/entry";
+import { hasPlan, isWhole, type Entry, type MachineEntry } from "../../store/entry";
 import { entries, load, unreadable } from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
+import { partialSummary } from "../check/partial";
 import { address, back } from "../route";
 
 const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
@@ -17,6 +18,7 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
 
 function summary(entry: Entry): string {
   if (entry.kind === "machine") return say("log.set_up");
+  if (!isWhole(entry)) return partialSummary(entry);
   const blanks = {
     dip: writeTyped(entry.body.dip.depth),
     reading: writeTyped(entry.body.reading.shows),
