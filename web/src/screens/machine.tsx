@@ -9,9 +9,20 @@ import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
+import { isReadingOpen } from "./check/partial";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
+
+/** Filled up without a reading: until somebody reads it, that is what there is to do here. */
+function OpenReading({ check }: { readonly check: CheckEntry }) {
+  return (
+    <section class="task">
+      <h2>{say("machine.open")}</h2>
+      <p>{say("machine.open_text", { time: writeMoment(check.measured_at) })}</p>
+    </section>
+  );
+}
 
 function LastCheck({ check }: { readonly check: CheckEntry }) {
   const { assessment } = check.shown;
@@ -65,6 +76,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         </MainAction>
       }
     >
+      {check !== undefined && isReadingOpen(check) ? <OpenReading check={check} /> : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
       <div class="places">
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>

@@ -1,6 +1,6 @@
 // Codes of pycore as sentences. A code that this build does not know is shown as it came: a caution
 // must never vanish because its wording is missing.
-import { isKey, say, type Key } from "./say";
+import { isKey, say, type Blanks, type Key } from "./say";
 
 export type State = "weak" | "in_range" | "strong" | "none" | "stop";
 
@@ -22,6 +22,12 @@ function coded(prefix: string, code: string): string {
 }
 
 export const cautionSentence = (code: string): string => coded("caution", code);
+/** What was taken for granted; the drift is a number that the sentence needs. */
+export function assumedSentence(code: string, blanks: Blanks): string {
+  const key = `assumed.${code}`;
+  return isKey(key) ? say(key, blanks) : code.replaceAll("_", " ");
+}
+
 export const wayTitle = (code: string): string => coded("way", code);
 export const wayReason = (code: string): string => coded("way", `${code}.why`);
 export const noteSentence = (code: string): string => coded("note", code);
