@@ -7,7 +7,7 @@ from typing import Any
 
 from pycore.desk.assess import assessed, is_customary, level_from, section_of, strength_from
 from pycore.desk.check import Mark, mark_to_fill, pail_of, plan_check
-from pycore.desk.machine import Reader, placed, read_factor, read_machine, read_zero_brix
+from pycore.desk.machine import Machine, Reader, placed, read_factor, read_machine, read_zero_brix
 from pycore.desk.messages import HoldCheckBody, LastCheck, LaterReading, MachineTyped
 from pycore.desk.recipe import pour_shown
 from pycore.desk.results import HoldCheckResult, PlanCheckResult, Section
@@ -22,7 +22,6 @@ from pycore.recipe.holding import (
     even_request,
     plan_holding,
 )
-from pycore.recipe.request import Mixing
 from pycore.sump.shapes import Sump
 
 # Points in a day. A sump loses about 3 % of its volume to evaporation in a shift of eight hours
@@ -85,7 +84,7 @@ def _last_reading(body: HoldCheckBody, checked: PlanCheckResult | None) -> LastR
 
 
 def _usual(
-    reader: Reader, body: HoldCheckBody, mixing: Mixing, checked: PlanCheckResult | None
+    reader: Reader, body: HoldCheckBody, machine: Machine, checked: PlanCheckResult | None
 ) -> _Usual:
     if body.usual is not None:
         read = reader.read(body.usual, "usual_pct", "body.usual")
@@ -96,11 +95,13 @@ def _usual(
         raise Fault("missing", "body.usual")
     usual_pct = 100 * totals.concentrate_l / poured_l
     # A recipe may round its weakest mix to a jug mark; as a usual strength nobody said so.
-    if not mixing.weak_pct <= usual_pct <= mixing.strong_pct:
+    if not machine.mixing.weak_pct <= usual_pct <= machine.mixing.strong_pct:
         raise Fault("missing", "body.usual")
     strength = checked.assessment.strength
     was_in_range = strength is not None and strength.state == "in_range"
-    code = "usual_of_last_recipe" if was_in_range else "usual_of_correction"
+    # A mix above the band lifts every sump that stands in it: it led up to the aim only.
+    is_usual = was_in_range and usual_pct <= machine.target.high_pct
+    code = "usual_of_last_recipe" if is_usual else "usual_of_correction"
     return _Usual(usual_pct, shown(usual_pct, "%", 1), [code])
 
 
@@ -166,9 +167,9 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     The last check's strength is the one after its recipe: whoever stored it is taken to have
     poured it (``last_recipe_poured``). A later reading, taken without a dip, replaces it. Without
     a usual strength the one of that recipe's top-up is taken (``usual_of_last_recipe``, or
-    ``usual_of_correction`` where the recipe put right a strength outside the band and so may be
-    far from the usual one). The strength is taken to move by DRIFT_PCT_D points in a day
-    (``drift``). Litres, per cent by volume, days.
+    ``usual_of_correction`` where the recipe put right a strength outside the band, or its mix
+    lies above the band, and so may be far from the usual one). The strength is taken to move by
+    DRIFT_PCT_D points in a day (``drift``). Litres, per cent by volume, days.
 
     Errors: every fault of reading machine, dip, usual strength and mark, at the path of the
     field; those of the last check and of a
@@ -182,7 +183,7 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
     checked = _checked(body.last)
     last = _last_reading(body, checked)
-    usual = _usual(reader, body, machine.mixing, checked)
+    usual = _usual(reader, body, machine, checked)
     ask = HoldingRequest(
         volume_l=level.volume_l,
         fill_to_l=mark.volume_l,

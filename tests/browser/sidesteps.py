@@ -68,3 +68,22 @@ def to_machine(page: Page) -> None:
     next_page(page, "Back to the machines")
     page.get_by_role("link", name="Wheel lathe").click()
     expect(heading(page)).to_have_text("Wheel lathe")
+
+
+def follow(page: Page, link: str) -> None:
+    """Follows a link by its whole name."""
+    page.get_by_role("link", name=link, exact=True).click()
+
+
+def open_entry(page: Page) -> None:
+    """From the page that says Saved to the entry."""
+    expect(heading(page)).to_have_text("Saved to the log")
+    follow(page, "Open this entry")
+    expect(heading(page)).to_have_text("Check")
+
+
+def to_machine_from_entry(page: Page) -> None:
+    """From an entry back over the page that says Saved."""
+    page.go_back()
+    expect(heading(page)).to_have_text("Saved to the log")
+    to_machine(page)

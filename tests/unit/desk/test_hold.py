@@ -67,9 +67,12 @@ def test_usual_strength_is_the_last_recipes_where_nobody_types_one() -> None:
     assert got["assumed"] == ["last_recipe_poured", "usual_of_last_recipe", "drift"]
 
 
-@pytest.mark.parametrize(("shows", "code"), [("4.0", "correction"), ("6.5", "correction")])
-def test_a_recipe_that_corrected_is_told_apart(shows: str, code: str) -> None:
-    assert f"usual_of_{code}" in ask("hold_check", hold(last=last(shows)))["assumed"]
+# Lean; rich; in range, but with a mix of 20 % that leads up to the aim.
+@pytest.mark.parametrize(("shows", "depth"), [("4.0", "380"), ("6.5", "380"), ("4.9", "430")])
+def test_a_recipe_that_corrected_is_told_apart(shows: str, depth: str) -> None:
+    got = ask("hold_check", hold(last=last(shows, depth=depth)))
+    assert "usual_of_correction" in got["assumed"]
+    assert "usual_of_last_recipe" not in got["assumed"]
 
 
 def test_typed_strength_wins_over_the_last_recipes() -> None:

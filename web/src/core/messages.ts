@@ -415,7 +415,7 @@ export interface HoldCheckResult {
   holding: PlanHoldingResult;
   shown: HoldShown;
   /**
-   * What was taken for granted: the last recipe was poured; its top-up is the usual one; that recipe corrected a strength outside the band; the strength moves in a day as far as shown.
+   * What was taken for granted: the last recipe was poured; its top-up is the usual one; that recipe corrected the strength, so that its mix is hardly the usual one; the strength moves in a day as far as shown.
    */
   assumed: ("last_recipe_poured" | "usual_of_last_recipe" | "usual_of_correction" | "drift")[];
   after: Section;

@@ -34,10 +34,15 @@ function useFill({ machine, walk, change, next }: CheckProps) {
   // Drawn as if the coolant stood there already: a slip of a digit shows as a wrong level.
   const there = { ...walk, dip: walk.fill, touched: "" } as const;
   const body = assessBody(typed, there, { dip: true, reading: false });
-  return { gate, result: useResult("assess_sump", isFull ? null : body) };
+  const now = assessBody(typed, walk, { dip: true, reading: false });
+  return {
+    gate,
+    result: useResult("assess_sump", isFull ? null : body),
+    before: useResult("assess_sump", walk.dip.trim() === "" ? null : now)?.section ?? null,
+  };
 }
 
-function FillDrawing({ result }: { readonly result: ReturnType<typeof useFill>["result"] }) {
+function FillDrawing({ result, before }: Pick<ReturnType<typeof useFill>, "result" | "before">) {
   const depth = result?.level?.shown.depth;
   return (
     <SectionDrawing
@@ -49,6 +54,7 @@ function FillDrawing({ result }: { readonly result: ReturnType<typeof useFill>["
       size="small"
       stick
       section={result?.section ?? null}
+      before={before}
       dimension={depth === undefined ? undefined : dimensionOf(depth)}
     />
   );
@@ -76,7 +82,7 @@ function useInchParts({ machine, walk, onBack }: CheckProps) {
 export function FillScreen(props: CheckProps) {
   const { machine, walk, change, next } = props;
   const { parts, onBack, action } = useInchParts(props);
-  const { gate, result } = useFill(props);
+  const { gate, result, before } = useFill(props);
   const unit = machine.body.machine.units.stick;
   const full = write(machine.shown.shown.full_depth);
   const volume = result?.level?.shown.volume;
@@ -105,7 +111,7 @@ export function FillScreen(props: CheckProps) {
           <SideAction onPress={toFull}>{say("fill.to_full")}</SideAction>
         )
       }
-      drawing={<FillDrawing result={result} />}
+      drawing={<FillDrawing result={result} before={before} />}
       below={
         <p class="live" role="status">
           {volume === undefined ? "" : say("dip.volume", { volume: write(volume) })}

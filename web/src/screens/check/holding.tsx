@@ -13,7 +13,11 @@ import { Doubted, Down, Frame, openDoubt, Refused, Waiting } from "./recipe";
 import { useSavingOf, type Answered } from "./save";
 import type { CheckProps } from "./steps";
 
-/** The log does not tell the usual mix: it is asked for, and Back leads past here. */
+/**
+ * The log does not tell the usual mix: there is no recipe, or the last one corrected the strength
+ * and its mix would push a sump that is right now out of its range. So it is asked for, and Back
+ * leads past here.
+ */
 function AskUsual({ id }: { readonly id: string }) {
   useEffect(() => {
     replace("machines", id, "usual");
@@ -87,6 +91,8 @@ export function HoldingScreen(props: CheckProps) {
       />
     );
   }
+  if (answer.result.assumed.includes("usual_of_correction"))
+    return <AskUsual id={machine.machine} />;
   const doubt = openDoubt(answer.result, walk.kept);
   return doubt === null ? (
     <Ready props={props} body={body} result={answer.result} />

@@ -5,7 +5,7 @@ import { PlaceLink } from "../../elements/buttons";
 import { SectionDrawing } from "../../elements/section";
 import { StateShape } from "../../elements/statemark";
 import { assumedSentence } from "../../words/codes";
-import { write } from "../../words/numbers";
+import { write, writeNumber } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { Cautions, Pours } from "./recipeview";
@@ -84,7 +84,7 @@ function Reasons({ result }: Pick<HoldingProps, "result">) {
       : say("reason.dip", { depth: write(level.depth), volume: write(level.volume) }),
     shown.fill_to === undefined ? "" : say("hold.fill", { mark: write(shown.fill_to) }),
     ...assumed.map((code) =>
-      assumedSentence(code, { drift: shown.drift === undefined ? "" : write(shown.drift) }),
+      assumedSentence(code, { drift: shown.drift === undefined ? "" : writeNumber(shown.drift) }),
     ),
   ].filter((line) => line !== "");
   return (

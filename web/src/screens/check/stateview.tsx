@@ -20,17 +20,19 @@ export function StateView({
   const { low, high } = machine.target;
   return (
     <section class="plain-page">
-      <StateMark state={state} />
-      {shown?.strength === undefined ? null : (
-        <p class="strength" role="status">
-          {write(shown.strength)}
-        </p>
-      )}
-      {shown?.low === undefined || shown.high === undefined ? null : (
-        <p class="note">
-          {say("state_only.likely", { low: write(shown.low), high: write(shown.high) })}
-        </p>
-      )}
+      <div>
+        <StateMark state={state} />
+        {shown?.strength === undefined ? null : (
+          <p class="strength" role="status">
+            {write(shown.strength)}
+          </p>
+        )}
+        {shown?.low === undefined || shown.high === undefined ? null : (
+          <p class="note">
+            {say("state_only.likely", { low: write(shown.low), high: write(shown.high) })}
+          </p>
+        )}
+      </div>
       {isKey(means) ? <p class="plain-lead">{say(means)}</p> : null}
       <p>{say("state_only.text")}</p>
       <ul class="facts">

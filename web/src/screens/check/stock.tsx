@@ -40,34 +40,36 @@ function useStock({ walk, change, next }: CheckProps, unit: Unit) {
   });
 }
 
-/** Other digits belong to another unit: they go when the unit changes, and are never read anew. */
-function OtherUnit({ unit, onUnit }: { unit: Unit; onUnit: (unit: Unit) => void }) {
+/**
+ * With digits in the field: that there is enough after all. Without: another unit, which is offered
+ * only then, so that digits are never read in a unit that they were not typed in.
+ */
+function Side({ machine, walk, change, next }: CheckProps) {
+  if (walk.stock !== "") {
+    const enough = (): void => {
+      change({ stock: "", stockUnit: "" });
+      next();
+    };
+    return <SideAction onPress={enough}>{say("stock.enough")}</SideAction>;
+  }
+  const { pail, jug } = machine.body.machine.units;
+  const other = (walk.stockUnit === "" ? pail : walk.stockUnit) === pail ? jug : pail;
+  if (pail === jug) return null;
+  const useOther = (): void => {
+    change({ stockUnit: other });
+  };
   return (
-    <button
-      type="button"
-      class="other-action"
-      onClick={() => {
-        onUnit(unit);
-      }}
-    >
-      {say("stock.in_unit", { unit: unitSign(unit) })}
-    </button>
+    <SideAction onPress={useOther}>{say("stock.in_unit", { unit: unitSign(other) })}</SideAction>
   );
 }
 
 export function StockScreen(props: CheckProps) {
-  const { machine, walk, change, next } = props;
-  const { pail, jug } = machine.body.machine.units;
-  const unit = walk.stockUnit === "" ? pail : walk.stockUnit;
+  const { machine, walk, change } = props;
+  const unit = walk.stockUnit === "" ? machine.body.machine.units.pail : walk.stockUnit;
   const gate = useStock(props, unit);
   const onText = (stock: string): void => {
     change({ stock, stockUnit: unit });
   };
-  const enough = (): void => {
-    change({ stock: "", stockUnit: "" });
-    next();
-  };
-  const other = unit === pail ? jug : pail;
   return (
     <AskNumber
       {...props}
@@ -79,22 +81,8 @@ export function StockScreen(props: CheckProps) {
       text={walk.stock}
       onText={onText}
       gate={gate}
-      side={
-        walk.stock === "" ? undefined : (
-          <SideAction onPress={enough}>{say("stock.enough")}</SideAction>
-        )
-      }
+      side={<Side {...props} />}
       drawing={<ToolDrawing tool="drum" />}
-      below={
-        other === unit ? undefined : (
-          <OtherUnit
-            unit={other}
-            onUnit={(stockUnit) => {
-              change({ stock: "", stockUnit });
-            }}
-          />
-        )
-      }
       keys={<Keypad text={walk.stock} sign="decimal" onText={onText} />}
     />
   );
