@@ -66,7 +66,7 @@ def test_without_a_reading(phone: Phone, server: Server, theme: Theme) -> None:
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_without_a_reading_after_a_check(phone: Phone, server: Server, theme: Theme) -> None:
     page = opened(phone, server, theme)
-    check_until_recipe(page, "380", "5.2")
+    check_until_recipe(page, "380", "5.4")
     save_check(page)
     page.get_by_role("link", name="Wheel lathe").click()
     dip(page, "352")

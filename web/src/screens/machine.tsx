@@ -39,11 +39,13 @@ function LastCheck({ check }: { readonly check: CheckEntry }) {
     <section class="last-check">
       <h2>{say("machine.last", { time: writeMoment(check.measured_at) })}</h2>
       <StateMark state={stateOf(check)} />
-      <SectionDrawing
-        name={say("machine.drawing")}
-        section={assessment.section ?? null}
-        fullWord={say("drawn.full")}
-      />
+      {assessment.section === undefined ? null : (
+        <SectionDrawing
+          name={say("machine.drawing")}
+          section={assessment.section}
+          fullWord={say("drawn.full")}
+        />
+      )}
       <ul class="facts">
         {facts.map((fact) => (
           <li key={fact}>{fact}</li>

@@ -47,7 +47,7 @@ function Worst({ result, body }: HoldingProps) {
   return (
     <section class="worst">
       <h2>{say("hold.after")}</h2>
-      <p class="plain-best">{say("hold.worst", { low: write(low), high: write(high) })}</p>
+      <p class="plain-lead">{say("hold.worst", { low: write(low), high: write(high) })}</p>
       <p class="note">{band}</p>
       <p class="note">{say("hold.since", since)}</p>
     </section>
@@ -78,12 +78,14 @@ function Usual({ result, toUsual }: HoldingProps) {
 function Reasons({ result }: Pick<HoldingProps, "result">) {
   const { shown, assessment, assumed } = result;
   const level = assessment.level?.shown;
+  // Where nothing is poured, no mix was chosen.
+  const mattering = assumed.filter((code) => shown.pours.length > 0 || !code.startsWith("usual_"));
   const lines = [
     level === undefined
       ? ""
       : say("reason.dip", { depth: write(level.depth), volume: write(level.volume) }),
     shown.fill_to === undefined ? "" : say("hold.fill", { mark: write(shown.fill_to) }),
-    ...assumed.map((code) =>
+    ...mattering.map((code) =>
       assumedSentence(code, { drift: shown.drift === undefined ? "" : writeNumber(shown.drift) }),
     ),
   ].filter((line) => line !== "");
@@ -101,6 +103,7 @@ function Reasons({ result }: Pick<HoldingProps, "result">) {
 
 export function HoldingView(props: HoldingProps) {
   const { result } = props;
+  const { pours } = result.shown;
   return (
     <>
       <p class="recipe-sentence" role="status">
@@ -108,9 +111,9 @@ export function HoldingView(props: HoldingProps) {
         <span>{say("hold.lead")}</span>
       </p>
       <Buckets result={result} />
-      <Usual {...props} />
+      {pours.length === 0 ? null : <Usual {...props} />}
       <Worst {...props} />
-      {result.holding.pours.length === 0 ? null : (
+      {pours.length === 0 ? null : (
         <figure>
           <SectionDrawing
             name={say("recipe.after_drawing")}

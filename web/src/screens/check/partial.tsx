@@ -60,7 +60,10 @@ export function partialInputs(entry: PartialEntry): readonly Fact[] {
 export function partialSummary(entry: PartialEntry): string {
   if (isHolding(entry)) {
     const { buckets } = entry.shown.holding.totals;
-    return sayCount("log.holding", buckets, { dip: writeTyped(entry.body.dip.depth) });
+    const blanks = { dip: writeTyped(entry.body.dip.depth) };
+    return buckets === 0
+      ? say("log.holding_nothing", blanks)
+      : sayCount("log.holding", buckets, blanks);
   }
   const strength = entry.shown.assessment.strength?.shown.strength;
   const reading = writeTyped(entry.body.reading.shows);
