@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+
 from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
 from pycore.desk.machine import Machine, Reader, placed, read_machine
-from pycore.desk.messages import PlanCheckBody
+from pycore.desk.messages import PlanCheckBody, Typed
 from pycore.desk.recipe import plan_shown, section_after, way_shown
 from pycore.desk.results import Level, PlanCheckResult
 from pycore.desk.shop import read_shop
 from pycore.quantity.fault import Fault
-from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import Shown, shown
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest, Stock, SumpState, Target
+from pycore.sump.shapes import Sump
 
 
 def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
@@ -25,26 +28,33 @@ def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
     return Target(target.low_pct, aim_pct, target.high_pct)
 
 
-def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
-    """Litres at the mark that is filled to: the full mark, or less for this once."""
-    sump = machine.sump
-    if body.fill_to_depth is None:
-        return sump.full_volume_l
+@dataclass(frozen=True)
+class Mark:
+    """The mark that is filled to; given is the depth as typed, None for the full mark."""
+
+    volume_l: float
+    given: Shown | None = None
+
+
+def mark_to_fill(reader: Reader, typed: Typed | None, sump: Sump) -> Mark:
+    """The full mark, or less for this once. Error: ``order`` above the full mark."""
+    if typed is None:
+        return Mark(sump.full_volume_l)
     path = "body.fill_to_depth"
-    read = reader.read(body.fill_to_depth, "full_depth_mm", path)
+    read = reader.read(typed, "full_depth_mm", path)
     if read.value > sump.full_depth_mm:
         limit = {"maximum": sump.full_depth_mm, "unit": "mm"}
         raise placed(Fault("order", path, read.value, limit), path, read.unit.name)
-    return sump.volume_from_depth(read.value, path)
+    return Mark(sump.volume_from_depth(read.value, path), read.shown)
 
 
 def _request(
     reader: Reader,
     body: PlanCheckBody,
     machine: Machine,
-    level: Level,
-    strength_pct: Measured,
+    state: SumpState,
     target: Target,
+    mark: Mark,
 ) -> PlanRequest:
     """The check as a question to the planner, with what the shop allows."""
     stock = None
@@ -54,8 +64,8 @@ def _request(
         stock = Stock(concentrate_l=have_l)
     shop = read_shop(reader, body.machine, machine, "body.machine")
     return PlanRequest(
-        sump=SumpState(level.volume_l, strength_pct),
-        fill_to_l=_fill_to_l(reader, body, machine),
+        sump=state,
+        fill_to_l=mark.volume_l,
         target=target,
         mixing=machine.mixing,
         bucket=machine.bucket,
@@ -70,6 +80,15 @@ def _request(
     )
 
 
+def _mark_shown(mark: Mark, level: Level) -> dict[str, Shown]:
+    """A mark of its own, and the room up to it, said as exactly as the level itself."""
+    if mark.given is None:
+        return {}
+    about = level.shown["volume"]
+    room_l = mark.volume_l - level.volume_l.value
+    return {"fill_to": mark.given, "fill_room": shown(room_l, about.unit, about.decimals)}
+
+
 def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     """The recipe of a typed check.
 
@@ -81,13 +100,16 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     typed = body.machine
     machine = read_machine(reader, typed, "body.machine")
     target = _aim(reader, body, machine.target)
+    # Before what is measured, so that the page of the mark hears of it also without a dip.
+    mark = mark_to_fill(reader, body.fill_to_depth, machine.sump)
     level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
     strength = strength_from(
         reader, body.reading, machine.factor, machine.zero_brix, target, "body.reading"
     )
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
-    request = _request(reader, body, machine, level, strength.strength_pct, target)
+    state = SumpState(level.volume_l, strength.strength_pct)
+    request = _request(reader, body, machine, state, target, mark)
     try:
         plan = plan_recipe(request)
     except Fault as fault:
@@ -98,7 +120,7 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
         assessment=assessed(machine.sump, level, strength, blurry, reader),
         request=request,
         plan=plan,
-        shown=plan_shown(plan, request, typed),
+        shown={**plan_shown(plan, request, typed), **_mark_shown(mark, level)},
         after=section_after(machine.sump, plan, depth_mm),
         ways=[
             way_shown(way, request, typed, section_after(machine.sump, way, depth_mm))

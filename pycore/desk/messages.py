@@ -194,3 +194,33 @@ class PlanCheckBody:
     aim: Typed | None = None
     fill_to_depth: Typed | None = None
     concentrate_at_hand: Typed | None = None
+
+
+@dataclass(frozen=True)
+class LastCheck:
+    """The last whole check as it was stored, and when it was taken."""
+
+    check: PlanCheckBody
+    at: str
+
+
+@dataclass(frozen=True)
+class LaterReading:
+    """A reading without a dip, with the machine as it was then, and when it was taken."""
+
+    machine: MachineTyped
+    reading: ReadingTyped
+    at: str
+
+
+@dataclass(frozen=True)
+class HoldCheckBody:
+    """A dip without a reading; every time is ISO 8601 with its offset."""
+
+    machine: MachineTyped
+    dip: DipTyped
+    now: str
+    usual: Typed | None = None
+    fill_to_depth: Typed | None = None
+    last: LastCheck | None = None
+    read: LaterReading | None = None

@@ -9,6 +9,7 @@ from typing import Any
 import pycore
 from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
 from pycore.desk.check import plan_check
+from pycore.desk.hold import hold_check
 from pycore.desk.machine import (
     Reader,
     doubt_about,
@@ -22,6 +23,7 @@ from pycore.desk.machine import (
 from pycore.desk.messages import (
     AssessSumpBody,
     DescribeBody,
+    HoldCheckBody,
     PlanCheckBody,
     ReadMachineBody,
     ReadQuantityBody,
@@ -141,4 +143,5 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "hold_check": (HoldCheckBody, hold_check),
 }

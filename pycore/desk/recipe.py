@@ -29,7 +29,8 @@ def _jugs(concentrate_l: float, request: PlanRequest, units: Units) -> Jugs | No
     return Jugs(full, tidy(max(0.0, concentrate_l - full * size_l), units.jug))
 
 
-def _pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
+def pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
+    """One kind of bucket in the tools' units; strength and weight are of the filled bucket."""
     fluid_l = pour.fluid_l or 0.0
     carrier_l = pour.water_l + fluid_l
     weight_kg = bucket_weight_kg(carrier_l, pour.concentrate_l, request.density_kg_l)
@@ -104,7 +105,7 @@ def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[st
     units, target, totals = typed.units, request.target, plan.totals
     chance = chance_code(plan.final, plan.cautions)
     return {
-        "pours": [_pour_shown(pour, request, units) for pour in plan.pours],
+        "pours": [pour_shown(pour, request, units) for pour in plan.pours],
         "take_out": tidy(plan.draw_off_l, units.pail),
         "now_volume": shown(request.sump.volume_l.value, units.plate, 3),
         "now_strength": shown(request.sump.strength_pct.value, "%", 3),
@@ -132,7 +133,7 @@ def way_shown(
     return WayShown(
         why=way.why,
         verdict=way.verdict,
-        pours=[_pour_shown(pour, request, units) for pour in way.pours],
+        pours=[pour_shown(pour, request, units) for pour in way.pours],
         **_result_shown(way.final, units),
         after=after,
         cautions=way.cautions,

@@ -10,6 +10,7 @@ from typing import Any
 
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown
+from pycore.recipe.holding import Holding, HoldingRequest
 from pycore.recipe.outcome import Plan
 from pycore.recipe.request import PlanRequest
 
@@ -125,4 +126,17 @@ class PlanCheckResult:
     shown: dict[str, Any]
     after: Section
     ways: list[WayShown]
+    doubts: list[Doubt]
+
+
+@dataclass(frozen=True)
+class HoldCheckResult:
+    """A holding top-up, ready to show; assumed names what was taken for granted."""
+
+    assessment: AssessSumpResult
+    request: HoldingRequest
+    holding: Holding
+    shown: dict[str, Any]
+    assumed: list[str]
+    after: Section
     doubts: list[Doubt]

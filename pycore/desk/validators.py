@@ -775,53 +775,7 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
         if 'pail' in data_keys:
             data_keys.remove('pail')
             data__pail = data['pail']
-            if not isinstance(data__pail, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must be object', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'type': 'object'}, rule='type')
-            data__pail_is_dict = isinstance(data__pail, dict)
-            if data__pail_is_dict:
-                data__pail__missing_keys = set([]) - data__pail.keys()
-                if data__pail__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must contain ' + (str(sorted(data__pail__missing_keys)) + ' properties'), value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'required': []}, rule='required')
-                data__pail_keys = set(data__pail.keys())
-                if 'first_mark_l' in data__pail_keys:
-                    data__pail_keys.remove('first_mark_l')
-                    data__pail__firstmarkl = data__pail['first_mark_l']
-                    if not isinstance(data__pail__firstmarkl, (int, float, Decimal)) or isinstance(data__pail__firstmarkl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be number', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__pail__firstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__firstmarkl, bool)):
-                        if data__pail__firstmarkl < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be bigger than or equal to 0', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'minimum': 0}, rule='minimum')
-                        if data__pail__firstmarkl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be smaller than or equal to 1000', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'maximum': 1000}, rule='maximum')
-                if 'jug_first_mark_l' in data__pail_keys:
-                    data__pail_keys.remove('jug_first_mark_l')
-                    data__pail__jugfirstmarkl = data__pail['jug_first_mark_l']
-                    if not isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__pail__jugfirstmarkl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be number', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__jugfirstmarkl, bool)):
-                        if data__pail__jugfirstmarkl < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be bigger than or equal to 0', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
-                        if data__pail__jugfirstmarkl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be smaller than or equal to 1000', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
-                if 'jug_max_l' in data__pail_keys:
-                    data__pail_keys.remove('jug_max_l')
-                    data__pail__jugmaxl = data__pail['jug_max_l']
-                    if not isinstance(data__pail__jugmaxl, (int, float, Decimal)) or isinstance(data__pail__jugmaxl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be number', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__pail__jugmaxl, (int, float, Decimal)) and (not isinstance(data__pail__jugmaxl, bool)):
-                        if data__pail__jugmaxl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be smaller than or equal to 1000', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'maximum': 1000}, rule='maximum')
-                        if data__pail__jugmaxl <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be bigger than 0', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                if 'measure_by' in data__pail_keys:
-                    data__pail_keys.remove('measure_by')
-                    data__pail__measureby = data__pail['measure_by']
-                    if not isinstance(data__pail__measureby, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.measure_by must be string', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'type': 'string'}, rule='type')
-                    if not (isinstance(data__pail__measureby, str) and data__pail__measureby == 'jug' or (isinstance(data__pail__measureby, str) and data__pail__measureby == 'pail')):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + ".pail.measure_by must be one of ['jug', 'pail']", value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
-                if data__pail_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must not contain ' + str(data__pail_keys) + ' properties', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'additionalProperties': False}, rule='additionalProperties')
+            validate___definitions_plan_pail(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
         if 'effort' in data_keys:
             data_keys.remove('effort')
             data__effort = data['effort']
@@ -1023,6 +977,56 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be bigger than or equal to 0.5', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
                 if data__densitykgl > 2:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be smaller than or equal to 2', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_pail(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'first_mark_l' in data_keys:
+            data_keys.remove('first_mark_l')
+            data__firstmarkl = data['first_mark_l']
+            if not isinstance(data__firstmarkl, (int, float, Decimal)) or isinstance(data__firstmarkl, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.first_mark_l must be number', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__firstmarkl, (int, float, Decimal)) and (not isinstance(data__firstmarkl, bool)):
+                if data__firstmarkl < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.first_mark_l must be bigger than or equal to 0', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'minimum': 0}, rule='minimum')
+                if data__firstmarkl > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.first_mark_l must be smaller than or equal to 1000', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'maximum': 1000}, rule='maximum')
+        if 'jug_first_mark_l' in data_keys:
+            data_keys.remove('jug_first_mark_l')
+            data__jugfirstmarkl = data['jug_first_mark_l']
+            if not isinstance(data__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__jugfirstmarkl, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_first_mark_l must be number', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__jugfirstmarkl, bool)):
+                if data__jugfirstmarkl < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_first_mark_l must be bigger than or equal to 0', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
+                if data__jugfirstmarkl > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_first_mark_l must be smaller than or equal to 1000', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
+        if 'jug_max_l' in data_keys:
+            data_keys.remove('jug_max_l')
+            data__jugmaxl = data['jug_max_l']
+            if not isinstance(data__jugmaxl, (int, float, Decimal)) or isinstance(data__jugmaxl, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_max_l must be number', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__jugmaxl, (int, float, Decimal)) and (not isinstance(data__jugmaxl, bool)):
+                if data__jugmaxl > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_max_l must be smaller than or equal to 1000', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'maximum': 1000}, rule='maximum')
+                if data__jugmaxl <= 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_max_l must be bigger than 0', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+        if 'measure_by' in data_keys:
+            data_keys.remove('measure_by')
+            data__measureby = data['measure_by']
+            if not isinstance(data__measureby, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.measure_by must be string', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__measureby, str) and data__measureby == 'jug' or (isinstance(data__measureby, str) and data__measureby == 'pail')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".measure_by must be one of ['jug', 'pail']", value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1296,6 +1300,10 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be smaller than or equal to 40', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
                 if data__last_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'pail' in data_keys:
+            data_keys.remove('pail')
+            data__pail = data['pail']
+            validate___definitions_plan_pail(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1389,6 +1397,100 @@ def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
             data_keys.remove('u')
             data__u = data['u']
             validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine', 'dip', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'dip' in data_keys:
+            data_keys.remove('dip')
+            data__dip = data['dip']
+            validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'usual' in data_keys:
+            data_keys.remove('usual')
+            data__usual = data['usual']
+            validate___definitions_typed(data__usual, custom_formats, (name_prefix or 'data') + '.usual')
+        if 'fill_to_depth' in data_keys:
+            data_keys.remove('fill_to_depth')
+            data__filltodepth = data['fill_to_depth']
+            validate___definitions_typed(data__filltodepth, custom_formats, (name_prefix or 'data') + '.fill_to_depth')
+        if 'last' in data_keys:
+            data_keys.remove('last')
+            data__last = data['last']
+            if not isinstance(data__last, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must be object', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+            data__last_is_dict = isinstance(data__last, dict)
+            if data__last_is_dict:
+                data__last__missing_keys = set(['check', 'at']) - data__last.keys()
+                if data__last__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must contain ' + (str(sorted(data__last__missing_keys)) + ' properties'), value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['check', 'at']}, rule='required')
+                data__last_keys = set(data__last.keys())
+                if 'check' in data__last_keys:
+                    data__last_keys.remove('check')
+                    data__last__check = data__last['check']
+                    validate___definitions_plan_check_body(data__last__check, custom_formats, (name_prefix or 'data') + '.last.check')
+                if 'at' in data__last_keys:
+                    data__last_keys.remove('at')
+                    data__last__at = data__last['at']
+                    if not isinstance(data__last__at, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.at must be string', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__last__at, str):
+                        data__last__at_len = len(data__last__at)
+                        if data__last__at_len > 40:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.at must be shorter than or equal to 40 characters', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__last_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'read' in data_keys:
+            data_keys.remove('read')
+            data__read = data['read']
+            if not isinstance(data__read, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must be object', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
+            data__read_is_dict = isinstance(data__read, dict)
+            if data__read_is_dict:
+                data__read__missing_keys = set(['machine', 'reading', 'at']) - data__read.keys()
+                if data__read__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must contain ' + (str(sorted(data__read__missing_keys)) + ' properties'), value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
+                data__read_keys = set(data__read.keys())
+                if 'machine' in data__read_keys:
+                    data__read_keys.remove('machine')
+                    data__read__machine = data__read['machine']
+                    validate___definitions_machine_typed(data__read__machine, custom_formats, (name_prefix or 'data') + '.read.machine')
+                if 'reading' in data__read_keys:
+                    data__read_keys.remove('reading')
+                    data__read__reading = data__read['reading']
+                    validate___definitions_reading_typed(data__read__reading, custom_formats, (name_prefix or 'data') + '.read.reading')
+                if 'at' in data__read_keys:
+                    data__read_keys.remove('at')
+                    data__read__at = data__read['at']
+                    if not isinstance(data__read__at, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read.at must be string', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__read__at, str):
+                        data__read__at_len = len(data__read__at)
+                        if data__read__at_len > 40:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read.at must be shorter than or equal to 40 characters', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__read_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must not contain ' + str(data__read_keys) + ' properties', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            if not isinstance(data__now, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be string', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+            if isinstance(data__now, str):
+                data__now_len = len(data__now)
+                if data__now_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be shorter than or equal to 40 characters', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1490,6 +1592,7 @@ VALIDATORS = {
     "request": validate___definitions_request,
     "assess_sump_body": validate___definitions_assess_sump_body,
     "describe_body": validate___definitions_describe_body,
+    "hold_check_body": validate___definitions_hold_check_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,

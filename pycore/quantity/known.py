@@ -107,7 +107,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "step_pct": Known(
             unit="%", typed=True, minimum=0.01, maximum=100, usual_low=0.1, usual_high=2
         ),
-        "usual_pct": Known(unit="%", typed=False, minimum=0),
+        "usual_pct": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=15
+        ),
         "drift_pct_d": Known(unit="%", typed=False, minimum=0),
         "age_d": Known(unit="d", typed=False, minimum=0),
         "days": Known(unit="d", typed=False, minimum=0),

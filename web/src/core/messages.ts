@@ -125,6 +125,10 @@ export interface Operations {
     body: DescribeBody;
     result: DescribeResult;
   };
+  hold_check: {
+    body: HoldCheckBody;
+    result: HoldCheckResult;
+  };
   plan_check: {
     body: PlanCheckBody;
     result: PlanCheckResult;
@@ -323,15 +327,38 @@ export interface DescribeResult {
   units: string[];
 }
 /**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
+ * usual is this machine's usual top-up strength; without it the strength of the last recipe's top-up is taken. fill_to_depth replaces the full mark for this once.
  */
-export interface PlanCheckBody {
+export interface HoldCheckBody {
   machine: MachineTyped;
   dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
+  usual?: Typed;
   fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
+  /**
+   * The last whole check as it was stored, and when it was taken.
+   */
+  last?: {
+    check: PlanCheckBody;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * A reading without a dip that was taken after the last whole check: its strength replaces that of the check.
+   */
+  read?: {
+    machine: MachineTyped;
+    reading: ReadingTyped;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+   */
+  now: string;
 }
 export interface MachineTyped {
   name: string;
@@ -382,6 +409,186 @@ export interface UnitTyped {
   highest: Typed;
   step: Typed;
 }
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+}
+export interface HoldCheckResult {
+  assessment: AssessSumpResult;
+  request: PlanHoldingBody;
+  holding: PlanHoldingResult;
+  shown: HoldShown;
+  /**
+   * What was taken for granted: the last recipe was poured; its top-up is the usual one; that recipe corrected the strength, so that its mix is hardly the usual one; the strength moves in a day as far as shown.
+   */
+  assumed: ("last_recipe_poured" | "usual_of_last_recipe" | "usual_of_correction" | "drift")[];
+  after: Section;
+  doubts: Doubt[];
+}
+/**
+ * A dip without a reading.
+ */
+export interface PlanHoldingBody {
+  volume_l: {
+    value: number;
+    u: number;
+  };
+  fill_to_l: number;
+  /**
+   * This machine's usual top-up strength.
+   */
+  usual_pct: number;
+  target: PlanTarget;
+  mixing: PlanMixing;
+  bucket: PlanBucket;
+  /**
+   * The last reading.
+   */
+  last?: {
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+    age_d: number;
+    /**
+     * How far the strength of this sump can move in a day, in points.
+     */
+    drift_pct_d: number;
+  };
+  pail?: PlanPail;
+}
+export interface PlanTarget {
+  low_pct: number;
+  aim_pct: number;
+  high_pct: number;
+}
+export interface PlanMixing {
+  /**
+   * Strongest premix that this fluid allows.
+   */
+  strong_pct: number;
+  /**
+   * Weakest mix; 0 = plain water is fine.
+   */
+  weak_pct: number;
+  /**
+   * How near to the aim is near enough, in points.
+   */
+  closeness_pct: number;
+}
+/**
+ * Amounts are whole marks.
+ */
+export interface PlanBucket {
+  usable_l: number;
+  water_mark_l: number;
+  jug_mark_l: number;
+}
+/**
+ * Lowest marks of pail and jug, size of the jug, and whether concentrate is measured by the jug or by the pail's own marks.
+ */
+export interface PlanPail {
+  first_mark_l?: number;
+  jug_first_mark_l?: number;
+  jug_max_l?: number;
+  measure_by?: "jug" | "pail";
+}
+export interface PlanHoldingResult {
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  volume_l: number;
+  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+  /**
+   * Worst-case ends of the strength after the top-up.
+   */
+  ends?: {
+    low_pct: number;
+    high_pct: number;
+  };
+}
+/**
+ * So many buckets, each with this water and this concentrate, in pouring order. Of a ready mix they say what is in it.
+ */
+export interface Pour {
+  count: number;
+  water_l: number;
+  concentrate_l: number;
+  /**
+   * The sump's own fluid as the carrier.
+   */
+  fluid_l?: number;
+  kind?: "own_fluid" | "ready_mix";
+}
+export interface Step {
+  kind: "take_out" | "bucket" | "own_fluid" | "unit" | "hose" | "run" | "read_again";
+  /**
+   * Which of pours.
+   */
+  pour?: number;
+  minutes?: number;
+  /**
+   * Litres to take out or to run in.
+   */
+  volume_l?: number;
+  /**
+   * Setting of the mixing unit.
+   */
+  setting_pct?: number;
+}
+/**
+ * last is the strength after the last check's recipe, drift how far it is taken to move in a day, low and high the worst-case ends after this top-up: only where a last check is known.
+ */
+export interface HoldShown {
+  pours: PourShown[];
+  now_volume: Shown;
+  water: Shown;
+  concentrate: Shown;
+  added: Shown;
+  volume: Shown;
+  usual: Shown;
+  band_low: Shown;
+  band_high: Shown;
+  last?: Shown;
+  drift?: Shown;
+  low?: Shown;
+  high?: Shown;
+  fill_to?: Shown;
+}
+export interface PourShown {
+  count: number;
+  water: Shown;
+  concentrate: Shown;
+  total: Shown;
+  strength: Shown;
+  weight: Shown;
+  /**
+   * Water, or own fluid, as a share of the usable bucket.
+   */
+  water_share: number;
+  concentrate_share: number;
+  fluid?: Shown;
+  /**
+   * The concentrate as so many full jugs and a rest.
+   */
+  jugs?: {
+    count: number;
+    rest: Shown;
+  };
+  pail_mark?: Shown;
+  kind?: "own_fluid" | "ready_mix";
+}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
@@ -404,6 +611,8 @@ export interface PlanCheckResult {
     reach_low: Shown;
     reach_high: Shown;
     chance?: Chance;
+    fill_to?: Shown;
+    fill_room?: Shown;
   };
   after: Section;
   ways: WayShown[];
@@ -451,15 +660,7 @@ export interface PlanRecipeBody {
       u: number;
     };
   };
-  /**
-   * Lowest marks of pail and jug, size of the jug, and whether concentrate is measured by the jug or by the pail's own marks.
-   */
-  pail?: {
-    first_mark_l?: number;
-    jug_first_mark_l?: number;
-    jug_max_l?: number;
-    measure_by?: "jug" | "pail";
-  };
+  pail?: PlanPail;
   /**
    * Beyond it a mixing unit, a hose or two days come first.
    */
@@ -505,33 +706,6 @@ export interface PlanRecipeBody {
    * Of the concentrate.
    */
   density_kg_l?: number;
-}
-export interface PlanTarget {
-  low_pct: number;
-  aim_pct: number;
-  high_pct: number;
-}
-export interface PlanMixing {
-  /**
-   * Strongest premix that this fluid allows.
-   */
-  strong_pct: number;
-  /**
-   * Weakest mix; 0 = plain water is fine.
-   */
-  weak_pct: number;
-  /**
-   * How near to the aim is near enough, in points.
-   */
-  closeness_pct: number;
-}
-/**
- * Amounts are whole marks.
- */
-export interface PlanBucket {
-  usable_l: number;
-  water_mark_l: number;
-  jug_mark_l: number;
 }
 export interface PlanRecipeResult {
   verdict: "on_target" | "in_band" | "out_of_band";
@@ -599,35 +773,6 @@ export interface PlanRecipeResult {
     high_pct: number;
   };
   alternatives: Alternative[];
-}
-/**
- * So many buckets, each with this water and this concentrate, in pouring order. Of a ready mix they say what is in it.
- */
-export interface Pour {
-  count: number;
-  water_l: number;
-  concentrate_l: number;
-  /**
-   * The sump's own fluid as the carrier.
-   */
-  fluid_l?: number;
-  kind?: "own_fluid" | "ready_mix";
-}
-export interface Step {
-  kind: "take_out" | "bucket" | "own_fluid" | "unit" | "hose" | "run" | "read_again";
-  /**
-   * Which of pours.
-   */
-  pour?: number;
-  minutes?: number;
-  /**
-   * Litres to take out or to run in.
-   */
-  volume_l?: number;
-  /**
-   * Setting of the mixing unit.
-   */
-  setting_pct?: number;
 }
 /**
  * Another complete way, with the reason to take it.
@@ -711,29 +856,6 @@ export interface Alternative {
     time_d?: number;
   };
 }
-export interface PourShown {
-  count: number;
-  water: Shown;
-  concentrate: Shown;
-  total: Shown;
-  strength: Shown;
-  weight: Shown;
-  /**
-   * Water, or own fluid, as a share of the usable bucket.
-   */
-  water_share: number;
-  concentrate_share: number;
-  fluid?: Shown;
-  /**
-   * The concentrate as so many full jugs and a rest.
-   */
-  jugs?: {
-    count: number;
-    rest: Shown;
-  };
-  pail_mark?: Shown;
-  kind?: "own_fluid" | "ready_mix";
-}
 /**
  * Another way, ready to show.
  */
@@ -754,55 +876,6 @@ export interface WayShown {
   chance?: Chance;
   after: Section;
   cautions: string[];
-}
-/**
- * A dip without a reading.
- */
-export interface PlanHoldingBody {
-  volume_l: {
-    value: number;
-    u: number;
-  };
-  fill_to_l: number;
-  /**
-   * This machine's usual top-up strength.
-   */
-  usual_pct: number;
-  target: PlanTarget;
-  mixing: PlanMixing;
-  bucket: PlanBucket;
-  /**
-   * The last reading.
-   */
-  last?: {
-    strength_pct: {
-      value: number;
-      u: number;
-    };
-    age_d: number;
-    /**
-     * How far the strength of this sump can move in a day, in points.
-     */
-    drift_pct_d: number;
-  };
-}
-export interface PlanHoldingResult {
-  pours: Pour[];
-  steps: Step[];
-  totals: {
-    buckets: number;
-    water_l: number;
-    concentrate_l: number;
-  };
-  volume_l: number;
-  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
-  /**
-   * Worst-case ends of the strength after the top-up.
-   */
-  ends?: {
-    low_pct: number;
-    high_pct: number;
-  };
 }
 export interface ReadMachineBody {
   machine: MachineTyped;

@@ -49,6 +49,18 @@ export function lastCheck(machine: string): CheckEntry | undefined {
   return lastChecks.value.get(machine);
 }
 
+/** The last check of a machine that has what is looked for, such as a dip. */
+export function lastCheckWith<T extends CheckEntry>(
+  machine: string,
+  fits: (check: CheckEntry) => check is T,
+): T | undefined {
+  return entries.value
+    .filter((entry) => entry.kind === "check")
+    .filter((check) => check.machine === machine)
+    .filter(fits)
+    .at(-1);
+}
+
 export function entryById(id: string): Entry | undefined {
   return entries.value.find((entry) => entry.id === id);
 }

@@ -23,6 +23,12 @@ function coded(prefix: string, code: string, blanks: Blanks = {}): string {
 
 export const cautionSentence = (code: string): string => coded("caution", code);
 export const chanceSentence = (code: string, band: Blanks): string => coded("chance", code, band);
+/** What was taken for granted; the drift is a number that the sentence needs. */
+export function assumedSentence(code: string, blanks: Blanks): string {
+  const key = `assumed.${code}`;
+  return isKey(key) ? say(key, blanks) : code.replaceAll("_", " ");
+}
+
 export const wayTitle = (code: string): string => coded("way", code);
 export const wayReason = (code: string): string => coded("way", `${code}.why`);
 export const noteSentence = (code: string): string => coded("note", code);

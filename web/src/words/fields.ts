@@ -18,7 +18,17 @@ export type SetupStep =
   | "pail"
   | "allow"
   | "check";
-export type WalkStep = "dip" | "touched" | "reading" | "line" | "target" | "answers" | "recipe";
+export type WalkStep =
+  | "dip"
+  | "touched"
+  | "reading"
+  | "line"
+  | "target"
+  | "answers"
+  | "recipe"
+  | "stock"
+  | "fill"
+  | "usual";
 
 export interface Field {
   readonly name: string;
@@ -90,6 +100,9 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "reading.shows": { key: "field.reading", quantity: "reading_brix", walk: "reading" },
   reading: { key: "field.reading", walk: "reading" },
   aim: { key: "field.aim", quantity: "aim_pct", walk: "target" },
+  fill_to_depth: { key: "field.fill", quantity: "full_depth_mm", walk: "fill" },
+  concentrate_at_hand: { key: "field.stock", quantity: "concentrate_at_hand_l", walk: "stock" },
+  usual: { key: "field.usual", quantity: "usual_pct", walk: "usual" },
 };
 
 function known(id: string): Field {

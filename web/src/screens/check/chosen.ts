@@ -1,6 +1,7 @@
 // What is poured: the main recipe, or another way that was chosen. Both come in one shape, so that
 // page, log and second look treat them alike.
 import type { PlanCheckResult, PourShown, Section, Shown, WayShown } from "../../core/messages";
+import { hasPlan, isWhole, type CheckEntry } from "../../store/entry";
 
 /** Codes of the likelihood scale; pycore gives none where a number would be too rough. */
 export type Chance = NonNullable<WayShown["chance"]>;
@@ -93,8 +94,8 @@ export function recipeOf(result: PlanCheckResult, way?: number): Recipe | null {
 }
 
 /** What an entry stands for. A stored index always has its way: both were stored together. */
-export function storedRecipe(result: PlanCheckResult, way: number | undefined): Recipe {
-  return recipeOf(result, way) ?? mainRecipe(result);
+export function storedRecipe(check: CheckEntry): Recipe | null {
+  return isWhole(check) && hasPlan(check.shown) ? recipeOf(check.shown, check.way) : null;
 }
 
 export function isWait({ level, days }: Recipe): boolean {

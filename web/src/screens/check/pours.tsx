@@ -4,7 +4,7 @@ import { Amount } from "../../elements/amount";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import { amountsOf } from "./amounts";
-import type { Recipe } from "./chosen";
+import type { HalfWay, Recipe } from "./chosen";
 
 interface Line {
   readonly word: string;
@@ -53,10 +53,14 @@ function Before({ recipe }: { readonly recipe: Recipe }) {
   );
 }
 
-function Rest({ recipe }: { readonly recipe: Recipe }) {
-  const [first, ...rest] = recipe.pours;
+interface BucketsProps {
+  readonly pours: readonly PourShown[];
+  readonly halfWay?: HalfWay | null;
+}
+
+function Rest({ pours, halfWay = null }: BucketsProps) {
+  const [first, ...rest] = pours;
   if (first === undefined || rest.length === 0) return null;
-  const { halfWay } = recipe;
   const stop =
     halfWay === null ? null : (
       <p class="pours-stop">{say("recipe.half_way", { minutes: String(halfWay.minutes) })}</p>
@@ -76,32 +80,36 @@ function Rest({ recipe }: { readonly recipe: Recipe }) {
   );
 }
 
+/** Every bucket's amounts, and nothing of what comes before. */
+export function Buckets({ pours, halfWay = null }: BucketsProps) {
+  const [first] = pours;
+  if (first === undefined) return null;
+  const notes = [
+    first.fluid === undefined ? null : say("recipe.from_sump"),
+    concentrateBy(first),
+  ].filter((note) => note !== null);
+  return (
+    <section class="pours">
+      <h2>{sayCount("recipe.each", first.count)}</h2>
+      {linesOf(first).map(({ word, amount }, i) => (
+        <Amount key={word} order={String(i + 1)} word={word} amount={amount} />
+      ))}
+      {notes.map((note) => (
+        <p key={note} class="pours-measure">
+          {note}
+        </p>
+      ))}
+      <Rest pours={pours} halfWay={halfWay} />
+      <p class="note">{say("recipe.weight", { weight: write(first.weight) })}</p>
+    </section>
+  );
+}
+
 export function Pours({ recipe }: { readonly recipe: Recipe }) {
-  const [first] = recipe.pours;
-  const notes =
-    first === undefined
-      ? []
-      : [first.fluid === undefined ? null : say("recipe.from_sump"), concentrateBy(first)];
   return (
     <>
       <Before recipe={recipe} />
-      {first === undefined ? null : (
-        <section class="pours">
-          <h2>{sayCount("recipe.each", first.count)}</h2>
-          {linesOf(first).map(({ word, amount }, i) => (
-            <Amount key={word} order={String(i + 1)} word={word} amount={amount} />
-          ))}
-          {notes.map((note) =>
-            note === null ? null : (
-              <p key={note} class="pours-measure">
-                {note}
-              </p>
-            ),
-          )}
-          <Rest recipe={recipe} />
-          <p class="note">{say("recipe.weight", { weight: write(first.weight) })}</p>
-        </section>
-      )}
+      <Buckets pours={recipe.pours} halfWay={recipe.halfWay} />
     </>
   );
 }

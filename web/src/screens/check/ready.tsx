@@ -16,6 +16,7 @@ import { NotSaved, saveWord } from "./notsaved";
 import { NothingView, RecipeView } from "./recipeview";
 import { useSaving } from "./save";
 import type { CheckProps } from "./steps";
+import { ShortOfConcentrate } from "./stock";
 import { Ways } from "./ways";
 import { WayView } from "./wayview";
 
@@ -61,6 +62,7 @@ function Best({ props, result, recipe }: ChosenProps) {
       ) : (
         <RecipeView result={result} recipe={recipe} machine={props.machine.body.machine}>
           <Ways result={result} machine={props.machine.machine} />
+          <ShortOfConcentrate {...props} />
         </RecipeView>
       )}
     </CheckFrame>
@@ -73,6 +75,7 @@ function Cannot({ props, result, recipe }: ChosenProps) {
     <CheckFrame props={props} title={say("cannot.title")}>
       <CannotView result={result} recipe={recipe}>
         <Ways result={result} machine={id} />
+        {props.walk.stock === "" ? null : <ShortOfConcentrate {...props} />}
         <div class="two-ways">
           <OtherAction
             onPress={() => {

@@ -18,8 +18,11 @@ import { Ready } from "./ready";
 import type { CheckProps } from "./steps";
 
 /** Doubts about the set-up were settled when it was saved; here only this check's own count. */
-function openDoubt(result: PlanCheckResult, kept: readonly string[]): Doubt | null {
-  const own = ["body.dip", "body.reading", "body.aim"];
+export function openDoubt(
+  result: Pick<PlanCheckResult, "doubts">,
+  kept: readonly string[],
+): Doubt | null {
+  const own = ["body.dip", "body.reading", "body.aim", "body.fill_to_depth", "body.usual"];
   return (
     result.doubts.find(
       (doubt) =>
@@ -28,7 +31,7 @@ function openDoubt(result: PlanCheckResult, kept: readonly string[]): Doubt | nu
   );
 }
 
-function Waiting({ props }: { readonly props: CheckProps }) {
+export function Waiting({ props }: { readonly props: CheckProps }) {
   const phase = useCore().phase.value;
   return (
     <CheckFrame props={props} title={say("recipe.title")}>
@@ -39,7 +42,7 @@ function Waiting({ props }: { readonly props: CheckProps }) {
   );
 }
 
-function Down({ props }: { readonly props: CheckProps }) {
+export function Down({ props }: { readonly props: CheckProps }) {
   return (
     <CheckFrame props={props} title={say("recipe.title")} action={<TryAgain />}>
       <p role="alert">{say("recipe.down")}</p>
@@ -48,7 +51,13 @@ function Down({ props }: { readonly props: CheckProps }) {
 }
 
 /** Leads to the page where the named field is answered, and back here over the answers. */
-function Refused({ props, error }: { readonly props: CheckProps; readonly error: DeskError }) {
+export function Refused({
+  props,
+  error,
+}: {
+  readonly props: CheckProps;
+  readonly error: DeskError;
+}) {
   const { name, walk, setup } = fieldFromPath(error.path);
   const id = props.machine.machine;
   const to =
@@ -63,7 +72,7 @@ function Refused({ props, error }: { readonly props: CheckProps; readonly error:
   );
 }
 
-function Doubted({ props, doubt }: { readonly props: CheckProps; readonly doubt: Doubt }) {
+export function Doubted({ props, doubt }: { readonly props: CheckProps; readonly doubt: Doubt }) {
   const { walk } = fieldFromPath(doubt.path);
   return (
     <CheckFrame props={props} title={say("doubt.name")}>

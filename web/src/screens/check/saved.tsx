@@ -3,12 +3,12 @@ import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
-import { hasPlan } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
 import { isEmpty, isWait, storedRecipe, type Recipe } from "./chosen";
+import { partialNext } from "./partial";
 
 function nextStep(recipe: Recipe | null): string {
   if (recipe !== null && isWait(recipe)) return say("saved.wait");
@@ -25,7 +25,7 @@ export function SavedScreen({ id }: { readonly id: string }) {
     if (isMissing) replace();
   }, [isMissing]);
   if (entry?.kind !== "check") return null;
-  const recipe = hasPlan(entry.shown) ? storedRecipe(entry.shown, entry.way) : null;
+  const recipe = storedRecipe(entry);
   const toList = (): void => {
     replace();
   };
@@ -37,7 +37,7 @@ export function SavedScreen({ id }: { readonly id: string }) {
       action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
-      <p class="saved-next">{nextStep(recipe)}</p>
+      <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
       {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing
           name={say("recipe.after_drawing")}

@@ -1,13 +1,14 @@
 // The log: what was saved, by day, newest first.
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { hasPlan, type Entry, type MachineEntry } from "../../store/entry";
+import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
 import { entries, load, unreadable } from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
+import { partialSummary } from "../check/partial";
 import { address, back } from "../route";
 
 const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
@@ -18,12 +19,13 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
 
 function summary(entry: Entry): string {
   if (entry.kind === "machine") return say("log.set_up");
+  if (!isWhole(entry)) return partialSummary(entry);
   const blanks = {
     dip: writeTyped(entry.body.dip.depth),
     reading: writeTyped(entry.body.reading.shows),
   };
-  if (!hasPlan(entry.shown)) return say("log.no_recipe", blanks);
-  const recipe = storedRecipe(entry.shown, entry.way);
+  const recipe = storedRecipe(entry);
+  if (recipe === null) return say("log.no_recipe", blanks);
   const strength = entry.shown.assessment.strength?.shown.strength;
   const now = strength === undefined ? "" : write(strength);
   if (isEmpty(recipe)) return say("log.nothing", { ...blanks, now });
