@@ -2,13 +2,27 @@
 
 from __future__ import annotations
 
-from pycore.desk.assess import assessed, is_blurry, level_from, section_of, strength_from
-from pycore.desk.machine import Machine, Reader, placed, read_machine
+from dataclasses import replace
+
+from pycore.desk.assess import assessed, is_blurry, level_from, section_of
+from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
+from pycore.desk.reader import Reader, placed
 from pycore.desk.recipe import plan_shown, way_shown
-from pycore.desk.results import Level, PlanCheckResult, Section
+from pycore.desk.results import (
+    Disagreement,
+    Level,
+    OtherPlan,
+    PlanCheckResult,
+    SecondStrength,
+    Section,
+)
+from pycore.desk.second import read_second
+from pycore.desk.strength import fluid_notes, strength_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import shown
+from pycore.reading.second import disturbances
 from pycore.recipe.outcome import Plan
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import (
@@ -105,7 +119,10 @@ def _request(
         path = "body.concentrate_at_hand"
         have_l = reader.value(body.concentrate_at_hand, "concentrate_at_hand_l", path)
         stock = Stock(concentrate_l=have_l)
-    losses = effort = own_fluid = None
+    losses = effort = own_fluid = density_kg_l = None
+    if body.machine.fluid.density is not None:
+        path = "body.machine.fluid.density"
+        density_kg_l = reader.value(body.machine.fluid.density, "density_kg_l", path)
     if ways is not None:
         if ways.carry_out is not None:
             path = "body.machine.ways.carry_out"
@@ -125,7 +142,54 @@ def _request(
         stock=stock,
         own_fluid=own_fluid,
         losses=losses,
+        density_kg_l=density_kg_l,
     )
+
+
+def _planned(request: PlanRequest, typed: MachineTyped) -> Plan:
+    try:
+        return plan_recipe(request)
+    except Fault as fault:
+        place = fault.path.removesuffix("_l")
+        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
+
+
+def _for_strength(request: PlanRequest, strength_pct: Measured) -> PlanRequest:
+    return replace(request, sump=replace(request.sump, strength_pct=strength_pct))
+
+
+def _dose(plan: Plan) -> tuple[float, float]:
+    """What a mistake would put in: concentrate first, since it is the harder one to undo."""
+    return plan.totals.concentrate_l, plan.totals.water_l
+
+
+def _disagreement(
+    machine: Machine,
+    typed: MachineTyped,
+    first: PlanRequest,
+    second: SecondStrength,
+    depth_mm: float,
+) -> tuple[PlanRequest, Plan, Disagreement]:
+    """Recipes for both strengths, the smaller dose as the main one; nothing is averaged."""
+    first_pct = first.sump.strength_pct
+    is_high = first_pct.value > second.strength_pct.value
+    other = _for_strength(first, second.strength_pct)
+    low, high = (other, first) if is_high else (first, other)
+    plans = {"low": (low, _planned(low, typed)), "high": (high, _planned(high, typed))}
+    main, rest = sorted(plans, key=lambda side: (_dose(plans[side][1]), side))
+    request, plan = plans[rest]
+    ends = {side: ask.sump.strength_pct for side, (ask, _) in plans.items()}
+    disagreement = Disagreement(
+        low_pct=ends["low"].value,
+        high_pct=ends["high"].value,
+        planned_for=main,
+        codes=disturbances(second.method, typed.fluid.type, is_high),
+        shown={side: shown(end.value, "%", 1) for side, end in ends.items()},
+        other=OtherPlan(
+            request, plan, plan_shown(plan, request, typed), _after(machine, plan, depth_mm)
+        ),
+    )
+    return *plans[main], disagreement
 
 
 def plan_check(body: PlanCheckBody) -> PlanCheckResult:
@@ -140,24 +204,31 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     machine = read_machine(reader, typed, "body.machine")
     target = _aim(reader, body, machine.target)
     level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
-    strength = strength_from(
-        reader, body.reading, machine.factor, machine.zero_brix, target, "body.reading"
+    strength, notes = strength_from(
+        reader, body.reading, machine.glass, machine.factor, target, "body.reading"
     )
+    notes += [*machine.glass.notes(body.now, "body.now"), *fluid_notes(typed.fluid)]
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
+    second = disagreement = None
+    if body.second is not None:
+        fluid = typed.fluid
+        second = read_second(reader, body.second, fluid, strength.strength_pct, "body.second")
     request = _request(reader, body, machine, level, strength.strength_pct, target)
-    try:
-        plan = plan_recipe(request)
-    except Fault as fault:
-        place = fault.path.removesuffix("_l")
-        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
+    depth_mm = level.depth_mm.value
+    if second is None or second.agrees:
+        plan = _planned(request, typed)
+    else:
+        request, plan, disagreement = _disagreement(machine, typed, request, second, depth_mm)
     blurry = is_blurry(body.reading, typed.fluid)
     return PlanCheckResult(
-        assessment=assessed(machine.sump, level, strength, blurry, reader),
+        assessment=assessed(machine.sump, level, strength, blurry, reader, notes),
         request=request,
         plan=plan,
         shown=plan_shown(plan, request, typed),
-        after=_after(machine, plan, level.depth_mm.value),
+        after=_after(machine, plan, depth_mm),
         ways=[way_shown(way, request, typed) for way in plan.alternatives],
         doubts=reader.doubts,
+        second=second,
+        disagreement=disagreement,
     )

@@ -65,7 +65,7 @@ def refuse_off_scale(shown: float, low: float, high: float | None, unit: str, pa
 
 @dataclass(frozen=True)
 class TemperatureChange:
-    """What to add to a reading for the prism's temperature, in Brix, and a note where it is open."""
+    """What to add to a reading for the prism's temperature, in Brix; a note where it is open."""
 
     change_brix: float = 0.0
     u_brix: float = 0.0

@@ -8,6 +8,7 @@ column against the refractive index of water (IAPWS R9-97): it agrees within 0.0
 
 from __future__ import annotations
 
+import math
 from itertools import pairwise
 
 from pycore.quantity.fault import Fault
@@ -100,7 +101,7 @@ def change_u_brix(zero_c: float, prism_c: float) -> float:
     The slope is that of the 0 % column; each temperature is known to ``TEMPERATURE_U_C``.
     """
     slopes = [_slope_per_c(at_c) for at_c in (zero_c, prism_c)]
-    return TEMPERATURE_U_C * (slopes[0] ** 2 + slopes[1] ** 2) ** 0.5
+    return TEMPERATURE_U_C * math.hypot(*slopes)
 
 
 def _slope_per_c(at_c: float) -> float:

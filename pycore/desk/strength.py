@@ -1,0 +1,181 @@
+"""Readings to strength, with what the page shows of them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pycore.desk.factor import ask_about_inside
+from pycore.desk.instrument import Glass
+from pycore.desk.reader import Reader
+from pycore.desk.records import FluidTyped, ReadingTyped
+from pycore.desk.results import Strength
+from pycore.quantity.fault import Fault
+from pycore.quantity.measured import Measured
+from pycore.quantity.rounding import Shown, decimals_for, shown, tidy
+from pycore.reading.averaging import Mean, mean_reading
+from pycore.reading.factor import Factor
+from pycore.reading.instrument import TemperatureChange, cures_of, temperature_change
+from pycore.reading.strength import (
+    FACTOR_U_SHARE,
+    READING_U_BRIX,
+    state_of,
+    strength_from_reading,
+)
+from pycore.recipe.outlook import LIKELY_K
+from pycore.recipe.request import Target
+
+
+@dataclass(frozen=True)
+class Corrected:
+    """Readings on their way: the mean, what the temperature did, and the dilution."""
+
+    mean: Mean
+    change: TemperatureChange
+    diluted: float
+    zero_brix: float
+
+    @property
+    def raw(self) -> Measured:
+        """The mean as it was read; u with the temperature's share."""
+        u_brix = (self.mean.brix.u**2 + self.change.u_brix**2) ** 0.5
+        return Measured(self.mean.brix.value, u_brix)
+
+    @property
+    def brix(self) -> Measured:
+        """What the factor is applied to."""
+        grown = 1 + self.diluted
+        taken = self.raw.value - self.zero_brix + self.change.change_brix
+        return Measured(taken * grown, self.raw.u * grown)
+
+
+def how_read(how: str | None, glass: Glass) -> str:
+    """How the line was read: as it was said, else by the kind of instrument."""
+    return how or ("digital" if glass.kind == "digital" else "optical")
+
+
+def _corrected(
+    reader: Reader, reading: ReadingTyped, glass: Glass, shown_brix: list[float], path: str
+) -> Corrected:
+    u_brix = READING_U_BRIX[how_read(reading.how, glass)]
+    if reading.u is not None:
+        u_brix = reader.value(reading.u, "reading_u_brix", f"{path}.u")
+    mean = mean_reading(shown_brix, u_brix, glass.instrument.resolution_brix)
+    if mean.scatters:
+        spread = shown(mean.spread_brix, "Brix", 2)
+        reader.doubt("readings_scatter", f"{path}.again", spread, (0.0, u_brix))
+    prism_c = None
+    if reading.temperature is not None:
+        prism_c = reader.value(reading.temperature, "temperature_c", f"{path}.temperature")
+    change = TemperatureChange()
+    if glass.is_recorded or prism_c is not None:
+        place = f"{path}.temperature"
+        change = temperature_change(glass.instrument, mean.brix.value, prism_c, place)
+    diluted = 0.0
+    if reading.diluted is not None:
+        diluted = reader.value(reading.diluted, "diluted", f"{path}.diluted")
+    return Corrected(mean, change, diluted, glass.zero_brix)
+
+
+def _shown(
+    corrected: Corrected, glass: Glass, first: Shown, count: int, path: str
+) -> dict[str, Shown]:
+    """The numbers between what was typed and what the factor is applied to, where they differ."""
+    said = {"reading": first}
+    brix = corrected.mean.brix
+    decimals = min(2, decimals_for(brix.u, 2)) if brix.u > 0 else 2
+    if count > 1:
+        said["mean"] = glass.said(brix.value, path)
+        said["spread"] = shown(corrected.mean.spread_brix, "Brix", 2)
+    if corrected.zero_brix:
+        said["zero"] = glass.shown.get("zero") or tidy(corrected.zero_brix, "Brix", 2)
+    if corrected.change.change_brix:
+        said["temperature_change"] = shown(corrected.change.change_brix, "Brix", 2)
+    if corrected.brix.value != brix.value or glass.unit != "Brix":
+        said["corrected"] = tidy(round(corrected.brix.value, 9), "Brix", max(1, decimals))
+    return said
+
+
+def _factor_of(
+    reader: Reader, factor: Factor | None, glass: Glass
+) -> tuple[Factor | None, list[str]]:
+    """The fluid's factor, else the one inside the instrument, whose per cent then stands."""
+    inside = glass.instrument.factor_inside
+    if factor is not None:
+        ask_about_inside(reader, factor.factor.value, inside, f"{glass.path}.factor_inside")
+        return factor, []
+    if inside is None:
+        return None, []
+    return Factor(Measured(inside, inside * FACTOR_U_SHARE["sheet"])), ["no_fluid_factor"]
+
+
+def strength_from(
+    reader: Reader,
+    reading: ReadingTyped,
+    glass: Glass,
+    factor: Factor | None,
+    target: Target | None,
+    path: str,
+) -> tuple[Strength, list[str]]:
+    """What the reading says, and notes on it; without any factor there is no per cent.
+
+    Errors: those of ``read_typed``; ``off_scale``; ``out_of_range`` for a strength that cannot be
+    or a temperature outside the table; all at fields below ``path``.
+    """
+    place = f"{path}.shows"
+    texts = [(reading.shows, place)]
+    texts += [(typed, f"{path}.again[{i}]") for i, typed in enumerate(reading.again or [])]
+    read = [glass.read(reader, typed, at) for typed, at in texts]
+    corrected = _corrected(reader, reading, glass, [brix for _, brix in read], path)
+    said = _shown(corrected, glass, read[0][0].shown, len(read), place)
+    notes = [corrected.change.note] if corrected.change.note else []
+    parts = Strength(
+        reading_brix=corrected.mean.brix,
+        shown=said,
+        corrected_brix=corrected.brix if "corrected" in said else None,
+        spread_brix=corrected.mean.spread_brix if len(read) > 1 else None,
+        temperature_change_brix=corrected.change.change_brix or None,
+        cures=cures_of(how_read(reading.how, glass), corrected.diluted > 0) or None,
+    )
+    used, more = _factor_of(reader, factor, glass)
+    notes += more
+    if used is None:
+        return parts, notes
+    segment = used.at(corrected.brix.value)
+    if segment.is_beyond:
+        notes.append("beyond_chart")
+    grown = 1 + corrected.diluted
+    zero_brix = corrected.zero_brix - corrected.change.change_brix + segment.offset_brix / grown
+    try:
+        strength = strength_from_reading(
+            corrected.raw, segment.factor, zero_brix, place, corrected.diluted
+        )
+    except Fault as fault:
+        raise glass.in_own_unit(fault, place) from None
+    straight = strength.value / corrected.brix.value if corrected.brix.value else None
+    plain = not used.chart and not used.offset_brix
+    said["factor"] = tidy(segment.factor.value if plain or straight is None else straight, "1")
+    said.update(strength_shown(strength))
+    state = state_of(strength.value, target.low_pct, target.high_pct) if target else None
+    return (
+        Strength(
+            parts.reading_brix, said, strength, state, parts.corrected_brix, parts.spread_brix,
+            parts.temperature_change_brix, parts.cures,
+        ),
+        notes,
+    )  # fmt: skip
+
+
+def strength_shown(strength_pct: Measured) -> dict[str, Shown]:
+    """A strength and its likely range for people, in per cent."""
+    decimals = decimals_for(strength_pct.u, 1) if strength_pct.u > 0 else 3
+    spread = LIKELY_K * strength_pct.u
+    return {
+        "strength": shown(strength_pct.value, "%", decimals),
+        "low": shown(max(0.0, strength_pct.value - spread), "%", decimals),
+        "high": shown(strength_pct.value + spread, "%", decimals),
+    }
+
+
+def fluid_notes(fluid: FluidTyped | None) -> list[str]:
+    """Codes about the fluid that stand beside every reading: magnesium is a danger with water."""
+    return ["magnesium"] if fluid is not None and "magnesium" in (fluid.metals or []) else []
