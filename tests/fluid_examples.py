@@ -80,7 +80,7 @@ def jug(water: str, concentrate: str, shows: str) -> dict[str, Any]:
 
 
 JUGS = {
-    "jugs": [jug("970", "30", "2.2"), jug("940", "60", "4.2"), jug("910", "90", "6.2")],
+    "jugs": [jug("970", "30", "2.2"), jug("940", "60", "4.4"), jug("910", "90", "6.2")],
     "measured_with": "syringe",
     "how": "optical",
     "instrument": HAND_GLASS,

@@ -12,10 +12,10 @@ from pycore.quantity.rounding import Shown
 
 @dataclass(frozen=True)
 class Drum:
-    """Days since delivery and opening, and the last day of the shelf life."""
+    """Whole days since delivery and opening, and the last day of the shelf life."""
 
-    delivered_d: float | None = None
-    opened_d: float | None = None
+    delivered_d: int | None = None
+    opened_d: int | None = None
     best_before: str | None = None
 
 

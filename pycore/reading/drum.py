@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from pycore.quantity.moment import Moment, days_between, months_later
@@ -13,10 +14,10 @@ USUAL_MONTHS = (6, 12)
 
 @dataclass(frozen=True)
 class DrumAge:
-    """Days since delivery and since opening, where known, and the last day of its shelf life."""
+    """Whole days since delivery and opening, where known, and the last day of its shelf life."""
 
-    delivered_d: float | None
-    opened_d: float | None
+    delivered_d: int | None
+    opened_d: int | None
     best_before: str | None
     cautions: list[str]
 
@@ -35,9 +36,9 @@ def drum_age(
     """
     delivered_d = opened_d = None
     if delivered is not None:
-        delivered_d = days_between(delivered, today, f"{path}.delivered_on")
+        delivered_d = math.floor(days_between(delivered, today, f"{path}.delivered_on"))
     if opened is not None:
-        opened_d = days_between(opened, today, f"{path}.opened_on")
+        opened_d = math.floor(days_between(opened, today, f"{path}.opened_on"))
         if delivered is not None:
             days_between(delivered, opened, f"{path}.delivered_on")
     start = delivered or opened

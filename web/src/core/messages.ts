@@ -502,7 +502,7 @@ export interface JugTyped {
 export interface FitFactorResult {
   on: string;
   /**
-   * with_offset when the offset of the free line is more than 1.96 of its standard uncertainties away from 0 (from three jugs on).
+   * with_offset when the offset of the free line lies more than 2.576 standard uncertainties (1 %) away from 0, that of the zero included; from three jugs on.
    */
   model: "through_zero" | "with_offset";
   factor: Measured;
