@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pycore.desk.factor import ask_about_inside
 from pycore.desk.instrument import Glass
-from pycore.desk.reader import Reader
+from pycore.desk.reader import Reader, placed
 from pycore.desk.records import FluidTyped, ReadingTyped
 from pycore.desk.results import Strength
 from pycore.quantity.fault import Fault
@@ -63,17 +63,25 @@ def _corrected(
     if mean.scatters:
         spread = shown(mean.spread_brix, "Brix", 2)
         reader.doubt("readings_scatter", f"{path}.again", spread, (0.0, u_brix))
-    prism_c = None
-    if reading.temperature is not None:
-        prism_c = reader.value(reading.temperature, "temperature_c", f"{path}.temperature")
-    change = TemperatureChange()
-    if glass.is_recorded or prism_c is not None:
-        place = f"{path}.temperature"
-        change = temperature_change(glass.instrument, mean.brix.value, prism_c, place)
+    change = _temperature(reader, reading, glass, mean, f"{path}.temperature")
     diluted = 0.0
     if reading.diluted is not None:
         diluted = reader.value(reading.diluted, "diluted", f"{path}.diluted")
     return Corrected(mean, change, diluted, glass.zero_brix)
+
+
+def _temperature(
+    reader: Reader, reading: ReadingTyped, glass: Glass, mean: Mean, path: str
+) -> TemperatureChange:
+    if reading.temperature is None:
+        no_prism = temperature_change(glass.instrument, mean.brix.value, None, path, path)
+        return no_prism if glass.is_recorded else TemperatureChange()
+    prism = reader.read(reading.temperature, "temperature_c", path)
+    zero_path = f"{glass.path}.zero.temperature"
+    try:
+        return temperature_change(glass.instrument, mean.brix.value, prism.value, path, zero_path)
+    except Fault as fault:
+        raise placed(fault, fault.path, prism.unit.name) from None
 
 
 def _shown(
@@ -137,32 +145,35 @@ def strength_from(
         cures=cures_of(how_read(reading.how, glass), corrected.diluted > 0) or None,
     )
     used, more = _factor_of(reader, factor, glass)
-    notes += more
     if used is None:
         return parts, notes
-    segment = used.at(corrected.brix.value)
-    if segment.is_beyond:
-        notes.append("beyond_chart")
-    grown = 1 + corrected.diluted
-    zero_brix = corrected.zero_brix - corrected.change.change_brix + segment.offset_brix / grown
-    try:
-        strength = strength_from_reading(
-            corrected.raw, segment.factor, zero_brix, place, corrected.diluted
-        )
-    except Fault as fault:
-        raise glass.in_own_unit(fault, place) from None
-    straight = strength.value / corrected.brix.value if corrected.brix.value else None
-    plain = not used.chart and not used.offset_brix
-    said["factor"] = tidy(segment.factor.value if plain or straight is None else straight, "1")
+    if used.at(corrected.brix.value).is_beyond:
+        more.append("beyond_chart")
+    strength = _multiplied(corrected, used, glass, place)
+    said["factor"] = tidy(_plain_factor(corrected, used, strength), "1")
     said.update(strength_shown(strength))
     state = state_of(strength.value, target.low_pct, target.high_pct) if target else None
-    return (
-        Strength(
-            parts.reading_brix, said, strength, state, parts.corrected_brix, parts.spread_brix,
-            parts.temperature_change_brix, parts.cures,
-        ),
-        notes,
-    )  # fmt: skip
+    return replace(parts, strength_pct=strength, state=state), [*notes, *more]
+
+
+def _multiplied(corrected: Corrected, used: Factor, glass: Glass, path: str) -> Measured:
+    segment, grown = used.at(corrected.brix.value), 1 + corrected.diluted
+    zero_brix = corrected.zero_brix - corrected.change.change_brix + segment.offset_brix / grown
+    try:
+        return strength_from_reading(
+            corrected.raw, segment.factor, zero_brix, path, corrected.diluted
+        )
+    except Fault as fault:
+        raise glass.in_own_unit(fault, path) from None
+
+
+def _plain_factor(corrected: Corrected, used: Factor, strength: Measured) -> float:
+    """The factor in the line "corrected × factor = strength"; with a chart or an offset it is the
+    quotient of the two, so that the line on the page stays true."""
+    is_plain = not used.chart and not used.offset_brix
+    if is_plain or corrected.brix.value == 0:
+        return used.at(corrected.brix.value).factor.value
+    return strength.value / corrected.brix.value
 
 
 def strength_shown(strength_pct: Measured) -> dict[str, Shown]:

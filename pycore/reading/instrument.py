@@ -73,13 +73,17 @@ class TemperatureChange:
 
 
 def temperature_change(
-    instrument: Instrument, reading_brix: float, prism_c: float | None, path: str
+    instrument: Instrument,
+    reading_brix: float,
+    prism_c: float | None,
+    path: str,
+    zero_path: str,
 ) -> TemperatureChange:
     """The correction for a prism that was not as warm at the reading as at the zero.
 
     Only an instrument known to have no compensation of its own is corrected, and only for the
     difference. Where that cannot be known nothing is changed and a note says so. Errors: those of
-    ``correction_brix``, at ``path``.
+    ``correction_brix``, at the paths of the two temperatures.
     """
     zero_c = instrument.zero_c
     if instrument.compensation == "automatic":
@@ -92,7 +96,7 @@ def temperature_change(
         is_near = abs(zero_c - prism_c) < SAME_TEMPERATURE_C
         return TemperatureChange(note=None if is_near else "compensation_not_known")
     return TemperatureChange(
-        change_brix(reading_brix, zero_c, prism_c, path), change_u_brix(zero_c, prism_c)
+        change_brix(reading_brix, zero_c, prism_c, path, zero_path), change_u_brix(zero_c, prism_c)
     )
 
 

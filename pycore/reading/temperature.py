@@ -77,22 +77,24 @@ def correction_brix(reading_brix: float, prism_c: float, path: str) -> float:
     return low + (prism_c - below_c) * (high - low)
 
 
-def change_brix(reading_brix: float, zero_c: float, prism_c: float, path: str) -> float:
+def change_brix(
+    reading_brix: float, zero_c: float, prism_c: float, path: str, zero_path: str
+) -> float:
     """What to add to a reading because the prism is warmer or colder than it was at the zero.
 
     Zeroing in water has already taken off what the temperature did then, so only the difference
     between the two temperatures is left: none at all where they are equal, at any temperature.
-    Errors: those of ``correction_brix``.
+    Errors: those of ``correction_brix``, at the path of the temperature that is outside.
 
-    >>> change_brix(5.0, 30.0, 30.0, "temperature")
+    >>> change_brix(5.0, 30.0, 30.0, "temperature", "zero")
     0.0
-    >>> round(change_brix(5.0, 20.0, 30.0, "temperature"), 9)
+    >>> round(change_brix(5.0, 20.0, 30.0, "temperature", "zero"), 9)
     0.74
     """
     if zero_c == prism_c:
         return 0.0
     at_prism = correction_brix(reading_brix, prism_c, path)
-    return at_prism - correction_brix(reading_brix, zero_c, path)
+    return at_prism - correction_brix(reading_brix, zero_c, zero_path)
 
 
 def change_u_brix(zero_c: float, prism_c: float) -> float:
