@@ -183,7 +183,7 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "second_factor": Known(
             unit="1", typed=True, maximum=50, above=0, usual_low=0.05, usual_high=10
         ),
-        "second_u": Known(unit="1", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=5),
+        "second_u": Known(unit="1", typed=True, maximum=100, above=0, usual_low=0, usual_high=5),
         "normalised_error": Known(unit="1", typed=False),
         "score": Known(unit="1", typed=False),
         "shelf_life_months": Known(unit="month", typed=False, minimum=1, maximum=120),

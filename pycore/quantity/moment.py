@@ -17,6 +17,8 @@ _MOMENT = re.compile(
     r"([0-9]{4})-([0-9]{2})-([0-9]{2})(?:T([0-9]{2}):([0-9]{2})(?::[0-9]{2}(?:\.[0-9]{1,9})?)?)?"
 )
 _MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
+# Years that a workshop's log can hold; another one is a slip of the finger.
+_FIRST_YEAR, _LAST_YEAR = 1900, 2999
 # Minutes in a day.
 _DAY_MIN = 1440
 
@@ -49,7 +51,9 @@ def moment_from(text: str, path: str) -> Moment:
     if found is None:
         raise Fault("not_a_date", path, text, {"allowed": FORMS})
     year, month, day = (int(part) for part in found.group(1, 2, 3))
-    is_day = year >= 1 and 1 <= month <= 12 and 1 <= day <= _days_of(year, month)
+    is_day = (
+        _FIRST_YEAR <= year <= _LAST_YEAR and 1 <= month <= 12 and 1 <= day <= _days_of(year, month)
+    )
     hour, minute = int(found[4] or 0), int(found[5] or 0)
     if not is_day or hour > 23 or minute > 59:
         raise Fault("not_a_date", path, text, {"allowed": FORMS})
