@@ -86,8 +86,8 @@ class Glass:
         return days_between(moment_from(self.zero_on, place), moment_from(now, path), place)
 
     def notes(self, now: str | None, path: str) -> list[str]:
-        """Codes about the zero of a recorded instrument."""
-        if not self.is_recorded:
+        """Codes about the zero: of a recorded instrument, or one that stands with the fluid."""
+        if not self.is_recorded and self.instrument.zero_brix is None:
             return []
         return zero_notes(self.instrument, self.zero_age_d(now, path))
 

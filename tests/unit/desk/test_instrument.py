@@ -59,3 +59,9 @@ def test_without_a_record_the_page_of_today_is_answered_as_before() -> None:
     got = ask("assess_sump", assess({"shows": brix("5")}))
     assert got["notes"] == []
     assert set(got["strength"]) == {"reading_brix", "shown", "strength_pct", "state"}
+
+
+def test_a_zero_without_a_date_is_never_silently_used() -> None:
+    fluid = {"type": "synthetic", "zero": brix("0.1")}
+    got = ask("assess_sump", assess({"shows": brix("5")}, fluid=fluid, now="2026-11-25"))
+    assert "zero_age_unknown" in got["notes"]
