@@ -50,7 +50,7 @@ DEPOT_MIX: dict[str, Any] = {
     "target": {"low": t("7", "%"), "aim": t("8", "%"), "high": t("9", "%")},
     "strong": t("20", "%"),
     "weak": t("1", "%"),
-    "first_fill_ph": t("9.2", "pH"),
+    "first_fill_ph": t("9.2", "1"),
     "water_limits": {"scheme": "the fluid's sheet", "low": t("5", "°dH"), "high": t("15", "°dH")},
     "density": t("0.98", "kg/L"),
     "delivered_on": "2026-05-04",

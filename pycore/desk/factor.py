@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from pycore.desk.reader import Reader
 from pycore.desk.records import FluidTyped, Typed
+from pycore.quantity.dates import moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.moment import moment_from
 from pycore.quantity.rounding import tidy
 from pycore.reading.factor import (
     FACTOR_USUAL,

@@ -8,9 +8,9 @@ from pycore.desk.instrument import Glass, read_glass
 from pycore.desk.reader import Reader
 from pycore.desk.records import FitFactorBody, JugTyped, Typed
 from pycore.desk.strength import how_read
+from pycore.quantity.dates import moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.moment import moment_from
 from pycore.quantity.rounding import Shown, decimals_for, half_up, shown
 from pycore.reading.averaging import mean_reading
 from pycore.reading.factor import EXAMPLE_PCT, Factor

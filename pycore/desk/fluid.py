@@ -9,8 +9,8 @@ from pycore.desk.machine import read_target, refuse_neat_oil
 from pycore.desk.reader import Reader
 from pycore.desk.records import FluidTyped, ReadFluidBody
 from pycore.desk.water import read_limits
+from pycore.quantity.dates import Moment, moment_from
 from pycore.quantity.fault import Fault
-from pycore.quantity.moment import Moment, moment_from
 from pycore.quantity.rounding import Shown, tidy
 from pycore.reading.drum import DrumAge, drum_age, metal_cautions
 from pycore.reading.factor import EXAMPLE_PCT, Factor, slopes_of

@@ -6,8 +6,8 @@ from dataclasses import dataclass, field
 
 from pycore.desk.reader import Reader, placed
 from pycore.desk.records import FluidTyped, InstrumentTyped, Typed, ZeroTyped
+from pycore.quantity.dates import days_between, moment_from
 from pycore.quantity.fault import Fault
-from pycore.quantity.moment import days_between, moment_from
 from pycore.quantity.rounding import Shown, tidy
 from pycore.quantity.typed import Reading
 from pycore.quantity.units import UNITS

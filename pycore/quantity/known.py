@@ -162,7 +162,7 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         ),
         "chart_pct": Known(unit="%", typed=True, minimum=0, below=40, usual_low=0, usual_high=20),
         "first_fill_ph": Known(
-            unit="pH", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8
+            unit="1", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8
         ),
         "hardness_mg_l": Known(
             unit="mg/L CaCO₃", typed=True, minimum=0, maximum=2000, usual_low=0, usual_high=357

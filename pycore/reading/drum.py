@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from pycore.quantity.moment import Moment, days_between, months_later
+from pycore.quantity.dates import Moment, days_between, months_later
 
 # Usual shelf life of a concentrate, in months, where its maker has not said (DGUV Information
 # 209-051: 6 to 12 months).

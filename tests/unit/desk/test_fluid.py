@@ -23,8 +23,8 @@ def test_everything_on_the_record_is_read() -> None:
     [
         ({"type": "neat_oil"}, "neat_oil", "type"),
         ({"weak": t("20", "%")}, "order", "weak"),
-        ({"first_fill_ph": t("4.9", "pH")}, "out_of_range", "first_fill_ph"),
-        ({"first_fill_ph": t("12.1", "pH")}, "out_of_range", "first_fill_ph"),
+        ({"first_fill_ph": t("4.9", "1")}, "out_of_range", "first_fill_ph"),
+        ({"first_fill_ph": t("12.1", "1")}, "out_of_range", "first_fill_ph"),
         ({"density": {"text": "0.98"}}, "missing_unit", "density"),
         ({"density": t("98", "kg/L")}, "out_of_range", "density"),
         ({"opened_on": "2026-11-26"}, "order", "opened_on"),
@@ -57,7 +57,7 @@ def test_density_in_pounds_per_gallon() -> None:
 
 def test_ph_outside_the_usual_is_asked_about() -> None:
     # Common practice, no source: 8.3 to 9.8.
-    doubts = ask("read_fluid", fluid_body(first_fill_ph=t("8.2", "pH")))["doubts"]
+    doubts = ask("read_fluid", fluid_body(first_fill_ph=t("8.2", "1")))["doubts"]
     assert [(d["path"], d["usual_low"], d["usual_high"]) for d in doubts] == [
         ("body.fluid.first_fill_ph", 8.3, 9.8)
     ]

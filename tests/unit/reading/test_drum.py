@@ -2,8 +2,8 @@
 
 import pytest
 
+from pycore.quantity.dates import Moment, moment_from
 from pycore.quantity.fault import Fault
-from pycore.quantity.moment import Moment, moment_from
 from pycore.reading.drum import DrumAge, drum_age, metal_cautions
 
 

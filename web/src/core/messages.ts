@@ -50,7 +50,6 @@ export type Unit =
   | "%"
   | "Brix"
   | "nD"
-  | "pH"
   | "mg/L"
   | "mg/L CaCO₃"
   | "°dH"
@@ -197,7 +196,7 @@ export interface AssessSumpBody {
   reading?: ReadingTyped;
   instrument?: InstrumentTyped;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   now?: string;
 }
@@ -243,7 +242,7 @@ export interface FluidTyped {
     reading: Typed;
   }[];
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   factor_on?: string;
   titration_factor?: Typed;
@@ -261,11 +260,11 @@ export interface FluidTyped {
   water_limits?: WaterLimitsTyped;
   density?: Typed;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   delivered_on?: string;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   opened_on?: string;
   shelf_life_months?: number;
@@ -326,7 +325,7 @@ export interface ReadingTyped {
 export interface ZeroTyped {
   shows: Typed;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   on?: string;
   temperature?: Typed;
@@ -490,7 +489,7 @@ export interface FitFactorBody {
   fluid_type?: "soluble_oil" | "semi_synthetic" | "synthetic";
   last_factor?: Typed;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   on: string;
 }
@@ -564,7 +563,7 @@ export interface PlanCheckBody {
   concentrate_at_hand?: Typed;
   second?: SecondTyped;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   now?: string;
 }
@@ -1095,7 +1094,7 @@ export interface ReadFluidBody {
   instrument?: InstrumentTyped;
   last_factor?: Typed;
   /**
-   * ISO 8601 date, or date and time of the shop's own clock: 2026-11-25 or 2026-11-25T18:40.
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
    */
   today: string;
 }

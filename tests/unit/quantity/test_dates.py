@@ -1,4 +1,4 @@
-"""pycore.quantity.moment, against the standard library's calendar."""
+"""pycore.quantity.dates, against the standard library's calendar."""
 
 from datetime import datetime
 
@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from pycore.quantity.dates import days_between, moment_from, months_later
 from pycore.quantity.fault import Fault
-from pycore.quantity.moment import days_between, moment_from, months_later
 
 TIMES = st.datetimes(datetime(1900, 1, 1), datetime(2199, 12, 31))
 
@@ -28,7 +28,7 @@ def test_days_are_those_of_the_standard_library(one: datetime, other: datetime) 
 @pytest.mark.parametrize(
     "text",
     ["", "2026-13-01", "2026-02-29", "25.11.2026", "2026-11-25 18:40", "2026-11-25T24:00",
-     "2026-11-25T18:40Z", "0000-01-01", "2026-11-25T18:40+01:00", "٢٠٢٦-11-25"],
+     "2026-11-25T18:40+24:00", "0000-01-01", "2026-11-25+01:00", "2026-11-25T18:60", "٢٠٢٦-11-25"],
 )  # fmt: skip
 def test_no_other_form_is_guessed_at(text: str) -> None:
     with pytest.raises(Fault) as caught:
@@ -70,3 +70,16 @@ def test_a_date_alone_is_its_first_minute(early: str, late: str, days: float) ->
 )
 def test_months_end_where_the_month_ends(start: str, months: int, end: str) -> None:
     assert months_later(moment_from(start, "a"), months).text == end
+
+
+@pytest.mark.parametrize(
+    ("early", "late", "days"),
+    [
+        ("2026-11-25T11:30:00Z", "2026-11-26T00:30:00+01:00", 0.5),
+        ("2026-11-25T12:00:00.123+02:00", "2026-11-25T12:00-10:00", 0.5),
+        # One clock says no offset: both are the shop's own.
+        ("2026-11-25T06:00", "2026-11-25T18:00:00+01:00", 0.5),
+    ],
+)
+def test_offsets_count_where_both_have_one(early: str, late: str, days: float) -> None:
+    assert days_between(moment_from(early, "a"), moment_from(late, "b"), "a") == days
