@@ -42,6 +42,25 @@ WHEEL_LATHE: dict[str, Any] = {
     "bucket": {"usable": _t("10", "L"), "water_mark": _t("1", "L"), "jug_mark": _t("50", "mL")},
     "units": {"plate": "L", "stick": "mm", "pail": "L", "jug": "mL"},
 }
+# The same machine with everything that a shop may know and allow.
+WITH_SHOP: dict[str, Any] = {
+    **WHEEL_LATHE,
+    "sump": {**WHEEL_LATHE["sump"], "never_above_depth": _t("470", "mm")},
+    "pail": {
+        "first_mark": _t("2", "L"),
+        "jug_first_mark": _t("100", "mL"),
+        "jug_size": _t("1000", "mL"),
+        "measure_by": "jug",
+    },
+    "ways": {
+        "draw_off": True,
+        "own_fluid": True,
+        "carry_out": _t("2", "L"),
+        "most_buckets": _t("8", "1"),
+        "heaviest": _t("12", "kg"),
+        "unit": {"lowest": _t("1", "%"), "highest": _t("10", "%"), "step": _t("0.5", "%")},
+    },
+}
 PLAN: dict[str, Any] = {
     "sump": {
         "volume_l": {"value": 154, "u": 4.7},
@@ -162,6 +181,7 @@ def _answered() -> dict[str, Any]:
         "plan_holding": _ask("plan_holding", HOLDING),
         "plan_check": _ask("plan_check", _check(lathe)),
         "plan_check_rich_and_low": _ask("plan_check", _check(lathe, "342", "8.0")),
+        "plan_check_own_shop": _ask("plan_check", _check(WITH_SHOP, "420", "2.0")),
         "plan_check_full": _ask("plan_check", _check(lathe, "440", "5.3")),
     }
 
@@ -196,6 +216,10 @@ def _refused_numbers() -> dict[str, Any]:
         "error_out_of_range": _ask("plan_check", _check(lathe, "3420")),
         "error_empty": _depth(" "),
         "error_not_a_number": _depth("1_000"),
+        "error_not_whole": _ask(
+            "read_machine",
+            {"machine": _with(WITH_SHOP, "ways.most_buckets", _t("7.5", "1"))},
+        ),
         "error_two_separators": _depth("1.234,5"),
         "error_missing_unit": _depth("70", None),
         "error_ambiguous_unit": _ask("read_quantity", {"text": "55 gal", "quantity": "volume_l"}),

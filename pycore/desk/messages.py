@@ -69,13 +69,24 @@ class PailTyped:
 
 
 @dataclass(frozen=True)
+class UnitTyped:
+    """Range of a mixing unit and the step of its setting."""
+
+    lowest: Typed
+    highest: Typed
+    step: Typed
+
+
+@dataclass(frozen=True)
 class WaysTyped:
     """What this shop allows and knows beside buckets of fresh mix."""
 
     draw_off: bool | None = None
     own_fluid: bool | None = None
     carry_out: Typed | None = None
-    most_buckets: int | None = None
+    most_buckets: Typed | None = None
+    heaviest: Typed | None = None
+    unit: UnitTyped | None = None
 
 
 @dataclass(frozen=True)

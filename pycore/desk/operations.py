@@ -24,6 +24,7 @@ from pycore.desk.messages import (
 from pycore.desk.reader import Reader, doubt_about
 from pycore.desk.records import FitFactorBody, ReadFluidBody, ReadWaterBody
 from pycore.desk.results import AssessSumpResult
+from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
@@ -67,6 +68,7 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
     reader = Reader()
     typed = body.machine
     machine = read_machine(reader, typed, "body.machine")
+    read_shop(reader, typed, machine, "body.machine")
     sump, target, mixing, bucket = machine.sump, machine.target, machine.mixing, machine.bucket
     units = typed.units
     said = {
@@ -106,6 +108,7 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     if body.fluid is not None:
         refuse_neat_oil(body.fluid, "body.fluid")
     sump = read_sump(reader, body.sump, "body.sump")
+    read_never_above(reader, body.sump, sump, "body.sump")
     target = None if body.target is None else read_target(reader, body.target, "body.target")
     factor = None
     glass = read_glass(reader, body.instrument, body.fluid, "body")

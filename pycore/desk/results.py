@@ -108,6 +108,9 @@ class WayShown:
     low: Shown
     high: Shown
     volume: Shown
+    after: Section
+    cautions: list[str]
+    chance: str | None = None
     take_out: Shown | None = None
     level: Shown | None = None
     level_strength: Shown | None = None
@@ -129,16 +132,6 @@ class SecondStrength:
 
 
 @dataclass(frozen=True)
-class OtherPlan:
-    """The recipe for the other strength, where two methods disagree."""
-
-    request: PlanRequest
-    plan: Plan
-    shown: dict[str, Any]
-    after: Section
-
-
-@dataclass(frozen=True)
 class Disagreement:
     """Two methods that differ by more than their uncertainties allow."""
 
@@ -147,7 +140,7 @@ class Disagreement:
     planned_for: str
     codes: list[str]
     shown: dict[str, Shown]
-    other: OtherPlan
+    other: PlanCheckResult
 
 
 @dataclass(frozen=True)

@@ -395,13 +395,40 @@ def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None)
         if 'most_buckets' in data_keys:
             data_keys.remove('most_buckets')
             data__mostbuckets = data['most_buckets']
-            if not isinstance(data__mostbuckets, int) and (not (isinstance(data__mostbuckets, float) and data__mostbuckets.is_integer())) or isinstance(data__mostbuckets, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be integer', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'type': 'integer'}, rule='type')
-            if isinstance(data__mostbuckets, (int, float, Decimal)) and (not isinstance(data__mostbuckets, bool)):
-                if data__mostbuckets < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be bigger than or equal to 1', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'minimum': 1}, rule='minimum')
-                if data__mostbuckets > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be smaller than or equal to 1000', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'maximum': 1000}, rule='maximum')
+            validate___definitions_typed(data__mostbuckets, custom_formats, (name_prefix or 'data') + '.most_buckets')
+        if 'heaviest' in data_keys:
+            data_keys.remove('heaviest')
+            data__heaviest = data['heaviest']
+            validate___definitions_typed(data__heaviest, custom_formats, (name_prefix or 'data') + '.heaviest')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit_typed(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_unit_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lowest', 'highest', 'step']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lowest', 'highest', 'step']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lowest' in data_keys:
+            data_keys.remove('lowest')
+            data__lowest = data['lowest']
+            validate___definitions_typed(data__lowest, custom_formats, (name_prefix or 'data') + '.lowest')
+        if 'highest' in data_keys:
+            data_keys.remove('highest')
+            data__highest = data['highest']
+            validate___definitions_typed(data__highest, custom_formats, (name_prefix or 'data') + '.highest')
+        if 'step' in data_keys:
+            data_keys.remove('step')
+            data__step = data['step']
+            validate___definitions_typed(data__step, custom_formats, (name_prefix or 'data') + '.step')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

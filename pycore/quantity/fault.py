@@ -24,6 +24,7 @@ _SENTENCES = {
     "out_of_range": "the number is outside its range",
     "empty": "nothing was typed",
     "not_a_number": "this cannot be read as a number",
+    "not_whole": "this is counted in whole numbers",
     "two_separators": "a number has one decimal sign and no thousands sign",
     "missing_unit": "the number needs a unit",
     "ambiguous_unit": "this unit means more than one thing",

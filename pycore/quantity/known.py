@@ -98,9 +98,15 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "run_l": Known(unit="L", typed=False, minimum=0),
         "level_l": Known(unit="L", typed=False, minimum=0),
         "setting_pct": Known(unit="%", typed=False, minimum=0),
-        "lowest_pct": Known(unit="%", typed=False, minimum=0),
-        "highest_pct": Known(unit="%", typed=False, minimum=0),
-        "step_pct": Known(unit="%", typed=False, minimum=0),
+        "lowest_pct": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=10
+        ),
+        "highest_pct": Known(
+            unit="%", typed=True, maximum=100, above=0, usual_low=2, usual_high=35
+        ),
+        "step_pct": Known(
+            unit="%", typed=True, minimum=0.01, maximum=100, usual_low=0.1, usual_high=2
+        ),
         "usual_pct": Known(unit="%", typed=False, minimum=0),
         "drift_pct_d": Known(unit="%", typed=False, minimum=0),
         "age_d": Known(unit="d", typed=False, minimum=0),
@@ -108,8 +114,12 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "density_kg_l": Known(
             unit="kg/L", typed=True, minimum=0.5, maximum=2, usual_low=0.85, usual_high=1.15
         ),
-        "heaviest_kg": Known(unit="kg", typed=False, minimum=0),
-        "most_buckets": Known(unit="1", typed=False, minimum=0),
+        "heaviest_kg": Known(
+            unit="kg", typed=True, maximum=100, above=0, usual_low=5, usual_high=25
+        ),
+        "most_buckets": Known(
+            unit="1", typed=True, minimum=1, maximum=1000, usual_low=2, usual_high=40
+        ),
         "fluid_l": Known(unit="L", typed=False, minimum=0),
         "reading_nd": Known(
             unit="nD", typed=True, minimum=1.3, maximum=1.6, usual_low=1.331, usual_high=1.361

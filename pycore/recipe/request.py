@@ -189,18 +189,29 @@ def refuse_contradictions(target: Target, mixing: Mixing, bucket: Bucket) -> Non
 def refuse_contradicting_options(ask: PlanRequest) -> None:
     """Raises for optional fields that contradict the others.
 
-    Errors: ``order`` for a never-above mark below the mark that is filled to and for a mixing
-    unit whose range is upside down; ``mark_above_bucket`` for a first mark above the bucket.
+    Errors: ``order`` for a never-above mark below the mark that is filled to; those of
+    ``refuse_contradicting_unit`` and ``refuse_contradicting_pail``.
     """
     if ask.never_above_l is not None and ask.never_above_l < ask.fill_to_l:
         limit = {"minimum": ask.fill_to_l, "unit": "L"}
         raise Fault("order", "never_above_l", ask.never_above_l, limit)
-    if ask.unit is not None and ask.unit.lowest_pct > ask.unit.highest_pct:
-        limit = {"maximum": ask.unit.highest_pct, "unit": "%"}
-        raise Fault("order", "unit.lowest_pct", ask.unit.lowest_pct, limit)
-    pail = ask.pail or Pail()
-    _refuse_above("pail.first_mark_l", pail.first_mark_l or 0.0, ask.bucket.usable_l)
-    jug_max_l = pail.jug_max_l or ask.bucket.usable_l
+    if ask.unit is not None:
+        refuse_contradicting_unit(ask.unit)
+    if ask.pail is not None:
+        refuse_contradicting_pail(ask.pail, ask.bucket)
+
+
+def refuse_contradicting_unit(unit: MixingUnit) -> None:
+    """Raises ``order`` at unit.lowest_pct for a mixing unit whose range is upside down."""
+    if unit.lowest_pct > unit.highest_pct:
+        limit = {"maximum": unit.highest_pct, "unit": "%"}
+        raise Fault("order", "unit.lowest_pct", unit.lowest_pct, limit)
+
+
+def refuse_contradicting_pail(pail: Pail, bucket: Bucket) -> None:
+    """Raises ``mark_above_bucket`` for a first mark above the bucket or above the jug's size."""
+    _refuse_above("pail.first_mark_l", pail.first_mark_l or 0.0, bucket.usable_l)
+    jug_max_l = pail.jug_max_l or bucket.usable_l
     _refuse_above("pail.jug_first_mark_l", pail.jug_first_mark_l or 0.0, jug_max_l)
 
 

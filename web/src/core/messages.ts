@@ -91,6 +91,10 @@ export type InstrumentTyped = {
   highest?: Typed;
   zero?: ZeroTyped;
 };
+/**
+ * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
+ */
+export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
 export type ErrorCode =
   | "not_json"
   | "duplicate_key"
@@ -109,6 +113,7 @@ export type ErrorCode =
   | "out_of_range"
   | "empty"
   | "not_a_number"
+  | "not_whole"
   | "two_separators"
   | "missing_unit"
   | "ambiguous_unit"
@@ -599,13 +604,23 @@ export interface PailTyped {
   measure_by?: "jug" | "pail";
 }
 /**
- * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, buckets one person carries.
+ * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, whole buckets one person carries, the heaviest of them, a mixing unit.
  */
 export interface WaysTyped {
   draw_off?: boolean;
   own_fluid?: boolean;
   carry_out?: Typed;
-  most_buckets?: number;
+  most_buckets?: Typed;
+  heaviest?: Typed;
+  unit?: UnitTyped;
+}
+/**
+ * A mixing unit (proportioner): its range and the step of its setting.
+ */
+export interface UnitTyped {
+  lowest: Typed;
+  highest: Typed;
+  step: Typed;
 }
 /**
  * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
@@ -620,7 +635,25 @@ export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
   plan: PlanRecipeResult;
-  shown: PlanShown;
+  shown: {
+    pours: PourShown[];
+    take_out: Shown;
+    now_volume: Shown;
+    now_strength: Shown;
+    water: Shown;
+    concentrate: Shown;
+    added: Shown;
+    strength: Shown;
+    low: Shown;
+    high: Shown;
+    volume: Shown;
+    aim: Shown;
+    band_low: Shown;
+    band_high: Shown;
+    reach_low: Shown;
+    reach_high: Shown;
+    chance?: Chance;
+  };
   after: Section;
   ways: WayShown[];
   doubts: Doubt[];
@@ -921,27 +954,6 @@ export interface Alternative {
     time_d?: number;
   };
 }
-/**
- * Every number of the recipe page.
- */
-export interface PlanShown {
-  pours: PourShown[];
-  take_out: Shown;
-  now_volume: Shown;
-  now_strength: Shown;
-  water: Shown;
-  concentrate: Shown;
-  added: Shown;
-  strength: Shown;
-  low: Shown;
-  high: Shown;
-  volume: Shown;
-  aim: Shown;
-  band_low: Shown;
-  band_high: Shown;
-  reach_low: Shown;
-  reach_high: Shown;
-}
 export interface PourShown {
   count: number;
   water: Shown;
@@ -982,6 +994,9 @@ export interface WayShown {
   days?: number;
   run_in?: Shown;
   setting?: Shown;
+  chance?: Chance;
+  after: Section;
+  cautions: string[];
 }
 /**
  * The second method's own result; never averaged with the first.
@@ -1004,7 +1019,7 @@ export interface SecondStrength {
   };
 }
 /**
- * Two methods that differ by more than their uncertainties allow: what can pull them apart, and both recipes. The main plan is the smaller dose: pour it, run the pump, read both again.
+ * Two methods that differ by more than their uncertainties allow: what can pull them apart, and both recipes. The main plan is the smaller dose: pour it, run the pump, read both again. other: the whole answer for the other strength, which needs more concentrate, without a second method.
  */
 export interface Disagreement {
   low_pct: number;
@@ -1026,16 +1041,7 @@ export interface Disagreement {
     low: Shown;
     high: Shown;
   };
-  other: OtherPlan;
-}
-/**
- * The recipe for the other strength, which needs more concentrate.
- */
-export interface OtherPlan {
-  request: PlanRecipeBody;
-  plan: PlanRecipeResult;
-  shown: PlanShown;
-  after: Section;
+  other: PlanCheckResult;
 }
 /**
  * A dip without a reading.

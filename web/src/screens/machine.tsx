@@ -9,6 +9,7 @@ import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
+import { storedRecipe } from "./check/chosen";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
@@ -21,7 +22,7 @@ function LastCheck({ check }: { readonly check: CheckEntry }) {
     depth === undefined ? null : say("machine.depth", { depth: write(depth) }),
     strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
     hasPlan(check.shown)
-      ? say("machine.recipe", { strength: write(check.shown.shown.strength) })
+      ? say("machine.recipe", { strength: write(storedRecipe(check.shown, check.way).strength) })
       : null,
   ].filter((fact): fact is string => fact !== null);
   return (

@@ -37,6 +37,8 @@ export interface CheckContent extends Common {
   readonly kind: "check";
   readonly body: PlanCheckBody;
   readonly shown: CheckShown;
+  /** Which of the other ways was chosen, counted from 0; absent for the main recipe. */
+  readonly way?: number;
 }
 
 export type Content = MachineContent | CheckContent;

@@ -20,6 +20,7 @@ async function prepare(
   machine: MachineEntry,
   walk: Walk,
   shown: CheckShown,
+  way: number | undefined,
 ): Promise<CheckContent> {
   const now = isoWithOffset(new Date());
   return {
@@ -31,16 +32,24 @@ async function prepare(
     wall: now,
     body: planBody(machine.body.machine, walk),
     shown,
+    ...(way === undefined ? {} : { way }),
     versions: await readVersions(core),
   };
 }
 
-export function useSaving(machine: MachineEntry, walk: Walk, shown: CheckShown | null) {
+export function useSaving(
+  machine: MachineEntry,
+  walk: Walk,
+  shown: CheckShown | null,
+  way?: number,
+) {
   const core = useCore();
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (recipe: CheckShown): Promise<void> => {
     setSaving({ kind: "saving" });
-    const content = walk.prepared ?? (await prepare(core, machine, walk, recipe));
+    // Prepared for another way, it would be another entry.
+    const same = walk.prepared?.way === way ? walk.prepared : null;
+    const content = same ?? (await prepare(core, machine, walk, recipe, way));
     changeWalk(machine.machine, { prepared: content });
     const outcome = await save(content);
     if (outcome.kind === "not_saved") {

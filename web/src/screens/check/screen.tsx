@@ -38,7 +38,8 @@ function Leave({ id }: { readonly id: string }) {
 }
 
 export function CheckScreen({ machine, parts }: ScreenProps) {
-  const [first, second] = parts;
+  const [first, ...rest] = parts;
+  const [second] = rest;
   const id = machine.machine;
   const walk = walkOf(id).value;
   const hasFactor = machine.body.machine.fluid.factor !== undefined;
@@ -63,6 +64,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       machine={machine}
       walk={walk}
       next={next}
+      rest={rest}
       step={stepWords(first, walk.order, hasFactor)}
       change={(change) => {
         changeWalk(id, change);

@@ -11,6 +11,8 @@ export interface CheckProps {
   readonly change: (change: Partial<Walk>) => void;
   readonly next: () => void;
   readonly onBack: () => void;
+  /** What follows in the address: a step can have pages of its own. */
+  readonly rest: readonly string[];
   /** "Step 1 of 3" */
   readonly step: string;
 }

@@ -4,11 +4,13 @@ import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, type CheckEntry, type Entry } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
-import { lineWord, touchedWord } from "../../words/codes";
+import { lineWord, touchedWord, wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { isEmpty, storedRecipe } from "../check/chosen";
 import { NothingView, RecipeView } from "../check/recipeview";
+import { WayView } from "../check/wayview";
 import { back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 
@@ -50,10 +52,19 @@ function Recipe({ entry }: { readonly entry: CheckEntry }) {
       />
     );
   }
-  return shown.plan.pours.length === 0 ? (
-    <NothingView result={shown} />
+  const recipe = storedRecipe(shown, entry.way);
+  const machine = entry.body.machine;
+  if (recipe.why !== null)
+    return (
+      <>
+        <h2>{wayTitle(recipe.why)}</h2>
+        <WayView result={shown} recipe={recipe} machine={machine} />
+      </>
+    );
+  return isEmpty(recipe) ? (
+    <NothingView result={shown} recipe={recipe} />
   ) : (
-    <RecipeView result={shown} machine={entry.body.machine} />
+    <RecipeView result={shown} recipe={recipe} machine={machine} />
   );
 }
 

@@ -7,6 +7,7 @@ import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
+import { isEmpty, storedRecipe } from "../check/chosen";
 import { address, back } from "../route";
 
 const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
@@ -22,15 +23,14 @@ function summary(entry: Entry): string {
     reading: writeTyped(entry.body.reading.shows),
   };
   if (!hasPlan(entry.shown)) return say("log.no_recipe", blanks);
-  const { pours } = entry.shown.plan;
+  const recipe = storedRecipe(entry.shown, entry.way);
   const strength = entry.shown.assessment.strength?.shown.strength;
   const now = strength === undefined ? "" : write(strength);
-  if (pours.length === 0) return say("log.nothing", { ...blanks, now });
-  return sayCount("log.recipe", entry.shown.plan.totals.buckets, {
-    ...blanks,
-    now,
-    then: write(entry.shown.shown.strength),
-  });
+  if (isEmpty(recipe)) return say("log.nothing", { ...blanks, now });
+  const then = write(recipe.strength);
+  return recipe.buckets === 0
+    ? say("log.run_in", { ...blanks, now, then })
+    : sayCount("log.recipe", recipe.buckets, { ...blanks, now, then });
 }
 
 function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean }) {
