@@ -4,7 +4,7 @@ from typing import Any
 
 import pytest
 
-from tests.unit.desk.asked import ask, brix, fluid_body, refusal, t
+from tests.unit.desk.asked import HAND_GLASS, WHEEL_LATHE, ask, brix, fluid_body, refusal, t
 
 PAIRS = [
     {"strength": t("2", "%"), "reading": brix("1.4")},
@@ -76,3 +76,22 @@ def test_a_bent_chart_is_asked_about_at_its_pair() -> None:
     got = ask("read_fluid", fluid_body(**NO_FACTOR, factor_chart=[*PAIRS, third]))
     doubt = next(d for d in got["doubts"] if d["code"] == "chart_bent")
     assert doubt["path"] == "body.fluid.factor_chart[2].reading"
+
+
+def test_a_moved_factor_is_shown_beside_the_last_one_give_or_take_a_tenth() -> None:
+    body = {
+        **fluid_body(factor=t("1.25", "1"), factor_direction=None),
+        "last_factor": t("1.5", "1"),
+    }
+    (doubt,) = ask("read_fluid", body)["doubts"]
+    assert (doubt["usual_low"], doubt["usual_high"]) == pytest.approx((1.35, 1.65))
+    assert doubt["got"]["value"] == 1.25
+
+
+def test_five_per_cent_reads_on_a_glass_that_is_not_at_zero() -> None:
+    # By hand: 5/1.5 and the glass's own 0.2.
+    machine = {**WHEEL_LATHE, "instrument": HAND_GLASS}
+    shown = ask("read_machine", {"machine": machine})["shown"]["five_reads"]
+    assert shown == {"value": 3.53, "decimals": 2, "unit": "Brix"}
+    body = {**fluid_body(factor=t("1.5", "1"), factor_direction=None), "instrument": HAND_GLASS}
+    assert ask("read_fluid", body)["shown"]["five_reads"] == shown
