@@ -102,6 +102,12 @@ RICH_AND_FULL: dict[str, Any] = {
     },
     "losses": {"carry_out_l_d": 2},
 }
+# Only plain water can be measured, and that would do harm.
+COARSE_MARKS: dict[str, Any] = {
+    **PLAN,
+    "mixing": {"strong_pct": 20, "weak_pct": 0, "closeness_pct": 0.5},
+    "bucket": {"usable_l": 10, "water_mark_l": 5, "jug_mark_l": 3},
+}
 HOLDING: dict[str, Any] = {
     "volume_l": {"value": 154, "u": 4.7},
     "fill_to_l": 198,
@@ -178,6 +184,8 @@ def _answered() -> dict[str, Any]:
         "plan_recipe_short_of_concentrate": _ask(
             "plan_recipe", {**PLAN, "stock": {"concentrate_l": 3}}
         ),
+        "plan_recipe_short_of_water": _ask("plan_recipe", {**PLAN, "stock": {"water_l": 20}}),
+        "plan_recipe_coarse_marks": _ask("plan_recipe", COARSE_MARKS),
         "plan_holding": _ask("plan_holding", HOLDING),
         "plan_check": _ask("plan_check", _check(lathe)),
         "plan_check_rich_and_low": _ask("plan_check", _check(lathe, "342", "8.0")),

@@ -13,7 +13,7 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.typed import Reading
 from pycore.reading.factor import Factor
-from pycore.recipe.request import Bucket, Mixing, Target, refuse_contradictions
+from pycore.recipe.request import Bucket, Mixing, Pail, Target, refuse_contradictions
 from pycore.sump.shapes import RIM_OVER_FULL, VOLUME_U_SHARE, Sump, box, proportional, table
 
 
@@ -125,10 +125,12 @@ def read_machine(reader: Reader, typed: MachineTyped, path: str) -> Machine:
             value(typed.bucket.jug_mark, "jug_mark_l", f"{path}.bucket.jug_mark"),
         ),
     )
+    pail = Pail(measure_by=typed.pail.measure_by) if typed.pail else None
     try:
-        refuse_contradictions(machine.target, machine.mixing, machine.bucket)
+        refuse_contradictions(machine.target, machine.mixing, machine.bucket, pail)
     except Fault as fault:
         # The typed fields carry no unit in their names.
         place = fault.path.removesuffix("_pct").removesuffix("_l")
-        raise placed(fault, f"{path}.{place}", typed.units.pail) from None
+        unit = typed.units.jug if place == "bucket.jug_mark" else typed.units.pail
+        raise placed(fault, f"{path}.{place}", unit) from None
     return machine

@@ -22,9 +22,6 @@ from pycore.recipe.request import (
 )
 from pycore.sump.shapes import Sump
 
-# Room for the last digit of a float where two marks fill the bucket exactly.
-_HAIR = 1e-9
-
 
 @dataclass(frozen=True)
 class Shop:
@@ -60,13 +57,11 @@ def read_shop(reader: Reader, typed: MachineTyped, machine: Machine, path: str) 
     """Everything optional of a machine.
 
     Errors: those of ``read_typed`` and ``read_never_above``; ``mark_above_bucket`` for a first
-    mark above bucket or jug; ``order`` for a mixing unit upside down and for marks of bucket and
-    jug that do not fit into one bucket together; ``not_whole`` for part of a bucket to carry.
+    mark above bucket or jug; ``order`` for a mixing unit upside down; ``not_whole`` for part of a
+    bucket to carry.
     """
     ways = typed.ways or WaysTyped()
     pail = _pail(reader, typed.pail, machine.bucket, f"{path}.pail")
-    by_pail = pail is not None and pail.measure_by == "pail"
-    _refuse_coarse_marks(machine.bucket, by_pail, typed, f"{path}.bucket")
     carry_out = ways.carry_out
     return Shop(
         draw_off=DrawOff(bool(ways.draw_off), machine.bucket.water_mark_l),
@@ -106,21 +101,6 @@ def _pail(reader: Reader, pail: PailTyped | None, bucket: Bucket, path: str) -> 
         name = fault.path.removeprefix("pail.").removesuffix("_l")
         raise placed(fault, f"{path}.{name}", units[name]) from None
     return known
-
-
-def _refuse_coarse_marks(bucket: Bucket, by_pail: bool, typed: MachineTyped, path: str) -> None:
-    """Raises ``order`` where one mark of water and one of concentrate overfill the bucket."""
-    water_l = bucket.water_mark_l
-    measure_l = water_l if by_pail else bucket.jug_mark_l
-    if water_l + measure_l <= bucket.usable_l * (1 + _HAIR):
-        return
-    # The wider mark is the one to change: the other may well fit.
-    name, wide_l, unit = "water_mark", water_l, typed.units.pail
-    if measure_l > water_l:
-        name, wide_l, unit = "jug_mark", measure_l, typed.units.jug
-    most_l = bucket.usable_l / 2 if by_pail else bucket.usable_l - min(water_l, measure_l)
-    fault = Fault("order", f"{path}.{name}", wide_l, {"maximum": most_l, "unit": "L"})
-    raise placed(fault, f"{path}.{name}", unit)
 
 
 def _effort(reader: Reader, ways: WaysTyped, path: str) -> Effort | None:

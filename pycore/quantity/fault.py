@@ -32,7 +32,7 @@ _SENTENCES = {
     "wrong_dimension": "this unit measures something else",
     "order": "this contradicts another setting",
     "not_rising": "depth and litres must both rise from row to row",
-    "mark_above_bucket": "the marks are wider apart than the bucket is filled",
+    "mark_above_bucket": "the marks are too wide apart to mix in the bucket",
     "no_factor": "without the fluid's factor a reading is not a strength",
     "not_a_date": "this cannot be read as a date",
     "off_scale": "the reading lies off the instrument's scale; dilute the sample one to one",

@@ -80,7 +80,7 @@ CONTRADICTIONS = [
     ("ways.unit.lowest", _t("11", "%"), "order"),
     ("ways.unit.highest", _t("0", "%"), "out_of_range"),
     ("ways.unit.step", _t("0", "%"), "out_of_range"),
-    ("bucket.water_mark", _t("9.96", "L"), "order"),
+    ("bucket.water_mark", _t("9.96", "L"), "mark_above_bucket"),
 ]
 
 
@@ -139,7 +139,7 @@ def test_never_above_in_a_table_is_read_from_its_rows() -> None:
 def test_wider_mark_is_named_where_two_do_not_fit() -> None:
     machine = changed("bucket.jug_mark", _t("9.5", "L"))
     error = refusal("read_machine", {"machine": machine})
-    assert (error["code"], error["path"]) == ("order", "body.machine.bucket.jug_mark")
+    assert (error["code"], error["path"]) == ("mark_above_bucket", "body.machine.bucket.jug_mark")
     assert error["limit"] == {"maximum": pytest.approx(9000), "unit": "mL"}
 
 
@@ -148,7 +148,7 @@ def test_bucket_that_measures_concentrate_needs_two_marks() -> None:
     ask("read_machine", {"machine": machine})
     machine["pail"] = {"measure_by": "pail"}
     error = refusal("read_machine", {"machine": machine})
-    assert (error["code"], error["path"]) == ("order", "body.machine.bucket.water_mark")
+    assert (error["code"], error["path"]) == ("mark_above_bucket", "body.machine.bucket.water_mark")
     assert error["limit"] == {"maximum": pytest.approx(5), "unit": "L"}
 
 

@@ -816,10 +816,12 @@ export interface PlanRecipeResult {
     | "above_full_mark"
     | "best_reachable"
     | "marks_too_coarse"
+    | "not_filled_up"
     | "needs_stronger_premix"
     | "needs_weaker_mix"
     | "no_room"
     | "stock_short"
+    | "water_short"
     | "taken_out_is_waste"
     | "bucket_heavy"
     | "many_buckets"
@@ -897,7 +899,11 @@ export interface Alternative {
     | "draw_off_to_aim"
     | "leave_room"
     | "use_it_up"
-    | "fetch_concentrate";
+    | "fetch_concentrate"
+    | "fetch_water"
+    | "fill_less"
+    | "fill_up"
+    | "lighter_buckets";
   verdict: "on_target" | "in_band" | "out_of_band";
   draw_off_l: number;
   pours: Pour[];
@@ -929,10 +935,12 @@ export interface Alternative {
     | "above_full_mark"
     | "best_reachable"
     | "marks_too_coarse"
+    | "not_filled_up"
     | "needs_stronger_premix"
     | "needs_weaker_mix"
     | "no_room"
     | "stock_short"
+    | "water_short"
     | "taken_out_is_waste"
     | "bucket_heavy"
     | "many_buckets"
