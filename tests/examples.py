@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from pycore.desk import handle
-from tests import hold_examples
+from tests import fluid_examples, hold_examples
 
 EXAMPLES = Path(__file__).resolve().parent.parent / "shared" / "examples"
 
@@ -261,7 +261,14 @@ def request_text(request: Any) -> str:
 def main() -> None:
     """Writes every example with the reply that pycore gives now, and removes others."""
     EXAMPLES.mkdir(exist_ok=True)
-    requests = {**_answered(), **_refused_messages(), **_refused_numbers()}
+    of_fluid = WHEEL_LATHE, _check(WHEEL_LATHE)
+    requests = {
+        **_answered(),
+        **fluid_examples.answered(*of_fluid),
+        **_refused_messages(),
+        **_refused_numbers(),
+        **fluid_examples.refused(*of_fluid),
+    }
     for path in EXAMPLES.glob("*.json"):
         if path.stem not in requests:
             path.unlink()

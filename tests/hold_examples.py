@@ -52,5 +52,5 @@ def refused(ask: Ask, lathe: dict[str, Any]) -> dict[str, Any]:
         "error_order_above_full_mark": ask(
             "hold_check", _hold(lathe, usual=_USUAL, fill_to_depth=above)
         ),
-        "error_wrong_type_now": ask("hold_check", _hold(lathe, now="22:10")),
+        "error_not_a_date_now": ask("hold_check", _hold(lathe, now="22:10")),
     }

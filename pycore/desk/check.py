@@ -2,16 +2,27 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
-from pycore.desk.machine import Machine, Reader, placed, read_machine
-from pycore.desk.messages import PlanCheckBody, Typed
+from pycore.desk.assess import assessed, is_blurry, level_from
+from pycore.desk.machine import Machine, read_machine
+from pycore.desk.messages import MachineTyped, PlanCheckBody
+from pycore.desk.reader import Reader, placed
 from pycore.desk.recipe import plan_shown, section_after, way_shown
-from pycore.desk.results import Level, PlanCheckResult
+from pycore.desk.records import Typed
+from pycore.desk.results import (
+    AssessSumpResult,
+    Disagreement,
+    Level,
+    PlanCheckResult,
+    SecondStrength,
+)
+from pycore.desk.second import read_second
 from pycore.desk.shop import read_shop
+from pycore.desk.strength import fluid_notes, strength_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import Shown, shown
+from pycore.reading.second import disturbances
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest, Stock, SumpState, Target
 from pycore.sump.shapes import Sump
@@ -62,6 +73,10 @@ def _request(
         path = "body.concentrate_at_hand"
         have_l = reader.value(body.concentrate_at_hand, "concentrate_at_hand_l", path)
         stock = Stock(concentrate_l=have_l)
+    density_kg_l = None
+    if body.machine.fluid.density is not None:
+        path = "body.machine.fluid.density"
+        density_kg_l = reader.value(body.machine.fluid.density, "density_kg_l", path)
     shop = read_shop(reader, body.machine, machine, "body.machine")
     return PlanRequest(
         sump=state,
@@ -77,6 +92,7 @@ def _request(
         stock=stock,
         own_fluid=shop.own_fluid,
         losses=shop.losses,
+        density_kg_l=density_kg_l,
     )
 
 
@@ -87,6 +103,64 @@ def _mark_shown(mark: Mark, level: Level) -> dict[str, Shown]:
     about = level.shown["volume"]
     room_l = mark.volume_l - level.volume_l.value
     return {"fill_to": mark.given, "fill_room": shown(room_l, about.unit, about.decimals)}
+
+
+def _planned(
+    request: PlanRequest,
+    typed: MachineTyped,
+    machine: Machine,
+    assessment: AssessSumpResult,
+    depth_mm: float,
+) -> PlanCheckResult:
+    """The answer for one strength of a sump that stands at this depth."""
+    try:
+        plan = plan_recipe(request)
+    except Fault as fault:
+        place = fault.path.removesuffix("_l")
+        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
+    return PlanCheckResult(
+        assessment=assessment,
+        request=request,
+        plan=plan,
+        shown=plan_shown(plan, request, typed),
+        after=section_after(machine.sump, plan, depth_mm),
+        ways=[
+            way_shown(way, request, typed, section_after(machine.sump, way, depth_mm))
+            for way in plan.alternatives
+        ],
+        doubts=assessment.doubts or [],
+    )
+
+
+def _dose(answer: PlanCheckResult) -> tuple[float, float]:
+    """What a mistake would put in: concentrate first, since it is the harder one to undo."""
+    return answer.plan.totals.concentrate_l, answer.plan.totals.water_l
+
+
+def _with_both(
+    first: PlanCheckResult,
+    second: SecondStrength,
+    typed: MachineTyped,
+    machine: Machine,
+    depth_mm: float,
+) -> PlanCheckResult:
+    """Recipes for both strengths, the smaller dose as the main one; nothing is averaged."""
+    first_pct, second_pct = first.request.sump.strength_pct, second.strength_pct
+    sump = replace(first.request.sump, strength_pct=second_pct)
+    request = replace(first.request, sump=sump)
+    answers = [first, _planned(request, typed, machine, first.assessment, depth_mm)]
+    low, high = sorted(answers, key=lambda answer: answer.request.sump.strength_pct.value)
+    main, other = (low, high) if _dose(low) < _dose(high) else (high, low)
+    ends = {"low": low.request.sump.strength_pct, "high": high.request.sump.strength_pct}
+    disagreement = Disagreement(
+        low_pct=ends["low"].value,
+        high_pct=ends["high"].value,
+        planned_for="low" if main is low else "high",
+        codes=disturbances(second.method, typed.fluid.type, first_pct.value > second_pct.value),
+        shown={side: shown(end.value, "%", 1) for side, end in ends.items()},
+        other=other,
+    )
+    return replace(main, second=second, disagreement=disagreement)
 
 
 def plan_check(body: PlanCheckBody) -> PlanCheckResult:
@@ -103,28 +177,23 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     # Before what is measured, so that the page of the mark hears of it also without a dip.
     mark = mark_to_fill(reader, body.fill_to_depth, machine.sump)
     level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
-    strength = strength_from(
-        reader, body.reading, machine.factor, machine.zero_brix, target, "body.reading"
+    strength, notes = strength_from(
+        reader, body.reading, machine.glass, machine.factor, target, "body.reading"
     )
+    notes += [*machine.glass.notes(body.now, "body.now"), *fluid_notes(typed.fluid)]
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
+    second = None
+    if body.second is not None:
+        fluid = typed.fluid
+        second = read_second(reader, body.second, fluid, strength.strength_pct, "body.second")
     state = SumpState(level.volume_l, strength.strength_pct)
     request = _request(reader, body, machine, state, target, mark)
-    try:
-        plan = plan_recipe(request)
-    except Fault as fault:
-        place = fault.path.removesuffix("_l")
-        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
-    blurry, depth_mm = is_blurry(body.reading, typed.fluid), level.depth_mm.value
-    return PlanCheckResult(
-        assessment=assessed(machine.sump, level, strength, blurry, reader),
-        request=request,
-        plan=plan,
-        shown={**plan_shown(plan, request, typed), **_mark_shown(mark, level)},
-        after=section_after(machine.sump, plan, depth_mm),
-        ways=[
-            way_shown(way, request, typed, section_after(machine.sump, way, depth_mm))
-            for way in plan.alternatives
-        ],
-        doubts=reader.doubts,
-    )
+    blurry = is_blurry(body.reading, typed.fluid)
+    assessment = assessed(machine.sump, level, strength, blurry, reader, notes)
+    depth_mm = level.depth_mm.value
+    answer = _planned(request, typed, machine, assessment, depth_mm)
+    answer = replace(answer, shown={**answer.shown, **_mark_shown(mark, level)})
+    if second is None or second.agrees:
+        return replace(answer, second=second)
+    return _with_both(answer, second, typed, machine, depth_mm)

@@ -5,16 +5,20 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.desk.assess import assessed, is_customary, level_from, section_of, strength_from
+from pycore.desk.assess import assessed, is_customary, level_from, section_of
 from pycore.desk.check import Mark, mark_to_fill, plan_check
-from pycore.desk.machine import Machine, Reader, placed, read_factor, read_machine, read_zero_brix
+from pycore.desk.factor import read_factor
+from pycore.desk.instrument import read_glass
+from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import HoldCheckBody, LastCheck, LaterReading, MachineTyped
+from pycore.desk.reader import Reader, placed
 from pycore.desk.recipe import pour_shown
 from pycore.desk.results import HoldCheckResult, PlanCheckResult, Section
 from pycore.desk.shop import read_shop
+from pycore.desk.strength import strength_from
+from pycore.quantity.dates import days_between, moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.moment import day_of
 from pycore.quantity.rounding import Shown, shown, tidy
 from pycore.recipe.holding import (
     Holding,
@@ -44,9 +48,7 @@ class _Usual:
 
 
 def _age_d(at: str, path: str, now: str) -> float:
-    age_d = day_of(now, "body.now") - day_of(at, path)
-    if age_d < 0:
-        raise Fault("order", "body.now", now, {"type": f"a moment not before {at}"})
+    age_d = days_between(moment_from(at, path), moment_from(now, "body.now"), "body.now")
     if age_d > _MOST_AGE_D:
         raise Fault("out_of_range", path, age_d, {"maximum": _MOST_AGE_D})
     return age_d
@@ -63,10 +65,10 @@ def _checked(last: LastCheck | None) -> PlanCheckResult | None:
 
 
 def _read_pct(read: LaterReading) -> Measured:
-    reader, path = Reader(), "body.read"
-    factor = read_factor(reader, read.machine.fluid, f"{path}.machine.fluid")
-    zero_brix = read_zero_brix(reader, read.machine.fluid, f"{path}.machine.fluid")
-    strength = strength_from(reader, read.reading, factor, zero_brix, None, f"{path}.reading")
+    reader, typed, path = Reader(), read.machine, "body.read"
+    factor = read_factor(reader, typed.fluid, f"{path}.machine.fluid")
+    glass = read_glass(reader, typed.instrument, typed.fluid, f"{path}.machine")
+    strength, _ = strength_from(reader, read.reading, glass, factor, None, f"{path}.reading")
     if strength.strength_pct is None:
         raise Fault("no_factor", f"{path}.machine.fluid.factor")
     return strength.strength_pct
@@ -74,7 +76,7 @@ def _read_pct(read: LaterReading) -> Measured:
 
 def _last_reading(body: HoldCheckBody, checked: PlanCheckResult | None) -> LastReading | None:
     """The newest strength: of a later reading, else of the last check after its recipe."""
-    day_of(body.now, "body.now")
+    moment_from(body.now, "body.now")
     if body.read is not None:
         age_d = _age_d(body.read.at, "body.read.at", body.now)
         return LastReading(_read_pct(body.read), age_d, DRIFT_PCT_D)
@@ -174,8 +176,8 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
 
     Errors: every fault of reading machine, dip, usual strength and mark, at the path of the
     field; those of the last check and of a
-    later reading below body.last.check and body.read; ``wrong_type`` for a time that is no
-    ISO 8601 moment with offset; ``order`` for a now before the last check and for a usual
+    later reading below body.last.check and body.read; ``not_a_date`` for a time that is no
+    ISO 8601 moment; ``order`` for a now before the last check and for a usual
     strength that this fluid may not be mixed at; ``missing`` at body.usual where nothing tells it.
     """
     reader, typed = Reader(), body.machine
@@ -197,7 +199,7 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     )
     holding = _planned(ask, typed)
     return HoldCheckResult(
-        assessment=assessed(machine.sump, level, None, False, reader),
+        assessment=assessed(machine.sump, level, None, False, reader, []),
         request=ask,
         holding=holding,
         shown=_shown(typed, ask, holding, usual, mark),

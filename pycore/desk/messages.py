@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-
-@dataclass(frozen=True)
-class Typed:
-    """What a person typed and the unit that stood beside the field."""
-
-    text: str
-    unit: str | None = None
+from pycore.desk.records import (
+    FluidTyped,
+    InstrumentTyped,
+    ReadingTyped,
+    SecondTyped,
+    TargetTyped,
+    Typed,
+)
 
 
 @dataclass(frozen=True)
@@ -37,26 +38,6 @@ class SumpTyped:
     points: list[PointTyped] | None = None
     rim_depth: Typed | None = None
     never_above_depth: Typed | None = None
-
-
-@dataclass(frozen=True)
-class FluidTyped:
-    """The fluid's type and, where known, its factor."""
-
-    type: str
-    name: str | None = None
-    factor: Typed | None = None
-    factor_known_by: str | None = None
-    zero: Typed | None = None
-
-
-@dataclass(frozen=True)
-class TargetTyped:
-    """Target band and aim."""
-
-    low: Typed
-    aim: Typed
-    high: Typed
 
 
 @dataclass(frozen=True)
@@ -131,6 +112,7 @@ class MachineTyped:
     units: Units
     pail: PailTyped | None = None
     ways: WaysTyped | None = None
+    instrument: InstrumentTyped | None = None
 
 
 @dataclass(frozen=True)
@@ -138,15 +120,6 @@ class DipTyped:
     """The dip and how it was taken, or its own uncertainty."""
 
     depth: Typed
-    how: str | None = None
-    u: Typed | None = None
-
-
-@dataclass(frozen=True)
-class ReadingTyped:
-    """What the instrument shows and which instrument, or its own uncertainty."""
-
-    shows: Typed
     how: str | None = None
     u: Typed | None = None
 
@@ -182,6 +155,8 @@ class AssessSumpBody:
     units: Units = field(default_factory=Units)
     dip: DipTyped | None = None
     reading: ReadingTyped | None = None
+    instrument: InstrumentTyped | None = None
+    now: str | None = None
 
 
 @dataclass(frozen=True)
@@ -194,6 +169,8 @@ class PlanCheckBody:
     aim: Typed | None = None
     fill_to_depth: Typed | None = None
     concentrate_at_hand: Typed | None = None
+    second: SecondTyped | None = None
+    now: str | None = None
 
 
 @dataclass(frozen=True)

@@ -46,6 +46,10 @@ class Strength:
     shown: dict[str, Shown]
     strength_pct: Measured | None = None
     state: str | None = None
+    corrected_brix: Measured | None = None
+    spread_brix: float | None = None
+    temperature_change_brix: float | None = None
+    cures: list[str] | None = None
 
 
 @dataclass(frozen=True)
@@ -117,6 +121,30 @@ class WayShown:
 
 
 @dataclass(frozen=True)
+class SecondStrength:
+    """The second method's own result."""
+
+    method: str
+    strength_pct: Measured
+    normalised_error: float
+    agrees: bool
+    cautions: list[str]
+    shown: dict[str, Shown]
+
+
+@dataclass(frozen=True)
+class Disagreement:
+    """Two methods that differ by more than their uncertainties allow."""
+
+    low_pct: float
+    high_pct: float
+    planned_for: str
+    codes: list[str]
+    shown: dict[str, Shown]
+    other: PlanCheckResult
+
+
+@dataclass(frozen=True)
 class PlanCheckResult:
     """The recipe of a check, ready to show."""
 
@@ -127,6 +155,8 @@ class PlanCheckResult:
     after: Section
     ways: list[WayShown]
     doubts: list[Doubt]
+    second: SecondStrength | None = None
+    disagreement: Disagreement | None = None
 
 
 @dataclass(frozen=True)

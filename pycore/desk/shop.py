@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from pycore.desk.machine import Machine, Reader, placed
-from pycore.desk.messages import MachineTyped, PailTyped, SumpTyped, Typed, UnitTyped, WaysTyped
+from pycore.desk.machine import Machine
+from pycore.desk.messages import MachineTyped, PailTyped, SumpTyped, UnitTyped, WaysTyped
+from pycore.desk.reader import Reader, placed
+from pycore.desk.records import Typed
 from pycore.quantity.fault import Fault
 from pycore.recipe.request import (
     Bucket,

@@ -34,6 +34,8 @@ _SENTENCES = {
     "not_rising": "depth and litres must both rise from row to row",
     "mark_above_bucket": "the marks are too wide apart to mix in the bucket",
     "no_factor": "without the fluid's factor a reading is not a strength",
+    "not_a_date": "this cannot be read as a date",
+    "off_scale": "the reading lies off the instrument's scale; dilute the sample one to one",
     "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
     "internal": "this is a defect of the program",
 }

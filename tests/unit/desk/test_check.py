@@ -136,3 +136,10 @@ def test_more_litres_than_any_sump_holds_are_refused_at_the_field() -> None:
     error = refusal("read_machine", {"machine": machine})
     assert (error["code"], error["path"]) == ("out_of_range", "body.machine.sump.full_depth")
     assert error["limit"]["maximum"] == 200000
+
+
+def test_weight_of_a_bucket_counts_with_the_concentrates_own_density() -> None:
+    got = ask("plan_check", check(changed("fluid.density", {"text": "0.9", "unit": "kg/L"})))
+    assert got["request"]["density_kg_l"] == 0.9
+    plain = ask("plan_check", check(WHEEL_LATHE))
+    assert "density_kg_l" not in plain["request"]

@@ -49,6 +49,15 @@ export type Unit =
   | "lb"
   | "%"
   | "Brix"
+  | "nD"
+  | "mg/L"
+  | "mg/L CaCO₃"
+  | "°dH"
+  | "°fH"
+  | "gpg"
+  | "mmol/L"
+  | "kg/L"
+  | "lb/US gal"
   | "1";
 export type VolumeUnit =
   | "L"
@@ -62,6 +71,26 @@ export type VolumeUnit =
   | "imp pt"
   | "imp fl oz";
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
+/**
+ * One refractometer. resolution: distance of two marks or digits; lowest, highest: ends of its scale; all in its own unit.
+ */
+export type InstrumentTyped = {
+  /**
+   * What the scale is in. An instrument that shows per cent holds a factor of its own, which is never applied a second time.
+   */
+  shows: "brix" | "refractive_index" | "per_cent";
+  name?: string;
+  kind?: "optical" | "digital";
+  factor_inside?: Typed;
+  /**
+   * Automatic temperature compensation; left out where nobody knows.
+   */
+  compensation?: "automatic" | "none";
+  resolution?: Typed;
+  lowest?: Typed;
+  highest?: Typed;
+  zero?: ZeroTyped;
+};
 /**
  * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
  */
@@ -94,6 +123,8 @@ export type ErrorCode =
   | "not_rising"
   | "mark_above_bucket"
   | "no_factor"
+  | "off_scale"
+  | "not_a_date"
   | "neat_oil"
   | "internal";
 /**
@@ -125,6 +156,10 @@ export interface Operations {
     body: DescribeBody;
     result: DescribeResult;
   };
+  fit_factor: {
+    body: FitFactorBody;
+    result: FitFactorResult;
+  };
   hold_check: {
     body: HoldCheckBody;
     result: HoldCheckResult;
@@ -141,6 +176,10 @@ export interface Operations {
     body: PlanRecipeBody;
     result: PlanRecipeResult;
   };
+  read_fluid: {
+    body: ReadFluidBody;
+    result: ReadFluidResult;
+  };
   read_machine: {
     body: ReadMachineBody;
     result: ReadMachineResult;
@@ -148,6 +187,10 @@ export interface Operations {
   read_quantity: {
     body: ReadQuantityBody;
     result: ReadQuantityResult;
+  };
+  read_water: {
+    body: ReadWaterBody;
+    result: ReadWaterResult;
   };
 }
 /**
@@ -160,6 +203,11 @@ export interface AssessSumpBody {
   units?: Units;
   dip?: DipTyped;
   reading?: ReadingTyped;
+  instrument?: InstrumentTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
 }
 /**
  * What a person typed and the unit that stood beside the field. A unit typed into the text wins; a text without one takes this unit; with neither it is refused.
@@ -172,7 +220,7 @@ export interface Typed {
   unit?: Unit;
 }
 /**
- * factor: strength in per cent by volume for one Brix on the glass; without it there is no per cent. zero: what the instrument shows in water.
+ * factor: strength in per cent by volume for one Brix on the glass, or the sheet's number with its factor_direction; a chart instead of it is factor_chart. Without either there is no per cent. factor_u: its own standard uncertainty, before factor_known_by. factor_offset: what a mix of nothing reads once the zero is taken off, from fit_factor. zero: what the instrument shows in water, where there is no record of the instrument. titration_factor, split_factor: per cent for one drop, millilitre or division of the second method. target, strong, weak: as the fluid's sheet has them; the machine's own stand beside. Dates and shelf life are those of the drum in use.
  */
 export interface FluidTyped {
   /**
@@ -186,10 +234,61 @@ export interface FluidTyped {
    */
   factor_known_by?: "sheet" | "own_jugs" | "old_fluid";
   zero?: Typed;
+  /**
+   * How the sheet uses its number: reading × factor, or reading ÷ factor. Without it the number is per cent for one Brix.
+   */
+  factor_direction?: "multiply" | "divide";
+  factor_u?: Typed;
+  factor_offset?: Typed;
+  /**
+   * A printed chart instead of a factor: per cent and what that mix reads in Brix, rising; (0, 0) is added when missing.
+   *
+   * @minItems 1
+   * @maxItems 20
+   */
+  factor_chart?: {
+    strength: Typed;
+    reading: Typed;
+  }[];
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  factor_on?: string;
+  titration_factor?: Typed;
+  split_factor?: Typed;
+  /**
+   * @maxItems 10
+   */
+  metals?: ("steel" | "cast_iron" | "aluminium" | "copper" | "titanium" | "magnesium" | "other")[];
+  made_for_magnesium?: boolean;
+  batch?: string;
+  target?: TargetTyped;
+  strong?: Typed;
+  weak?: Typed;
+  first_fill_ph?: Typed;
+  water_limits?: WaterLimitsTyped;
+  density?: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  delivered_on?: string;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  opened_on?: string;
+  shelf_life_months?: number;
 }
 export interface TargetTyped {
   low: Typed;
   aim: Typed;
+  high: Typed;
+}
+/**
+ * Hardness that the mixing water may have, and whose advice that is.
+ */
+export interface WaterLimitsTyped {
+  scheme: string;
+  low: Typed;
   high: Typed;
 }
 /**
@@ -209,6 +308,9 @@ export interface DipTyped {
   how?: "hard_floor" | "through_slot" | "running" | "chips";
   u?: Typed;
 }
+/**
+ * In the unit of the instrument's scale, Brix without an instrument. temperature: of the prism, half a minute after the drop. diluted: parts of water to one part of the sample, 1 for one to one; the page sends what was read, not the doubled number.
+ */
 export interface ReadingTyped {
   shows: Typed;
   /**
@@ -216,9 +318,42 @@ export interface ReadingTyped {
    */
   how?: "digital" | "optical" | "optical_oily" | "blurred";
   u?: Typed;
+  /**
+   * Further readings of the same sample; the mean counts.
+   *
+   * @minItems 1
+   * @maxItems 9
+   */
+  again?: Typed[];
+  temperature?: Typed;
+  diluted?: Typed;
+}
+/**
+ * The zero in water: what it showed, when, how warm, with which water.
+ */
+export interface ZeroTyped {
+  shows: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  on?: string;
+  temperature?: Typed;
+  water?: "demineralised" | "softened" | "mains";
 }
 export interface AssessSumpResult {
-  notes: ("no_factor" | "above_full_mark" | "may_be_leaner")[];
+  notes: (
+    | "no_factor"
+    | "above_full_mark"
+    | "may_be_leaner"
+    | "zero_old"
+    | "zero_age_unknown"
+    | "zero_not_taken"
+    | "temperature_not_known"
+    | "compensation_not_known"
+    | "beyond_chart"
+    | "no_fluid_factor"
+    | "magnesium"
+  )[];
   level?: Level;
   strength?: Strength;
   section?: Section;
@@ -270,7 +405,7 @@ export interface Fraction {
   denominator: number;
 }
 /**
- * Without a factor there is no strength_pct.
+ * Without a factor there is no strength_pct. reading_brix is what was read, the mean where there were several; corrected_brix what the factor is applied to, where that is another number: zero and temperature taken off, dilution undone. cures: what helps against a blurred line, least work first.
  */
 export interface Strength {
   reading_brix: Measured;
@@ -280,12 +415,23 @@ export interface Strength {
     strength?: Shown;
     low?: Shown;
     high?: Shown;
+    mean?: Shown;
+    spread?: Shown;
+    zero?: Shown;
+    temperature_change?: Shown;
+    corrected?: Shown;
   };
   strength_pct?: Measured;
   /**
    * Against the target band; its edges belong to the band.
    */
   state?: "weak" | "in_range" | "strong";
+  corrected_brix?: Measured;
+  spread_brix?: number;
+  temperature_change_brix?: number;
+  cures?: (
+    "filter_the_sample" | "read_the_middle" | "dilute_and_double" | "use_the_second_method"
+  )[];
 }
 /**
  * The section drawing.
@@ -305,11 +451,19 @@ export interface Section {
   dots?: number;
 }
 /**
- * Possible but unusual: the page asks once, keeps what was typed and goes on.
+ * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got.
  */
 export interface Doubt {
   path: string;
-  code: "unusual";
+  code:
+    | "unusual"
+    | "readings_scatter"
+    | "factor_moved"
+    | "factor_inside_differs"
+    | "chart_bent"
+    | "jug_stands_out"
+    | "jugs_scatter"
+    | "range_small";
   got: Shown;
   usual_low: number;
   usual_high: number;
@@ -325,6 +479,86 @@ export interface DescribeResult {
   operations: string[];
   quantities: string[];
   units: string[];
+}
+/**
+ * Two to five fresh mixes, each read once with the same freshly zeroed instrument. on: the day of it.
+ */
+export interface FitFactorBody {
+  /**
+   * @minItems 2
+   * @maxItems 5
+   */
+  jugs: JugTyped[];
+  /**
+   * syringe: by syringe or scale, 0.5 % of each amount; jug: by the jug's marks, 2 % (standard uncertainties, common practice, no source).
+   */
+  measured_with: "syringe" | "jug";
+  how?: "digital" | "optical" | "optical_oily" | "blurred";
+  instrument?: InstrumentTyped;
+  fluid_type?: "soluble_oil" | "semi_synthetic" | "synthetic";
+  last_factor?: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  on: string;
+}
+export interface JugTyped {
+  water: Typed;
+  concentrate: Typed;
+  shows: Typed;
+}
+export interface FitFactorResult {
+  on: string;
+  /**
+   * with_offset when the offset of the free line lies more than 2.576 standard uncertainties (1 %) away from 0, that of the zero included; from three jugs on.
+   */
+  model: "through_zero" | "with_offset";
+  factor: Measured;
+  offset_brix?: Measured;
+  /**
+   * 95 % interval of the factor; not the same to both sides.
+   */
+  interval: {
+    low: number;
+    high: number;
+  };
+  jugs: FittedJug[];
+  /**
+   * Fields for the fluid's record, ready to be kept.
+   */
+  keep: {
+    factor: Typed;
+    factor_u: Typed;
+    factor_offset?: Typed;
+    factor_known_by: string;
+    factor_on: string;
+  };
+  shown: {
+    factor: Shown;
+    low: Shown;
+    high: Shown;
+    five_reads: Shown;
+    offset?: Shown;
+  };
+  doubts: Doubt[];
+}
+/**
+ * One jug beside the fitted line; reading_brix has the zero taken off.
+ */
+export interface FittedJug {
+  strength_pct: Measured;
+  reading_brix: Measured;
+  off_brix: number;
+  /**
+   * off_brix in its own standard uncertainties.
+   */
+  score: number;
+  shown: {
+    strength: Shown;
+    reading: Shown;
+    expected: Shown;
+    off: Shown;
+  };
 }
 /**
  * usual is this machine's usual top-up strength; without it the strength of the last recipe's top-up is taken. fill_to_depth replaces the full mark for this once.
@@ -370,6 +604,7 @@ export interface MachineTyped {
   units: Units;
   pail?: PailTyped;
   ways?: WaysTyped;
+  instrument?: InstrumentTyped;
 }
 export interface MixingTyped {
   strong: Typed;
@@ -410,7 +645,7 @@ export interface UnitTyped {
   step: Typed;
 }
 /**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
  */
 export interface PlanCheckBody {
   machine: MachineTyped;
@@ -419,6 +654,20 @@ export interface PlanCheckBody {
   aim?: Typed;
   fill_to_depth?: Typed;
   concentrate_at_hand?: Typed;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
+}
+/**
+ * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
+ */
+export interface SecondTyped {
+  method: "acid_split" | "titration";
+  shows: Typed;
+  factor?: Typed;
+  u?: Typed;
 }
 export interface HoldCheckResult {
   assessment: AssessSumpResult;
@@ -617,6 +866,8 @@ export interface PlanCheckResult {
   after: Section;
   ways: WayShown[];
   doubts: Doubt[];
+  second?: SecondStrength;
+  disagreement?: Disagreement;
 }
 /**
  * What there is, what is wanted, what one can pour with.
@@ -877,6 +1128,114 @@ export interface WayShown {
   after: Section;
   cautions: string[];
 }
+/**
+ * The second method's own result; never averaged with the first.
+ */
+export interface SecondStrength {
+  method: "acid_split" | "titration";
+  strength_pct: Measured;
+  /**
+   * (refractometer − second method) over their combined expanded uncertainty; beyond 1 either way they disagree.
+   */
+  normalised_error: number;
+  agrees: boolean;
+  cautions: "strong_acid"[];
+  shown: {
+    shows: Shown;
+    factor: Shown;
+    strength: Shown;
+    low: Shown;
+    high: Shown;
+  };
+}
+/**
+ * Two methods that differ by more than their uncertainties allow: what can pull them apart, and both recipes. The main plan is the smaller dose: pour it, run the pump, read both again. other: the whole answer for the other strength, which needs more concentrate, without a second method.
+ */
+export interface Disagreement {
+  low_pct: number;
+  high_pct: number;
+  /**
+   * Which strength the main plan is for: the one that needs less concentrate.
+   */
+  planned_for: "low" | "high";
+  codes: (
+    | "refractometer_sees_oil"
+    | "refractometer_sees_minerals"
+    | "titration_falls_when_sour"
+    | "titration_raised_by_cleaner"
+    | "split_counts_tramp_oil"
+    | "pour_the_smaller_dose"
+    | "ask_a_laboratory"
+  )[];
+  shown: {
+    low: Shown;
+    high: Shown;
+  };
+  other: PlanCheckResult;
+}
+/**
+ * last_factor: the factor that was known before, as per cent for one Brix; one that has moved by more than a tenth is asked about.
+ */
+export interface ReadFluidBody {
+  fluid: FluidTyped;
+  instrument?: InstrumentTyped;
+  last_factor?: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  today: string;
+}
+/**
+ * five_reads: what a mix of 5 % shows on this instrument, so that a factor given the wrong way round is seen.
+ */
+export interface ReadFluidResult {
+  factor?: Measured;
+  offset_brix?: number;
+  /**
+   * Per cent for one Brix of each step of a chart.
+   */
+  slopes?: number[];
+  strong_pct?: number;
+  weak_pct?: number;
+  low_pct?: number;
+  aim_pct?: number;
+  high_pct?: number;
+  first_fill_ph?: number;
+  density_kg_l?: number;
+  drum?: {
+    delivered_d?: number;
+    opened_d?: number;
+    best_before?: string;
+  };
+  zero_age_d?: number;
+  cautions: (
+    | "magnesium"
+    | "magnesium_not_asked"
+    | "not_made_for_magnesium"
+    | "drum_age_unknown"
+    | "past_shelf_life"
+    | "past_usual_shelf_life"
+    | "ask_shelf_life"
+  )[];
+  notes: ("zero_old" | "zero_age_unknown" | "zero_not_taken" | "no_factor")[];
+  shown: {
+    factor?: Shown;
+    factor_u?: Shown;
+    five_reads?: Shown;
+    strong?: Shown;
+    weak?: Shown;
+    low?: Shown;
+    aim?: Shown;
+    high?: Shown;
+    first_fill_ph?: Shown;
+    density?: Shown;
+    water_low?: Shown;
+    water_high?: Shown;
+    zero?: Shown;
+    resolution?: Shown;
+  };
+  doubts: Doubt[];
+}
 export interface ReadMachineBody {
   machine: MachineTyped;
 }
@@ -907,6 +1266,7 @@ export interface ReadMachineResult {
     strong: Shown;
     weak: Shown;
     factor?: Shown;
+    five_reads?: Shown;
   };
   doubts: Doubt[];
   factor?: number;
@@ -930,6 +1290,53 @@ export interface ReadQuantityResult {
   value: number;
   read_as: Shown;
   doubts: Doubt[];
+}
+/**
+ * limits: those of the fluid that is mixed with this water.
+ */
+export interface ReadWaterBody {
+  water: WaterTyped;
+  limits?: WaterLimitsTyped;
+}
+export interface WaterTyped {
+  name?: string;
+  kind: "demineralised" | "softened" | "mains";
+  hardness?: Typed;
+  chloride?: Typed;
+  nitrate?: Typed;
+}
+export interface ReadWaterResult {
+  kind: string;
+  hardness?: Hardness;
+  chloride_mg_l?: number;
+  nitrate_mg_l?: number;
+  scheme?: string;
+  cautions: (
+    | "softened_keeps_salts"
+    | "hard_for_demineralised"
+    | "water_too_soft"
+    | "water_too_hard"
+    | "chloride_high"
+    | "nitrate_high"
+  )[];
+  shown: {
+    chloride?: Shown;
+    nitrate?: Shown;
+    low?: Shown;
+    high?: Shown;
+  };
+  doubts: Doubt[];
+}
+export interface Hardness {
+  hardness_mg_l: number;
+  hardness_dh: number;
+  hardness_fh: number;
+  hardness_gpg: number;
+  hardness_mmol_l: number;
+  /**
+   * The same in all units, rounded, mg/L of calcium carbonate first.
+   */
+  shown: Shown[];
 }
 /**
  * No fields.
