@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
-from pycore.desk.assess import assessed, is_blurry, level_from, section_of, strength_from
-from pycore.desk.machine import Machine, Reader, placed, read_machine
+import math
+
+from pycore.desk.assess import assessed, is_blurry, section_of, strength_from
+from pycore.desk.dip import Dipped, level_from
+from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
+from pycore.desk.reader import Reader, placed
 from pycore.desk.recipe import plan_shown, way_shown
-from pycore.desk.results import Level, PlanCheckResult, Section
+from pycore.desk.results import PlanCheckResult, Section
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.recipe.outcome import Plan
@@ -21,6 +25,7 @@ from pycore.recipe.request import (
     Stock,
     SumpState,
     Target,
+    whole_circuit,
 )
 
 
@@ -48,9 +53,28 @@ def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
     return sump.volume_from_depth(read.value, path)
 
 
-def _after(machine: Machine, plan: Plan, depth_now_mm: float) -> Section:
+def _hidden(
+    reader: Reader, body: PlanCheckBody, dipped: Dipped, strength_pct: Measured
+) -> SumpState | None:
+    """What counts beside the sump, with a strength of its own where it stood still."""
+    if dipped.hidden_l is None:
+        if body.hidden_strength is not None:
+            raise Fault("not_for_kind", "body.hidden_strength", body.hidden_strength.text)
+        return None
+    if body.hidden_strength is not None:
+        own_pct = reader.value(body.hidden_strength, "strength_pct", "body.hidden_strength")
+        return SumpState(dipped.hidden_l, Measured(own_pct, strength_pct.u))
+    # The same coolant, so the same error of the reading: the planner adds the two variances, and
+    # this share of them makes the mixture just as uncertain as the reading itself.
+    seen_l, hidden_l = dipped.level.volume_l.value, dipped.hidden_l.value
+    times = math.sqrt(1 + 2 * seen_l / hidden_l) if hidden_l > 0 else 1.0
+    return SumpState(dipped.hidden_l, Measured(strength_pct.value, strength_pct.u * times))
+
+
+def _after(machine: Machine, plan: Plan, dipped: Dipped) -> Section:
     """The section drawing after the last bucket; a sump above its mark stays where it is."""
-    sump, volume_l = machine.sump, plan.final.volume_l
+    sump, depth_now_mm = machine.sump, dipped.level.depth_mm.value
+    volume_l = plan.final.volume_l - (dipped.hidden_l.value if dipped.hidden_l else 0.0)
     # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
     rim_l = sump.rim_volume_l
     held_l = rim_l if rim_l < volume_l <= rim_l * (1 + 1e-9) else volume_l
@@ -95,7 +119,7 @@ def _request(
     reader: Reader,
     body: PlanCheckBody,
     machine: Machine,
-    level: Level,
+    dipped: Dipped,
     strength_pct: Measured,
     target: Target,
 ) -> PlanRequest:
@@ -113,13 +137,14 @@ def _request(
         effort = Effort(most_buckets=ways.most_buckets)
         own_fluid = OwnFluid(allowed=bool(ways.own_fluid))
     return PlanRequest(
-        sump=SumpState(level.volume_l, strength_pct),
+        sump=SumpState(dipped.level.volume_l, strength_pct),
         fill_to_l=_fill_to_l(reader, body, machine),
         target=target,
         mixing=machine.mixing,
         bucket=machine.bucket,
         draw_off=DrawOff(bool(ways and ways.draw_off), machine.bucket.water_mark_l),
         never_above_l=_never_above_l(reader, body.machine, machine),
+        hidden=_hidden(reader, body, dipped, strength_pct),
         pail=_pail(reader, body.machine),
         effort=effort,
         stock=stock,
@@ -133,19 +158,24 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
 
     Errors: every fault of reading the machine, the dip and the reading, at the path of the
     field; ``no_factor`` when the strength cannot be known; ``order`` for an aim outside the band
-    or a fill above the full mark.
+    or a fill above the full mark; ``screen_blocked`` when the sides of a divided tank differ at
+    rest: adding coolant would be wrong.
     """
     reader = Reader()
     typed = body.machine
     machine = read_machine(reader, typed, "body.machine")
     target = _aim(reader, body, machine.target)
-    level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
+    dipped = level_from(
+        reader, machine.tank, body.dip, typed.units, "body.dip", "body.machine.sump"
+    )
+    if dipped.blocked is not None:
+        raise dipped.blocked
     strength = strength_from(
         reader, body.reading, machine.factor, machine.zero_brix, target, "body.reading"
     )
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
-    request = _request(reader, body, machine, level, strength.strength_pct, target)
+    request = _request(reader, body, machine, dipped, strength.strength_pct, target)
     try:
         plan = plan_recipe(request)
     except Fault as fault:
@@ -153,11 +183,12 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
         raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
     blurry = is_blurry(body.reading, typed.fluid)
     return PlanCheckResult(
-        assessment=assessed(machine.sump, level, strength, blurry, reader),
+        assessment=assessed(machine.sump, dipped, strength, blurry, reader),
         request=request,
         plan=plan,
-        shown=plan_shown(plan, request, typed),
-        after=_after(machine, plan, level.depth_mm.value),
+        # The balance that is shown is that of the whole circuit, as the plan is.
+        shown=plan_shown(plan, whole_circuit(request), typed),
+        after=_after(machine, plan, dipped),
         ways=[way_shown(way, request, typed) for way in plan.alternatives],
         doubts=reader.doubts,
     )

@@ -7,26 +7,28 @@ from collections.abc import Callable
 from typing import Any
 
 import pycore
-from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
+from pycore.desk.assess import assessed, is_blurry, strength_from
+from pycore.desk.calibrate import calibrate_sump
 from pycore.desk.check import plan_check
+from pycore.desk.dip import level_from, worth_of_one
 from pycore.desk.machine import (
-    Reader,
-    doubt_about,
     read_factor,
     read_machine,
-    read_sump,
     read_target,
     read_zero_brix,
     refuse_neat_oil,
 )
 from pycore.desk.messages import (
     AssessSumpBody,
+    CalibrateSumpBody,
     DescribeBody,
     PlanCheckBody,
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.reader import Reader, doubts_about
 from pycore.desk.results import AssessSumpResult
+from pycore.desk.tank import read_tank
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
@@ -35,6 +37,7 @@ from pycore.quantity.units import UNITS
 from pycore.recipe.holding import HoldingRequest, plan_holding
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest
+from pycore.sump.outline import drawing_of
 
 SCHEMA = 1
 
@@ -59,7 +62,7 @@ def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:
         "quantity": body.quantity,
         "value": reading.value,
         "read_as": reading.shown,
-        "doubts": [doubt_about(reading)] if reading.is_unusual else [],
+        "doubts": doubts_about(reading),
     }
 
 
@@ -80,6 +83,7 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
         "jug_mark": tidy(bucket.jug_mark_l, units.jug),
         "strong": tidy(mixing.strong_pct, "%"),
         "weak": tidy(mixing.weak_pct, "%"),
+        **worth_of_one(sump.litres_per_mm(sump.full_depth_mm), units),
     }
     result: dict[str, Any] = {
         "full_depth_mm": sump.full_depth_mm,
@@ -91,8 +95,15 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
         **{name: getattr(mixing, name) for name in ("strong_pct", "weak_pct", "closeness_pct")},
         **{name: getattr(bucket, name) for name in ("usable_l", "water_mark_l", "jug_mark_l")},
         "shown": said,
+        "drawing": drawing_of(sump),
         "doubts": reader.doubts,
     }
+    if sump.zero_mm > 0:
+        result["least_volume_l"] = sump.least_volume_l
+    if machine.tank.hidden is not None:
+        result["hidden_l"] = machine.tank.hidden.volume_l
+    if machine.tank.rest_l is not None:
+        result["rest_l"] = machine.tank.rest_l
     if machine.factor is not None:
         result["factor"] = machine.factor.value
         said["factor"] = tidy(machine.factor.value, "1")
@@ -103,18 +114,18 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     reader = Reader()
     if body.fluid is not None:
         refuse_neat_oil(body.fluid, "body.fluid")
-    sump = read_sump(reader, body.sump, "body.sump")
+    tank = read_tank(reader, body.sump, "body.sump")
     target = None if body.target is None else read_target(reader, body.target, "body.target")
     factor, zero_brix = None, 0.0
     if body.fluid is not None:
         factor = read_factor(reader, body.fluid, "body.fluid")
         zero_brix = read_zero_brix(reader, body.fluid, "body.fluid")
-    level = strength = None
+    dipped = strength = None
     if body.dip is not None:
-        level = level_from(reader, sump, body.dip, body.units, "body.dip")
+        dipped = level_from(reader, tank, body.dip, body.units, "body.dip", "body.sump")
     if body.reading is not None:
         strength = strength_from(reader, body.reading, factor, zero_brix, target, "body.reading")
-    return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader)
+    return assessed(tank.sump, dipped, strength, is_blurry(body.reading, body.fluid), reader)
 
 
 def _in_body(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
@@ -135,6 +146,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "read_quantity": (ReadQuantityBody, _read_quantity),
     "read_machine": (ReadMachineBody, _read_machine),
     "assess_sump": (AssessSumpBody, _assess_sump),
+    "calibrate_sump": (CalibrateSumpBody, calibrate_sump),
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),

@@ -27,7 +27,7 @@ CHANGE_SHARES = (0.125, 0.25, 0.5, 1.0, 2.0)
 # differ so many times more. Common practice, no source.
 FLOOR_TIMES = 3.0
 # Below the rest of a sump that was never empty no pour says how, so next to nothing is tied there.
-REST_CHANGE_SHARE = 3.0
+REST_CHANGE_SHARE = 5.0
 # What lies below the lowest dip of a sump that was never empty holds from a third of (a floor that
 # falls to a point, as a cone) to all of (a level floor) its depth times the surface there, evenly
 # likely: middle and standard deviation of that rectangle (JCGM 100:2008, 4.3.7).
@@ -202,8 +202,7 @@ def calibrated(
     best = max(fits, key=lambda fit: fit.evidence)
     volumes, us = _levels(best, model.layer_mm, vessel_u_share)
     offs = tuple(
-        best.found[LAYERS + k] / u_mm if u_mm > 0 else 0.0
-        for k, u_mm in enumerate(trial.dip_us_mm)
+        best.found[LAYERS + k] / u_mm if u_mm > 0 else 0.0 for k, u_mm in enumerate(trial.dip_us_mm)
     )
     depths = tuple(model.layer_mm * (i + 1) for i in range(LAYERS))
     return Calibration(depths, volumes, us, offs)

@@ -14,7 +14,8 @@ Matrix = list[list[float]]
 
 
 def _dot(a: Sequence[float], b: Sequence[float]) -> float:
-    return sum(map(mul, a, b))
+    total: float = sum(map(mul, a, b))
+    return total
 
 
 def cholesky(matrix: Matrix) -> Matrix:

@@ -6,6 +6,7 @@ for the whole tank says already holds them, so they belong to tanks known by the
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -73,7 +74,7 @@ def _refuse_crowded(solid: Solid, things: Sequence[Obstacle], top_mm: float) -> 
     low_mm, high_mm = last.from_mm, min(last.to_mm, top_mm)
     borders = {low_mm, high_mm, *(t.from_mm for t in things), *(t.to_mm for t in things)}
     cuts = sorted(b for b in borders if low_mm <= b <= high_mm)
-    for a_mm, b_mm in zip(cuts, cuts[1:], strict=False):
+    for a_mm, b_mm in itertools.pairwise(cuts):
         taken = sum(t.area_l_per_mm for t in things if t.from_mm <= a_mm < t.to_mm)
         needed = taken * (1 + _HAIR_SHARE)
         ends = solid.litres_per_mm(a_mm), solid.litres_per_mm(b_mm)

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from pycore.sump.curve import RisingCurve
 from pycore.sump.obstacles import Obstacle, Obstructed
-from pycore.sump.solids import Edge, SlopedFloor, Solid, Straight
+from pycore.sump.solids import Edge, Solid, Straight
 from pycore.sump.sump import Sump
 
 

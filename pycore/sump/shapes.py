@@ -58,7 +58,7 @@ def proportional(
     >>> round(proportional(400, 200, 0.1).volume_from_depth(342, "dip"), 9)
     171.0
     """
-    solid = Straight(full_volume_l / full_depth_mm, 1.0)
+    solid = Straight(full_volume_l / full_depth_mm)
     return _with_marks(solid, full_depth_mm, u_share, rim_depth_mm)
 
 
@@ -120,10 +120,10 @@ def stepped(
     """
     before_mm = 0.0
     for i, (floor_mm, _, _) in enumerate(boxes):
-        limit = {"minimum": before_mm, "maximum": 0.0, "unit": "mm"}
-        if i > 0:
-            del limit["maximum"]
-        if floor_mm < before_mm or floor_mm > limit.get("maximum", floor_mm):
+        if floor_mm < before_mm or (i == 0 and floor_mm > 0):
+            limit: dict[str, object] = {"minimum": before_mm, "unit": "mm"}
+            if i == 0:
+                limit["maximum"] = 0.0
             raise Fault("order", f"steps[{i}].floor", floor_mm, limit)
         before_mm = floor_mm
     return _with_marks(Steps(tuple(boxes)), full_depth_mm, u_share, rim_depth_mm, obstacles)

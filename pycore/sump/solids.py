@@ -37,10 +37,10 @@ class Solid(Protocol):
 
 @dataclass(frozen=True)
 class Straight:
-    """Upright walls on a level floor: V = surface × height. width_mm is what the drawing shows."""
+    """Upright walls on a level floor: V = surface × height. width_mm is for the drawing alone."""
 
     surface_l_per_mm: float
-    width_mm: float
+    width_mm: float | None = None
 
     def volume_l(self, height_mm: float) -> float:
         """Litres up to a height."""
@@ -51,8 +51,9 @@ class Straight:
         return self.surface_l_per_mm
 
     def edges(self, top_mm: float) -> list[Edge]:
-        """A rectangle."""
-        return [(0.0, 0.0, self.width_mm), (top_mm, 0.0, self.width_mm)]
+        """A rectangle, as wide as high where its width is not known."""
+        right_mm = top_mm if self.width_mm is None else self.width_mm
+        return [(0.0, 0.0, right_mm), (top_mm, 0.0, right_mm)]
 
 
 @dataclass(frozen=True)

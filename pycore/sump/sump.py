@@ -8,21 +8,11 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from dataclasses import dataclass
-from typing import Protocol
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured, result, variable
-from pycore.sump.curve import depth_at
-
-
-class DepthCurve(Protocol):
-    """Litres and free surface at a height above the deepest floor."""
-
-    def volume_l(self, height_mm: float) -> float:
-        """Litres up to a height in mm."""
-
-    def litres_per_mm(self, height_mm: float) -> float:
-        """Slope of the litres, L/mm."""
+from pycore.sump.curve import RisingCurve, depth_at
+from pycore.sump.solids import Solid
 
 
 @dataclass(frozen=True)
@@ -53,7 +43,7 @@ class Sump:
     known_to takes its place where each pair of a table has its own.
     """
 
-    curve: DepthCurve
+    curve: RisingCurve | Solid
     full_depth_mm: float
     rim_depth_mm: float
     volume_u_share: float
@@ -81,7 +71,7 @@ class Sump:
         Error: ``out_of_range`` at ``path`` with the limits in mm. Where the stick's foot stands
         above the deepest floor, a depth of 0 is refused too: it says nothing about what is below.
         """
-        inside = 0 < depth_mm if self.zero_mm > 0 else 0 <= depth_mm
+        inside = depth_mm > 0 if self.zero_mm > 0 else depth_mm >= 0
         if not (inside and depth_mm <= self.rim_depth_mm):
             low = "above" if self.zero_mm > 0 else "minimum"
             limit = {low: 0.0, "maximum": self.rim_depth_mm, "unit": "mm"}
