@@ -10,6 +10,8 @@ from pycore.desk.messages import CalibrateSumpBody, PointTyped, SumpTyped, Typed
 from pycore.desk.pourtest import PourTest, read_test
 from pycore.desk.reader import Reader
 from pycore.desk.results import CalibratedRow, CalibratedStep, CalibrateSumpResult, Doubt
+from pycore.desk.tank import within_volume
+from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, on_rule, shown, shown_with_u, tidy
 from pycore.quantity.units import from_base
@@ -35,8 +37,8 @@ _ODD_U = 3.0
 _ODD_TIMES = 1.6
 # Relative standard uncertainty from which a row counts as poorly known: that of a plate.
 _POOR_SHARE = VOLUME_U_SHARE["plate"]
-# Decimals of a stored table: a thousandth of a litre and of a millimetre, finer than any dip.
-_STORED_DECIMALS = 3
+# Decimals of a stored table: finer than any dip, and not three, which could part thousands.
+_STORED_DECIMALS = 4
 
 
 def _odd_steps(test: PourTest, calibration: Calibration) -> list[Doubt]:
@@ -158,7 +160,7 @@ def calibrate_sump(body: CalibrateSumpBody) -> CalibrateSumpResult:
     vessel_u_share = VESSEL_U_SHARE[body.vessel_known_by or "marks"]
     calibration = calibrated(trial, test.rim_mm, POUR_U_SHARE, vessel_u_share)
     full_mm = test.full.value
-    sump = table(calibration.depths_mm, calibration.volumes_l, full_mm, 0.0, None, calibration.us_l)
+    sump = _table(calibration, full_mm)
     full, rest, gaps = _measured(sump, full_mm), _rest(test, sump), _gaps_mm(test)
     maker_l = reader.optional(body.maker_volume, "full_volume_l", "body.maker_volume")
     notes = {
@@ -190,6 +192,15 @@ def calibrate_sump(body: CalibrateSumpBody) -> CalibrateSumpResult:
         rest_l=rest,
         maker_difference_l=None if maker_l is None else maker_l - full.value,
     )
+
+
+def _table(calibration: Calibration, full_mm: float) -> Sump:
+    """The curve between the rows, refused where no sump holds so little or so much."""
+    depths, volumes, us = calibration.depths_mm, calibration.volumes_l, calibration.us_l
+    try:
+        return within_volume(table(depths, volumes, full_mm, 0.0, None, us))
+    except Fault as fault:
+        raise Fault(fault.code, "body.full_depth", fault.got, fault.limit) from None
 
 
 def _maker_said(maker_l: float, full: Measured, units: Units) -> dict[str, Shown]:
