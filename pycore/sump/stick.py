@@ -87,11 +87,6 @@ class Sides:
     depth: Measured
     difference_mm: float
 
-    @property
-    def is_blocked(self) -> bool:
-        """Whether the sides differ by more than a clear screen lets them, at rest."""
-        return abs(self.difference_mm) > SIDES_MOST_MM
-
 
 def both_sides(dirty: Measured, clean: Measured) -> Sides:
     """One level from two dips in mm: their mean, uncertain by the dips and by what they differ.
