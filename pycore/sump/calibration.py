@@ -12,7 +12,7 @@ whole curve and is not averaged away.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from pycore.sump.linear import Matrix, cholesky, forward, solved
@@ -115,7 +115,9 @@ class _Model:
         self.lowest_mm = min(dip for dip in dips if dip > 0)
         self.is_from_empty = min(dips) == 0
 
-    def fit(self, surfaces: Sequence[float], thin: set[int], change_share: float) -> _Fit:
+    def fit(
+        self, surfaces: Sequence[float], thin: Mapping[int, float], change_share: float
+    ) -> _Fit:
         """The most likely surfaces and dip errors, slopes taken from ``surfaces``."""
         normal = _Normal(LAYERS + len(self.trial.dips_mm))
         self._tie_layers(normal, thin, change_share)
@@ -134,7 +136,7 @@ class _Model:
         size = math.fsum(math.log(row[-1]) for row in lower)
         return _Fit(found, lower, normal.evidence + fitted - size)
 
-    def _tie_layers(self, normal: _Normal, thin: set[int], change_share: float) -> None:
+    def _tie_layers(self, normal: _Normal, thin: Mapping[int, float], change_share: float) -> None:
         step = self.mean_l_per_mm / math.sqrt(LAYERS)
         floor_share = FLOOR_TIMES * change_share if self.is_from_empty else REST_CHANGE_SHARE
         for i in range(LAYERS - 1):
@@ -142,8 +144,8 @@ class _Model:
             share = floor_share if is_floor else change_share
             normal.add([(i, -1.0), (i + 1, 1.0)], 0.0, share * step)
         least = LEAST_SURFACE_SHARE * self.mean_l_per_mm
-        for i in thin:
-            normal.add([(i, 1.0)], least, least / 2)
+        for i, u_l_per_mm in thin.items():
+            normal.add([(i, 1.0)], least, u_l_per_mm)
         if not self.is_from_empty:
             row = self._layers_between(0.0, self.lowest_mm)
             row.append((row[-1][0], -REST_SHARE * self.lowest_mm))
@@ -167,17 +169,21 @@ class _Model:
         return surfaces[i] + (place - i) * (surfaces[i + 1] - surfaces[i])
 
     def settled(self, change_share: float) -> _Fit:
-        """The fit once slopes and thin layers no longer change."""
-        surfaces, thin = [self.mean_l_per_mm] * LAYERS, set[int]()
-        least = 0.5 * LEAST_SURFACE_SHARE * self.mean_l_per_mm
-        for again in range(LAYERS + _PASSES):
+        """The fit once slopes no longer change and no layer is less than nothing."""
+        surfaces = [self.mean_l_per_mm] * LAYERS
+        least = LEAST_SURFACE_SHARE * self.mean_l_per_mm
+        thin: dict[int, float] = {}
+        passes = 0
+        while True:
             fit = self.fit(surfaces, thin, change_share)
             surfaces = fit.surfaces
-            more = {i for i, surface in enumerate(surfaces) if surface < least} - thin
-            thin |= more
-            if not more and again >= _PASSES - 1:
-                break
-        return fit
+            passes += 1
+            narrow = [i for i, surface in enumerate(surfaces) if surface < least / 2]
+            if not narrow and passes >= _PASSES:
+                return fit
+            # Pulled harder each time, so that pours that contradict each other end too: then it is
+            # their dips that come out wrong, which is what there is to ask about.
+            thin |= {i: thin.get(i, least) / 2 for i in narrow}
 
 
 def calibrated(

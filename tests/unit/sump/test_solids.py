@@ -41,7 +41,9 @@ def test_lying_cylinder(share: float) -> None:
     # fluids 1.3.1, geometry.TANK; near the floor its own digits are lost, hence the absolute part.
     tank: Any = TANK(D=0.6, L=1.0, horizontal=True)
     theirs = float(tank.V_from_h(0.6 * share)) * 1000
-    assert LyingCylinder(600, 1000).volume_l(600 * share) == pytest.approx(theirs, rel=1e-9, abs=1e-9)
+    assert LyingCylinder(600, 1000).volume_l(600 * share) == pytest.approx(
+        theirs, rel=1e-9, abs=1e-9
+    )
 
 
 def test_lying_cylinder_keeps_its_digits_near_the_floor() -> None:
