@@ -164,7 +164,9 @@ def test_circuit_and_rest() -> None:
         ({"stick": "m", "plate": "L"}, (1, "cm"), (7.2, "L")),
     ],
 )
-def test_what_one_is_worth(units: dict[str, str], one: tuple[Any, ...], holds: tuple[Any, ...]) -> None:
+def test_what_one_is_worth(
+    units: dict[str, str], one: tuple[Any, ...], holds: tuple[Any, ...]
+) -> None:
     # By hand: 0.72 L/mm, 25.4 of them in an inch, 3.785411784 L in a US gallon.
     body = {"sump": BOX, "dip": {"depth": mm("250")}, "units": {"pail": "L", "jug": "mL", **units}}
     said = ask("assess_sump", body)["level"]["shown"]

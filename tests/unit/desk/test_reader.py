@@ -24,7 +24,8 @@ def test_sign_that_may_part_thousands_is_asked_about(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("text", "unit"), [("1,2", "mm"), ("0,250", "mm"), ("1,2000", "mm"), ("1.200", "m"), ("1200", "mm")]
+    ("text", "unit"),
+    [("1,2", "mm"), ("0,250", "mm"), ("1,2000", "mm"), ("1.200", "m"), ("1200", "mm")],
 )
 def test_other_numbers_are_not(text: str, unit: str) -> None:
     got = ask("read_quantity", {"text": text, "unit": unit, "quantity": "depth_mm"})
