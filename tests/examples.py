@@ -11,6 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from pycore.desk import handle
+from tests import sump_examples
 
 EXAMPLES = Path(__file__).resolve().parent.parent / "shared" / "examples"
 
@@ -151,6 +152,17 @@ def _answered() -> dict[str, Any]:
                 "reading": {"shows": _t("5,2", "Brix"), "how": "digital"},
             },
         ),
+        "read_quantity_thousands": _ask(
+            "read_quantity", {"text": "1,200", "quantity": "length_mm", "unit": "mm"}
+        ),
+        **{
+            f"assess_sump_{name}": _ask("assess_sump", body)
+            for name, body in sump_examples.ASSESSED.items()
+        },
+        **{name: _ask("calibrate_sump", body) for name, body in sump_examples.CALIBRATED.items()},
+        "plan_check_hidden": _ask(
+            "plan_check", _check(_with(lathe, "sump.hidden", sump_examples.HIDDEN))
+        ),
         "plan_recipe": _ask("plan_recipe", PLAN),
         "plan_recipe_55_us_gal": _ask("plan_recipe", PLAN_55_US_GAL),
         "plan_recipe_lean_and_full": _ask("plan_recipe", LEAN_AND_FULL),
@@ -202,6 +214,13 @@ def _refused_numbers() -> dict[str, Any]:
         "error_wrong_dimension": _depth("70 L"),
         "error_order": _ask("read_machine", {"machine": _with(lathe, "target.low", _t("10", "%"))}),
         "error_not_rising": _ask("assess_sump", {"sump": flat}),
+        "error_not_for_kind": _ask(
+            "read_machine", {"machine": _with(lathe, "sump.rise", _t("60", "mm"))}
+        ),
+        "error_obstacle_too_large": _ask("assess_sump", {"sump": sump_examples.CROWDED}),
+        "error_screen_blocked": _ask(
+            "plan_check", _with(_check(lathe), "dip.clean_side", _t("300", "mm"))
+        ),
         "error_mark_above_bucket": _ask(
             "read_machine", {"machine": _with(lathe, "bucket.water_mark", _t("12", "L"))}
         ),

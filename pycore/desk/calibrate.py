@@ -85,8 +85,8 @@ def _gaps_mm(test: PourTest) -> list[tuple[float, float]]:
 def _stored(calibration: Calibration, body: CalibrateSumpBody) -> SumpTyped:
     """The table as a machine's own sump, in millimetres and litres."""
 
-    def typed(number: float, unit: str) -> Typed:
-        return Typed(f"{number:.{_STORED_DECIMALS}f}", unit)
+    def typed(value: float, unit: str) -> Typed:
+        return Typed(f"{value:.{_STORED_DECIMALS}f}", unit)
 
     points = [
         PointTyped(typed(depth_mm, "mm"), typed(volume_l, "L"), typed(u_l, "L"))

@@ -14,8 +14,7 @@ Matrix = list[list[float]]
 
 
 def _dot(a: Sequence[float], b: Sequence[float]) -> float:
-    total: float = sum(map(mul, a, b))
-    return total
+    return float(sum(map(mul, a, b)))
 
 
 def cholesky(matrix: Matrix) -> Matrix:

@@ -1,8 +1,8 @@
 """Pour tests of simulated sumps beside their true litres: ``python3 -m tests.properties.pours``.
 
-A sump with a sloped floor and a pump body is filled bucket by bucket. Each bucket is off by its
-own chance, the vessel by one error in all of them, each dip by its own. Whether the 95 % interval of
-the table holds the true litres is counted at twelve depths of each sump.
+A sump with a sloped floor and a pump body is filled bucket by bucket. Each bucket is off by its own
+chance, the vessel by one error in all of them, each dip by its own. Whether the 95 % interval
+of the table holds the true litres is counted at twelve depths of each sump.
 """
 
 import random
