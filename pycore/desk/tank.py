@@ -11,7 +11,7 @@ from pycore.desk.results import Doubt
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import tidy
+from pycore.quantity.rounding import Shown, tidy
 from pycore.sump.shapes import RIM_OVER_FULL
 from pycore.sump.stick import Stick
 from pycore.sump.sump import Sump
@@ -85,6 +85,7 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
     _refuse_other_kinds(typed, path)
     sump = _read_sump(reader, typed, path)
     stick = read_stick(reader, typed.dip_from, typed.reference_height, typed.zero_offset, path)
+    _doubt_wait(reader, typed.wait_min, f"{path}.wait_min")
     rest_l = reader.optional(typed.rest, "rest_l", f"{path}.rest")
     if rest_l is not None and rest_l >= sump.full_volume_l:
         raise Fault("order", f"{path}.rest", rest_l, {"below": sump.full_volume_l, "unit": "L"})
@@ -96,6 +97,14 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
         _hidden(reader, typed, path),
         rest_l,
     )
+
+
+def _doubt_wait(reader: Reader, minutes: int | None, path: str) -> None:
+    """Asks once about a waiting time that few machines need; it is a count, so it has no unit."""
+    high = KNOWN["wait_min"].usual_high
+    if minutes is not None and high is not None and minutes > high:
+        got = Shown(float(minutes), 0, "1")
+        reader.doubts.append(Doubt(path, "unusual", got, 0.0, high))
 
 
 def _refuse_other_kinds(typed: SumpTyped, path: str) -> None:

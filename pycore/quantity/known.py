@@ -126,26 +126,36 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "height_mm": Known(
             unit="mm", typed=True, maximum=6000, above=0, usual_low=100, usual_high=3000
         ),
-        "from_depth_mm": Known(unit="mm", typed=True, minimum=0, maximum=6000),
+        "from_depth_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=6000, usual_low=0, usual_high=3000
+        ),
         "to_depth_mm": Known(unit="mm", typed=True, maximum=20000, above=0),
         "thing_mm": Known(
             unit="mm", typed=True, maximum=20000, above=0, usual_low=20, usual_high=3000
         ),
-        "displaced_l": Known(unit="L", typed=True, maximum=200000, above=0),
+        "displaced_l": Known(
+            unit="L", typed=True, maximum=200000, above=0, usual_low=0.1, usual_high=2000
+        ),
         "hidden_l": Known(
             unit="L", typed=True, minimum=0, maximum=200000, usual_low=0, usual_high=5000
         ),
         "hidden_u_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
-        "rest_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
+        "rest_l": Known(
+            unit="L", typed=True, minimum=0, maximum=200000, usual_low=0, usual_high=1000
+        ),
         "reference_height_mm": Known(
             unit="mm", typed=True, maximum=10000, above=0, usual_low=100, usual_high=4000
         ),
         "zero_offset_mm": Known(
             unit="mm", typed=True, minimum=-1000, maximum=1000, usual_low=-50, usual_high=50
         ),
-        "outage_mm": Known(unit="mm", typed=True, minimum=0, maximum=10000),
+        "outage_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=10000, usual_low=0, usual_high=3000
+        ),
         "gauge": Known(unit="1", typed=True, minimum=0, maximum=1),
-        "wait_min": Known(unit="min", typed=False, minimum=0, maximum=240),
+        "wait_min": Known(
+            unit="min", typed=False, minimum=0, maximum=240, usual_low=0, usual_high=60
+        ),
         "poured_l": Known(
             unit="L", typed=True, maximum=10000, above=0, usual_low=1, usual_high=250
         ),

@@ -90,9 +90,10 @@ def test_litres_that_follow_from_measures_are_asked_about() -> None:
         ("rim_depth", mm("4000")),
         ("length", mm("90")),
         ("zero_offset", mm("60")),
+        ("wait_min", 61),
     ],
 )
-def test_unusual_is_asked_once(path: str, text: dict[str, Any]) -> None:
+def test_unusual_is_asked_once(path: str, text: Any) -> None:
     doubts = ask("assess_sump", {"sump": {**BOX, path: text}})["doubts"]
     assert f"body.sump.{path}" in [doubt["path"] for doubt in doubts]
 
@@ -105,8 +106,10 @@ def test_unusual_is_asked_once(path: str, text: dict[str, Any]) -> None:
         ("length", mm("50001")),
         ("zero_offset", mm("1001")),
         ("rest", litres("-1")),
+        ("wait_min", 241),
+        ("wait_min", -1),
     ],
 )
-def test_impossible_is_refused(path: str, text: dict[str, Any]) -> None:
+def test_impossible_is_refused(path: str, text: Any) -> None:
     error = refusal("assess_sump", {"sump": {**BOX, path: text}})
     assert (error["code"], error["path"]) == ("out_of_range", f"body.sump.{path}")
