@@ -218,6 +218,7 @@ def _refused_numbers() -> dict[str, Any]:
             "read_machine", {"machine": _with(lathe, "sump.rise", _t("60", "mm"))}
         ),
         "error_obstacle_too_large": _ask("assess_sump", {"sump": sump_examples.CROWDED}),
+        "error_pours_contradict": _ask("calibrate_sump", sump_examples.CONTRADICTING),
         "error_screen_blocked": _ask(
             "plan_check", _with(_check(lathe), "dip.clean_side", _t("300", "mm"))
         ),

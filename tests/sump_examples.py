@@ -99,3 +99,9 @@ CALIBRATED: dict[str, Body] = {
 }
 CROWDED: Body = {**BOX, "obstacles": [{**_PUMP, "diameter": _mm("1000")}]}
 HIDDEN: Body = {"volume": _l("30"), "drains_back": False}
+# Twenty litres that raised the level by a thousandth of a millimetre.
+CONTRADICTING: Body = {
+    "full_depth": _mm("400"),
+    "start": "empty",
+    "steps": [{"poured": _l("20"), "depth": _mm("0.0001")}],
+}

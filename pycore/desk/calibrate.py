@@ -149,17 +149,13 @@ def _said(name: str, volume: Measured, units: Units) -> dict[str, Shown]:
 def calibrate_sump(body: CalibrateSumpBody) -> CalibrateSumpResult:
     """The depth table of a sump from pours of a known vessel.
 
-    Errors: those of ``read_test``; ``out_of_range`` at ``body.full_depth`` for a table that holds
-    less or more than any sump.
+    Errors: those of ``read_test``; ``pours_contradict`` where no curve fits; ``out_of_range`` at
+    ``body.full_depth`` for a table that holds less or more than any sump.
     """
     reader, units = Reader(), body.units
     test = read_test(reader, body)
-    found = test.found
-    us_mm = tuple(0.0 if read is None else test.dip_u_mm for read in found.dips)
-    trial = Trial(tuple(found.depths_mm), us_mm, tuple(found.pours))
-    vessel_u_share = VESSEL_U_SHARE[body.vessel_known_by or "marks"]
-    calibration = calibrated(trial, test.rim_mm, POUR_U_SHARE, vessel_u_share)
-    full_mm = test.full.value
+    found, full_mm = test.found, test.full.value
+    calibration = _fitted(test, VESSEL_U_SHARE[body.vessel_known_by or "marks"])
     sump = _table(calibration, full_mm)
     full, rest, gaps = _measured(sump, full_mm), _rest(test, sump), _gaps_mm(test)
     maker_l = reader.optional(body.maker_volume, "full_volume_l", "body.maker_volume")
@@ -192,6 +188,36 @@ def calibrate_sump(body: CalibrateSumpBody) -> CalibrateSumpResult:
         rest_l=rest,
         maker_difference_l=None if maker_l is None else maker_l - full.value,
     )
+
+
+def _fitted(test: PourTest, vessel_u_share: float) -> Calibration:
+    """The curve. Error: ``pours_contradict`` at the dip least like the others where there is none.
+
+    There is none where two dips that are as good as equal have many litres between them, or where
+    no depth is known better than to within all the litres there are.
+    """
+    found = test.found
+    us_mm = tuple(0.0 if read is None else test.dip_u_mm for read in found.dips)
+    trial = Trial(tuple(found.depths_mm), us_mm, tuple(found.pours))
+    try:
+        calibration = calibrated(trial, test.rim_mm, POUR_U_SHARE, vessel_u_share)
+    except ValueError:
+        raise _contradiction(test) from None
+    if calibration.us_l[-1] > calibration.volumes_l[-1]:
+        raise _contradiction(test)
+    return calibration
+
+
+def _contradiction(test: PourTest) -> Fault:
+    found = test.found
+    rises = [
+        (found.depths_mm[p.after] - found.depths_mm[p.before]) / p.volume_l for p in found.pours
+    ]
+    usual = sorted(rises)[len(rises) // 2]
+    worst = max(range(len(rises)), key=lambda i: abs(math.log(rises[i] / usual)))
+    read = found.dips[found.pours[worst].after]
+    path = "body.steps" if read is None else read.path
+    return Fault("pours_contradict", path, None if read is None else float(read.number))
 
 
 def _table(calibration: Calibration, full_mm: float) -> Sump:

@@ -127,7 +127,9 @@ def _table(m: _Measures) -> Sump:
     """The measured table. Error: ``missing`` at the u of a row when only others have one."""
     read, place = m.reader, f"{m.path}.points"
     points = m.typed.points or []
-    depths = [read.value(p.depth, "depth_mm", f"{place}[{i}].depth") for i, p in enumerate(points)]
+    depths = [
+        read.value(p.depth, "point_depth_mm", f"{place}[{i}].depth") for i, p in enumerate(points)
+    ]
     volumes = [
         read.value(p.volume, "volume_l", f"{place}[{i}].volume") for i, p in enumerate(points)
     ]

@@ -33,6 +33,7 @@ _SENTENCES = {
     "not_rising": "depth and litres must both rise from row to row",
     "not_for_kind": "this field belongs to another kind of sump",
     "obstacle_too_large": "what stands in the liquid leaves no free surface",
+    "pours_contradict": "what was poured and dipped here does not fit the rest",
     "screen_blocked": "the sides of the tank differ at rest; look whether the screen is blocked",
     "mark_above_bucket": "the marks are wider apart than the bucket is filled",
     "no_factor": "without the fluid's factor a reading is not a strength",

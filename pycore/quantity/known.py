@@ -157,7 +157,7 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
             unit="min", typed=False, minimum=0, maximum=240, usual_low=0, usual_high=60
         ),
         "poured_l": Known(
-            unit="L", typed=True, maximum=10000, above=0, usual_low=1, usual_high=250
+            unit="L", typed=True, minimum=0.1, maximum=10000, usual_low=1, usual_high=250
         ),
         "point_u_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
         "least_volume_l": Known(unit="L", typed=False, minimum=0),
@@ -172,5 +172,6 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "width_share": Known(unit="1", typed=False),
         "zero_share": Known(unit="1", typed=False),
         "aspect_share": Known(unit="1", typed=False),
+        "point_depth_mm": Known(unit="mm", typed=True, minimum=0, maximum=6000),
     }
 )

@@ -135,3 +135,8 @@ def test_pours_that_contradict_each_other_end_in_a_question() -> None:
     assert got["doubts"]
     volumes = [row["volume_l"]["value"] for row in got["rows"]]
     assert volumes == sorted(set(volumes))
+
+
+def test_dips_that_are_as_good_as_equal() -> None:
+    error = refusal("calibrate_sump", pour_test("0.000001"))
+    assert (error["code"], error["path"]) == ("pours_contradict", "body.steps[0].depth")

@@ -149,6 +149,7 @@ export type ErrorCode =
   | "not_rising"
   | "not_for_kind"
   | "obstacle_too_large"
+  | "pours_contradict"
   | "screen_blocked"
   | "mark_above_bucket"
   | "no_factor"
