@@ -10,8 +10,8 @@ from pycore.desk.messages import CalibrateSumpBody, PointTyped, SumpTyped, Typed
 from pycore.desk.pourtest import PourTest, read_test
 from pycore.desk.reader import Reader
 from pycore.desk.results import CalibratedRow, CalibratedStep, CalibrateSumpResult, Doubt
-from pycore.desk.tank import within_volume
 from pycore.quantity.fault import Fault
+from pycore.quantity.known import KNOWN
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, on_rule, shown, shown_with_u, tidy
 from pycore.quantity.units import from_base
@@ -221,12 +221,16 @@ def _contradiction(test: PourTest) -> Fault:
 
 
 def _table(calibration: Calibration, full_mm: float) -> Sump:
-    """The curve between the rows, refused where no sump holds so little or so much."""
+    """The curve between the rows, refused where no sump holds so little or a row so much."""
     depths, volumes, us = calibration.depths_mm, calibration.volumes_l, calibration.us_l
-    try:
-        return within_volume(table(depths, volumes, full_mm, 0.0, None, us))
-    except Fault as fault:
-        raise Fault(fault.code, "body.full_depth", fault.got, fault.limit) from None
+    sump = table(depths, volumes, full_mm, 0.0, None, us)
+    known = KNOWN["full_volume_l"]
+    least_l, most_l = known.minimum or 0.0, known.maximum or 0.0
+    held_l = volumes[-1] if volumes[-1] > most_l else sump.full_volume_l
+    if not least_l <= held_l <= most_l:
+        limit = {"minimum": least_l, "maximum": most_l, "unit": "L"}
+        raise Fault("out_of_range", "body.full_depth", held_l, limit)
+    return sump
 
 
 def _maker_said(maker_l: float, full: Measured, units: Units) -> dict[str, Shown]:

@@ -129,7 +129,7 @@ def _read_sump(reader: Reader, typed: SumpTyped, path: str) -> Sump:
     full = reader.read(typed.full_depth, "full_depth_mm", f"{path}.full_depth")
     rim_mm = reader.optional(typed.rim_depth, "rim_depth_mm", f"{path}.rim_depth")
     try:
-        sump = within_volume(shape_of(reader, typed, path, full.value, rim_mm))
+        sump = _within_volume(shape_of(reader, typed, path, full.value, rim_mm))
     except Fault as fault:
         if fault.path.startswith(path):
             raise
@@ -148,11 +148,8 @@ def _doubt_worked_out(reader: Reader, sump: Sump, path: str) -> None:
         reader.doubts.append(Doubt(f"{path}.full_volume", "unusual", got, low, high))
 
 
-def within_volume(sump: Sump) -> Sump:
-    """The sump, refused where its shape would hold more or less than any sump does.
-
-    Error: ``out_of_range`` at ``full_depth`` or ``rim_depth``, in litres.
-    """
+def _within_volume(sump: Sump) -> Sump:
+    """The sump, refused where its shape would hold more or less than any sump does."""
     known = KNOWN["full_volume_l"]
     least_l, most_l = known.minimum or 0.0, known.maximum or 0.0
     limit = {"minimum": least_l, "maximum": most_l, "unit": "L"}
