@@ -37,7 +37,7 @@ _ODD_U = 3.0
 _ODD_TIMES = 1.6
 # Relative standard uncertainty from which a row counts as poorly known: that of a plate.
 _POOR_SHARE = VOLUME_U_SHARE["plate"]
-# Decimals of a stored table: finer than any dip, and not three, which could part thousands.
+# Decimals of a stored table, finer than any dip.
 _STORED_DECIMALS = 4
 
 
@@ -82,14 +82,16 @@ def _gaps_mm(test: PourTest) -> list[tuple[float, float]]:
     return [(a, b) for a, b in itertools.pairwise(known) if b - a > GAP_SHARE * full_mm]
 
 
+def _as_typed(value: float, unit: str) -> Typed:
+    """A number without idle zeros, except that three decimals could part thousands."""
+    text = f"{value:.{_STORED_DECIMALS}f}".rstrip("0").rstrip(".")
+    return Typed(f"{text}0" if text[-4:-3] == "." else text, unit)
+
+
 def _stored(calibration: Calibration, body: CalibrateSumpBody) -> SumpTyped:
     """The table as a machine's own sump, in millimetres and litres."""
-
-    def typed(value: float, unit: str) -> Typed:
-        return Typed(f"{value:.{_STORED_DECIMALS}f}", unit)
-
     points = [
-        PointTyped(typed(depth_mm, "mm"), typed(volume_l, "L"), typed(u_l, "L"))
+        PointTyped(_as_typed(depth_mm, "mm"), _as_typed(volume_l, "L"), _as_typed(u_l, "L"))
         for depth_mm, volume_l, u_l in zip(
             calibration.depths_mm, calibration.volumes_l, calibration.us_l, strict=True
         )

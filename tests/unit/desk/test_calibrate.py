@@ -140,3 +140,10 @@ def test_pours_that_contradict_each_other_end_in_a_question() -> None:
 def test_dips_that_are_as_good_as_equal() -> None:
     error = refusal("calibrate_sump", pour_test("0.000001"))
     assert (error["code"], error["path"]) == ("pours_contradict", "body.steps[0].depth")
+
+
+def test_stored_numbers_are_short_and_never_part_thousands() -> None:
+    points = calibrate(*STRAIGHT)["sump"]["points"]
+    assert [point["depth"]["text"] for point in points[:3]] == ["11", "22", "33"]
+    texts = [part["text"] for point in points for part in point.values()]
+    assert not [text for text in texts if len(text.partition(".")[2]) == 3]
