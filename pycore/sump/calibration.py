@@ -72,7 +72,10 @@ class Calibration:
 
 
 class _Normal:
-    """The normal equations of the least squares."""
+    """The normal equations of the least squares, unknowns in reverse.
+
+    So the dips, which have few neighbours, come before the layers, and most of the triangle is 0.
+    """
 
     def __init__(self, size: int) -> None:
         self.matrix: Matrix = [[0.0] * size for _ in range(size)]
@@ -81,17 +84,20 @@ class _Normal:
 
     def add(self, row: Sequence[tuple[int, float]], value: float, u: float) -> None:
         """One equation Σ factor·unknown = value with its standard uncertainty."""
-        weight = 1 / (u * u)
+        weight, end = 1 / (u * u), len(self.right) - 1
         self.evidence -= math.log(u) + weight * value * value / 2
         for i, a in row:
-            self.right[i] += weight * a * value
+            self.right[end - i] += weight * a * value
             for j, b in row:
-                self.matrix[i][j] += weight * a * b
+                self.matrix[end - i][end - j] += weight * a * b
 
 
 @dataclass(frozen=True)
 class _Fit:
-    """Solution of one pass: unknowns, the matrix's lower triangle, logarithm of the evidence."""
+    """Solution of one pass: layers and dips, the triangle of the reversed matrix, and the evidence.
+
+    The evidence is the logarithm of how likely these pours are, but for a constant.
+    """
 
     found: list[float]
     lower: Matrix
@@ -121,10 +127,13 @@ class _Model:
         """The most likely surfaces and dip errors, slopes taken from ``surfaces``."""
         normal = _Normal(LAYERS + len(self.trial.dips_mm))
         self._tie_layers(normal, thin, change_share)
-        slopes = [self._surface(surfaces, dip_mm) for dip_mm in self.trial.dips_mm]
-        for k, u_mm in enumerate(self.trial.dip_us_mm):
-            # What is exactly known needs a weight that a float can hold.
-            normal.add([(LAYERS + k, 1.0)], 0.0, u_mm or self.layer_mm * 1e-6)
+        slopes = []
+        for k, (dip_mm, u_mm) in enumerate(
+            zip(self.trial.dips_mm, self.trial.dip_us_mm, strict=True)
+        ):
+            # The error of an exact dip is an unknown that no equation uses.
+            normal.add([(LAYERS + k, 1.0)], 0.0, u_mm or 1.0)
+            slopes.append(self._surface(surfaces, dip_mm) if u_mm > 0 else 0.0)
         for pour in self.trial.pours:
             a, b = pour.before, pour.after
             row = self._layers_between(self.trial.dips_mm[a], self.trial.dips_mm[b])
@@ -134,7 +143,7 @@ class _Model:
         found = solved(lower, normal.right)
         fitted = math.fsum(x * y for x, y in zip(found, normal.right, strict=True)) / 2
         size = math.fsum(math.log(row[-1]) for row in lower)
-        return _Fit(found, lower, normal.evidence + fitted - size)
+        return _Fit(found[::-1], lower, normal.evidence + fitted - size)
 
     def _tie_layers(self, normal: _Normal, thin: Mapping[int, float], change_share: float) -> None:
         step = self.mean_l_per_mm / math.sqrt(LAYERS)
@@ -221,7 +230,7 @@ def _levels(
     volumes, us, volume_l = [], [], 0.0
     for i, surface in enumerate(fit.surfaces):
         volume_l += surface * layer_mm
-        row = [layer_mm] * (i + 1) + [0.0] * (len(fit.lower) - i - 1)
+        row = [0.0] * (len(fit.lower) - i - 1) + [layer_mm] * (i + 1)
         own_u_l = math.hypot(*forward(fit.lower, row))
         volumes.append(volume_l)
         us.append(math.hypot(own_u_l, vessel_u_share * volume_l))

@@ -14,28 +14,34 @@ Matrix = list[list[float]]
 
 
 def _dot(a: Sequence[float], b: Sequence[float]) -> float:
-    return float(sum(map(mul, a, b)))
+    # Correctly rounded, so that the phone's Python, whose sum() rounds another way, agrees.
+    return math.fsum(map(mul, a, b))
 
 
 def cholesky(matrix: Matrix) -> Matrix:
     """Rows of the lower triangle L with L·Lᵀ = matrix, each as long as its triangle.
 
-    Error: ``ValueError`` when the matrix is not positive definite.
+    Zeros that a row begins with stay zeros and cost nothing, so unknowns with few neighbours come
+    first. Error: ``ValueError`` when the matrix is not positive definite.
 
     >>> cholesky([[4.0, 2.0], [2.0, 5.0]])
     [[2.0], [1.0, 2.0]]
     """
     lower: Matrix = []
+    begins: list[int] = []
     for i, row in enumerate(matrix):
-        found: list[float] = []
-        for j in range(i):
-            other = lower[j]
-            found.append((row[j] - _dot(found, other[:j])) / other[j])
-        square = row[i] - _dot(found, found)
+        begin = next((j for j in range(i) if row[j] != 0), i)
+        found = [0.0] * begin
+        for j in range(begin, i):
+            other, since = lower[j], max(begin, begins[j])
+            rest = row[j] - _dot(found[since:], other[since:j])
+            found.append(rest / other[j])
+        square = row[i] - _dot(found[begin:], found[begin:])
         if not square > 0:
             raise ValueError("the matrix is not positive definite")
         found.append(math.sqrt(square))
         lower.append(found)
+        begins.append(begin)
     return lower
 
 
@@ -45,9 +51,10 @@ def forward(lower: Matrix, right: Sequence[float]) -> list[float]:
     >>> forward([[2.0], [1.0, 2.0]], [2.0, 5.0])
     [1.0, 2.0]
     """
-    found: list[float] = []
-    for row, value in zip(lower, right, strict=True):
-        found.append((value - _dot(row[:-1], found)) / row[-1])
+    begin = next((i for i, value in enumerate(right) if value != 0), len(right))
+    found = [0.0] * begin
+    for row, value in zip(lower[begin:], right[begin:], strict=True):
+        found.append((value - _dot(row[begin:-1], found[begin:])) / row[-1])
     return found
 
 
