@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from pycore.desk import handle
-from tests import fluid_examples, hold_examples
+from tests import fluid_examples, hold_examples, sump_examples
 
 EXAMPLES = Path(__file__).resolve().parent.parent / "shared" / "examples"
 
@@ -200,6 +200,7 @@ def _answered() -> dict[str, Any]:
             },
         ),
         **hold_examples.answered(_ask, lathe),
+        **sump_examples.answered(_ask, _check(lathe)),
     }
 
 
@@ -250,6 +251,7 @@ def _refused_numbers() -> dict[str, Any]:
         "error_no_factor": _ask("plan_check", _check(no_factor)),
         "error_neat_oil": _ask("read_machine", {"machine": _with(lathe, "fluid.type", "neat_oil")}),
         **hold_examples.refused(_ask, WHEEL_LATHE),
+        **sump_examples.refused(_ask, _check(WHEEL_LATHE)),
     }
 
 

@@ -2,64 +2,16 @@
 
 from __future__ import annotations
 
-from pycore.desk.messages import DipTyped, Units
-from pycore.desk.reader import Reader, placed
+from pycore.desk.dip import Dipped
+from pycore.desk.reader import Reader
 from pycore.desk.records import FluidTyped, ReadingTyped
 from pycore.desk.results import AssessSumpResult, Level, Section, Strength
-from pycore.quantity.fault import Fault
-from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import on_rule, shown, shown_with_u
-from pycore.quantity.typed import Reading
-from pycore.quantity.units import UNITS, from_base
-from pycore.sump.shapes import DIP_U_MM, Sump
+from pycore.quantity.units import UNITS
+from pycore.sump.outline import drawing_of
+from pycore.sump.sump import Sump
 
 # One dot of the section drawing stands for this much of the full sump.
 DOT_PCT = 0.5
-
-
-def _dip_read(reader: Reader, sump: Sump, dip: DipTyped, path: str) -> Reading:
-    """The dip as typed, refused outside this sump's own limits, in the unit that was typed."""
-    try:
-        read = reader.read(dip.depth, "depth_mm", path)
-    except Fault as fault:
-        if fault.code != "out_of_range":
-            raise
-        unit = UNITS[str(fault.limit["unit"])]
-        limit = {"minimum": 0.0, "maximum": from_base(sump.rim_depth_mm, unit), "unit": unit.name}
-        raise Fault(fault.code, path, fault.got, limit) from None
-    try:
-        sump.volume_from_depth(read.value, path)
-    except Fault as fault:
-        raise placed(fault, path, read.unit.name) from None
-    return read
-
-
-def level_from(reader: Reader, sump: Sump, dip: DipTyped, units: Units, path: str) -> Level:
-    """What the dip says. Error: ``out_of_range`` above the rim, limits in the typed unit."""
-    read = _dip_read(reader, sump, dip, f"{path}.depth")
-    u_mm = DIP_U_MM[dip.how or "hard_floor"]
-    if dip.u is not None:
-        u_mm = reader.value(dip.u, "depth_u_mm", f"{path}.u")
-    depth = Measured(read.value, u_mm)
-    volume = sump.volume_measured(depth, f"{path}.depth")
-    full_l = sump.full_volume_l
-    room_l = full_l - volume.value
-    about = shown_with_u(volume.value, volume.u, units.plate)
-    return Level(
-        depth_mm=depth,
-        volume_l=volume,
-        full_volume_l=full_l,
-        room_l=room_l,
-        litres_per_mm=sump.litres_per_mm(depth.value),
-        shown={
-            "depth": read.shown,
-            "volume": about,
-            "volume_u": shown(volume.u, units.plate, about.decimals),
-            "room": shown(room_l, units.plate, about.decimals),
-            "full_volume": shown(full_l, units.plate, about.decimals),
-            "full_depth": on_rule(sump.full_depth_mm, units.stick),
-        },
-    )
 
 
 def section_of(sump: Sump, depth_mm: float, volume_l: float, strength_pct: float | None) -> Section:
@@ -67,8 +19,10 @@ def section_of(sump: Sump, depth_mm: float, volume_l: float, strength_pct: float
     dots = None
     if strength_pct is not None:
         dots = round(volume_l * strength_pct / (DOT_PCT * sump.full_volume_l))
-    rim_mm = sump.rim_depth_mm
-    return Section(depth_mm / rim_mm, sump.full_depth_mm / rim_mm, dots)
+    height_mm = sump.rim_depth_mm + sump.zero_mm
+    level = (depth_mm + sump.zero_mm) / height_mm
+    full_mark = (sump.full_depth_mm + sump.zero_mm) / height_mm
+    return Section(level, full_mark, dots, drawing_of(sump))
 
 
 def notes_on(level: Level | None, strength: Strength | None, blurry: bool) -> list[str]:
@@ -89,20 +43,20 @@ def is_blurry(reading: ReadingTyped | None, fluid: FluidTyped | None) -> bool:
 
 def assessed(
     sump: Sump,
-    level: Level | None,
+    dipped: Dipped | None,
     strength: Strength | None,
     blurry: bool,
     reader: Reader,
     notes: list[str],
 ) -> AssessSumpResult:
     """The result message of an assessment; notes come after those of level and strength."""
-    section = None
-    if level is not None:
+    section, level = None, None if dipped is None else dipped.level
+    said = notes_on(level, strength, blurry)
+    if dipped is not None and level is not None:
+        said += dipped.notes
         pct = strength.strength_pct.value if strength and strength.strength_pct else None
         section = section_of(sump, level.depth_mm.value, level.volume_l.value, pct)
-    return AssessSumpResult(
-        [*notes_on(level, strength, blurry), *notes], level, strength, section, reader.doubts
-    )
+    return AssessSumpResult([*said, *notes], level, strength, section, reader.doubts)
 
 
 def is_customary(unit: str) -> bool:

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from pycore.desk.assess import assessed, is_blurry, level_from
+from pycore.desk.assess import assessed, is_blurry
+from pycore.desk.circuit import Circuit, read_circuit
+from pycore.desk.dip import level_from
 from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
 from pycore.desk.reader import Reader, placed
@@ -21,11 +23,12 @@ from pycore.desk.second import read_second
 from pycore.desk.shop import read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.quantity.fault import Fault
+from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown
 from pycore.reading.second import disturbances
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import PlanRequest, Stock, SumpState, Target
-from pycore.sump.shapes import Sump
+from pycore.recipe.request import PlanRequest, Stock, Target, whole_circuit
+from pycore.sump.sump import Sump
 
 
 def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
@@ -63,7 +66,8 @@ def _request(
     reader: Reader,
     body: PlanCheckBody,
     machine: Machine,
-    state: SumpState,
+    circuit: Circuit,
+    strength_pct: Measured,
     target: Target,
     mark: Mark,
 ) -> PlanRequest:
@@ -78,14 +82,16 @@ def _request(
         path = "body.machine.fluid.density"
         density_kg_l = reader.value(body.machine.fluid.density, "density_kg_l", path)
     shop = read_shop(reader, body.machine, machine, "body.machine")
+    sump, hidden = circuit.at(strength_pct)
     return PlanRequest(
-        sump=state,
+        sump=sump,
         fill_to_l=mark.volume_l,
         target=target,
         mixing=machine.mixing,
         bucket=machine.bucket,
         draw_off=shop.draw_off,
         never_above_l=shop.never_above_l,
+        hidden=hidden,
         pail=shop.pail,
         effort=shop.effort,
         unit=shop.unit,
@@ -110,22 +116,25 @@ def _planned(
     typed: MachineTyped,
     machine: Machine,
     assessment: AssessSumpResult,
-    depth_mm: float,
+    circuit: Circuit,
 ) -> PlanCheckResult:
-    """The answer for one strength of a sump that stands at this depth."""
+    """The answer for one strength of a sump that was dipped."""
     try:
         plan = plan_recipe(request)
     except Fault as fault:
         place = fault.path.removesuffix("_l")
         raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
+    depth_mm, hidden_l = circuit.dipped.level.depth_mm.value, circuit.dipped.hidden_l
+    # The balance that is shown is that of the whole circuit, as the plan is.
+    whole = whole_circuit(request)
     return PlanCheckResult(
         assessment=assessment,
         request=request,
         plan=plan,
-        shown=plan_shown(plan, request, typed),
-        after=section_after(machine.sump, plan, depth_mm),
+        shown=plan_shown(plan, whole, typed),
+        after=section_after(machine.sump, plan, depth_mm, hidden_l),
         ways=[
-            way_shown(way, request, typed, section_after(machine.sump, way, depth_mm))
+            way_shown(way, whole, typed, section_after(machine.sump, way, depth_mm, hidden_l))
             for way in plan.alternatives
         ],
         doubts=assessment.doubts or [],
@@ -142,13 +151,13 @@ def _with_both(
     second: SecondStrength,
     typed: MachineTyped,
     machine: Machine,
-    depth_mm: float,
+    circuit: Circuit,
 ) -> PlanCheckResult:
     """Recipes for both strengths, the smaller dose as the main one; nothing is averaged."""
     first_pct, second_pct = first.request.sump.strength_pct, second.strength_pct
-    sump = replace(first.request.sump, strength_pct=second_pct)
-    request = replace(first.request, sump=sump)
-    answers = [first, _planned(request, typed, machine, first.assessment, depth_mm)]
+    sump, hidden = circuit.at(second_pct)
+    request = replace(first.request, sump=sump, hidden=hidden)
+    answers = [first, _planned(request, typed, machine, first.assessment, circuit)]
     low, high = sorted(answers, key=lambda answer: answer.request.sump.strength_pct.value)
     main, other = (low, high) if _dose(low) < _dose(high) else (high, low)
     ends = {"low": low.request.sump.strength_pct, "high": high.request.sump.strength_pct}
@@ -168,7 +177,9 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
 
     Errors: every fault of reading the machine, the dip and the reading, at the path of the
     field; ``no_factor`` when the strength cannot be known; ``order`` for an aim outside the band
-    or a fill above the full mark.
+    or a fill above the full mark; ``screen_blocked`` when the sides of a divided tank differ at
+    rest: adding coolant would be wrong; ``not_for_kind`` for a strength of hidden coolant where
+    none is hidden.
     """
     reader = Reader()
     typed = body.machine
@@ -176,7 +187,12 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     target = _aim(reader, body, machine.target)
     # Before what is measured, so that the page of the mark hears of it also without a dip.
     mark = mark_to_fill(reader, body.fill_to_depth, machine.sump)
-    level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
+    dipped = level_from(
+        reader, machine.tank, body.dip, typed.units, "body.dip", "body.machine.sump"
+    )
+    if dipped.blocked is not None:
+        raise dipped.blocked
+    circuit = read_circuit(reader, dipped, body.hidden_strength, "body.hidden_strength")
     strength, notes = strength_from(
         reader, body.reading, machine.glass, machine.factor, target, "body.reading"
     )
@@ -187,13 +203,11 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     if body.second is not None:
         fluid = typed.fluid
         second = read_second(reader, body.second, fluid, strength.strength_pct, "body.second")
-    state = SumpState(level.volume_l, strength.strength_pct)
-    request = _request(reader, body, machine, state, target, mark)
+    request = _request(reader, body, machine, circuit, strength.strength_pct, target, mark)
     blurry = is_blurry(body.reading, typed.fluid)
-    assessment = assessed(machine.sump, level, strength, blurry, reader, notes)
-    depth_mm = level.depth_mm.value
-    answer = _planned(request, typed, machine, assessment, depth_mm)
-    answer = replace(answer, shown={**answer.shown, **_mark_shown(mark, level)})
+    assessment = assessed(machine.sump, dipped, strength, blurry, reader, notes)
+    answer = _planned(request, typed, machine, assessment, circuit)
+    answer = replace(answer, shown={**answer.shown, **_mark_shown(mark, dipped.level)})
     if second is None or second.agrees:
         return replace(answer, second=second)
-    return _with_both(answer, second, typed, machine, depth_mm)
+    return _with_both(answer, second, typed, machine, circuit)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.desk.assess import assessed, is_customary, level_from, section_of
+from pycore.desk.assess import assessed, is_customary, section_of
 from pycore.desk.check import Mark, mark_to_fill, plan_check
+from pycore.desk.dip import Dipped, level_from
 from pycore.desk.factor import read_factor
 from pycore.desk.instrument import read_glass
 from pycore.desk.machine import Machine, read_machine
@@ -27,7 +28,7 @@ from pycore.recipe.holding import (
     even_request,
     plan_holding,
 )
-from pycore.sump.shapes import Sump
+from pycore.sump.sump import Sump
 
 # Points in a day. A sump loses about 3 % of its volume to evaporation in a shift of eight hours
 # (2 to 8 L of a 100 to 250 L sump), so that 8 % rises by 0.25 points where nobody tops up; what
@@ -145,12 +146,14 @@ def _shown(
     return said
 
 
-def _after(sump: Sump, holding: Holding, depth_now_mm: float) -> Section:
+def _after(sump: Sump, holding: Holding, dipped: Dipped) -> Section:
     """The level after the last bucket; without a reading nobody knows how many dots there are."""
     if not holding.pours:
-        return section_of(sump, depth_now_mm, holding.volume_l, None)
+        level = dipped.level
+        return section_of(sump, level.depth_mm.value, level.volume_l.value, None)
+    volume_l = holding.volume_l - (dipped.hidden_l.value if dipped.hidden_l else 0.0)
     # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
-    held_l = min(holding.volume_l, sump.rim_volume_l)
+    held_l = min(volume_l, sump.rim_volume_l)
     return section_of(sump, sump.depth_from_volume(held_l, "body.dip.depth"), held_l, None)
 
 
@@ -175,21 +178,26 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     DRIFT_PCT_D points in a day (``drift``). Litres, per cent by volume, days.
 
     Errors: every fault of reading machine, dip, usual strength and mark, at the path of the
-    field; those of the last check and of a
-    later reading below body.last.check and body.read; ``not_a_date`` for a time that is no
-    ISO 8601 moment; ``order`` for a now before the last check and for a usual
-    strength that this fluid may not be mixed at; ``missing`` at body.usual where nothing tells it.
+    field; those of the last check and of a later reading below body.last.check and body.read;
+    ``not_a_date`` for a time that is no ISO 8601 moment; ``order`` for a now before the last check
+    and for a usual strength that this fluid may not be mixed at; ``missing`` at body.usual where
+    nothing tells it; ``screen_blocked`` as of ``plan_check``.
     """
     reader, typed = Reader(), body.machine
     machine = read_machine(reader, typed, "body.machine")
     mark = mark_to_fill(reader, body.fill_to_depth, machine.sump)
-    level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
+    dipped = level_from(
+        reader, machine.tank, body.dip, typed.units, "body.dip", "body.machine.sump"
+    )
+    if dipped.blocked is not None:
+        raise dipped.blocked
     checked = _checked(body.last)
     last = _last_reading(body, checked)
     usual = _usual(reader, body, machine, checked)
     ask = HoldingRequest(
-        volume_l=level.volume_l,
-        fill_to_l=mark.volume_l,
+        # The whole circuit, as the recipe of a check: what is hidden mixes and does not show.
+        volume_l=dipped.level.circuit_l or dipped.level.volume_l,
+        fill_to_l=mark.volume_l + (dipped.hidden_l.value if dipped.hidden_l else 0.0),
         usual_pct=usual.strength_pct,
         target=machine.target,
         mixing=machine.mixing,
@@ -199,11 +207,11 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
     )
     holding = _planned(ask, typed)
     return HoldCheckResult(
-        assessment=assessed(machine.sump, level, None, False, reader, []),
+        assessment=assessed(machine.sump, dipped, None, False, reader, []),
         request=ask,
         holding=holding,
         shown=_shown(typed, ask, holding, usual, mark),
         assumed=_assumed(body, checked, usual, last),
-        after=_after(machine.sump, holding, level.depth_mm.value),
+        after=_after(machine.sump, holding, dipped),
         doubts=reader.doubts,
     )

@@ -19,15 +19,46 @@ from pycore.desk.records import (
 
 @dataclass(frozen=True)
 class PointTyped:
-    """One row of a depth table."""
+    """One row of a depth table, with its own standard uncertainty where it is known."""
 
     depth: Typed
     volume: Typed
+    u: Typed | None = None
+
+
+@dataclass(frozen=True)
+class StepTyped:
+    """One box of a stepped sump."""
+
+    floor: Typed
+    length: Typed
+    width: Typed
+
+
+@dataclass(frozen=True)
+class ObstacleTyped:
+    """Something that stands in the liquid."""
+
+    from_depth: Typed
+    to_depth: Typed | None = None
+    length: Typed | None = None
+    width: Typed | None = None
+    diameter: Typed | None = None
+    volume: Typed | None = None
+
+
+@dataclass(frozen=True)
+class HiddenTyped:
+    """Coolant that does not show on the stick."""
+
+    volume: Typed
+    drains_back: bool
+    u: Typed | None = None
 
 
 @dataclass(frozen=True)
 class SumpTyped:
-    """How a dip becomes litres: proportional, box or table."""
+    """How a dip becomes litres, by the fields of its kind."""
 
     kind: str
     full_depth: Typed
@@ -38,6 +69,22 @@ class SumpTyped:
     points: list[PointTyped] | None = None
     rim_depth: Typed | None = None
     never_above_depth: Typed | None = None
+    rise: Typed | None = None
+    dipped_end: str | None = None
+    steps: list[StepTyped] | None = None
+    diameter: Typed | None = None
+    bottom_diameter: Typed | None = None
+    top_diameter: Typed | None = None
+    height: Typed | None = None
+    obstacles: list[ObstacleTyped] | None = None
+    hidden: HiddenTyped | None = None
+    rest: Typed | None = None
+    dip_from: str | None = None
+    reference_height: Typed | None = None
+    zero_offset: Typed | None = None
+    read_as: str | None = None
+    level_true: str | None = None
+    wait_min: int | None = None
 
 
 @dataclass(frozen=True)
@@ -117,11 +164,16 @@ class MachineTyped:
 
 @dataclass(frozen=True)
 class DipTyped:
-    """The dip and how it was taken, or its own uncertainty."""
+    """What was read and how it was taken, or its own uncertainty."""
 
     depth: Typed
     how: str | None = None
     u: Typed | None = None
+    read_as: str | None = None
+    gauge_to: Typed | None = None
+    clean_side: Typed | None = None
+    pump: str | None = None
+    waited: bool | None = None
 
 
 @dataclass(frozen=True)
@@ -169,6 +221,7 @@ class PlanCheckBody:
     aim: Typed | None = None
     fill_to_depth: Typed | None = None
     concentrate_at_hand: Typed | None = None
+    hidden_strength: Typed | None = None
     second: SecondTyped | None = None
     now: str | None = None
 
@@ -201,3 +254,40 @@ class HoldCheckBody:
     fill_to_depth: Typed | None = None
     last: LastCheck | None = None
     read: LaterReading | None = None
+
+
+@dataclass(frozen=True)
+class CalibrationStep:
+    """One pour of a pour test and the dip after it."""
+
+    poured: Typed
+    depth: Typed
+
+
+@dataclass(frozen=True)
+class CalibrationPair:
+    """A top-up with a dip before and after."""
+
+    before: Typed
+    poured: Typed
+    after: Typed
+
+
+@dataclass(frozen=True)
+class CalibrateSumpBody:
+    """Pours of a known vessel with dips, on one day or on many."""
+
+    full_depth: Typed
+    rim_depth: Typed | None = None
+    start: str | None = None
+    start_depth: Typed | None = None
+    steps: list[CalibrationStep] | None = None
+    pairs: list[CalibrationPair] | None = None
+    vessel_known_by: str | None = None
+    how: str | None = None
+    dip_u: Typed | None = None
+    maker_volume: Typed | None = None
+    dip_from: str | None = None
+    reference_height: Typed | None = None
+    zero_offset: Typed | None = None
+    units: Units = field(default_factory=Units)

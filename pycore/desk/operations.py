@@ -7,27 +7,31 @@ from collections.abc import Callable
 from typing import Any
 
 import pycore
-from pycore.desk.assess import assessed, is_blurry, level_from
+from pycore.desk.assess import assessed, is_blurry
+from pycore.desk.calibrate import calibrate_sump
 from pycore.desk.check import plan_check
+from pycore.desk.dip import level_from, worth_of_one
 from pycore.desk.factor import read_factor
 from pycore.desk.fit import answer_fit_factor
 from pycore.desk.fluid import answer_read_fluid
 from pycore.desk.hold import hold_check
 from pycore.desk.instrument import read_glass
-from pycore.desk.machine import read_machine, read_sump, read_target, refuse_neat_oil
+from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
+    CalibrateSumpBody,
     DescribeBody,
     HoldCheckBody,
     PlanCheckBody,
     ReadMachineBody,
     ReadQuantityBody,
 )
-from pycore.desk.reader import Reader, doubt_about
+from pycore.desk.reader import Reader, doubts_about
 from pycore.desk.records import FitFactorBody, ReadFluidBody, ReadWaterBody
 from pycore.desk.results import AssessSumpResult
 from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
+from pycore.desk.tank import read_tank
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
@@ -38,6 +42,7 @@ from pycore.reading.factor import EXAMPLE_PCT
 from pycore.recipe.holding import HoldingRequest, plan_holding
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest
+from pycore.sump.outline import drawing_of
 
 SCHEMA = 1
 
@@ -62,7 +67,7 @@ def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:
         "quantity": body.quantity,
         "value": reading.value,
         "read_as": reading.shown,
-        "doubts": [doubt_about(reading)] if reading.is_unusual else [],
+        "doubts": doubts_about(reading),
     }
 
 
@@ -84,6 +89,7 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
         "jug_mark": tidy(bucket.jug_mark_l, units.jug),
         "strong": tidy(mixing.strong_pct, "%"),
         "weak": tidy(mixing.weak_pct, "%"),
+        **worth_of_one(sump.litres_per_mm(sump.full_depth_mm), units),
     }
     result: dict[str, Any] = {
         "full_depth_mm": sump.full_depth_mm,
@@ -95,8 +101,15 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
         **{name: getattr(mixing, name) for name in ("strong_pct", "weak_pct", "closeness_pct")},
         **{name: getattr(bucket, name) for name in ("usable_l", "water_mark_l", "jug_mark_l")},
         "shown": said,
+        "drawing": drawing_of(sump),
         "doubts": reader.doubts,
     }
+    if sump.zero_mm > 0:
+        result["least_volume_l"] = sump.least_volume_l
+    if machine.tank.hidden is not None:
+        result["hidden_l"] = machine.tank.hidden.volume_l
+    if machine.tank.rest_l is not None:
+        result["rest_l"] = machine.tank.rest_l
     if machine.factor is not None:
         factor = machine.factor.factor.value
         result["factor"], said["factor"] = factor, tidy(factor, "1")
@@ -109,21 +122,22 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     reader = Reader()
     if body.fluid is not None:
         refuse_neat_oil(body.fluid, "body.fluid")
-    sump = read_sump(reader, body.sump, "body.sump")
-    read_never_above(reader, body.sump, sump, "body.sump")
+    tank = read_tank(reader, body.sump, "body.sump")
+    read_never_above(reader, body.sump, tank.sump, "body.sump")
     target = None if body.target is None else read_target(reader, body.target, "body.target")
     factor = None
     glass = read_glass(reader, body.instrument, body.fluid, "body")
     if body.fluid is not None:
         factor = read_factor(reader, body.fluid, "body.fluid")
     notes = fluid_notes(body.fluid)
-    level = strength = None
+    dipped = strength = None
     if body.dip is not None:
-        level = level_from(reader, sump, body.dip, body.units, "body.dip")
+        dipped = level_from(reader, tank, body.dip, body.units, "body.dip", "body.sump")
     if body.reading is not None:
         strength, more = strength_from(reader, body.reading, glass, factor, target, "body.reading")
         notes = [*more, *glass.notes(body.now, "body.now"), *notes]
-    return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader, notes)
+    blurry = is_blurry(body.reading, body.fluid)
+    return assessed(tank.sump, dipped, strength, blurry, reader, notes)
 
 
 def _in_body(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
@@ -144,6 +158,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "read_quantity": (ReadQuantityBody, _read_quantity),
     "read_machine": (ReadMachineBody, _read_machine),
     "assess_sump": (AssessSumpBody, _assess_sump),
+    "calibrate_sump": (CalibrateSumpBody, calibrate_sump),
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),

@@ -1,4 +1,4 @@
-"""Reading typed numbers with a memory for the unusual ones, and faults put at their field."""
+"""Reading typed numbers with a memory for what to ask about, and faults put at their field."""
 
 from __future__ import annotations
 
@@ -22,25 +22,34 @@ class Reader:
     def read(self, typed: Typed, quantity: str, path: str) -> Reading:
         """The number, or a Fault as of ``read_typed``."""
         reading = read_typed(typed.text, typed.unit, quantity, path)
-        if reading.is_unusual:
-            self.doubts.append(doubt_about(reading))
+        self.doubts += doubts_about(reading)
         return reading
 
     def value(self, typed: Typed, quantity: str, path: str) -> float:
         """The number in the quantity's own unit."""
         return self.read(typed, quantity, path).value
 
+    def optional(self, typed: Typed | None, quantity: str, path: str) -> float | None:
+        """The same, or None where nothing was typed because the field is not there."""
+        return None if typed is None else self.value(typed, quantity, path)
+
     def doubt(self, code: str, path: str, got: Shown, usual: tuple[float, float]) -> None:
         """Notes a doubt about what numbers say together; ``usual`` is in the unit of ``got``."""
         self.doubts.append(Doubt(path, code, got, *usual))
 
 
-def doubt_about(reading: Reading) -> Doubt:
-    """The doubt about an unusual number, with the usual range in the unit that was typed."""
-    known = KNOWN[reading.quantity]
-    low, high = known.usual_low or 0.0, known.usual_high or 0.0
-    usual = (from_base(low, reading.unit), from_base(high, reading.unit))
-    return Doubt(reading.path, "unusual", reading.shown, *usual)
+def doubts_about(reading: Reading) -> list[Doubt]:
+    """What to ask once about a number, bounds in the unit that was typed."""
+    doubts = []
+    if reading.meant_thousands is not None:
+        meant = reading.meant_thousands
+        doubts.append(Doubt(reading.path, "thousands", reading.shown, meant, meant))
+    if reading.is_unusual:
+        known = KNOWN[reading.quantity]
+        low, high = known.usual_low or 0.0, known.usual_high or 0.0
+        usual = (from_base(low, reading.unit), from_base(high, reading.unit))
+        doubts.append(Doubt(reading.path, "unusual", reading.shown, *usual))
+    return doubts
 
 
 def placed(fault: Fault, path: str, unit: str) -> Fault:

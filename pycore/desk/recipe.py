@@ -8,13 +8,14 @@ from typing import Any
 from pycore.desk.assess import is_customary, section_of
 from pycore.desk.messages import MachineTyped, Units
 from pycore.desk.results import Jugs, PourShown, Section, WayShown
+from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, decimals_for, shown, tidy
 from pycore.recipe.balance import mix_strength_pct
 from pycore.recipe.outcome import Alternative, Plan
 from pycore.recipe.outlook import Final, bucket_weight_kg
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest
-from pycore.sump.shapes import Sump
+from pycore.sump.sump import Sump
 
 # Room for the last digit of a float when full jugs are counted.
 _HAIR = 1e-9
@@ -85,9 +86,15 @@ def _result_shown(final: Final, units: Units) -> dict[str, Shown]:
     }
 
 
-def section_after(sump: Sump, plan: Plan | Alternative, depth_now_mm: float) -> Section:
-    """The section drawing after the last bucket; a sump into which nothing goes stays as it is."""
-    volume_l, strength_pct = plan.final.volume_l, plan.final.strength_pct.value
+def section_after(
+    sump: Sump, plan: Plan | Alternative, depth_now_mm: float, hidden_l: Measured | None = None
+) -> Section:
+    """The section drawing after the last bucket; a sump into which nothing goes stays as it is.
+
+    hidden_l is what the plan counts beside the sump, in litres: the drawing shows the sump alone.
+    """
+    volume_l = plan.final.volume_l - (hidden_l.value if hidden_l else 0.0)
+    strength_pct = plan.final.strength_pct.value
     # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
     rim_l = sump.rim_volume_l
     held_l = rim_l if rim_l < volume_l <= rim_l * (1 + 1e-9) else volume_l

@@ -8,11 +8,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+from pycore.desk.messages import SumpTyped
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown
 from pycore.recipe.holding import Holding, HoldingRequest
 from pycore.recipe.outcome import Plan
 from pycore.recipe.request import PlanRequest
+from pycore.sump.outline import Drawing
 
 
 @dataclass(frozen=True)
@@ -36,6 +38,9 @@ class Level:
     room_l: float
     litres_per_mm: float
     shown: dict[str, Shown]
+    circuit_l: Measured | None = None
+    pumpable_l: float | None = None
+    sides_mm: float | None = None
 
 
 @dataclass(frozen=True)
@@ -59,6 +64,7 @@ class Section:
     level: float
     full_mark: float
     dots: int | None = None
+    drawing: Drawing | None = None
 
 
 @dataclass(frozen=True)
@@ -170,3 +176,40 @@ class HoldCheckResult:
     assumed: list[str]
     after: Section
     doubts: list[Doubt]
+
+
+@dataclass(frozen=True)
+class CalibratedRow:
+    """One row of a calibrated depth table."""
+
+    depth_mm: float
+    volume_l: Measured
+    poorly_known: bool
+    shown: dict[str, Shown]
+
+
+@dataclass(frozen=True)
+class CalibratedStep:
+    """A step of the pour test beside what the curve says at its dip."""
+
+    depth_mm: float
+    poured_l: float
+    volume_l: float
+    shown: dict[str, Shown]
+
+
+@dataclass(frozen=True)
+class CalibrateSumpResult:
+    """A depth table from pours; sump is ready to be stored."""
+
+    notes: list[str]
+    sump: SumpTyped
+    rows: list[CalibratedRow]
+    steps: list[CalibratedStep]
+    gaps: list[dict[str, Shown]]
+    full_volume_l: Measured
+    shown: dict[str, Shown]
+    drawing: Drawing
+    doubts: list[Doubt]
+    rest_l: Measured | None = None
+    maker_difference_l: float | None = None

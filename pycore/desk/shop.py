@@ -20,7 +20,7 @@ from pycore.recipe.request import (
     refuse_contradicting_pail,
     refuse_contradicting_unit,
 )
-from pycore.sump.shapes import Sump
+from pycore.sump.sump import Sump
 
 
 @dataclass(frozen=True)

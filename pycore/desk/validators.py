@@ -815,6 +815,91 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             if 'kind' in data_keys:
                 data_keys.remove('kind')
                 data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'sloped_box'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: sloped_box', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'sloped_box'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['length', 'width', 'rise', 'dipped_end']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width', 'rise', 'dipped_end']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'stepped'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: stepped', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'stepped'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['steps']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['steps']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'upright_cylinder'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: upright_cylinder', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'upright_cylinder'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['diameter']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['diameter']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'horizontal_cylinder'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: horizontal_cylinder', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'horizontal_cylinder'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['diameter', 'length']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['diameter', 'length']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'frustum'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: frustum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'frustum'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['bottom_diameter', 'top_diameter', 'height']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['bottom_diameter', 'top_diameter', 'height']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'table'):
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: table', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'table'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
@@ -825,6 +910,26 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data__missing_keys = set(['points']) - data.keys()
             if data__missing_keys:
                 raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['points']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['dip_from']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['dip_from']}, rule='required')
+            data_keys = set(data.keys())
+            if 'dip_from' in data_keys:
+                data_keys.remove('dip_from')
+                data__dipfrom = data['dip_from']
+                if not (isinstance(data__dipfrom, str) and data__dipfrom == 'top'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_from must be same as const definition: top', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'const': 'top'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['reference_height']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['reference_height']}, rule='required')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['kind', 'full_depth', 'volume_known_by']) - data.keys()
@@ -836,8 +941,8 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data__kind = data['kind']
             if not isinstance(data__kind, str):
                 raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__kind, str) and data__kind == 'proportional' or (isinstance(data__kind, str) and data__kind == 'box') or (isinstance(data__kind, str) and data__kind == 'table')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['proportional', 'box', 'table']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['proportional', 'box', 'table']}, rule='enum')
+            if not (isinstance(data__kind, str) and data__kind == 'proportional' or (isinstance(data__kind, str) and data__kind == 'box') or (isinstance(data__kind, str) and data__kind == 'sloped_box') or (isinstance(data__kind, str) and data__kind == 'stepped') or (isinstance(data__kind, str) and data__kind == 'upright_cylinder') or (isinstance(data__kind, str) and data__kind == 'horizontal_cylinder') or (isinstance(data__kind, str) and data__kind == 'frustum') or (isinstance(data__kind, str) and data__kind == 'table')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['proportional', 'box', 'sloped_box', 'stepped', 'upright_cylinder', 'horizontal_cylinder', 'frustum', 'table']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['proportional', 'box', 'sloped_box', 'stepped', 'upright_cylinder', 'horizontal_cylinder', 'frustum', 'table']}, rule='enum')
         if 'full_depth' in data_keys:
             data_keys.remove('full_depth')
             data__fulldepth = data['full_depth']
@@ -847,8 +952,8 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data__volumeknownby = data['volume_known_by']
             if not isinstance(data__volumeknownby, str):
                 raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_known_by must be string', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__volumeknownby, str) and data__volumeknownby == 'plate' or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'poured') or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'said')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".volume_known_by must be one of ['plate', 'poured', 'said']", value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'enum': ['plate', 'poured', 'said']}, rule='enum')
+            if not (isinstance(data__volumeknownby, str) and data__volumeknownby == 'plate' or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'poured') or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'said') or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'measured')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".volume_known_by must be one of ['plate', 'poured', 'said', 'measured']", value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'enum': ['plate', 'poured', 'said', 'measured']}, rule='enum')
         if 'full_volume' in data_keys:
             data_keys.remove('full_volume')
             data__fullvolume = data['full_volume']
@@ -890,6 +995,10 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                             data__points_item_keys.remove('volume')
                             data__points_item__volume = data__points_item['volume']
                             validate___definitions_typed(data__points_item__volume, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].volume'.format(**locals()))
+                        if 'u' in data__points_item_keys:
+                            data__points_item_keys.remove('u')
+                            data__points_item__u = data__points_item['u']
+                            validate___definitions_typed(data__points_item__u, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].u'.format(**locals()))
                         if data__points_item_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must not contain ' + str(data__points_item_keys) + ' properties', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'rim_depth' in data_keys:
@@ -900,6 +1009,186 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('never_above_depth')
             data__neverabovedepth = data['never_above_depth']
             validate___definitions_typed(data__neverabovedepth, custom_formats, (name_prefix or 'data') + '.never_above_depth')
+        if 'rise' in data_keys:
+            data_keys.remove('rise')
+            data__rise = data['rise']
+            validate___definitions_typed(data__rise, custom_formats, (name_prefix or 'data') + '.rise')
+        if 'dipped_end' in data_keys:
+            data_keys.remove('dipped_end')
+            data__dippedend = data['dipped_end']
+            if not isinstance(data__dippedend, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dipped_end must be string', value=data__dippedend, name='' + (name_prefix or 'data') + '.dipped_end', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__dippedend, str) and data__dippedend == 'deep' or (isinstance(data__dippedend, str) and data__dippedend == 'shallow')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".dipped_end must be one of ['deep', 'shallow']", value=data__dippedend, name='' + (name_prefix or 'data') + '.dipped_end', definition={'enum': ['deep', 'shallow']}, rule='enum')
+        if 'steps' in data_keys:
+            data_keys.remove('steps')
+            data__steps = data['steps']
+            if not isinstance(data__steps, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must be array', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+            data__steps_is_list = isinstance(data__steps, (list, tuple))
+            if data__steps_is_list:
+                data__steps_len = len(data__steps)
+                if data__steps_len < 2:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must contain at least 2 items', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'minItems': 2}, rule='minItems')
+                if data__steps_len > 20:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must contain less than or equal to 20 items', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 20}, rule='maxItems')
+                for data__steps_x, data__steps_item in enumerate(data__steps):
+                    if not isinstance(data__steps_item, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must be object', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__steps_item_is_dict = isinstance(data__steps_item, dict)
+                    if data__steps_item_is_dict:
+                        data__steps_item__missing_keys = set(['floor', 'length', 'width']) - data__steps_item.keys()
+                        if data__steps_item__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__steps_item__missing_keys)) + ' properties'), value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['floor', 'length', 'width']}, rule='required')
+                        data__steps_item_keys = set(data__steps_item.keys())
+                        if 'floor' in data__steps_item_keys:
+                            data__steps_item_keys.remove('floor')
+                            data__steps_item__floor = data__steps_item['floor']
+                            validate___definitions_typed(data__steps_item__floor, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].floor'.format(**locals()))
+                        if 'length' in data__steps_item_keys:
+                            data__steps_item_keys.remove('length')
+                            data__steps_item__length = data__steps_item['length']
+                            validate___definitions_typed(data__steps_item__length, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].length'.format(**locals()))
+                        if 'width' in data__steps_item_keys:
+                            data__steps_item_keys.remove('width')
+                            data__steps_item__width = data__steps_item['width']
+                            validate___definitions_typed(data__steps_item__width, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].width'.format(**locals()))
+                        if data__steps_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'diameter' in data_keys:
+            data_keys.remove('diameter')
+            data__diameter = data['diameter']
+            validate___definitions_typed(data__diameter, custom_formats, (name_prefix or 'data') + '.diameter')
+        if 'bottom_diameter' in data_keys:
+            data_keys.remove('bottom_diameter')
+            data__bottomdiameter = data['bottom_diameter']
+            validate___definitions_typed(data__bottomdiameter, custom_formats, (name_prefix or 'data') + '.bottom_diameter')
+        if 'top_diameter' in data_keys:
+            data_keys.remove('top_diameter')
+            data__topdiameter = data['top_diameter']
+            validate___definitions_typed(data__topdiameter, custom_formats, (name_prefix or 'data') + '.top_diameter')
+        if 'height' in data_keys:
+            data_keys.remove('height')
+            data__height = data['height']
+            validate___definitions_typed(data__height, custom_formats, (name_prefix or 'data') + '.height')
+        if 'obstacles' in data_keys:
+            data_keys.remove('obstacles')
+            data__obstacles = data['obstacles']
+            if not isinstance(data__obstacles, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.obstacles must be array', value=data__obstacles, name='' + (name_prefix or 'data') + '.obstacles', definition={'type': 'array'}, rule='type')
+            data__obstacles_is_list = isinstance(data__obstacles, (list, tuple))
+            if data__obstacles_is_list:
+                data__obstacles_len = len(data__obstacles)
+                if data__obstacles_len > 20:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.obstacles must contain less than or equal to 20 items', value=data__obstacles, name='' + (name_prefix or 'data') + '.obstacles', definition={'maxItems': 20}, rule='maxItems')
+                for data__obstacles_x, data__obstacles_item in enumerate(data__obstacles):
+                    validate___definitions_obstacle_typed(data__obstacles_item, custom_formats, (name_prefix or 'data') + '.obstacles[{data__obstacles_x}]'.format(**locals()))
+        if 'hidden' in data_keys:
+            data_keys.remove('hidden')
+            data__hidden = data['hidden']
+            if not isinstance(data__hidden, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must be object', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
+            data__hidden_is_dict = isinstance(data__hidden, dict)
+            if data__hidden_is_dict:
+                data__hidden__missing_keys = set(['volume', 'drains_back']) - data__hidden.keys()
+                if data__hidden__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must contain ' + (str(sorted(data__hidden__missing_keys)) + ' properties'), value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume', 'drains_back']}, rule='required')
+                data__hidden_keys = set(data__hidden.keys())
+                if 'volume' in data__hidden_keys:
+                    data__hidden_keys.remove('volume')
+                    data__hidden__volume = data__hidden['volume']
+                    validate___definitions_typed(data__hidden__volume, custom_formats, (name_prefix or 'data') + '.hidden.volume')
+                if 'u' in data__hidden_keys:
+                    data__hidden_keys.remove('u')
+                    data__hidden__u = data__hidden['u']
+                    validate___definitions_typed(data__hidden__u, custom_formats, (name_prefix or 'data') + '.hidden.u')
+                if 'drains_back' in data__hidden_keys:
+                    data__hidden_keys.remove('drains_back')
+                    data__hidden__drainsback = data__hidden['drains_back']
+                    if not isinstance(data__hidden__drainsback, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.drains_back must be boolean', value=data__hidden__drainsback, name='' + (name_prefix or 'data') + '.hidden.drains_back', definition={'type': 'boolean'}, rule='type')
+                if data__hidden_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must not contain ' + str(data__hidden_keys) + ' properties', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'rest' in data_keys:
+            data_keys.remove('rest')
+            data__rest = data['rest']
+            validate___definitions_typed(data__rest, custom_formats, (name_prefix or 'data') + '.rest')
+        if 'dip_from' in data_keys:
+            data_keys.remove('dip_from')
+            data__dipfrom = data['dip_from']
+            if not isinstance(data__dipfrom, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_from must be string', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__dipfrom, str) and data__dipfrom == 'bottom' or (isinstance(data__dipfrom, str) and data__dipfrom == 'top')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".dip_from must be one of ['bottom', 'top']", value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'enum': ['bottom', 'top']}, rule='enum')
+        if 'reference_height' in data_keys:
+            data_keys.remove('reference_height')
+            data__referenceheight = data['reference_height']
+            validate___definitions_typed(data__referenceheight, custom_formats, (name_prefix or 'data') + '.reference_height')
+        if 'zero_offset' in data_keys:
+            data_keys.remove('zero_offset')
+            data__zerooffset = data['zero_offset']
+            validate___definitions_typed(data__zerooffset, custom_formats, (name_prefix or 'data') + '.zero_offset')
+        if 'read_as' in data_keys:
+            data_keys.remove('read_as')
+            data__readas = data['read_as']
+            if not isinstance(data__readas, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read_as must be string', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__readas, str) and data__readas == 'depth' or (isinstance(data__readas, str) and data__readas == 'volume') or (isinstance(data__readas, str) and data__readas == 'gauge')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".read_as must be one of ['depth', 'volume', 'gauge']", value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'enum': ['depth', 'volume', 'gauge']}, rule='enum')
+        if 'level_true' in data_keys:
+            data_keys.remove('level_true')
+            data__leveltrue = data['level_true']
+            if not isinstance(data__leveltrue, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.level_true must be string', value=data__leveltrue, name='' + (name_prefix or 'data') + '.level_true', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__leveltrue, str) and data__leveltrue == 'stopped' or (isinstance(data__leveltrue, str) and data__leveltrue == 'running')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".level_true must be one of ['stopped', 'running']", value=data__leveltrue, name='' + (name_prefix or 'data') + '.level_true', definition={'enum': ['stopped', 'running']}, rule='enum')
+        if 'wait_min' in data_keys:
+            data_keys.remove('wait_min')
+            data__waitmin = data['wait_min']
+            if not isinstance(data__waitmin, int) and (not (isinstance(data__waitmin, float) and data__waitmin.is_integer())) or isinstance(data__waitmin, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.wait_min must be integer', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__waitmin, (int, float, Decimal)) and (not isinstance(data__waitmin, bool)):
+                if data__waitmin < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.wait_min must be bigger than or equal to 0', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'minimum': 0}, rule='minimum')
+                if data__waitmin > 240:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.wait_min must be smaller than or equal to 240', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'maximum': 240}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_obstacle_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['from_depth']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['from_depth']}, rule='required')
+        data_keys = set(data.keys())
+        if 'from_depth' in data_keys:
+            data_keys.remove('from_depth')
+            data__fromdepth = data['from_depth']
+            validate___definitions_typed(data__fromdepth, custom_formats, (name_prefix or 'data') + '.from_depth')
+        if 'to_depth' in data_keys:
+            data_keys.remove('to_depth')
+            data__todepth = data['to_depth']
+            validate___definitions_typed(data__todepth, custom_formats, (name_prefix or 'data') + '.to_depth')
+        if 'length' in data_keys:
+            data_keys.remove('length')
+            data__length = data['length']
+            validate___definitions_typed(data__length, custom_formats, (name_prefix or 'data') + '.length')
+        if 'width' in data_keys:
+            data_keys.remove('width')
+            data__width = data['width']
+            validate___definitions_typed(data__width, custom_formats, (name_prefix or 'data') + '.width')
+        if 'diameter' in data_keys:
+            data_keys.remove('diameter')
+            data__diameter = data['diameter']
+            validate___definitions_typed(data__diameter, custom_formats, (name_prefix or 'data') + '.diameter')
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1734,6 +2023,10 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             data_keys.remove('concentrate_at_hand')
             data__concentrateathand = data['concentrate_at_hand']
             validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if 'hidden_strength' in data_keys:
+            data_keys.remove('hidden_strength')
+            data__hiddenstrength = data['hidden_strength']
+            validate___definitions_typed(data__hiddenstrength, custom_formats, (name_prefix or 'data') + '.hidden_strength')
         if 'second' in data_keys:
             data_keys.remove('second')
             data__second = data['second']
@@ -1857,6 +2150,33 @@ def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
             data_keys.remove('u')
             data__u = data['u']
             validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if 'read_as' in data_keys:
+            data_keys.remove('read_as')
+            data__readas = data['read_as']
+            if not isinstance(data__readas, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read_as must be string', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__readas, str) and data__readas == 'depth' or (isinstance(data__readas, str) and data__readas == 'volume') or (isinstance(data__readas, str) and data__readas == 'gauge')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".read_as must be one of ['depth', 'volume', 'gauge']", value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'enum': ['depth', 'volume', 'gauge']}, rule='enum')
+        if 'gauge_to' in data_keys:
+            data_keys.remove('gauge_to')
+            data__gaugeto = data['gauge_to']
+            validate___definitions_typed(data__gaugeto, custom_formats, (name_prefix or 'data') + '.gauge_to')
+        if 'clean_side' in data_keys:
+            data_keys.remove('clean_side')
+            data__cleanside = data['clean_side']
+            validate___definitions_typed(data__cleanside, custom_formats, (name_prefix or 'data') + '.clean_side')
+        if 'pump' in data_keys:
+            data_keys.remove('pump')
+            data__pump = data['pump']
+            if not isinstance(data__pump, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pump must be string', value=data__pump, name='' + (name_prefix or 'data') + '.pump', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__pump, str) and data__pump == 'stopped' or (isinstance(data__pump, str) and data__pump == 'running')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".pump must be one of ['stopped', 'running']", value=data__pump, name='' + (name_prefix or 'data') + '.pump', definition={'enum': ['stopped', 'running']}, rule='enum')
+        if 'waited' in data_keys:
+            data_keys.remove('waited')
+            data__waited = data['waited']
+            if not isinstance(data__waited, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.waited must be boolean', value=data__waited, name='' + (name_prefix or 'data') + '.waited', definition={'type': 'boolean'}, rule='type')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2058,6 +2378,141 @@ def validate___definitions_describe_body(data, custom_formats={}, name_prefix=No
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['full_depth']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_depth']}, rule='required')
+        data_keys = set(data.keys())
+        if 'full_depth' in data_keys:
+            data_keys.remove('full_depth')
+            data__fulldepth = data['full_depth']
+            validate___definitions_typed(data__fulldepth, custom_formats, (name_prefix or 'data') + '.full_depth')
+        if 'rim_depth' in data_keys:
+            data_keys.remove('rim_depth')
+            data__rimdepth = data['rim_depth']
+            validate___definitions_typed(data__rimdepth, custom_formats, (name_prefix or 'data') + '.rim_depth')
+        if 'start' in data_keys:
+            data_keys.remove('start')
+            data__start = data['start']
+            if not isinstance(data__start, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.start must be string', value=data__start, name='' + (name_prefix or 'data') + '.start', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__start, str) and data__start == 'empty' or (isinstance(data__start, str) and data__start == 'rest')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".start must be one of ['empty', 'rest']", value=data__start, name='' + (name_prefix or 'data') + '.start', definition={'enum': ['empty', 'rest']}, rule='enum')
+        if 'start_depth' in data_keys:
+            data_keys.remove('start_depth')
+            data__startdepth = data['start_depth']
+            validate___definitions_typed(data__startdepth, custom_formats, (name_prefix or 'data') + '.start_depth')
+        if 'steps' in data_keys:
+            data_keys.remove('steps')
+            data__steps = data['steps']
+            if not isinstance(data__steps, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must be array', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+            data__steps_is_list = isinstance(data__steps, (list, tuple))
+            if data__steps_is_list:
+                data__steps_len = len(data__steps)
+                if data__steps_len > 60:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must contain less than or equal to 60 items', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 60}, rule='maxItems')
+                for data__steps_x, data__steps_item in enumerate(data__steps):
+                    if not isinstance(data__steps_item, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must be object', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__steps_item_is_dict = isinstance(data__steps_item, dict)
+                    if data__steps_item_is_dict:
+                        data__steps_item__missing_keys = set(['poured', 'depth']) - data__steps_item.keys()
+                        if data__steps_item__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__steps_item__missing_keys)) + ' properties'), value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['poured', 'depth']}, rule='required')
+                        data__steps_item_keys = set(data__steps_item.keys())
+                        if 'poured' in data__steps_item_keys:
+                            data__steps_item_keys.remove('poured')
+                            data__steps_item__poured = data__steps_item['poured']
+                            validate___definitions_typed(data__steps_item__poured, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].poured'.format(**locals()))
+                        if 'depth' in data__steps_item_keys:
+                            data__steps_item_keys.remove('depth')
+                            data__steps_item__depth = data__steps_item['depth']
+                            validate___definitions_typed(data__steps_item__depth, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].depth'.format(**locals()))
+                        if data__steps_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'pairs' in data_keys:
+            data_keys.remove('pairs')
+            data__pairs = data['pairs']
+            if not isinstance(data__pairs, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs must be array', value=data__pairs, name='' + (name_prefix or 'data') + '.pairs', definition={'type': 'array'}, rule='type')
+            data__pairs_is_list = isinstance(data__pairs, (list, tuple))
+            if data__pairs_is_list:
+                data__pairs_len = len(data__pairs)
+                if data__pairs_len > 60:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs must contain less than or equal to 60 items', value=data__pairs, name='' + (name_prefix or 'data') + '.pairs', definition={'maxItems': 60}, rule='maxItems')
+                for data__pairs_x, data__pairs_item in enumerate(data__pairs):
+                    if not isinstance(data__pairs_item, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + ' must be object', value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__pairs_item_is_dict = isinstance(data__pairs_item, dict)
+                    if data__pairs_item_is_dict:
+                        data__pairs_item__missing_keys = set(['before', 'poured', 'after']) - data__pairs_item.keys()
+                        if data__pairs_item__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__pairs_item__missing_keys)) + ' properties'), value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'required': ['before', 'poured', 'after']}, rule='required')
+                        data__pairs_item_keys = set(data__pairs_item.keys())
+                        if 'before' in data__pairs_item_keys:
+                            data__pairs_item_keys.remove('before')
+                            data__pairs_item__before = data__pairs_item['before']
+                            validate___definitions_typed(data__pairs_item__before, custom_formats, (name_prefix or 'data') + '.pairs[{data__pairs_x}].before'.format(**locals()))
+                        if 'poured' in data__pairs_item_keys:
+                            data__pairs_item_keys.remove('poured')
+                            data__pairs_item__poured = data__pairs_item['poured']
+                            validate___definitions_typed(data__pairs_item__poured, custom_formats, (name_prefix or 'data') + '.pairs[{data__pairs_x}].poured'.format(**locals()))
+                        if 'after' in data__pairs_item_keys:
+                            data__pairs_item_keys.remove('after')
+                            data__pairs_item__after = data__pairs_item['after']
+                            validate___definitions_typed(data__pairs_item__after, custom_formats, (name_prefix or 'data') + '.pairs[{data__pairs_x}].after'.format(**locals()))
+                        if data__pairs_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + ' must not contain ' + str(data__pairs_item_keys) + ' properties', value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'vessel_known_by' in data_keys:
+            data_keys.remove('vessel_known_by')
+            data__vesselknownby = data['vessel_known_by']
+            if not isinstance(data__vesselknownby, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.vessel_known_by must be string', value=data__vesselknownby, name='' + (name_prefix or 'data') + '.vessel_known_by', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__vesselknownby, str) and data__vesselknownby == 'marks' or (isinstance(data__vesselknownby, str) and data__vesselknownby == 'checked')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".vessel_known_by must be one of ['marks', 'checked']", value=data__vesselknownby, name='' + (name_prefix or 'data') + '.vessel_known_by', definition={'enum': ['marks', 'checked']}, rule='enum')
+        if 'how' in data_keys:
+            data_keys.remove('how')
+            data__how = data['how']
+            if not isinstance(data__how, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['hard_floor', 'through_slot', 'running', 'chips']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+        if 'dip_u' in data_keys:
+            data_keys.remove('dip_u')
+            data__dipu = data['dip_u']
+            validate___definitions_typed(data__dipu, custom_formats, (name_prefix or 'data') + '.dip_u')
+        if 'maker_volume' in data_keys:
+            data_keys.remove('maker_volume')
+            data__makervolume = data['maker_volume']
+            validate___definitions_typed(data__makervolume, custom_formats, (name_prefix or 'data') + '.maker_volume')
+        if 'dip_from' in data_keys:
+            data_keys.remove('dip_from')
+            data__dipfrom = data['dip_from']
+            if not isinstance(data__dipfrom, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_from must be string', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__dipfrom, str) and data__dipfrom == 'bottom' or (isinstance(data__dipfrom, str) and data__dipfrom == 'top')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".dip_from must be one of ['bottom', 'top']", value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'enum': ['bottom', 'top']}, rule='enum')
+        if 'reference_height' in data_keys:
+            data_keys.remove('reference_height')
+            data__referenceheight = data['reference_height']
+            validate___definitions_typed(data__referenceheight, custom_formats, (name_prefix or 'data') + '.reference_height')
+        if 'zero_offset' in data_keys:
+            data_keys.remove('zero_offset')
+            data__zerooffset = data['zero_offset']
+            validate___definitions_typed(data__zerooffset, custom_formats, (name_prefix or 'data') + '.zero_offset')
+        if 'units' in data_keys:
+            data_keys.remove('units')
+            data__units = data['units']
+            validate___definitions_units(data__units, custom_formats, (name_prefix or 'data') + '.units')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -2154,6 +2609,7 @@ def validate___definitions_request(data, custom_formats={}, name_prefix=None):
 VALIDATORS = {
     "request": validate___definitions_request,
     "assess_sump_body": validate___definitions_assess_sump_body,
+    "calibrate_sump_body": validate___definitions_calibrate_sump_body,
     "describe_body": validate___definitions_describe_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
     "hold_check_body": validate___definitions_hold_check_body,

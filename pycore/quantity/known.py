@@ -25,7 +25,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "full_depth_mm": Known(
             unit="mm", typed=True, maximum=5000, above=0, usual_low=50, usual_high=2500
         ),
-        "rim_depth_mm": Known(unit="mm", typed=True, maximum=6000, above=0),
+        "rim_depth_mm": Known(
+            unit="mm", typed=True, maximum=6000, above=0, usual_low=55, usual_high=3000
+        ),
         "depth_u_mm": Known(
             unit="mm", typed=True, minimum=0, maximum=200, usual_low=0, usual_high=20
         ),
@@ -93,7 +95,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
             unit="L", typed=True, maximum=1000, above=0, usual_low=0.2, usual_high=5
         ),
         "concentrate_at_hand_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
-        "never_above_mm": Known(unit="mm", typed=True, maximum=6000, above=0),
+        "never_above_mm": Known(
+            unit="mm", typed=True, maximum=6000, above=0, usual_low=50, usual_high=3000
+        ),
         "never_above_l": Known(unit="L", typed=False, minimum=0),
         "run_l": Known(unit="L", typed=False, minimum=0),
         "level_l": Known(unit="L", typed=False, minimum=0),
@@ -123,6 +127,66 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
             unit="1", typed=True, minimum=1, maximum=1000, usual_low=2, usual_high=40
         ),
         "fluid_l": Known(unit="L", typed=False, minimum=0),
+        "rise_mm": Known(unit="mm", typed=True, maximum=5000, above=0, usual_low=5, usual_high=300),
+        "floor_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=5000, usual_low=0, usual_high=1500
+        ),
+        "diameter_mm": Known(
+            unit="mm", typed=True, maximum=20000, above=0, usual_low=150, usual_high=4000
+        ),
+        "bottom_diameter_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=20000, usual_low=0, usual_high=4000
+        ),
+        "height_mm": Known(
+            unit="mm", typed=True, maximum=6000, above=0, usual_low=100, usual_high=3000
+        ),
+        "from_depth_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=6000, usual_low=0, usual_high=3000
+        ),
+        "to_depth_mm": Known(unit="mm", typed=True, maximum=20000, above=0),
+        "thing_mm": Known(
+            unit="mm", typed=True, maximum=20000, above=0, usual_low=20, usual_high=3000
+        ),
+        "displaced_l": Known(
+            unit="L", typed=True, maximum=200000, above=0, usual_low=0.1, usual_high=2000
+        ),
+        "hidden_l": Known(
+            unit="L", typed=True, minimum=0, maximum=200000, usual_low=0, usual_high=5000
+        ),
+        "hidden_u_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
+        "rest_l": Known(
+            unit="L", typed=True, minimum=0, maximum=200000, usual_low=0, usual_high=1000
+        ),
+        "reference_height_mm": Known(
+            unit="mm", typed=True, maximum=10000, above=0, usual_low=100, usual_high=4000
+        ),
+        "zero_offset_mm": Known(
+            unit="mm", typed=True, minimum=-1000, maximum=1000, usual_low=-50, usual_high=50
+        ),
+        "outage_mm": Known(
+            unit="mm", typed=True, minimum=0, maximum=10000, usual_low=0, usual_high=3000
+        ),
+        "gauge": Known(unit="1", typed=True, minimum=0, maximum=1),
+        "wait_min": Known(
+            unit="min", typed=False, minimum=0, maximum=240, usual_low=0, usual_high=60
+        ),
+        "poured_l": Known(
+            unit="L", typed=True, minimum=0.1, maximum=10000, usual_low=1, usual_high=250
+        ),
+        "point_u_l": Known(unit="L", typed=True, minimum=0, maximum=200000),
+        "least_volume_l": Known(unit="L", typed=False, minimum=0),
+        "pumpable_l": Known(unit="L", typed=False),
+        "sides_mm": Known(unit="mm", typed=False),
+        "maker_difference_l": Known(unit="L", typed=False),
+        "height_share": Known(unit="1", typed=False),
+        "left_share": Known(unit="1", typed=False),
+        "right_share": Known(unit="1", typed=False),
+        "from_share": Known(unit="1", typed=False),
+        "to_share": Known(unit="1", typed=False),
+        "width_share": Known(unit="1", typed=False),
+        "zero_share": Known(unit="1", typed=False),
+        "aspect_share": Known(unit="1", typed=False),
+        "point_depth_mm": Known(unit="mm", typed=True, minimum=0, maximum=6000),
         "reading_nd": Known(
             unit="nD", typed=True, minimum=1.3, maximum=1.6, usual_low=1.331, usual_high=1.361
         ),

@@ -19,6 +19,7 @@ _NUMBER = re.compile(
     r"(?:(?:(?P<whole>[0-9]{1,9})(?: |-))?(?P<top>[0-9]{1,3})/(?P<bottom>[0-9]{1,2})"
     r"|(?P<decimal>[0-9]{1,9}(?:[.,][0-9]{1,9})?))"
 )
+_THOUSANDS = re.compile(r"[-−]?[1-9][0-9]{0,2}[.,][0-9]{3}")
 _UNIT_START = re.compile(r"[^\W\d_]|[\"'″′%°]")
 _RULE_DENOMINATORS = {2, 4, 8, 16, 32, 64}
 # Dimensions whose units are all in use side by side, so that none can be taken for granted.
@@ -30,7 +31,8 @@ _SPACES = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2009": " "})
 class Reading:
     """A typed number: its value in the quantity's own unit, and the number and unit as read.
 
-    decimals is how many were typed, None when it was a fraction of a rule.
+    decimals is how many were typed, None when it was a fraction of a rule. meant_thousands is the
+    number if the sign in it was meant to part thousands, None where it cannot be.
     """
 
     quantity: str
@@ -39,6 +41,7 @@ class Reading:
     decimals: int | None
     unit: Unit
     path: str
+    meant_thousands: float | None = None
 
     @property
     def shown(self) -> Shown:
@@ -148,4 +151,7 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
     if not _within(known, value):
         raise Fault("out_of_range", path, text, _limit(known, meant))
     decimals = None if "/" in number_text else len(re.split("[.,]", number_text + ".")[1])
-    return Reading(quantity, value, number, decimals, meant, path)
+    # Nobody dips to a thousandth of a millimetre, but many write 1,200 for twelve hundred.
+    parted = meant.name == "mm" and _THOUSANDS.fullmatch(number_text) is not None
+    thousands = float(number * 1000) if parted else None
+    return Reading(quantity, value, number, decimals, meant, path, thousands)

@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import itertools
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 
@@ -76,16 +76,23 @@ class RisingCurve:
         m0, m1 = self.slopes_l_per_mm[i] * h, self.slopes_l_per_mm[i + 1] * h
         return (m0 + t * (2 * (3 * rise - 2 * m0 - m1) + t * 3 * (m0 + m1 - 2 * rise))) / h
 
-    def depth_mm(self, volume_l: float) -> float:
-        """Depth at which the curve holds these litres, by halving to the last digit."""
-        low, high = self.depths_mm[0], self.depths_mm[-1]
-        for _ in range(200):
-            middle = 0.5 * (low + high)
-            if middle in (low, high):
-                break
-            if self.volume_l(middle) < volume_l:
-                low = middle
-            else:
-                high = middle
-        nearer_low = abs(self.volume_l(low) - volume_l) <= abs(self.volume_l(high) - volume_l)
-        return low if nearer_low else high
+
+def depth_at(
+    volume_at: Callable[[float], float], volume_l: float, low_mm: float, high_mm: float
+) -> float:
+    """Depth in mm, between two bounds, at which a rising ``volume_at`` gives these litres.
+
+    By halving to the last digit of a float: the slope may be 0 at the floor or at the crown of a
+    lying tank, where a step by the slope would run away.
+    """
+    low, high = low_mm, high_mm
+    for _ in range(200):
+        middle = 0.5 * (low + high)
+        if middle in (low, high):
+            break
+        if volume_at(middle) < volume_l:
+            low = middle
+        else:
+            high = middle
+    nearer_low = abs(volume_at(low) - volume_l) <= abs(volume_at(high) - volume_l)
+    return low if nearer_low else high

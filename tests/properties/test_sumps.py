@@ -8,7 +8,8 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from scipy.interpolate import PchipInterpolator
 
-from pycore.sump.shapes import Sump, box, proportional, table
+from pycore.sump.shapes import box, proportional, table
+from pycore.sump.sump import Sump
 
 
 @st.composite

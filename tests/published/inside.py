@@ -84,6 +84,13 @@ def _tank(row: Row, file: Row) -> Row:
     return {"volume": from_base(level["volume_l"]["value"], UNITS[row["unit"]])}
 
 
+def _tank_depth(row: Row, file: Row) -> Row:
+    sump = {**file["sumps"][row["sump"]], "volume_known_by": "poured"}
+    dip = {"depth": row["dip"], "read_as": "volume"}
+    level = ask("assess_sump", {"sump": sump, "dip": dip})["level"]
+    return {"depth": from_base(level["depth_mm"]["value"], UNITS[row["unit"]])}
+
+
 def _strength(row: Row, _: Row) -> Row:
     reading, factor = Measured(**row["reading_brix"]), Measured(**row["factor"])
     diluted = row.get("diluted", 0)
@@ -205,6 +212,7 @@ KINDS = {
     "mixture": _mixture,
     "recipe": _recipe,
     "tank": _tank,
+    "tank_depth": _tank_depth,
     "strength": _strength,
     "hardness": _hardness,
     "temperature": _temperature,

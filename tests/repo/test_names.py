@@ -50,6 +50,9 @@ WITHOUT_UNIT = {
     "below": "a bound in the unit beside it",
     "usual_low": "a bound in the unit beside it",
     "usual_high": "a bound in the unit beside it",
+    "meant_thousands": "a typed number in the unit beside it",
+    "angle": "in radians",
+    "evidence": "the logarithm of a probability",
     "level": "a share of the drawn height",
     "full_mark": "a share of the drawn height",
 }

@@ -143,3 +143,56 @@ def test_weight_of_a_bucket_counts_with_the_concentrates_own_density() -> None:
     assert got["request"]["density_kg_l"] == 0.9
     plain = ask("plan_check", check(WHEEL_LATHE))
     assert "density_kg_l" not in plain["request"]
+
+
+HIDDEN = {
+    "volume": {"text": "30", "unit": "L"},
+    "u": {"text": "3", "unit": "L"},
+    "drains_back": False,
+}
+
+
+def test_what_does_not_show_on_the_stick_counts_in_the_balance() -> None:
+    got = ask("plan_check", check(changed("sump.hidden", HIDDEN)))
+    assert got["request"]["hidden"]["volume_l"] == {"value": 30, "u": 3}
+    assert ask("plan_recipe", got["request"]) == got["plan"]
+    # By hand: 153.9 L seen and 30 L hidden; the room up to the mark is the same.
+    assert got["shown"]["now_volume"]["value"] == pytest.approx(183.9, abs=0.5)
+    poured = sum(p["count"] * (p["water_l"] + p["concentrate_l"]) for p in got["plan"]["pours"])
+    assert got["plan"]["final"]["volume_l"] == pytest.approx(183.9 + poured)
+    assert 43 < poured < 44.2
+    # The drawing shows the sump alone.
+    assert got["after"]["level"] == pytest.approx((153.9 + poured) / 217.8)
+    plain = ask("plan_check", check(WHEEL_LATHE))
+    assert got["plan"]["totals"]["concentrate_l"] > plain["plan"]["totals"]["concentrate_l"]
+
+
+def test_same_coolant_has_one_error_of_the_reading() -> None:
+    def u_now_pct(machine: dict[str, Any]) -> float:
+        request = ask("plan_check", check(machine))["request"]
+        seen_l = request["sump"]["volume_l"]["value"]
+        parts = [(seen_l, request["sump"]["strength_pct"]["u"])]
+        if "hidden" in request:
+            hidden = request["hidden"]
+            parts.append((hidden["volume_l"]["value"], hidden["strength_pct"]["u"]))
+        total_l = sum(volume_l for volume_l, _ in parts)
+        return sum((volume_l * u / total_l) ** 2 for volume_l, u in parts) ** 0.5
+
+    assert u_now_pct(changed("sump.hidden", HIDDEN)) == pytest.approx(u_now_pct(WHEEL_LATHE))
+
+
+def test_what_drained_back_is_in_the_sump_already() -> None:
+    machine = changed("sump.hidden", {**HIDDEN, "drains_back": True})
+    got = ask("plan_check", check(machine))
+    assert "hidden" not in got["request"]
+    assert got["plan"] == ask("plan_check", check(WHEEL_LATHE))["plan"]
+
+
+def test_hidden_coolant_with_a_strength_of_its_own() -> None:
+    body = check(changed("sump.hidden", HIDDEN), hidden_strength={"text": "2"})
+    got = ask("plan_check", body)
+    assert got["request"]["hidden"]["strength_pct"]["value"] == 2
+    # By hand: (153.9·6 + 30·2)/183.9.
+    assert got["shown"]["now_strength"]["value"] == pytest.approx(5.35, abs=0.1)
+    error = refusal("plan_check", check(WHEEL_LATHE, hidden_strength={"text": "2"}))
+    assert (error["code"], error["path"]) == ("not_for_kind", "body.hidden_strength")

@@ -8,6 +8,7 @@ import pytest
 
 from pycore.desk import answers, messages, records, results
 from pycore.recipe import holding, outcome, outlook, pours, request
+from pycore.sump import outline
 from tests.properties.asking import SCHEMAS
 
 DEFINITIONS = {
@@ -19,10 +20,24 @@ PLAN_BODY = DEFINITIONS["plan_recipe_body"]["properties"]
 PLAN_RESULT = DEFINITIONS["plan_recipe_result"]["properties"]
 FLUID = DEFINITIONS["fluid_typed"]["properties"]
 FIT = DEFINITIONS["fit_factor_result"]["properties"]
+SUMP = DEFINITIONS["sump_typed"]["properties"]
+CALIBRATION = DEFINITIONS["calibrate_sump_body"]["properties"]
 PAIRS: list[tuple[type, dict[str, Any]]] = [
     (records.Typed, DEFINITIONS["typed"]),
     (messages.PointTyped, DEFINITIONS["sump_typed"]["properties"]["points"]["items"]),
     (messages.SumpTyped, DEFINITIONS["sump_typed"]),
+    (messages.StepTyped, SUMP["steps"]["items"]),
+    (messages.ObstacleTyped, DEFINITIONS["obstacle_typed"]),
+    (messages.HiddenTyped, SUMP["hidden"]),
+    (messages.CalibrateSumpBody, DEFINITIONS["calibrate_sump_body"]),
+    (messages.CalibrationStep, CALIBRATION["steps"]["items"]),
+    (messages.CalibrationPair, CALIBRATION["pairs"]["items"]),
+    (results.CalibrateSumpResult, DEFINITIONS["calibrate_sump_result"]),
+    (results.CalibratedRow, DEFINITIONS["calibrated_row"]),
+    (results.CalibratedStep, DEFINITIONS["calibrated_step"]),
+    (outline.Drawing, DEFINITIONS["drawing"]),
+    (outline.Wall, DEFINITIONS["drawing"]["properties"]["outline"]["items"]),
+    (outline.Block, DEFINITIONS["drawing"]["properties"]["blocks"]["items"]),
     (records.FluidTyped, DEFINITIONS["fluid_typed"]),
     (records.TargetTyped, DEFINITIONS["target_typed"]),
     (messages.MixingTyped, DEFINITIONS["mixing_typed"]),

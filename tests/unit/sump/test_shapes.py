@@ -6,13 +6,32 @@ import pytest
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.sump.shapes import Sump, box, proportional, table
+from pycore.sump.obstacles import Obstacle
+from pycore.sump.shapes import (
+    box,
+    frustum,
+    horizontal_cylinder,
+    proportional,
+    sloped_box,
+    stepped,
+    table,
+    upright_cylinder,
+)
+from pycore.sump.sump import Sump
 
 TABLE = ([50.0, 100.0, 400.0], [5.0, 60.0, 180.0])
 SUMPS = [
     proportional(440, 198, 0.1),
     box(1200, 600, 400, 0.03),
     table(*TABLE, 350, 0.1),
+    table(*TABLE, 350, 0.1, 430),
+    box(1200, 600, 400, 0.03, None, [Obstacle(0, 300, 0.1)]),
+    sloped_box(1200, 600, 60, True, 400, 0.05),
+    stepped([(0, 400, 600), (120, 800, 600)], 400, 0.05),
+    upright_cylinder(572, 800, 0.05),
+    horizontal_cylinder(600, 1000, 540, 0.05),
+    frustum(200, 600, 500, 450, 0.05),
+    frustum(0, 600, 200, 180, 0.05),
 ]
 
 
@@ -47,6 +66,31 @@ def test_rim_below_the_full_mark() -> None:
     with pytest.raises(Fault) as caught:
         box(1200, 600, 400, 0.1, 399)
     assert (caught.value.code, caught.value.limit["minimum"]) == ("order", 400)
+
+
+def test_rim_of_a_closed_tank_is_its_own_top() -> None:
+    assert horizontal_cylinder(600, 1000, 400, 0.05).rim_depth_mm == pytest.approx(440)
+    assert horizontal_cylinder(600, 1000, 580, 0.05).rim_depth_mm == 600
+    for rim_mm in (399, 601):
+        with pytest.raises(Fault) as caught:
+            horizontal_cylinder(600, 1000, 400, 0.05, rim_mm)
+        assert caught.value.limit == {"minimum": 400, "maximum": 600, "unit": "mm"}
+
+
+def test_rim_of_a_table() -> None:
+    # By hand: the last slope is 120 L over 300 mm.
+    assert table(*TABLE, 350, 0.1, 430).rim_volume_l == pytest.approx(192)
+    for rim_mm in (399, 441):
+        with pytest.raises(Fault) as caught:
+            table(*TABLE, 350, 0.1, rim_mm)
+        assert (caught.value.code, caught.value.path) == ("order", "rim_depth")
+
+
+@pytest.mark.parametrize("floors", [(1.0, 120.0), (0.0, 120.0, 119.0)])
+def test_floors_that_fall(floors: tuple[float, ...]) -> None:
+    with pytest.raises(Fault) as caught:
+        stepped([(floor, 400, 600) for floor in floors], 400, 0.05)
+    assert (caught.value.code, caught.value.path[:6]) == ("order", "steps[")
 
 
 @pytest.mark.parametrize(

@@ -1,15 +1,23 @@
 // Generated from shared/schema by `python3 -m web contract`. Do not edit.
 
 /**
- * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. table: pairs of depth and litres, rising, (0, 0) added when missing. full_depth is the full mark, never_above_depth the mark that may not be passed with the pump stopped. rim_depth is the deepest dip that can be; without it, full_depth plus 10 %, or the last row of the table.
+ * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. sloped_box: the floor rises by rise along its length. stepped: boxes side by side. upright_cylinder, horizontal_cylinder (flat ends) and frustum (a pointed cone has bottom_diameter 0) by their inside measures. table: pairs of depth and litres, rising, (0, 0) added when missing, each with its own standard uncertainty u where it is known. A field of another kind is refused. full_depth is the full mark, never_above_depth the mark that may not be passed with the pump stopped, rim_depth the deepest dip that can be; without it, full_depth plus 10 %, the tank's own top, or the last row of the table. These marks are depths from where the stick stands. rest: litres that the pump cannot reach. zero_offset: to be added to whatever the stick shows.
  */
 export type SumpTyped = {
-  kind: "proportional" | "box" | "table";
+  kind:
+    | "proportional"
+    | "box"
+    | "sloped_box"
+    | "stepped"
+    | "upright_cylinder"
+    | "horizontal_cylinder"
+    | "frustum"
+    | "table";
   full_depth: Typed;
   /**
-   * Standard uncertainty of the litres: plate 10 %, poured with a marked pail 3 %, somebody said 15 % (common practice, no source).
+   * Standard uncertainty of the litres: plate 10 %, poured with a marked pail 3 %, somebody said 15 %, worked out from inside measures 5 % (common practice, no source). Rows of a table that carry their own u take its place.
    */
-  volume_known_by: "plate" | "poured" | "said";
+  volume_known_by: "plate" | "poured" | "said" | "measured";
   full_volume?: Typed;
   length?: Typed;
   width?: Typed;
@@ -20,9 +28,61 @@ export type SumpTyped = {
   points?: {
     depth: Typed;
     volume: Typed;
+    u?: Typed;
   }[];
   rim_depth?: Typed;
   never_above_depth?: Typed;
+  rise?: Typed;
+  /**
+   * End of the sloped floor on which the stick stands.
+   */
+  dipped_end?: "deep" | "shallow";
+  /**
+   * Boxes side by side, the deepest first: height of each floor above the deepest one (0 for the first, never falling), inside length and width.
+   *
+   * @minItems 2
+   * @maxItems 20
+   */
+  steps?: {
+    floor: Typed;
+    length: Typed;
+    width: Typed;
+  }[];
+  diameter?: Typed;
+  bottom_diameter?: Typed;
+  top_diameter?: Typed;
+  height?: Typed;
+  /**
+   * @maxItems 20
+   */
+  obstacles?: ObstacleTyped[];
+  /**
+   * Coolant in pipes, filters, conveyor or a second tank, which does not show on the stick while the pump runs. drains_back: it runs back into the sump when the pump stops. Without u its standard uncertainty is 25 % (common practice, no source).
+   */
+  hidden?: {
+    volume: Typed;
+    u?: Typed;
+    drains_back: boolean;
+  };
+  rest?: Typed;
+  /**
+   * bottom (without it): the stick shows the depth from the floor. top: it shows the empty height below a fixed point, which lies reference_height above the floor.
+   */
+  dip_from?: "bottom" | "top";
+  reference_height?: Typed;
+  zero_offset?: Typed;
+  /**
+   * How this machine's level is usually read: depth (without it), litres or gallons of a printed scale, or the share of a rough gauge.
+   */
+  read_as?: "depth" | "volume" | "gauge";
+  /**
+   * Pump state in which level and marks are true: stopped and drained back (without it), or running.
+   */
+  level_true?: "stopped" | "running";
+  /**
+   * Minutes from the pump's stop until the level is true.
+   */
+  wait_min?: number;
 };
 /**
  * Unit of a typed or shown number. "1" is a plain number, such as a fluid's factor.
@@ -121,6 +181,10 @@ export type ErrorCode =
   | "wrong_dimension"
   | "order"
   | "not_rising"
+  | "not_for_kind"
+  | "obstacle_too_large"
+  | "pours_contradict"
+  | "screen_blocked"
   | "mark_above_bucket"
   | "no_factor"
   | "off_scale"
@@ -151,6 +215,10 @@ export interface Operations {
   assess_sump: {
     body: AssessSumpBody;
     result: AssessSumpResult;
+  };
+  calibrate_sump: {
+    body: CalibrateSumpBody;
+    result: CalibrateSumpResult;
   };
   describe: {
     body: DescribeBody;
@@ -218,6 +286,17 @@ export interface Typed {
    */
   text: string;
   unit?: Unit;
+}
+/**
+ * Something that stands in the liquid, by heights above the deepest floor; without to_depth it reaches above the rim. Its area by length and width, by diameter, or by the volume it displaces between the two heights.
+ */
+export interface ObstacleTyped {
+  from_depth: Typed;
+  to_depth?: Typed;
+  length?: Typed;
+  width?: Typed;
+  diameter?: Typed;
+  volume?: Typed;
 }
 /**
  * factor: strength in per cent by volume for one Brix on the glass, or the sheet's number with its factor_direction; a chart instead of it is factor_chart. Without either there is no per cent. factor_u: its own standard uncertainty, before factor_known_by. factor_offset: what a mix of nothing reads once the zero is taken off, from fit_factor. zero: what the instrument shows in water, where there is no record of the instrument. titration_factor, split_factor: per cent for one drop, millilitre or division of the second method. target, strong, weak: as the fluid's sheet has them; the machine's own stand beside. Dates and shelf life are those of the drum in use.
@@ -300,6 +379,9 @@ export interface Units {
   pail: VolumeUnit;
   jug: VolumeUnit;
 }
+/**
+ * depth is what was read: a number of the stick, litres or gallons of a printed scale, or a share of a gauge from 0 to 1, such as 3/4. gauge_to: the level stands between the two shares. clean_side: the same dip on the other side of a divided tank; more than 20 mm apart at rest, a blocked screen is suspected and no recipe is given (common practice, no source).
+ */
 export interface DipTyped {
   depth: Typed;
   /**
@@ -307,6 +389,20 @@ export interface DipTyped {
    */
   how?: "hard_floor" | "through_slot" | "running" | "chips";
   u?: Typed;
+  /**
+   * What the number in depth is; without it, what the machine's sump says.
+   */
+  read_as?: "depth" | "volume" | "gauge";
+  gauge_to?: Typed;
+  clean_side?: Typed;
+  /**
+   * Pump state at this dip; without it, the one in which the machine's level is true.
+   */
+  pump?: "stopped" | "running";
+  /**
+   * false: dipped before the coolant had drained back. Standard uncertainty as with the pump running, 8 mm (common practice, no source).
+   */
+  waited?: boolean;
 }
 /**
  * In the unit of the instrument's scale, Brix without an instrument. temperature: of the prism, half a minute after the drop. diluted: parts of water to one part of the sample, 1 for one to one; the page sends what was read, not the doubled number.
@@ -345,6 +441,12 @@ export interface AssessSumpResult {
     | "no_factor"
     | "above_full_mark"
     | "may_be_leaner"
+    | "screen_blocked"
+    | "not_waited"
+    | "other_pump_state"
+    | "drain_back_counted"
+    | "below_rest"
+    | "rough_level"
     | "zero_old"
     | "zero_age_unknown"
     | "zero_not_taken"
@@ -368,6 +470,9 @@ export interface Level {
    */
   room_l: number;
   litres_per_mm: number;
+  /**
+   * one and one_holds: one unit of the stick is about so many litres at this level. circuit: what is in sump and pipes together.
+   */
   shown: {
     depth: Shown;
     volume: Shown;
@@ -375,7 +480,19 @@ export interface Level {
     room: Shown;
     full_volume: Shown;
     full_depth: Shown;
+    one?: Shown;
+    one_holds?: Shown;
+    circuit?: Shown;
   };
+  circuit_l?: Measured1;
+  /**
+   * Litres above what the pump cannot reach; negative when it sucks air.
+   */
+  pumpable_l?: number;
+  /**
+   * How much higher the dirty side of a divided tank stands than the clean side.
+   */
+  sides_mm?: number;
 }
 /**
  * A measured value with its standard uncertainty (one sigma).
@@ -403,6 +520,16 @@ export interface Fraction {
   whole: number;
   numerator: number;
   denominator: number;
+}
+/**
+ * A measured value with its standard uncertainty (one sigma).
+ */
+export interface Measured1 {
+  value: number;
+  /**
+   * Standard uncertainty, same unit as value.
+   */
+  u: number;
 }
 /**
  * Without a factor there is no strength_pct. reading_brix is what was read, the mean where there were several; corrected_brix what the factor is applied to, where that is another number: zero and temperature taken off, dilution undone. cures: what helps against a blurred line, least work first.
@@ -434,7 +561,7 @@ export interface Strength {
   )[];
 }
 /**
- * The section drawing.
+ * The section drawing. Its height runs from the deepest floor to the rim.
  */
 export interface Section {
   /**
@@ -449,14 +576,46 @@ export interface Section {
    * One dot is half a per cent of the full sump of concentrate.
    */
   dots?: number;
+  drawing?: Drawing;
 }
 /**
- * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got.
+ * The tank's own outline, the same at every level.
+ */
+export interface Drawing {
+  /**
+   * Walls from floor (0) to rim (1), as shares of the widest place; straight between two of them, two at the same height are a step.
+   */
+  outline: {
+    height_share: number;
+    left_share: number;
+    right_share: number;
+  }[];
+  /**
+   * What stands in the liquid; where it stands is not known.
+   */
+  blocks: {
+    from_share: number;
+    to_share: number;
+    width_share: number;
+  }[];
+  /**
+   * Height at which the stick stands.
+   */
+  zero_share: number;
+  /**
+   * Width over height in true proportions; missing where no width is known.
+   */
+  aspect_share?: number;
+}
+/**
+ * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. thousands: read as a decimal sign, but it may have been meant to part thousands; both bounds are then the number so meant. uneven_step: a pour test's dip does not fit its neighbours.
  */
 export interface Doubt {
   path: string;
   code:
     | "unusual"
+    | "thousands"
+    | "uneven_step"
     | "readings_scatter"
     | "factor_moved"
     | "factor_inside_differs"
@@ -467,6 +626,108 @@ export interface Doubt {
   got: Shown;
   usual_low: number;
   usual_high: number;
+}
+/**
+ * What was poured and dipped, on one day or on many; together at least one pour.
+ */
+export interface CalibrateSumpBody {
+  full_depth: Typed;
+  rim_depth?: Typed;
+  /**
+   * Whether the sump was empty before the first step. With a rest of unknown volume, start_depth is its dip.
+   */
+  start?: "empty" | "rest";
+  start_depth?: Typed;
+  /**
+   * One after the other without taking anything out: what was poured, and the dip afterwards.
+   *
+   * @maxItems 60
+   */
+  steps?: {
+    poured: Typed;
+    depth: Typed;
+  }[];
+  /**
+   * Top-ups on whatever day: dip before, what was poured, dip after.
+   *
+   * @maxItems 60
+   */
+  pairs?: {
+    before: Typed;
+    poured: Typed;
+    after: Typed;
+  }[];
+  /**
+   * Relative standard uncertainty of the vessel's mark, the same in every pour: as moulded 3 %, checked against a scale or a better measure 0.5 % (common practice, no source).
+   */
+  vessel_known_by?: "marks" | "checked";
+  how?: "hard_floor" | "through_slot" | "running" | "chips";
+  dip_u?: Typed;
+  maker_volume?: Typed;
+  dip_from?: "bottom" | "top";
+  reference_height?: Typed;
+  zero_offset?: Typed;
+  units?: Units;
+}
+/**
+ * sump is ready to be stored as a machine's own: a table whose rows carry their uncertainty.
+ */
+export interface CalibrateSumpResult {
+  /**
+   * few_steps: fewer than four. not_near_full: no dip near the full mark. rest_estimated: what was there before the first pour is worked out. poorly_known: a stretch without a dip. maker_differs: the maker's figure lies outside both likely ranges.
+   */
+  notes: ("few_steps" | "not_near_full" | "rest_estimated" | "poorly_known" | "maker_differs")[];
+  sump: SumpTyped;
+  rows: CalibratedRow[];
+  steps: CalibratedStep[];
+  /**
+   * Stretches of more than a quarter of the full depth without a dip.
+   */
+  gaps: {
+    from_depth: Shown;
+    to_depth: Shown;
+  }[];
+  full_volume_l: Measured;
+  rest_l?: Measured;
+  /**
+   * Maker's figure less what was found.
+   */
+  maker_difference_l?: number;
+  shown: {
+    full_volume: Shown;
+    full_volume_u: Shown;
+    one: Shown;
+    one_holds: Shown;
+    rest?: Shown;
+    rest_u?: Shown;
+    maker_volume?: Shown;
+    maker_difference?: Shown;
+  };
+  drawing: Drawing;
+  doubts: Doubt[];
+}
+export interface CalibratedRow {
+  depth_mm: number;
+  volume_l: Measured;
+  poorly_known: boolean;
+  shown: {
+    depth: Shown;
+    volume: Shown;
+    volume_u: Shown;
+  };
+}
+/**
+ * A step with all that was poured up to it and what the curve says at its dip.
+ */
+export interface CalibratedStep {
+  depth_mm: number;
+  poured_l: number;
+  volume_l: number;
+  shown: {
+    depth: Shown;
+    poured: Shown;
+    volume: Shown;
+  };
 }
 /**
  * Asks for versions and operations.
@@ -645,7 +906,7 @@ export interface UnitTyped {
   step: Typed;
 }
 /**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
  */
 export interface PlanCheckBody {
   machine: MachineTyped;
@@ -654,6 +915,7 @@ export interface PlanCheckBody {
   aim?: Typed;
   fill_to_depth?: Typed;
   concentrate_at_hand?: Typed;
+  hidden_strength?: Typed;
   second?: SecondTyped;
   /**
    * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
@@ -1266,10 +1528,19 @@ export interface ReadMachineResult {
     strong: Shown;
     weak: Shown;
     factor?: Shown;
+    one?: Shown;
+    one_holds?: Shown;
     five_reads?: Shown;
   };
   doubts: Doubt[];
   factor?: number;
+  drawing: Drawing;
+  /**
+   * Litres below the stick's foot, where that is not the deepest place.
+   */
+  least_volume_l?: number;
+  hidden_l?: Measured;
+  rest_l?: number;
 }
 /**
  * Reads one typed number.
