@@ -1,0 +1,82 @@
+"""How wide a text will be at the most, and how it is wrapped or visibly shortened to fit.
+
+The phone's font is not known here. The widths are those of DejaVu Sans, one of the widest of the
+usual system fonts (advance widths of version 2.37, in em, read from the font and grouped upwards),
+so a text that fits by this table fits in the others too.
+"""
+
+from __future__ import annotations
+
+_GROUPS = {
+    "ijlI'|.,:;! \u00a0\u202f": 0.34,
+    "()[]{}/\\rft-J\"": 0.46,
+    "szcxkyv\u2013°": 0.60,
+    "abdeghnopqu0123456789LFPSTYZEB_*$?": 0.69,
+    "ACDGHKNOQRUVX&+=<>~×±wm": 0.98,
+    "MW%@\u2026\u2014": 1.0,
+}
+_EM = {sign: width for group, width in _GROUPS.items() for sign in group}
+# Accented Latin, Greek and Cyrillic letters; anything else, such as Chinese, fills its square.
+_OTHER_LETTER_EM, _FULL_EM = 0.85, 1.05
+_BOLD = 1.12
+
+
+def _em(sign: str) -> float:
+    return _EM.get(sign, _OTHER_LETTER_EM if sign < "\u0590" else _FULL_EM)
+
+
+def width_mm(text: str, size_mm: float, bold: bool = False) -> float:
+    """How wide a text of a font size in mm is at the most, in mm."""
+    return sum(map(_em, text)) * size_mm * (_BOLD if bold else 1.0)
+
+
+def size_that_fits_mm(text: str, size_mm: float, room_mm: float, bold: bool = False) -> float:
+    """The size, made smaller where the text would be wider than the room."""
+    wide = width_mm(text, size_mm, bold)
+    return size_mm if wide <= room_mm else size_mm * room_mm / wide
+
+
+def shortened(text: str, size_mm: float, room_mm: float, bold: bool = False) -> str:
+    """The text, cut with an ellipsis where it does not fit, so that the cut can be seen.
+
+    >>> shortened("Wheel lathe", 4, 18)
+    'Wheel…'
+    """
+    if width_mm(text, size_mm, bold) <= room_mm:
+        return text
+    while text and width_mm(text + "…", size_mm, bold) > room_mm:
+        text = text[:-1]
+    return text.rstrip() + "…"
+
+
+def _broken(word: str, size_mm: float, room_mm: float, bold: bool) -> list[str]:
+    """A word cut into pieces that fit, at least one sign each."""
+    pieces = [""]
+    for sign in word:
+        if pieces[-1] and width_mm(pieces[-1] + sign, size_mm, bold) > room_mm:
+            pieces.append("")
+        pieces[-1] += sign
+    return pieces
+
+
+def wrapped(
+    text: str, size_mm: float, room_mm: float, most_lines: int, bold: bool = False
+) -> list[str]:
+    """The text in lines that fit; what does not fit into the last line is cut with an ellipsis.
+
+    >>> wrapped("Wheel lathe by the north door", 4, 30, 2)
+    ['Wheel lathe', 'by the north…']
+    """
+    lines: list[str] = []
+    for word in text.split(" "):
+        joined = f"{lines[-1]} {word}" if lines else word
+        if lines and width_mm(joined, size_mm, bold) <= room_mm:
+            lines[-1] = joined
+        else:
+            lines += _broken(word, size_mm, room_mm, bold)
+    if len(lines) > most_lines:
+        # A long rest is cut by its first line's width anyway.
+        rest = " ".join(lines[most_lines - 1 :])[:400]
+        last = shortened(rest, size_mm, room_mm, bold)
+        lines = [*lines[: most_lines - 1], last if last.endswith("…") else f"{last}…"]
+    return lines
