@@ -27,6 +27,8 @@ from pycore.desk.messages import (
     ReadQuantityBody,
 )
 from pycore.desk.results import AssessSumpResult
+from pycore.desk.sheet_messages import DrawSheetBody, MakeCodeBody, ReadCodeBody
+from pycore.desk.sheets import answer_code, draw_sheet, make_code
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
@@ -138,4 +140,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "draw_sheet": (DrawSheetBody, draw_sheet),
+    "make_code": (MakeCodeBody, make_code),
+    "read_code": (ReadCodeBody, answer_code),
 }

@@ -34,6 +34,9 @@ _SENTENCES = {
     "mark_above_bucket": "the marks are wider apart than the bucket is filled",
     "no_factor": "without the fluid's factor a reading is not a strength",
     "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
+    "not_a_code": "a code has five letters or digits",
+    "code_mismatch": "the code does not fit its check character",
+    "not_a_date": "a date is year-month-day",
     "internal": "this is a defect of the program",
 }
 _SIDES = {

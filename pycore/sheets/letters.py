@@ -9,7 +9,7 @@ from __future__ import annotations
 
 _GROUPS = {
     "ijlI'|.,:;! \u00a0\u202f": 0.34,
-    "()[]{}/\\rft-J\"": 0.46,
+    '()[]{}/\\rft-J"': 0.46,
     "szcxkyv\u2013°": 0.60,
     "abdeghnopqu0123456789LFPSTYZEB_*$?": 0.69,
     "ACDGHKNOQRUVX&+=<>~×±wm": 0.98,

@@ -2,7 +2,8 @@
 
 ``shared/schema/*.schema.json`` and ``shared/quantities.json`` are the one source. From them come
 the validators that pycore runs, the types that the page is checked with, and the table of
-quantities; from ``shared/words/en.json`` the sentences that pycore prints on paper. The results are committed; ``stale()`` tells which of them no longer fit.
+quantities; from ``shared/words/en.json`` the sentences that pycore prints on paper. The results
+are committed; ``stale()`` tells which of them no longer fit.
 """
 
 import json

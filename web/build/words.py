@@ -8,6 +8,8 @@ LONGEST_LINE = 100
 
 HEAD = '''"""Generated from shared/words/en.json by `python3 -m web contract`. Do not edit."""
 
+# ruff: noqa: E501
+
 from collections.abc import Mapping
 from types import MappingProxyType
 

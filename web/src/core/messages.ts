@@ -62,6 +62,60 @@ export type VolumeUnit =
   | "imp pt"
   | "imp fl oz";
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
+/**
+ * Draws one sheet. measured_100_mm: how long the 100 mm line of an uncorrected print came out; the sheet then makes up for it. buckets: what this shop mixes often; without it, a full bucket at the aim.
+ */
+export type DrawSheetBody = {
+  kind: "dip_scale" | "bucket_scale" | "machine_card" | "log_sheet" | "recipe_slip";
+  paper: "A4" | "Letter";
+  machine?: MachineTyped;
+  measured_100_mm?: Typed;
+  /**
+   * The machine's short code as typed.
+   */
+  code?: string;
+  /**
+   * Where the app lives, without a fragment; the square code carries it with the short code as its fragment.
+   */
+  address?: string;
+  circuit_volume?: Typed;
+  /**
+   * Day on which the tank was measured, year-month-day.
+   */
+  calibrated_on?: string;
+  pail_shape?: PailShapeTyped;
+  /**
+   * @minItems 1
+   * @maxItems 3
+   */
+  buckets?: UsualBucketTyped[];
+  recipe?: SlipRecipe;
+  /**
+   * Time of the check as the page wrote it.
+   */
+  when?: string;
+  /**
+   * All sentences of sheets in another language, by the keys of shared/words without their prefix; English without it.
+   */
+  words?: {
+    [k: string]: string;
+  };
+  decimal_sign?: "." | ",";
+};
+/**
+ * A round pail with straight walls, from its inside measures or from two measured fills, the lower one first; the scale then ends at the second.
+ */
+export type PailShapeTyped = {
+  kind: "diameters" | "fills";
+  floor_diameter?: Typed;
+  brim_diameter?: Typed;
+  height?: Typed;
+  /**
+   * @minItems 2
+   * @maxItems 2
+   */
+  fills?: FillTyped[];
+};
 export type ErrorCode =
   | "not_json"
   | "duplicate_key"
@@ -90,6 +144,9 @@ export type ErrorCode =
   | "mark_above_bucket"
   | "no_factor"
   | "neat_oil"
+  | "not_a_code"
+  | "code_mismatch"
+  | "not_a_date"
   | "internal";
 /**
  * One answer.
@@ -120,6 +177,14 @@ export interface Operations {
     body: DescribeBody;
     result: DescribeResult;
   };
+  draw_sheet: {
+    body: DrawSheetBody;
+    result: DrawSheetResult;
+  };
+  make_code: {
+    body: MakeCodeBody;
+    result: MakeCodeResult;
+  };
   plan_check: {
     body: PlanCheckBody;
     result: PlanCheckResult;
@@ -131,6 +196,10 @@ export interface Operations {
   plan_recipe: {
     body: PlanRecipeBody;
     result: PlanRecipeResult;
+  };
+  read_code: {
+    body: ReadCodeBody;
+    result: ReadCodeResult;
   };
   read_machine: {
     body: ReadMachineBody;
@@ -317,17 +386,6 @@ export interface DescribeResult {
   quantities: string[];
   units: string[];
 }
-/**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
- */
-export interface PlanCheckBody {
-  machine: MachineTyped;
-  dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
-  fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
-}
 export interface MachineTyped {
   name: string;
   sump: SumpTyped;
@@ -366,6 +424,107 @@ export interface WaysTyped {
   own_fluid?: boolean;
   carry_out?: Typed;
   most_buckets?: number;
+}
+/**
+ * A fill of the pail: its depth, measured upright, and its volume.
+ */
+export interface FillTyped {
+  depth: Typed;
+  volume: Typed;
+}
+/**
+ * A bucket that is mixed often.
+ */
+export interface UsualBucketTyped {
+  water: Typed;
+  concentrate: Typed;
+}
+/**
+ * A recipe just as it was shown: numbers as shown, cautions as whole sentences.
+ */
+export interface SlipRecipe {
+  depth?: Shown;
+  reading?: Shown;
+  now_strength?: Shown;
+  now_volume?: Shown;
+  take_out?: Shown;
+  /**
+   * @maxItems 20
+   */
+  pours: PourShown[];
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  /**
+   * @maxItems 16
+   */
+  cautions: string[];
+}
+export interface PourShown {
+  count: number;
+  water: Shown;
+  concentrate: Shown;
+  total: Shown;
+  strength: Shown;
+  weight: Shown;
+  /**
+   * Water, or own fluid, as a share of the usable bucket.
+   */
+  water_share: number;
+  concentrate_share: number;
+  fluid?: Shown;
+  /**
+   * The concentrate as so many full jugs and a rest.
+   */
+  jugs?: {
+    count: number;
+    rest: Shown;
+  };
+  pail_mark?: Shown;
+  kind?: "own_fluid" | "ready_mix";
+}
+/**
+ * The sheet, to be printed on paper of page_width_mm by page_height_mm with 10 mm margins and without any fitting.
+ */
+export interface DrawSheetResult {
+  kind: "dip_scale" | "bucket_scale" | "machine_card" | "log_sheet" | "recipe_slip";
+  paper: "A4" | "Letter";
+  page_width_mm: number;
+  page_height_mm: number;
+  width_mm: number;
+  height_mm: number;
+  /**
+   * One SVG file for each page, width_mm by height_mm.
+   */
+  pages: string[];
+  print_scale: number;
+  /**
+   * Whether the measured line is within 1 mm of 100 mm; only with measured_100_mm.
+   */
+  line_passes?: boolean;
+  doubts: Doubt[];
+}
+/**
+ * The short code of a number that the page drew by chance.
+ */
+export interface MakeCodeBody {
+  code_number: number;
+}
+export interface MakeCodeResult {
+  code: string;
+  printed: string;
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
 }
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
@@ -687,29 +846,6 @@ export interface Alternative {
     time_d?: number;
   };
 }
-export interface PourShown {
-  count: number;
-  water: Shown;
-  concentrate: Shown;
-  total: Shown;
-  strength: Shown;
-  weight: Shown;
-  /**
-   * Water, or own fluid, as a share of the usable bucket.
-   */
-  water_share: number;
-  concentrate_share: number;
-  fluid?: Shown;
-  /**
-   * The concentrate as so many full jugs and a rest.
-   */
-  jugs?: {
-    count: number;
-    rest: Shown;
-  };
-  pail_mark?: Shown;
-  kind?: "own_fluid" | "ready_mix";
-}
 /**
  * Another way, ready to show.
  */
@@ -776,6 +912,16 @@ export interface PlanHoldingResult {
     low_pct: number;
     high_pct: number;
   };
+}
+/**
+ * Reads a machine's short code as it was typed or scanned.
+ */
+export interface ReadCodeBody {
+  text: string;
+}
+export interface ReadCodeResult {
+  code: string;
+  printed: string;
 }
 export interface ReadMachineBody {
   machine: MachineTyped;
