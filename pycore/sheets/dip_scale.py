@@ -1,0 +1,106 @@
+"""The dip scale: litres (or gallons) of this sump along the stick, with add and full."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pycore.quantity.rounding import Shown, on_rule, shown, tidy
+from pycore.quantity.units import UNITS, from_base
+from pycore.sheets.ladder import marks, ruler
+from pycore.sheets.language import Language
+from pycore.sheets.paper import Paper
+from pycore.sheets.scale_page import Said, scale_pages
+from pycore.sheets.strip import Band, Line, Scale
+from pycore.sump.shapes import Sump
+
+# A full sump of less than two buckets has no room for a whole one: half of it counts then.
+_SMALLEST_ADD_SHARE = 0.5
+# A likely range is two standard uncertainties to either side.
+_LIKELY_K = 2
+
+
+@dataclass(frozen=True)
+class DipScale:
+    """What a dip scale is made of.
+
+    plate, stick and pail are units, usable_l is one full bucket, code the machine's short code,
+    never_above_mm the mark that may not be passed.
+    """
+
+    name: str
+    sump: Sump
+    plate: str
+    stick: str
+    pail: str
+    usable_l: float
+    code: str | None = None
+    never_above_mm: float | None = None
+
+
+def add_depth_mm(sump: Sump, usable_l: float) -> float:
+    """Depth below which one whole bucket fits under the full mark, mm."""
+    full_l = sump.full_volume_l
+    return sump.depth_from_volume(
+        max(full_l - usable_l, full_l * _SMALLEST_ADD_SHARE), "full_depth"
+    )
+
+
+def read_off(volume_l: float, unit: str) -> Shown:
+    """Litres as they are read off: whole, or a decimal where the unit is as large as a gallon."""
+    return shown(volume_l, unit, 0 if float(UNITS[unit].factor) <= 1 else 1)
+
+
+def _place_mm(sump: Sump, unit: str, amount: float) -> float:
+    volume_l = min(amount * float(UNITS[unit].factor), sump.rim_volume_l)
+    return sump.depth_from_volume(volume_l, "rim_depth")
+
+
+def scale_of(ask: DipScale, language: Language) -> Scale:
+    """The scale from the floor to the rim, marked where the sump's own curve puts each amount."""
+    sump, plate, rim_mm = ask.sump, ask.plate, ask.sump.rim_depth_mm
+    top = from_base(sump.rim_volume_l, UNITS[plate])
+    full_mm, add_mm = sump.full_depth_mm, add_depth_mm(sump, ask.usable_l)
+
+    def note(depth_mm: float) -> str:
+        volume_l = sump.volume_from_depth(depth_mm, "depth")
+        depth = language.amount(on_rule(depth_mm, ask.stick))
+        return f"{depth} = {language.amount(read_off(volume_l, plate))}"
+
+    bucket = language.say("add_note", bucket=language.amount(tidy(ask.usable_l, ask.pail)))
+    lines = [
+        Line(full_mm, language.say("full"), note(full_mm)),
+        Line(add_mm, language.say("add"), f"{note(add_mm)}. {bucket}", weight_mm=0.6),
+        Line(0.0, language.say("zero"), language.say("zero_note"), weight_mm=0.35),
+    ]
+    never_mm = ask.never_above_mm
+    if never_mm is not None and full_mm < never_mm <= rim_mm:
+        lines.append(Line(never_mm, language.say("never_above"), note(never_mm), weight_mm=0.6))
+    return Scale(
+        length_mm=rim_mm,
+        ruler=ruler(rim_mm, ask.stick),
+        marks=marks(top, rim_mm, lambda amount: _place_mm(sump, plate, amount)),
+        unit=plate,
+        ruler_unit="in" if ask.stick in ("in", "ft") else "mm",
+        bands=[Band(0, add_mm, full_mm, "hatch")],
+        lines=lines,
+    )
+
+
+def dip_scale(ask: DipScale, paper: Paper, language: Language) -> list[str]:
+    """The pages of the dip scale as SVG.
+
+    Errors: none of its own; the sump's depths lie between the floor and the rim.
+    """
+    scale = scale_of(ask, language)
+    sump = ask.sump
+    likely = language.number(shown(100 * _LIKELY_K * sump.volume_u_share, "%", 0))
+    facts = [
+        language.say("scale_units", volume=ask.plate, length=scale.ruler_unit),
+        language.say("likely_within", percent=likely),
+    ]
+    if ask.code is not None:
+        facts.insert(0, language.say("code_is", code=ask.code))
+    steps = [language.say(f"dip_step_{i}") for i in range(1, 6)]
+    return scale_pages(
+        scale, Said(language.say("dip_scale"), ask.name, facts, steps), paper, language
+    )

@@ -1,0 +1,94 @@
+"""The pages of a scale: strips at the left; title, facts, steps and check lines at the right."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from pycore.sheets.language import Language
+from pycore.sheets.letters import size_that_fits_mm, wrapped
+from pycore.sheets.paper import (
+    CHECK_IN_MM,
+    Paper,
+    draw_check_lines,
+    draw_foot,
+    foot_height_mm,
+    new_page,
+)
+from pycore.sheets.strip import CALLOUT_MM, EDGE_MM, TAB_MM, Scale, Strip, pieces_of
+from pycore.sheets.svg import Drawing
+
+# Between two strips with their words.
+_GAP_MM = 2.0
+_MOST_STRIPS = 2
+# The side column never gets narrower than this.
+_LEAST_SIDE_MM = 50.0
+
+
+@dataclass(frozen=True)
+class Said:
+    """What stands beside the strips: title, name, facts (bold), numbered steps."""
+
+    title: str
+    name: str
+    facts: list[str]
+    steps: list[str]
+
+
+def scale_pages(scale: Scale, said: Said, paper: Paper, language: Language) -> list[str]:
+    """The SVG of every page of a scale."""
+    pieces = list(enumerate(pieces_of(scale, paper)))
+    strip_mm = scale.width_mm + CALLOUT_MM + _GAP_MM
+    most = min(_MOST_STRIPS, int((paper.room_mm[0] - _LEAST_SIDE_MM) / strip_mm))
+    per_page = min(most, len(pieces))
+    groups = [pieces[i : i + per_page] for i in range(0, len(pieces), per_page)]
+    longest_mm = max(high - low for _, (low, high) in pieces)
+    zero_y = EDGE_MM + TAB_MM + longest_mm * paper.stretch
+    side_mm = EDGE_MM + per_page * strip_mm + _GAP_MM
+    pages = []
+    for number, group in enumerate(groups, 1):
+        drawing = new_page(paper)
+        for place, (index, piece) in enumerate(group):
+            left_mm = EDGE_MM + place * strip_mm
+            Strip(drawing, scale, paper, index, piece, left_mm, zero_y).draw()
+        _draw_said(drawing, said, side_mm)
+        _draw_checks(drawing, paper, language, side_mm)
+        draw_foot(drawing, paper, language, (number, len(groups)), side_mm)
+        pages.append(drawing.svg())
+    return pages
+
+
+def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> None:
+    room_mm = drawing.width_mm - left_mm
+    y = 8.0
+    drawing.text((left_mm, y), said.title, size_that_fits_mm(said.title, 8, room_mm, True), True)
+    y += 3.2
+    drawing.line((left_mm, y), (drawing.width_mm, y), 0.6)
+    y += 1.5
+    for text in wrapped(said.name, 5.6, room_mm, 3, True):
+        y += 6.4
+        drawing.text((left_mm, y), text, 5.6, True)
+    y += 3.0
+    for fact in said.facts:
+        for text in wrapped(fact, 4.0, room_mm, 4):
+            y += 5.0
+            drawing.text((left_mm, y), text, 4.0)
+        y += 1.0
+    y += 3.0
+    for number, step in enumerate(said.steps, 1):
+        drawing.text((left_mm, y + 4.8), str(number), 4.0, True)
+        for text in wrapped(step, 3.8, room_mm - 6, 5):
+            y += 4.8
+            drawing.text((left_mm + 6, y), text, 3.8)
+        y += 1.6
+
+
+def _draw_checks(drawing: Drawing, paper: Paper, language: Language, left_mm: float) -> None:
+    """The check lines upright, as the scales are, with what to do beside them."""
+    bottom_mm = drawing.height_mm - foot_height_mm(paper) - 8.0
+    draw_check_lines(drawing, paper, (left_mm + 4, bottom_mm), upright=True)
+    room_mm = drawing.width_mm - left_mm - 18
+    lines = wrapped(language.say("check"), 3.8, room_mm, 14)
+    y = bottom_mm - CHECK_IN_MM * paper.stretch + 4
+    for text in lines:
+        drawing.text((left_mm + 18, y), text, 3.8)
+        y += 5.0
