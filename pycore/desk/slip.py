@@ -71,8 +71,9 @@ def slip_of(name: str, when: str | None, recipe: SlipRecipe, language: Language)
         high=amount(recipe.high),
         volume=amount(recipe.volume),
     )
-    own = [language.say("slip_caution"), language.say("slip_sheet")]
-    cautions = [*map(printable, recipe.cautions), *own]
+    # What the page said, or at least this: nobody pours without it.
+    cautions = [*map(printable, recipe.cautions)] or [language.say("slip_caution")]
+    cautions.append(language.say("slip_sheet"))
     return RecipeSlip(
         name=name,
         when=None if when is None else printable(when),

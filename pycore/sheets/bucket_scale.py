@@ -14,11 +14,14 @@ from pycore.sheets.ladder import marks, ruler
 from pycore.sheets.language import Language
 from pycore.sheets.pail import RoundPail
 from pycore.sheets.paper import Paper
-from pycore.sheets.scale_page import Said, scale_pages
+from pycore.sheets.scale_page import Mix, Said, scale_pages
 from pycore.sheets.strip import Band, Line, Scale
 
 # More columns than this leave no room for their words.
 MOST_BUCKETS = 3
+# Beyond the highest fill the scale goes on for this much, so that its line can be seen.
+_ABOVE_MM = 12.0
+_CALLOUT_MM = 42.0
 _HAIR = 1e-9
 
 
@@ -77,30 +80,53 @@ def _at_mm(shape: RoundPail, volume_l: float) -> float:
 
 def _lines(ask: BucketScale, language: Language) -> list[Line]:
     shape, last = ask.pail_shape, len(ask.buckets) - 1
-    lines = [Line(0.0, language.say("zero"), language.say("pail_zero_note"), weight_mm=0.35)]
+    zero = (language.say("pail_zero_note"),)
+    lines = [Line(0.0, language.say("zero"), zero, weight_mm=0.35)]
     for i, bucket in enumerate(ask.buckets):
-        number = str(i + 1)
-        water = language.amount(tidy(bucket.water_l, ask.pail))
-        title = language.say("water_to", n=number)
-        lines.append(Line(_at_mm(shape, bucket.water_l), title, water, (i, i), 0.6))
-        if bucket.concentrate_l > 0:
-            strength = mix_strength_pct(bucket.water_l, bucket.concentrate_l)
-            note = language.say(
-                "concentrate_note",
-                concentrate=language.amount(tidy(bucket.concentrate_l, ask.jug)),
-                strength=language.amount(shown(strength, "%", 1)),
-            )
-            title = language.say("concentrate_to", n=number)
-            lines.append(Line(_at_mm(shape, bucket.total_l), title, note, (i, i), 0.6))
+        for key, volume_l in (
+            ("water_to", bucket.water_l if bucket.water_l > 0 else None),
+            ("concentrate_to", bucket.total_l if bucket.concentrate_l > 0 else None),
+        ):
+            if volume_l is not None:
+                title = language.say(key, n=str(i + 1))
+                lines.append(Line(_at_mm(shape, volume_l), title, (), (i, i), 0.6))
     usable = language.amount(tidy(ask.usable_l, ask.pail))
-    at_mm = _at_mm(shape, ask.usable_l)
-    return [*lines, Line(at_mm, language.say("fill_most"), usable, (0, last), 0.9)]
+    title = language.say("fill_most", amount=usable)
+    return [*lines, Line(_at_mm(shape, ask.usable_l), title, (), (0, last), 0.9)]
+
+
+def _mixes(ask: BucketScale, language: Language) -> list[Mix]:
+    """The usual buckets as they are drawn and told beside the scale."""
+    return [
+        Mix(
+            bucket.water_l / ask.usable_l,
+            bucket.concentrate_l / ask.usable_l,
+            [
+                language.say("mix_water", amount=language.amount(tidy(bucket.water_l, ask.pail))),
+                language.say(
+                    "mix_concentrate", amount=language.amount(tidy(bucket.concentrate_l, ask.jug))
+                ),
+                language.say(
+                    "mix_makes",
+                    strength=language.amount(
+                        shown(mix_strength_pct(bucket.water_l, bucket.concentrate_l), "%", 1)
+                    ),
+                ),
+            ],
+        )
+        for bucket in ask.buckets
+    ]
 
 
 def scale_of(ask: BucketScale, language: Language) -> Scale:
-    """The scale up the wall: a slanting wall is a little longer than the pail is high."""
+    """The scale up the wall: a slanting wall is a little longer than the pail is high.
+
+    It ends a little above the highest fill, so that nobody is tempted to fill higher.
+    """
     shape = ask.pail_shape
-    length_mm = shape.along_wall_mm(shape.height_mm)
+    highest_l = max([ask.usable_l, *(bucket.total_l for bucket in ask.buckets)])
+    ends_mm = min(shape.height_mm, shape.depth_mm(min(highest_l, shape.brim_l)) + _ABOVE_MM)
+    length_mm, top_l = shape.along_wall_mm(ends_mm), shape.volume_l(ends_mm)
     factor_l = float(UNITS[ask.pail].factor)
     bands = []
     for i, bucket in enumerate(ask.buckets):
@@ -111,15 +137,16 @@ def scale_of(ask: BucketScale, language: Language) -> Scale:
         length_mm=length_mm,
         ruler=ruler(length_mm, ask.stick),
         marks=marks(
-            from_base(shape.brim_l, UNITS[ask.pail]),
+            from_base(top_l, UNITS[ask.pail]),
             length_mm,
-            lambda amount: _at_mm(shape, min(amount * factor_l, shape.brim_l)),
+            lambda amount: _at_mm(shape, min(amount * factor_l, top_l)),
         ),
         unit=ask.pail,
         ruler_unit="in" if ask.stick in ("in", "ft") else "mm",
         bands=bands,
         lines=_lines(ask, language),
-        columns=max(1, len(ask.buckets)),
+        columns=len(ask.buckets),
+        callout_mm=_CALLOUT_MM,
     )
 
 
@@ -136,6 +163,5 @@ def bucket_scale(ask: BucketScale, name: str, paper: Paper, language: Language) 
     scale = scale_of(ask, language)
     facts = [language.say("scale_units", volume=ask.pail, length=scale.ruler_unit)]
     steps = [language.say(f"bucket_step_{i}") for i in range(1, 6)]
-    return scale_pages(
-        scale, Said(language.say("bucket_scale"), name, facts, steps), paper, language
-    )
+    said = Said(language.say("bucket_scale"), name, facts, steps, _mixes(ask, language))
+    return scale_pages(scale, said, paper, language)

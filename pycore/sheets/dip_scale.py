@@ -9,7 +9,7 @@ from pycore.quantity.units import UNITS, from_base
 from pycore.sheets.ladder import marks, ruler
 from pycore.sheets.language import Language
 from pycore.sheets.paper import Paper
-from pycore.sheets.scale_page import Said, scale_pages
+from pycore.sheets.scale_page import Said, Tank, scale_pages
 from pycore.sheets.strip import Band, Line, Scale
 from pycore.sump.shapes import Sump
 
@@ -61,20 +61,20 @@ def scale_of(ask: DipScale, language: Language) -> Scale:
     top = from_base(sump.rim_volume_l, UNITS[plate])
     full_mm, add_mm = sump.full_depth_mm, add_depth_mm(sump, ask.usable_l)
 
-    def note(depth_mm: float) -> str:
+    def notes(depth_mm: float) -> tuple[str, str]:
         volume_l = sump.volume_from_depth(depth_mm, "depth")
         depth = language.amount(on_rule(depth_mm, ask.stick))
-        return f"{depth} = {language.amount(read_off(volume_l, plate))}"
+        return depth, language.amount(read_off(volume_l, plate))
 
     bucket = language.say("add_note", bucket=language.amount(tidy(ask.usable_l, ask.pail)))
     lines = [
-        Line(full_mm, language.say("full"), note(full_mm)),
-        Line(add_mm, language.say("add"), f"{note(add_mm)}. {bucket}", weight_mm=0.6),
-        Line(0.0, language.say("zero"), language.say("zero_note"), weight_mm=0.35),
+        Line(full_mm, language.say("full"), notes(full_mm)),
+        Line(add_mm, language.say("add"), (*notes(add_mm), bucket), weight_mm=0.6),
+        Line(0.0, language.say("zero"), (language.say("zero_note"),), weight_mm=0.35),
     ]
     never_mm = ask.never_above_mm
     if never_mm is not None and full_mm < never_mm <= rim_mm:
-        lines.append(Line(never_mm, language.say("never_above"), note(never_mm), weight_mm=0.6))
+        lines.append(Line(never_mm, language.say("never_above"), notes(never_mm), weight_mm=0.6))
     return Scale(
         length_mm=rim_mm,
         ruler=ruler(rim_mm, ask.stick),
@@ -101,6 +101,7 @@ def dip_scale(ask: DipScale, paper: Paper, language: Language) -> list[str]:
     if ask.code is not None:
         facts.insert(0, language.say("code_is", code=ask.code))
     steps = [language.say(f"dip_step_{i}") for i in range(1, 6)]
-    return scale_pages(
-        scale, Said(language.say("dip_scale"), ask.name, facts, steps), paper, language
-    )
+    depth = language.amount(on_rule(sump.full_depth_mm, ask.stick))
+    tank = Tank(sump.full_depth_mm / sump.rim_depth_mm, depth)
+    said = Said(language.say("dip_scale"), ask.name, facts, steps, tank=tank)
+    return scale_pages(scale, said, paper, language)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+
 from pycore.sheets.svg import Drawing
 
 
@@ -69,7 +71,7 @@ def draw_section(
         drawing.hatch(part, size, 1.3)
     outline = [(x + wall, y), (x + wall, y + inner_high), (x + wide - wall, y + inner_high),
                (x + wide - wall, y)]  # fmt: skip
-    for start, end in zip(outline, outline[1:], strict=False):
+    for start, end in itertools.pairwise(outline):
         drawing.line(start, end, 0.6)
     level_y = y + inner_high * (1 - full_share)
     drawing.line((x + wall, level_y), (x + wide - wall, level_y), 0.9)
@@ -79,3 +81,15 @@ def draw_section(
     for tip_y, back_y in ((level_y, level_y + 2.6), (y + inner_high, y + inner_high - 2.6)):
         drawing.shape([(arrow_x, tip_y), (arrow_x - 0.8, back_y), (arrow_x + 0.8, back_y)])
     drawing.text((arrow_x + 2, (level_y + y + inner_high) / 2 + 1.6), depth, 4.4, True)
+
+
+def draw_caution(drawing: Drawing, centre_mm: tuple[float, float], radius_mm: float) -> None:
+    """The octagon with a call sign that stands before a caution."""
+    x, y = centre_mm
+    # tan(22.5°): corners of a regular octagon in units of its inner radius.
+    near_mm = radius_mm * 0.41421356
+    drawing.shape([(x - near_mm, y - radius_mm), (x + near_mm, y - radius_mm),
+                   (x + radius_mm, y - near_mm), (x + radius_mm, y + near_mm),
+                   (x + near_mm, y + radius_mm), (x - near_mm, y + radius_mm),
+                   (x - radius_mm, y + near_mm), (x - radius_mm, y - near_mm)])  # fmt: skip
+    drawing.text((x, y + 0.58 * radius_mm), "!", 1.6 * radius_mm, True, "middle", fill="#fff")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -28,7 +29,7 @@ class Mark:
 def _gap_mm(step: float, top: float, place: Callable[[float], float]) -> float:
     """The smallest distance of two neighbouring multiples of a step."""
     places = [place(i * step) for i in range(math.floor(top / step + _HAIR) + 1)]
-    return min((b - a for a, b in zip(places, places[1:], strict=False)), default=place(top))
+    return min((b - a for a, b in itertools.pairwise(places)), default=place(top))
 
 
 def _steps(coarsest: float, top: float) -> list[tuple[float, int]]:

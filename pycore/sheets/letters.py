@@ -8,26 +8,38 @@ so a text that fits by this table fits in the others too.
 from __future__ import annotations
 
 _GROUPS = {
-    "ijlI'|.,:;! \u00a0\u202f": 0.34,
-    '()[]{}/\\rft-J"': 0.46,
-    "szcxkyv\u2013°": 0.60,
-    "abdeghnopqu0123456789LFPSTYZEB_*$?": 0.69,
-    "ACDGHKNOQRUVX&+=<>~×±wm": 0.98,
-    "MW%@\u2026\u2014": 1.0,
+    "ijl'": 0.28,
+    "IJ,. \u00a0\u202f\u2018\u2019\u0142\u00b7": 0.32,
+    "f/:;\\|": 0.36,
+    "t()-[]": 0.40,
+    'r!"': 0.47,
+    "sz*_`\u2013\u00b0\u201c\u201d": 0.53,
+    "ckvxyFL?": 0.60,
+    "0123456789abdeghnopquEPSTY${}": 0.64,
+    "ABCKRVXZ": 0.70,
+    "U": 0.74,
+    "DGHNOQ&": 0.79,
+    "w#+<=>^~\u00d7\u00b1\u2212": 0.84,
+    "mMW%@\u2026\u2014": 1.02,
 }
 _EM = {sign: width for group, width in _GROUPS.items() for sign in group}
-# Accented Latin, Greek and Cyrillic letters; anything else, such as Chinese, fills its square.
-_OTHER_LETTER_EM, _FULL_EM = 0.85, 1.05
-_BOLD = 1.12
+# Widest signs of that font up to the end of a script: other Latin, Greek and Cyrillic, and the
+# rest, such as Chinese, which fills its square; picture signs come from fonts of their own.
+_OTHERS_EM = (("\u036f", 1.02), ("\u058f", 1.08), ("\U0001efff", 1.10))
+_PICTURE_EM = 1.5
+# What bold adds to each sign at the most.
+_BOLD_EM = 0.085
 
 
 def _em(sign: str) -> float:
-    return _EM.get(sign, _OTHER_LETTER_EM if sign < "\u0590" else _FULL_EM)
+    if sign in _EM:
+        return _EM[sign]
+    return next((em for last, em in _OTHERS_EM if sign <= last), _PICTURE_EM)
 
 
 def width_mm(text: str, size_mm: float, bold: bool = False) -> float:
     """How wide a text of a font size in mm is at the most, in mm."""
-    return sum(map(_em, text)) * size_mm * (_BOLD if bold else 1.0)
+    return (sum(map(_em, text)) + (_BOLD_EM * len(text) if bold else 0.0)) * size_mm
 
 
 def size_that_fits_mm(text: str, size_mm: float, room_mm: float, bold: bool = False) -> float:

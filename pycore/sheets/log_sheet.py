@@ -11,8 +11,8 @@ from pycore.sheets.svg import Drawing
 
 # Columns by the key of their word, width in mm (0: what is left) and whether a unit stands below.
 _COLUMNS = (
-    ("col_date", 25.0), ("col_who", 24.0), ("col_dip", 21.0), ("col_reading", 23.0),
-    ("col_strength", 22.0), ("col_water", 21.0), ("col_concentrate", 27.0), ("col_after", 23.0),
+    ("col_date", 25.0), ("col_who", 24.0), ("col_dip", 20.0), ("col_reading", 23.0),
+    ("col_strength", 24.0), ("col_water", 20.0), ("col_concentrate", 31.0), ("col_after", 23.0),
     ("col_notes", 0.0),
 )  # fmt: skip
 _HEAD_MM = 13.0
@@ -63,18 +63,33 @@ def _head(drawing: Drawing, ask: LogSheet, language: Language) -> float:
         name = shortened(ask.name, size_mm, wide - left_mm, True)
         drawing.text((wide, 8), name, size_mm, True, "end")
     drawing.line((0, 11), (wide, 11), 0.6)
-    part_mm = wide / max(1, len(ask.facts))
-    for i, (key, amount) in enumerate(ask.facts):
-        x, label = i * part_mm, language.say(key)
-        drawing.text((x, 17.5), label, 3.8)
-        start_mm = x + width_mm(label, 3.8) + 2
-        room_mm = x + part_mm - 4 - start_mm
-        if amount is None:
-            drawing.line((start_mm, 18.2), (start_mm + room_mm, 18.2), 0.25)
-        else:
-            size_mm = max(3.4, size_that_fits_mm(amount, 4.6, room_mm, True))
-            drawing.text((start_mm, 17.5), shortened(amount, size_mm, room_mm, True), size_mm, True)
+    _facts(drawing, [(language.say(key), amount) for key, amount in ask.facts])
     return 22.0
+
+
+def _facts(drawing: Drawing, facts: list[tuple[str, str | None]]) -> None:
+    """One line of words and amounts with even gaps, smaller where it would not fit."""
+    size_mm, gap_mm, wide = 4.6, 2.0, drawing.width_mm
+
+    def needed_mm(label: str, amount: str | None) -> float:
+        pen_mm = width_mm(amount, size_mm, True) if amount else 34.0
+        return width_mm(label, size_mm) + gap_mm + pen_mm
+
+    needs = [needed_mm(*fact) for fact in facts]
+    least_mm = 5.0 * (len(facts) - 1)
+    shrink = min(1.0, (wide - least_mm) / sum(needs))
+    size_mm = max(2.8, size_mm * shrink)
+    between_mm = min(14.0, max(5.0, (wide - sum(needs) * shrink) / max(1, len(facts) - 1)))
+    x = 0.0
+    for (label, amount), need_mm in zip(facts, needs, strict=True):
+        drawing.text((x, 17.5), label, size_mm)
+        start_mm, end_mm = x + width_mm(label, size_mm) + gap_mm, x + need_mm * shrink
+        if amount is None:
+            drawing.line((start_mm, 18.2), (end_mm, 18.2), 0.25)
+        else:
+            text = shortened(amount, size_mm, end_mm - start_mm + 0.1, True)
+            drawing.text((start_mm, 17.5), text, size_mm, True)
+        x = end_mm + between_mm
 
 
 def _widths_mm(wide_mm: float) -> list[float]:
@@ -90,9 +105,11 @@ def _table(
     end_mm = top_mm + _HEAD_MM + lines * _LINE_MM
     x = 0.4
     for (key, _), column_mm in zip(_COLUMNS, _widths_mm(wide - 0.8), strict=True):
-        texts = wrapped(language.say(key), 3.8, column_mm - 2.4, 2, True)
-        for i, text in enumerate(texts):
-            drawing.text((x + 1.4, top_mm + 4.6 + 4.2 * i), text, 3.8, True)
+        word = language.say(key)
+        longest = max(word.split(" "), key=len)
+        size_mm = size_that_fits_mm(longest, 3.8, column_mm - 2.4, True)
+        for i, text in enumerate(wrapped(word, size_mm, column_mm - 2.3, 2, True)):
+            drawing.text((x + 1.4, top_mm + 4.6 + 4.2 * i), text, size_mm, True)
         if key in ask.units:
             drawing.text((x + column_mm - 1.4, top_mm + 11.6), ask.units[key], 3.4, anchor="end")
         if x > 1:

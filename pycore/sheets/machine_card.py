@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pycore.sheets.code import shown_code
-from pycore.sheets.figures import draw_section
+from pycore.sheets.figures import draw_caution, draw_section
 from pycore.sheets.language import Language
 from pycore.sheets.letters import shortened, size_that_fits_mm, width_mm, wrapped
 from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_mm, new_page
@@ -59,13 +59,11 @@ def machine_card(ask: MachineCard, paper: Paper, language: Language) -> list[str
 def _square_code(drawing: Drawing, ask: MachineCard, right_mm: float) -> float:
     """Draws the code at the top right with its signs below; returns its left edge."""
     rows = square_code(link_of(ask.address, ask.code))
-    count = len(rows) + 2 * QUIET_SQUARES
     # The light edge may reach into the card's own white margin.
     square_mm = max(LEAST_SQUARE_MM, _CODE_MM / len(rows))
     code_mm = len(rows) * square_mm
     left_mm, top_mm = right_mm - code_mm, _INSET_MM + 1
     drawing.squares((left_mm, top_mm), square_mm, rows)
-    del count
     text = shown_code(ask.code)
     size_mm = code_mm / (0.61 * len(text))
     at = (left_mm + code_mm / 2, top_mm + code_mm + QUIET_SQUARES * square_mm + size_mm * 0.74)
@@ -114,23 +112,12 @@ def _cautions(drawing: Drawing, language: Language, top_mm: float) -> float:
     room_mm = wide - 2 * _INSET_MM - 12
     for key in _CAUTIONS:
         lines = wrapped(language.say(key), 5.0, room_mm, 2, True)
-        _octagon(drawing, (_INSET_MM + 2.6, y + 4.2), 2.6)
+        draw_caution(drawing, (_INSET_MM + 2.6, y + 4.2), 2.6)
         for text in lines:
             y += 6.0
             drawing.text((_INSET_MM + 9, y), text, 5.0, True)
         y += 2.4
     return y + 2
-
-
-def _octagon(drawing: Drawing, centre_mm: tuple[float, float], radius_mm: float) -> None:
-    x, y = centre_mm
-    # tan(22.5°): corners of a regular octagon in units of its inner radius.
-    near_mm = radius_mm * 0.41421356
-    drawing.shape([(x - near_mm, y - radius_mm), (x + near_mm, y - radius_mm),
-                   (x + radius_mm, y - near_mm), (x + radius_mm, y + near_mm),
-                   (x + near_mm, y + radius_mm), (x - near_mm, y + radius_mm),
-                   (x - radius_mm, y + near_mm), (x - radius_mm, y - near_mm)])  # fmt: skip
-    drawing.text((x, y + 1.5), "!", 4.2, True, "middle", fill="#fff")
 
 
 def _check(drawing: Drawing, paper: Paper, language: Language, top_mm: float) -> None:

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from pycore.sheets.figures import draw_bucket
+from pycore.sheets.figures import draw_bucket, draw_caution
 from pycore.sheets.language import Language
 from pycore.sheets.letters import shortened, size_that_fits_mm, wrapped
 from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_mm, new_page
 from pycore.sheets.svg import Drawing
 
-_ROW_MM = 52.0
+_ROW_MM = 60.0
 # More boxes than this are not ticked; the number alone stands there.
 _MOST_BOXES = 12
 # Check lines, foot and the sentence above them.
 _BELOW_MM = 24.0
-_CAUTION_MM = 5.4
+_CAUTION_MM = 6.0
 
 
 @dataclass(frozen=True)
@@ -115,12 +115,12 @@ class _Slip:
         drawing, wide, y = self.drawing, self.drawing.width_mm, self.y_mm
         drawing.box((0.4, y), (wide - 0.8, _ROW_MM - 4), 0.6, round_mm=2)
         drawing.text((5, y + 10), str(number), 8, True)
-        draw_bucket(drawing, (5, y + 14), (30, 28), pour.water_share, pour.concentrate_share)
+        draw_bucket(drawing, (6, y + 16), (29, 34), pour.water_share, pour.concentrate_share)
         key = "buckets_one" if pour.count == 1 else "buckets_many"
         drawing.text((42, y + 10), self.language.say(key, n=str(pour.count)), 7, True)
         left_mm, label_mm = 42.0, 52.0
         for i, (word, amount) in enumerate(pour.parts):
-            line_y = y + 25 + 14.5 * i
+            line_y = y + 25.5 + 15 * i
             label = self.language.say(word)
             drawing.text((left_mm, line_y), label, size_that_fits_mm(label, 6, label_mm), True)
             room_mm = wide - left_mm - label_mm - 8
@@ -129,38 +129,27 @@ class _Slip:
         if pour.note:
             note = shortened(pour.note, 4.2, 58)
             drawing.text((wide - 5, y + 10), note, 4.2, anchor="end")
-        self._boxes(pour.count, y + _ROW_MM - 12)
+        self._boxes(pour.count, left_mm, y + _ROW_MM - 14)
         self.y_mm += _ROW_MM
 
-    def _boxes(self, count: int, y: float) -> None:
-        if count > _MOST_BOXES:
-            return
-        for i in range(count):
-            self.drawing.box((self.drawing.width_mm - 5 - 8 * (count - i), y), (6, 6), 0.4)
+    def _boxes(self, count: int, left_mm: float, y: float) -> None:
+        if count <= _MOST_BOXES:
+            for i in range(count):
+                self.drawing.box((left_mm + 11 * i, y), (7, 7), 0.4, round_mm=0.6)
 
     def after(self) -> None:
         """What is to be expected, and what to take care of."""
-        cautions = [
-            line
-            for caution in self.ask.cautions
-            for line in wrapped(caution, 4.4, self.drawing.width_mm - 10, 4)
-        ]
         self.y_mm += 2
         self._sentence(self.ask.after, 6.4, True)
-        self._room_for(_CAUTION_MM * min(len(cautions), 12) + 12)
-        self.y_mm += 5
-        top_mm = self.y_mm
-        for line in cautions:
-            if self.y_mm + _CAUTION_MM > self.drawing.height_mm - _BELOW_MM:
-                self._edge(top_mm)
-                self._new_page()
-                top_mm = self.y_mm
-            self.y_mm += _CAUTION_MM
-            self.drawing.text((8, self.y_mm), line, 4.4)
-        self._edge(top_mm)
-
-    def _edge(self, top_mm: float) -> None:
-        self.drawing.hatch((0, top_mm), (4, self.y_mm - top_mm + 2), 1.6)
+        self.y_mm += 3
+        for caution in self.ask.cautions:
+            lines = wrapped(caution, 4.8, self.drawing.width_mm - 10, 4)
+            self._room_for(_CAUTION_MM * len(lines))
+            draw_caution(self.drawing, (2.4, self.y_mm + 4.4), 2.4)
+            for line in lines:
+                self.y_mm += _CAUTION_MM
+                self.drawing.text((8, self.y_mm), line, 4.8)
+            self.y_mm += 2
 
     def pages(self) -> list[str]:
         """All pages, each with check lines and foot."""

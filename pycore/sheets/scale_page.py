@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
+from pycore.sheets.figures import draw_bucket, draw_section
 from pycore.sheets.language import Language
 from pycore.sheets.letters import size_that_fits_mm, wrapped
 from pycore.sheets.paper import (
@@ -14,7 +15,7 @@ from pycore.sheets.paper import (
     foot_height_mm,
     new_page,
 )
-from pycore.sheets.strip import CALLOUT_MM, EDGE_MM, TAB_MM, Scale, Strip, pieces_of
+from pycore.sheets.strip import EDGE_MM, TAB_MM, Scale, Strip, pieces_of
 from pycore.sheets.svg import Drawing
 
 # Between two strips with their words.
@@ -22,22 +23,44 @@ _GAP_MM = 2.0
 _MOST_STRIPS = 2
 # The side column never gets narrower than this.
 _LEAST_SIDE_MM = 50.0
+# Heights of the drawings beside the strips.
+_TANK_MM = 26.0
+_MIX_MM = 36.0
+
+
+@dataclass(frozen=True)
+class Mix:
+    """A bucket drawn beside the strips: its shares of the usable bucket, and lines of words."""
+
+    water_share: float
+    concentrate_share: float
+    words: list[str]
+
+
+@dataclass(frozen=True)
+class Tank:
+    """The tank in section beside the strips: full mark as a share of the rim, and its depth."""
+
+    full_share: float
+    full_depth: str
 
 
 @dataclass(frozen=True)
 class Said:
-    """What stands beside the strips: title, name, facts (bold), numbered steps."""
+    """What stands beside the strips: title, name, facts, numbered steps, and a drawing."""
 
     title: str
     name: str
     facts: list[str]
     steps: list[str]
+    mixes: list[Mix] = field(default_factory=list)
+    tank: Tank | None = None
 
 
 def scale_pages(scale: Scale, said: Said, paper: Paper, language: Language) -> list[str]:
     """The SVG of every page of a scale."""
     pieces = list(enumerate(pieces_of(scale, paper)))
-    strip_mm = scale.width_mm + CALLOUT_MM + _GAP_MM
+    strip_mm = scale.width_mm + scale.callout_mm + _GAP_MM
     most = min(_MOST_STRIPS, int((paper.room_mm[0] - _LEAST_SIDE_MM) / strip_mm))
     per_page = min(most, len(pieces))
     groups = [pieces[i : i + per_page] for i in range(0, len(pieces), per_page)]
@@ -50,14 +73,16 @@ def scale_pages(scale: Scale, said: Said, paper: Paper, language: Language) -> l
         for place, (index, piece) in enumerate(group):
             left_mm = EDGE_MM + place * strip_mm
             Strip(drawing, scale, paper, index, piece, left_mm, zero_y).draw()
-        _draw_said(drawing, said, side_mm)
+        free_mm = _draw_said(drawing, said, side_mm), _checks_top_mm(drawing, paper)
+        _draw_figure(drawing, said, side_mm, free_mm)
         _draw_checks(drawing, paper, language, side_mm)
         draw_foot(drawing, paper, language, (number, len(groups)), side_mm)
         pages.append(drawing.svg())
     return pages
 
 
-def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> None:
+def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> float:
+    """Draws the words from the top down; returns where they end."""
     room_mm = drawing.width_mm - left_mm
     y = 8.0
     drawing.text((left_mm, y), said.title, size_that_fits_mm(said.title, 8, room_mm, True), True)
@@ -80,6 +105,32 @@ def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> None:
             y += 4.8
             drawing.text((left_mm + 6, y), text, 3.8)
         y += 1.6
+    return y
+
+
+def _draw_figure(
+    drawing: Drawing, said: Said, left_mm: float, free_mm: tuple[float, float]
+) -> None:
+    """Tank or buckets between words and check lines, where they leave room."""
+    top_mm, bottom_mm = free_mm
+    room_mm = drawing.width_mm - left_mm
+    if said.tank is not None and bottom_mm - top_mm >= _TANK_MM + 12:
+        corner = (left_mm + 1, (top_mm + bottom_mm - _TANK_MM) / 2)
+        size = (min(room_mm - 2, 1.5 * _TANK_MM), _TANK_MM)
+        draw_section(drawing, corner, size, said.tank.full_share, said.tank.full_depth)
+    if said.mixes and bottom_mm - top_mm >= _MIX_MM + 12:
+        part_mm = min(room_mm / len(said.mixes), 40.0)
+        for i, mix in enumerate(said.mixes):
+            x, y = left_mm + i * part_mm, top_mm + 6
+            drawing.text((x, y + 4.5), str(i + 1), 5.4, True)
+            draw_bucket(drawing, (x + 5.5, y), (20, 18.5), mix.water_share, mix.concentrate_share)
+            for j, text in enumerate(mix.words):
+                size_mm = size_that_fits_mm(text, 3.8, part_mm - 2, j == 2)
+                drawing.text((x, y + 25 + 5 * j), text, size_mm, j == 2)
+
+
+def _checks_top_mm(drawing: Drawing, paper: Paper) -> float:
+    return drawing.height_mm - foot_height_mm(paper) - 8.0 - CHECK_IN_MM * paper.stretch
 
 
 def _draw_checks(drawing: Drawing, paper: Paper, language: Language, left_mm: float) -> None:
@@ -88,7 +139,7 @@ def _draw_checks(drawing: Drawing, paper: Paper, language: Language, left_mm: fl
     draw_check_lines(drawing, paper, (left_mm + 4, bottom_mm), upright=True)
     room_mm = drawing.width_mm - left_mm - 18
     lines = wrapped(language.say("check"), 3.8, room_mm, 14)
-    y = bottom_mm - CHECK_IN_MM * paper.stretch + 4
+    y = _checks_top_mm(drawing, paper) + 4
     for text in lines:
         drawing.text((left_mm + 18, y), text, 3.8)
         y += 5.0

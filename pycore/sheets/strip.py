@@ -21,7 +21,9 @@ EDGE_MM = 0.6
 NUMBERS_RIGHT_MM = 21.5
 MARKS_MM = (22.5, 28.5)
 COLUMN_MM = 7.5
+# Words beside a strip begin here and are this wide unless the scale wants more.
 CALLOUT_MM = 27.0
+_CALLOUT_INSET_MM = 4.2
 _CALLOUT_SIZE_MM = 3.4
 _CALLOUT_LEADING_MM = 4.0
 _HAIR = 1e-6
@@ -44,7 +46,7 @@ class Line:
 
     at_mm: float
     title: str
-    note: str = ""
+    notes: tuple[str, ...] = ()
     columns: tuple[int, int] = (0, 0)
     weight_mm: float = 0.9
 
@@ -61,6 +63,7 @@ class Scale:
     bands: list[Band] = field(default_factory=list)
     lines: list[Line] = field(default_factory=list)
     columns: int = 1
+    callout_mm: float = CALLOUT_MM
 
     @property
     def width_mm(self) -> float:
@@ -217,15 +220,17 @@ class Strip:
 
     def _callout(self, line: Line, y: float, start_x: float, text_y: float) -> float:
         """Draws a line's words, first base line below ``text_y``; returns where they end."""
-        room_mm = CALLOUT_MM - 4.5
+        room_mm = self.scale.callout_mm - _CALLOUT_INSET_MM
         size, leading = _CALLOUT_SIZE_MM, _CALLOUT_LEADING_MM
-        words = [(text, True) for text in wrapped(line.title, size, room_mm, 2, True)]
-        words += [(text, False) for text in wrapped(line.note, size, room_mm, 4) if text]
+        words = [(text, True) for text in wrapped(line.title, size, room_mm, 3, True)]
+        for note in line.notes:
+            words += [(text, False) for text in wrapped(note, size, room_mm, 4)]
         edge = self._x(self.scale.width_mm)
         text_y = min(text_y, self.zero_y_mm - leading * len(words) + 2.0)
         self.drawing.line((start_x, y), (edge + 0.6, y), 0.25)
         self.drawing.line((edge + 0.6, y), (edge + 3.4, text_y + 1.4), 0.25)
-        for text, is_bold in words:
-            text_y += leading if text != words[0][0] else 2.6
-            self.drawing.text((edge + 4.2, text_y), text, size, is_bold)
-        return text_y + 1.2
+        text_y += 2.6
+        for i, (text, is_bold) in enumerate(words):
+            at = (edge + _CALLOUT_INSET_MM, text_y + leading * i)
+            self.drawing.text(at, text, size, is_bold)
+        return text_y + leading * (len(words) - 1) + 1.6
