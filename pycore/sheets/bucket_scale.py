@@ -95,27 +95,16 @@ def _lines(ask: BucketScale, language: Language) -> list[Line]:
     return [*lines, Line(_at_mm(shape, ask.usable_l), title, (), (0, last), 0.9)]
 
 
-def _mixes(ask: BucketScale, language: Language) -> list[Mix]:
-    """The usual buckets as they are drawn and told beside the scale."""
-    return [
-        Mix(
-            bucket.water_l / ask.usable_l,
-            bucket.concentrate_l / ask.usable_l,
-            [
-                language.say("mix_water", amount=language.amount(tidy(bucket.water_l, ask.pail))),
-                language.say(
-                    "mix_concentrate", amount=language.amount(tidy(bucket.concentrate_l, ask.jug))
-                ),
-                language.say(
-                    "mix_makes",
-                    strength=language.amount(
-                        shown(mix_strength_pct(bucket.water_l, bucket.concentrate_l), "%", 1)
-                    ),
-                ),
-            ],
-        )
-        for bucket in ask.buckets
-    ]
+def _mix(bucket: UsualBucket, ask: BucketScale, language: Language) -> Mix:
+    """A usual bucket as it is drawn and told beside the scale."""
+    words = [language.say("mix_water", amount=language.amount(tidy(bucket.water_l, ask.pail)))]
+    if bucket.concentrate_l > 0:
+        concentrate = language.amount(tidy(bucket.concentrate_l, ask.jug))
+        strength = shown(mix_strength_pct(bucket.water_l, bucket.concentrate_l), "%", 1)
+        words.append(language.say("mix_concentrate", amount=concentrate))
+        words.append(language.say("mix_makes", strength=language.amount(strength)))
+    shares = bucket.water_l / ask.usable_l, bucket.concentrate_l / ask.usable_l
+    return Mix(*shares, words)
 
 
 def scale_of(ask: BucketScale, language: Language) -> Scale:
@@ -161,7 +150,16 @@ def bucket_scale(ask: BucketScale, name: str, paper: Paper, language: Language) 
         raise Fault("order", "usable_l", ask.usable_l, {"maximum": brim_l, "unit": "L"})
     refuse_too_full(ask.buckets, brim_l, "buckets")
     scale = scale_of(ask, language)
-    facts = [language.say("scale_units", volume=ask.pail, length=scale.ruler_unit)]
+    facts = [
+        language.say("small_numbers", unit=scale.ruler_unit),
+        language.say("large_numbers", unit=ask.pail),
+    ]
     steps = [language.say(f"bucket_step_{i}") for i in range(1, 6)]
-    said = Said(language.say("bucket_scale"), name, facts, steps, _mixes(ask, language))
+    said = Said(
+        language.say("bucket_scale"),
+        name,
+        facts,
+        steps,
+        [_mix(bucket, ask, language) for bucket in ask.buckets],
+    )
     return scale_pages(scale, said, paper, language)

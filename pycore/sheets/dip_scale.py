@@ -10,7 +10,7 @@ from pycore.sheets.ladder import marks, ruler
 from pycore.sheets.language import Language
 from pycore.sheets.paper import Paper
 from pycore.sheets.scale_page import Said, Tank, scale_pages
-from pycore.sheets.strip import Band, Line, Scale
+from pycore.sheets.strip import Band, Line, Scale, pieces_of
 from pycore.sump.shapes import Sump
 
 # A full sump of less than two buckets has no room for a whole one: half of it counts then.
@@ -66,7 +66,9 @@ def scale_of(ask: DipScale, language: Language) -> Scale:
         depth = language.amount(on_rule(depth_mm, ask.stick))
         return depth, language.amount(read_off(volume_l, plate))
 
-    bucket = language.say("add_note", bucket=language.amount(tidy(ask.usable_l, ask.pail)))
+    bucket = language.say(
+        "add_note", bucket=language.amount(tidy(ask.usable_l, ask.pail, most_decimals=2))
+    )
     lines = [
         Line(full_mm, language.say("full"), notes(full_mm)),
         Line(add_mm, language.say("add"), (*notes(add_mm), bucket), weight_mm=0.6),
@@ -95,12 +97,15 @@ def dip_scale(ask: DipScale, paper: Paper, language: Language) -> list[str]:
     sump = ask.sump
     likely = language.number(shown(100 * _LIKELY_K * sump.volume_u_share, "%", 0))
     facts = [
-        language.say("scale_units", volume=ask.plate, length=scale.ruler_unit),
+        language.say("small_numbers", unit=scale.ruler_unit),
+        language.say("large_numbers", unit=ask.plate),
         language.say("likely_within", percent=likely),
     ]
     if ask.code is not None:
         facts.insert(0, language.say("code_is", code=ask.code))
-    steps = [language.say(f"dip_step_{i}") for i in range(1, 6)]
+    # What is in one piece has nothing to glue.
+    keys = [f"dip_step_{i}" for i in range(1, 6) if i != 2 or len(pieces_of(scale, paper)) > 1]
+    steps = [language.say(key) for key in keys]
     depth = language.amount(on_rule(sump.full_depth_mm, ask.stick))
     tank = Tank(sump.full_depth_mm / sump.rim_depth_mm, depth)
     said = Said(language.say("dip_scale"), ask.name, facts, steps, tank=tank)

@@ -9,15 +9,16 @@ WORDS: Mapping[str, str] = MappingProxyType(
     {
         "made_by": "Pailwright",
         "page": "Page {n} of {total}",
-        "corrected": "Corrected: the 100 mm line came out {length} long.",
+        "corrected": "Corrected: the 100 mm line came out {length} long.",
         "check": (
-            "Print at 100 %, not “fit to page”. Then measure both lines. If the 100 mm line is not 100 mm long, tell the app and print again."
+            "Print at 100 %, not “fit to page”. Then measure both lines. If the 100 mm line is not 100 mm long, tell the app and print again."
         ),
-        "check_short": "Print at 100 %, not “fit to page”. Both lines must have their full length.",
+        "check_short": "Print at 100 %, not “fit to page”. Both lines must have their full length.",
         "machine": "Machine",
         "code_is": "Code {code}",
-        "scale_units": "Left edge: {length}. Numbers: {volume}.",
-        "likely_within": "The amounts are likely right within {percent} %.",
+        "small_numbers": "Small numbers: {unit}",
+        "large_numbers": "Large numbers: {unit}",
+        "likely_within": "The amounts are likely right within {percent} %.",
         "full": "FULL",
         "add": "ADD",
         "add_note": "Below it a bucket of {bucket} fits.",
@@ -59,7 +60,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "type_synthetic": "synthetic",
         "card_caution_gloves": "Wear gloves. Concentrate harms the skin.",
         "card_caution_eyes": "Protect your eyes when you pour.",
-        "card_caution_pump": "Stop the pump and wait before you dip. Nothing may turn.",
+        "card_caution_pump": "Pump off, nothing turning, then dip.",
         "card_caution_sheet": "The safety data sheet and the supplier decide.",
         "cut_and_laminate": "Cut out, laminate and hang it at the machine.",
         "log_sheet": "Coolant log",

@@ -43,7 +43,7 @@ def _steps(coarsest: float, top: float) -> list[tuple[float, int]]:
 
 
 def _number(amount: float, decimals: int) -> str:
-    return f"{amount:.{decimals}f}"
+    return f"{amount:.{decimals}f}" if amount else "0"
 
 
 def marks(top: float, length_mm: float, place: Callable[[float], float]) -> list[Mark]:

@@ -7,6 +7,8 @@ so a text that fits by this table fits in the others too.
 
 from __future__ import annotations
 
+import re
+
 _GROUPS = {
     "ijl'": 0.28,
     "IJ,. \u00a0\u202f\u2018\u2019\u0142\u00b7": 0.32,
@@ -29,6 +31,10 @@ _OTHERS_EM = (("\u036f", 1.02), ("\u058f", 1.08), ("\U0001efff", 1.10))
 _PICTURE_EM = 1.5
 # What bold adds to each sign at the most.
 _BOLD_EM = 0.085
+
+
+# A line may break behind a hyphen inside a word.
+_BREAKS = re.compile(r"(?<=[^-]-)(?=[^-])")
 
 
 def _em(sign: str) -> float:
@@ -71,24 +77,42 @@ def _broken(word: str, size_mm: float, room_mm: float, bold: bool) -> list[str]:
     return pieces
 
 
+def size_for_words_mm(
+    text: str, size_mm: float, least_mm: float, room_mm: float, bold: bool = False
+) -> float:
+    """The size at which the longest word fits into a line, but not below the least."""
+    words = [word for word, _ in _words(text)]
+    sizes = [size_that_fits_mm(word, size_mm, room_mm, bold) for word in words]
+    return max(least_mm, min(sizes, default=size_mm))
+
+
+def _words(text: str) -> list[tuple[str, str]]:
+    """Pieces between which a line may break, with what joins each to the one before it."""
+    found = []
+    for word in text.split(" "):
+        for i, part in enumerate(_BREAKS.split(word)):
+            found.append((part, "" if i else " "))
+    return found
+
+
 def wrapped(
     text: str, size_mm: float, room_mm: float, most_lines: int, bold: bool = False
 ) -> list[str]:
     """The text in lines that fit; what does not fit into the last line is cut with an ellipsis.
 
     >>> wrapped("Wheel lathe by the north door", 4, 30, 2)
-    ['Wheel lathe', 'by the north…']
+    ['Wheel lathe by', 'the north door']
     """
     lines: list[str] = []
-    for word in text.split(" "):
-        joined = f"{lines[-1]} {word}" if lines else word
+    for word, joint in _words(text):
+        joined = f"{lines[-1]}{joint}{word}" if lines else word
         if lines and width_mm(joined, size_mm, bold) <= room_mm:
             lines[-1] = joined
         else:
             lines += _broken(word, size_mm, room_mm, bold)
     if len(lines) > most_lines:
-        # A long rest is cut by its first line's width anyway.
-        rest = " ".join(lines[most_lines - 1 :])[:400]
-        last = shortened(rest, size_mm, room_mm, bold)
-        lines = [*lines[: most_lines - 1], last if last.endswith("…") else f"{last}…"]
+        last = lines[most_lines - 1]
+        while last and width_mm(f"{last}…", size_mm, bold) > room_mm:
+            last = last[:-1]
+        lines = [*lines[: most_lines - 1], f"{last.rstrip()}…"]
     return lines

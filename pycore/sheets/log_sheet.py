@@ -20,6 +20,8 @@ _HEAD_MM = 13.0
 _LINE_MM = 8.6
 # The check lines and the foot, with their distance to the table.
 _BELOW_MM = 22.0
+# A long name of a coolant may not make the other amounts at the top unreadably small.
+_MOST_FACT_SHARE = 0.36
 
 
 @dataclass(frozen=True)
@@ -63,32 +65,34 @@ def _head(drawing: Drawing, ask: LogSheet, language: Language) -> float:
         name = shortened(ask.name, size_mm, wide - left_mm, True)
         drawing.text((wide, 8), name, size_mm, True, "end")
     drawing.line((0, 11), (wide, 11), 0.6)
-    _facts(drawing, [(language.say(key), amount) for key, amount in ask.facts])
+    most_mm = _MOST_FACT_SHARE * wide
+    facts = [
+        (language.say(key), amount and shortened(amount, 4.6, most_mm, True))
+        for key, amount in ask.facts
+    ]
+    _facts(drawing, facts)
     return 22.0
 
 
 def _facts(drawing: Drawing, facts: list[tuple[str, str | None]]) -> None:
     """One line of words and amounts with even gaps, smaller where it would not fit."""
-    size_mm, gap_mm, wide = 4.6, 2.0, drawing.width_mm
-
-    def needed_mm(label: str, amount: str | None) -> float:
-        pen_mm = width_mm(amount, size_mm, True) if amount else 34.0
-        return width_mm(label, size_mm) + gap_mm + pen_mm
-
-    needs = [needed_mm(*fact) for fact in facts]
-    least_mm = 5.0 * (len(facts) - 1)
-    shrink = min(1.0, (wide - least_mm) / sum(needs))
-    size_mm = max(2.8, size_mm * shrink)
-    between_mm = min(14.0, max(5.0, (wide - sum(needs) * shrink) / max(1, len(facts) - 1)))
+    gap_mm, least_between_mm, wide = 2.0, 5.0, drawing.width_mm
+    count = len(facts)
+    # At a size of 1 mm; a line for the pen is as long as eight letters are wide.
+    ones = [(width_mm(label, 1), width_mm(amount or "0" * 8, 1, True)) for label, amount in facts]
+    total = sum(label + amount for label, amount in ones)
+    size_mm = min(4.6, (wide - gap_mm * count - least_between_mm * (count - 1)) / total)
+    used_mm = total * size_mm + gap_mm * count
+    between_mm = min(14.0, (wide - used_mm) / max(1, count - 1))
     x = 0.0
-    for (label, amount), need_mm in zip(facts, needs, strict=True):
+    for (label, amount), (label_one, amount_one) in zip(facts, ones, strict=True):
         drawing.text((x, 17.5), label, size_mm)
-        start_mm, end_mm = x + width_mm(label, size_mm) + gap_mm, x + need_mm * shrink
+        start_mm = x + label_one * size_mm + gap_mm
+        end_mm = start_mm + amount_one * size_mm
         if amount is None:
             drawing.line((start_mm, 18.2), (end_mm, 18.2), 0.25)
         else:
-            text = shortened(amount, size_mm, end_mm - start_mm + 0.1, True)
-            drawing.text((start_mm, 17.5), text, size_mm, True)
+            drawing.text((start_mm, 17.5), amount, size_mm, True)
         x = end_mm + between_mm
 
 

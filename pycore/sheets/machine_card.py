@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pycore.sheets.code import shown_code
 from pycore.sheets.figures import draw_caution, draw_section
 from pycore.sheets.language import Language
-from pycore.sheets.letters import shortened, size_that_fits_mm, width_mm, wrapped
+from pycore.sheets.letters import shortened, size_for_words_mm, size_that_fits_mm, width_mm, wrapped
 from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_mm, new_page
 from pycore.sheets.qr import LEAST_SQUARE_MM, QUIET_SQUARES, link_of, square_code
 from pycore.sheets.svg import Drawing
@@ -42,7 +42,7 @@ def machine_card(ask: MachineCard, paper: Paper, language: Language) -> list[str
     side_mm = _square_code(drawing, ask, right_mm)
     name_room_mm = side_mm - 2 * _INSET_MM - 4
     y = _name(drawing, ask.name, language, name_room_mm)
-    facts_bottom_mm = _facts(drawing, ask, language, y + 4, side_mm - _INSET_MM)
+    facts_bottom_mm = _facts(drawing, ask, language, y + 1.5, side_mm - _INSET_MM)
     section_mm = (side_mm, _INSET_MM + (right_mm - side_mm) + 22)
     section_high = 40.0
     draw_section(
@@ -74,8 +74,10 @@ def _square_code(drawing: Drawing, ask: MachineCard, right_mm: float) -> float:
 def _name(drawing: Drawing, name: str, language: Language, room_mm: float) -> float:
     y = _INSET_MM + 5.0
     drawing.text((_INSET_MM, y), language.say("machine"), 4.2)
-    size_mm = 13.0 if width_mm(name, 13.0, True) <= 2 * room_mm else 9.5
-    for text in wrapped(name, size_mm, room_mm, 2 if size_mm > 10 else 3, True):
+    # Two lines of large type, or three of smaller type for a long name.
+    most, size_mm = (2, 13.0) if width_mm(name, 13.0, True) <= 1.7 * room_mm else (3, 9.5)
+    size_mm = size_for_words_mm(name, size_mm, 7.0, room_mm, True)
+    for text in wrapped(name, size_mm, room_mm, most, True):
         y += size_mm * 1.08
         drawing.text((_INSET_MM, y), text, size_mm, True)
     y += 5.0
@@ -98,7 +100,7 @@ def _facts(
         if amount is None:
             drawing.line((_INSET_MM + label_mm, y + 0.8), (right_mm - 6, y + 0.8), 0.25)
             continue
-        size_mm = size_that_fits_mm(amount, 7.0, room_mm, True)
+        size_mm = size_that_fits_mm(amount, 6.6, room_mm, True)
         text = shortened(amount, max(size_mm, 4.4), room_mm, True)
         drawing.text((_INSET_MM + label_mm, y), text, max(size_mm, 4.4), True)
     return y + 4

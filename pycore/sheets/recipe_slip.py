@@ -10,7 +10,7 @@ from pycore.sheets.letters import shortened, size_that_fits_mm, wrapped
 from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_mm, new_page
 from pycore.sheets.svg import Drawing
 
-_ROW_MM = 60.0
+_ROW_MM = 66.0
 # More boxes than this are not ticked; the number alone stands there.
 _MOST_BOXES = 12
 # Check lines, foot and the sentence above them.
@@ -115,16 +115,18 @@ class _Slip:
         drawing, wide, y = self.drawing, self.drawing.width_mm, self.y_mm
         drawing.box((0.4, y), (wide - 0.8, _ROW_MM - 4), 0.6, round_mm=2)
         drawing.text((5, y + 10), str(number), 8, True)
-        draw_bucket(drawing, (6, y + 16), (29, 34), pour.water_share, pour.concentrate_share)
+        draw_bucket(drawing, (6, y + 17), (29, 37), pour.water_share, pour.concentrate_share)
         key = "buckets_one" if pour.count == 1 else "buckets_many"
         drawing.text((42, y + 10), self.language.say(key, n=str(pour.count)), 7, True)
-        left_mm, label_mm = 42.0, 52.0
+        left_mm, label_mm = 42.0, 58.0
         for i, (word, amount) in enumerate(pour.parts):
-            line_y = y + 25.5 + 15 * i
+            line_y = y + 28 + 17.5 * i
             label = self.language.say(word)
-            drawing.text((left_mm, line_y), label, size_that_fits_mm(label, 6, label_mm), True)
+            drawing.text(
+                (left_mm, line_y), label, size_that_fits_mm(label, 7, label_mm, True), True
+            )
             room_mm = wide - left_mm - label_mm - 8
-            size_mm = size_that_fits_mm(amount, 14, room_mm, True)
+            size_mm = size_that_fits_mm(amount, 17, room_mm, True)
             drawing.text((left_mm + label_mm + 4, line_y), amount, size_mm, True)
         if pour.note:
             note = shortened(pour.note, 4.2, 58)
@@ -140,7 +142,9 @@ class _Slip:
     def after(self) -> None:
         """What is to be expected, and what to take care of."""
         self.y_mm += 2
-        self._sentence(self.ask.after, 6.4, True)
+        wide = self.drawing.width_mm
+        self._sentence(self.ask.after, max(5.2, size_that_fits_mm(self.ask.after, 6.4, wide, True)),
+                       True)  # fmt: skip
         self.y_mm += 3
         for caution in self.ask.cautions:
             lines = wrapped(caution, 4.8, self.drawing.width_mm - 10, 4)

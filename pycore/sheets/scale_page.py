@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from pycore.sheets.figures import draw_bucket, draw_section
 from pycore.sheets.language import Language
-from pycore.sheets.letters import size_that_fits_mm, wrapped
+from pycore.sheets.letters import size_for_words_mm, size_that_fits_mm, wrapped
 from pycore.sheets.paper import (
     CHECK_IN_MM,
     Paper,
@@ -25,7 +25,7 @@ _MOST_STRIPS = 2
 _LEAST_SIDE_MM = 50.0
 # Heights of the drawings beside the strips.
 _TANK_MM = 26.0
-_MIX_MM = 36.0
+_MIX_MM = 44.0
 
 
 @dataclass(frozen=True)
@@ -89,9 +89,10 @@ def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> float:
     y += 3.2
     drawing.line((left_mm, y), (drawing.width_mm, y), 0.6)
     y += 1.5
-    for text in wrapped(said.name, 5.6, room_mm, 3, True):
+    size_mm = size_for_words_mm(said.name, 5.6, 4.4, room_mm, True)
+    for text in wrapped(said.name, size_mm, room_mm, 3, True):
         y += 6.4
-        drawing.text((left_mm, y), text, 5.6, True)
+        drawing.text((left_mm, y), text, size_mm, True)
     y += 3.0
     for fact in said.facts:
         for text in wrapped(fact, 4.0, room_mm, 4):
@@ -118,15 +119,19 @@ def _draw_figure(
         corner = (left_mm + 1, (top_mm + bottom_mm - _TANK_MM) / 2)
         size = (min(room_mm - 2, 1.5 * _TANK_MM), _TANK_MM)
         draw_section(drawing, corner, size, said.tank.full_share, said.tank.full_depth)
-    if said.mixes and bottom_mm - top_mm >= _MIX_MM + 12:
-        part_mm = min(room_mm / len(said.mixes), 40.0)
+    if said.mixes and bottom_mm - top_mm >= _MIX_MM:
+        part_mm = min(room_mm / len(said.mixes), 46.0)
         for i, mix in enumerate(said.mixes):
-            x, y = left_mm + i * part_mm, top_mm + 6
+            x, y = left_mm + i * part_mm, top_mm + 3
             drawing.text((x, y + 4.5), str(i + 1), 5.4, True)
             draw_bucket(drawing, (x + 5.5, y), (20, 18.5), mix.water_share, mix.concentrate_share)
-            for j, text in enumerate(mix.words):
-                size_mm = size_that_fits_mm(text, 3.8, part_mm - 2, j == 2)
-                drawing.text((x, y + 25 + 5 * j), text, size_mm, j == 2)
+            words = [
+                (text, word is mix.words[-1])
+                for word in mix.words
+                for text in wrapped(word, 3.8, part_mm - 2, 2, word is mix.words[-1])
+            ]
+            for j, (text, is_bold) in enumerate(words):
+                drawing.text((x, y + 24.5 + 4.8 * j), text, 3.8, is_bold)
 
 
 def _checks_top_mm(drawing: Drawing, paper: Paper) -> float:

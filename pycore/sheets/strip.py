@@ -26,6 +26,10 @@ CALLOUT_MM = 27.0
 _CALLOUT_INSET_MM = 4.2
 _CALLOUT_SIZE_MM = 3.4
 _CALLOUT_LEADING_MM = 4.0
+# A line this heavy is a level and carries the level sign.
+_LEVEL_WEIGHT_MM = 0.9
+# A band's word stands this high in it, and not at all in a band lower than this.
+_WORD_MM = (30.0, 6.0)
 _HAIR = 1e-6
 
 
@@ -138,14 +142,14 @@ class Strip:
             y = self.y_mm(mark.at_mm)
             self.drawing.line((self._x(0), y), (self._x(long_mm), y), 0.25 if mark.label else 0.16)
             if mark.label:
-                at = (self._x(5.2), self._label_y(mark.at_mm, 2.9))
-                self.drawing.text(at, mark.label, 2.9)
+                at = (self._x(5.2), self._label_y(mark.at_mm, 2.7))
+                self.drawing.text(at, mark.label, 2.7)
 
     def _marks(self) -> None:
         left, right = MARKS_MM
-        room_mm = NUMBERS_RIGHT_MM - 11.5
+        room_mm = NUMBERS_RIGHT_MM - 12.8
         longest = max((mark.label for mark in self.scale.marks), key=len)
-        size_mm = size_that_fits_mm(longest, 5.4, room_mm, True)
+        size_mm = size_that_fits_mm(longest, 5.2, room_mm, True)
         for mark in self.scale.marks:
             if not self._holds(mark.at_mm):
                 continue
@@ -171,13 +175,12 @@ class Strip:
                 self.drawing.box(corner, size, 0, "#000")
             elif band.fill == "water":
                 self._water(corner, size)
-            if band.word and size[1] >= 5:
-                x, y = corner[0] + COLUMN_MM / 2, corner[1] + size[1] / 2
-                if band.fill != "solid":
-                    self.drawing.box((x - 2.4, y - 2.6), (4.8, 5.2), 0, "#fff")
-                fill = "#fff" if band.fill == "solid" else "#000"
-                at = (x, y + 1.6)
-                self.drawing.text(at, band.word, 4.4, True, "middle", fill=fill)
+            if band.word and size[1] >= _WORD_MM[1]:
+                # At the same height in each column, so that the words stand in a row.
+                low_y = corner[1] + size[1]
+                x, y = corner[0] + COLUMN_MM / 2, low_y - min(_WORD_MM[0], size[1] / 2)
+                self.drawing.box((x - 2.6, y - 2.8), (5.2, 5.6), 0, "#fff")
+                self.drawing.text((x, y + 1.6), band.word, 4.4, True, "middle")
 
     def _water(self, corner_mm: tuple[float, float], size_mm: tuple[float, float]) -> None:
         x, y = corner_mm
@@ -206,31 +209,44 @@ class Strip:
 
     def _lines(self) -> None:
         lines = [line for line in self.scale.lines if self._holds(line.at_mm)]
-        # From the top down; words that would touch those above move down, led by a thin line.
-        free_y = self.y_mm(self.high_mm) + (2.0 if self.is_last else 4.5)
-        for line in sorted(lines, key=lambda line: -line.at_mm):
+        lines.sort(key=lambda line: -line.at_mm)
+        blocks = [self._words(line) for line in lines]
+        tops = self._tops_mm(lines, blocks)
+        for line, words, top_mm in zip(lines, blocks, tops, strict=True):
             y = self.y_mm(line.at_mm)
             first, last = line.columns
             left = self._x(MARKS_MM[1] + first * COLUMN_MM)
             right = self._x(MARKS_MM[1] + (last + 1) * COLUMN_MM)
             self.drawing.line((left, y), (right, y), line.weight_mm, mark=line.title)
-            if line.weight_mm >= 0.9:
+            if line.weight_mm >= _LEVEL_WEIGHT_MM:
                 draw_level_sign(self.drawing, ((left + right) / 2, y), 3.4)
-            free_y = self._callout(line, y, right, max(free_y, y - 1.5))
+            edge = self._x(self.scale.width_mm)
+            self.drawing.line((right, y), (edge + 0.6, y), 0.25)
+            self.drawing.line((edge + 0.6, y), (edge + 3.4, top_mm + 1.4), 0.25)
+            for i, (text, is_bold) in enumerate(words):
+                at = (edge + _CALLOUT_INSET_MM, top_mm + 2.6 + _CALLOUT_LEADING_MM * i)
+                self.drawing.text(at, text, _CALLOUT_SIZE_MM, is_bold)
 
-    def _callout(self, line: Line, y: float, start_x: float, text_y: float) -> float:
-        """Draws a line's words, first base line below ``text_y``; returns where they end."""
+    def _words(self, line: Line) -> list[tuple[str, bool]]:
+        """The lines of words beside a line, and whether each is bold."""
         room_mm = self.scale.callout_mm - _CALLOUT_INSET_MM
-        size, leading = _CALLOUT_SIZE_MM, _CALLOUT_LEADING_MM
-        words = [(text, True) for text in wrapped(line.title, size, room_mm, 3, True)]
+        size_mm = _CALLOUT_SIZE_MM
+        words = [(text, True) for text in wrapped(line.title, size_mm, room_mm, 3, True)]
         for note in line.notes:
-            words += [(text, False) for text in wrapped(note, size, room_mm, 4)]
-        edge = self._x(self.scale.width_mm)
-        text_y = min(text_y, self.zero_y_mm - leading * len(words) + 2.0)
-        self.drawing.line((start_x, y), (edge + 0.6, y), 0.25)
-        self.drawing.line((edge + 0.6, y), (edge + 3.4, text_y + 1.4), 0.25)
-        text_y += 2.6
-        for i, (text, is_bold) in enumerate(words):
-            at = (edge + _CALLOUT_INSET_MM, text_y + leading * i)
-            self.drawing.text(at, text, size, is_bold)
-        return text_y + leading * (len(words) - 1) + 1.6
+            words += [(text, False) for text in wrapped(note, size_mm, room_mm, 4)]
+        return words
+
+    def _tops_mm(self, lines: list[Line], blocks: list[list[tuple[str, bool]]]) -> list[float]:
+        """Where each block of words begins: at its line, or moved so that none touch."""
+        heights = [len(words) * _CALLOUT_LEADING_MM + 0.4 for words in blocks]
+        free_mm = self.y_mm(self.high_mm) + (0.0 if self.is_last else 4.0)
+        tops = []
+        for line, height_mm in zip(lines, heights, strict=True):
+            tops.append(max(free_mm, self.y_mm(line.at_mm) - 1.5))
+            free_mm = tops[-1] + height_mm
+        # The name of a joint stands at the lower end of every piece but the first.
+        floor_mm = self.zero_y_mm - (5.5 if self.index else -0.5)
+        for i in range(len(tops) - 1, -1, -1):
+            tops[i] = min(tops[i], floor_mm - heights[i])
+            floor_mm = tops[i]
+        return tops
