@@ -15,6 +15,8 @@ from pycore.sump.shapes import Sump
 
 # A full sump of less than two buckets has no room for a whole one: half of it counts then.
 _SMALLEST_ADD_SHARE = 0.5
+# A band less high than this cannot be told from its edges, nor from the error of a dip.
+_LEAST_BAND_MM = 10.0
 # A likely range is two standard uncertainties to either side.
 _LIKELY_K = 2
 
@@ -38,11 +40,15 @@ class DipScale:
 
 
 def add_depth_mm(sump: Sump, usable_l: float) -> float:
-    """Depth below which one whole bucket fits under the full mark, mm."""
-    full_l = sump.full_volume_l
-    return sump.depth_from_volume(
-        max(full_l - usable_l, full_l * _SMALLEST_ADD_SHARE), "full_depth"
-    )
+    """Depth below which one whole bucket fits under the full mark, mm; a visible way below it.
+
+    In a sump of less than two buckets, half of it.
+    """
+    full_l, full_mm = sump.full_volume_l, sump.full_depth_mm
+    least_l = full_l * _SMALLEST_ADD_SHARE
+    bucket_mm = sump.depth_from_volume(max(full_l - usable_l, least_l), "full_depth")
+    half_mm = sump.depth_from_volume(least_l, "full_depth")
+    return max(min(bucket_mm, full_mm - _LEAST_BAND_MM), min(half_mm, bucket_mm))
 
 
 def read_off(volume_l: float, unit: str) -> Shown:

@@ -82,8 +82,8 @@ def draw_section(
     for tip_y, back_y in ((level_y, level_y + 2.6), (y + inner_high, y + inner_high - 2.6)):
         drawing.shape([(arrow_x, tip_y), (arrow_x - 0.8, back_y), (arrow_x + 0.8, back_y)])
     text_x = arrow_x + 1.8
-    size = size_that_fits_mm(depth, 4.4, x + wide - wall - 1 - text_x, True)
-    drawing.text((text_x, (level_y + y + inner_high) / 2 + 1.6), depth, size, True)
+    text_mm = size_that_fits_mm(depth, 4.4, x + wide - wall - 1 - text_x, True)
+    drawing.text((text_x, (level_y + y + inner_high) / 2 + 1.6), depth, text_mm, True)
 
 
 def draw_caution(drawing: Drawing, centre_mm: tuple[float, float], radius_mm: float) -> None:

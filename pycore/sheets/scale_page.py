@@ -25,7 +25,9 @@ _MOST_STRIPS = 2
 _LEAST_SIDE_MM = 50.0
 # Heights of the drawings beside the strips.
 _TANK_MM = 26.0
-_MIX_MM = 44.0
+_MIX_BUCKET_MM = 17.0
+# Sizes of the words as shares of the usual ones; the last is still 2.7 mm high type.
+_TYPE_SHARES = (1.0, 0.93, 0.86, 0.79, 0.72)
 
 
 @dataclass(frozen=True)
@@ -73,15 +75,29 @@ def scale_pages(scale: Scale, said: Said, paper: Paper, language: Language) -> l
         for place, (index, piece) in enumerate(group):
             left_mm = EDGE_MM + place * strip_mm
             Strip(drawing, scale, paper, index, piece, left_mm, zero_y).draw()
-        free_mm = _draw_said(drawing, said, side_mm), _checks_top_mm(drawing, paper)
-        _draw_figure(drawing, said, side_mm, free_mm)
+        _side_drawn(drawing, said, side_mm, _checks_top_mm(drawing, paper) - 3.0)
         _draw_checks(drawing, paper, language, side_mm)
         draw_foot(drawing, paper, language, (number, len(groups)), side_mm)
         pages.append(drawing.svg())
     return pages
 
 
-def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> float:
+def _side_drawn(drawing: Drawing, said: Said, left_mm: float, bottom_mm: float) -> None:
+    """Words and figure above the check lines, in type as large as the room allows."""
+    for share in _TYPE_SHARES:
+        trial = Drawing(drawing.width_mm, drawing.height_mm)
+        end_mm = _draw_said(trial, said, left_mm, share)
+        if end_mm + _mixes_mm(said, share) <= bottom_mm:
+            break
+    top_mm = _draw_said(drawing, said, left_mm, share)
+    if said.tank is not None and bottom_mm - top_mm >= _TANK_MM + 12:
+        corner = (left_mm + 1, (top_mm + bottom_mm - _TANK_MM) / 2)
+        size = (min(drawing.width_mm - left_mm - 2, 1.5 * _TANK_MM), _TANK_MM)
+        draw_section(drawing, corner, size, said.tank.full_share, said.tank.full_depth)
+    _draw_mixes(drawing, said, left_mm, (top_mm, bottom_mm), share)
+
+
+def _draw_said(drawing: Drawing, said: Said, left_mm: float, share: float) -> float:
     """Draws the words from the top down; returns where they end."""
     room_mm = drawing.width_mm - left_mm
     y = 8.0
@@ -89,49 +105,52 @@ def _draw_said(drawing: Drawing, said: Said, left_mm: float) -> float:
     y += 3.2
     drawing.line((left_mm, y), (drawing.width_mm, y), 0.6)
     y += 1.5
-    size_mm = size_for_words_mm(said.name, 5.6, 4.4, room_mm, True)
+    size_mm = size_for_words_mm(said.name, 5.6 * share, 4.4 * share, room_mm, True)
     for text in wrapped(said.name, size_mm, room_mm, 3, True):
-        y += 6.4
+        y += 6.4 * share
         drawing.text((left_mm, y), text, size_mm, True)
-    y += 3.0
+    y += 3.0 * share
     for fact in said.facts:
-        for text in wrapped(fact, 4.0, room_mm, 4):
-            y += 5.0
-            drawing.text((left_mm, y), text, 4.0)
-        y += 1.0
-    y += 3.0
+        for text in wrapped(fact, 4.0 * share, room_mm, 4):
+            y += 5.0 * share
+            drawing.text((left_mm, y), text, 4.0 * share)
+        y += 1.0 * share
+    y += 3.0 * share
     for number, step in enumerate(said.steps, 1):
-        drawing.text((left_mm, y + 4.8), str(number), 4.0, True)
-        for text in wrapped(step, 3.8, room_mm - 6, 5):
-            y += 4.8
-            drawing.text((left_mm + 6, y), text, 3.8)
-        y += 1.6
+        drawing.text((left_mm, y + 4.8 * share), str(number), 4.0 * share, True)
+        for text in wrapped(step, 3.8 * share, room_mm - 6, 7):
+            y += 4.8 * share
+            drawing.text((left_mm + 6, y), text, 3.8 * share)
+        y += 1.6 * share
     return y
 
 
-def _draw_figure(
-    drawing: Drawing, said: Said, left_mm: float, free_mm: tuple[float, float]
+def _mixes_mm(said: Said, share: float) -> float:
+    """Height that the buckets need: their drawing and up to five lines of words."""
+    return _MIX_BUCKET_MM + 5 * 4.8 * share if said.mixes else 0.0
+
+
+def _draw_mixes(
+    drawing: Drawing, said: Said, left_mm: float, free_mm: tuple[float, float], share: float
 ) -> None:
-    """Tank or buckets between words and check lines, where they leave room."""
-    top_mm, bottom_mm = free_mm
-    room_mm = drawing.width_mm - left_mm
-    if said.tank is not None and bottom_mm - top_mm >= _TANK_MM + 12:
-        corner = (left_mm + 1, (top_mm + bottom_mm - _TANK_MM) / 2)
-        size = (min(room_mm - 2, 1.5 * _TANK_MM), _TANK_MM)
-        draw_section(drawing, corner, size, said.tank.full_share, said.tank.full_depth)
-    if said.mixes and bottom_mm - top_mm >= _MIX_MM:
-        part_mm = min(room_mm / len(said.mixes), 46.0)
-        for i, mix in enumerate(said.mixes):
-            x, y = left_mm + i * part_mm, top_mm + 3
-            drawing.text((x, y + 4.5), str(i + 1), 5.4, True)
-            draw_bucket(drawing, (x + 5.5, y), (20, 18.5), mix.water_share, mix.concentrate_share)
-            words = [
-                (text, word is mix.words[-1])
-                for word in mix.words
-                for text in wrapped(word, 3.8, part_mm - 2, 2, word is mix.words[-1])
-            ]
-            for j, (text, is_bold) in enumerate(words):
-                drawing.text((x, y + 24.5 + 4.8 * j), text, 3.8, is_bold)
+    """The usual buckets side by side, each with its amounts below."""
+    if not said.mixes:
+        return
+    part_mm = min((drawing.width_mm - left_mm) / len(said.mixes), 46.0)
+    spare_mm = max(0.0, free_mm[1] - free_mm[0] - _mixes_mm(said, share))
+    y, size_mm = free_mm[0] + min(4.0, spare_mm), 3.8 * share
+    for i, mix in enumerate(said.mixes):
+        x = left_mm + i * part_mm
+        drawing.text((x, y + 4.5), str(i + 1), 5.4, True)
+        draw_bucket(drawing, (x + 5.5, y), (18, 15), mix.water_share, mix.concentrate_share)
+        words = [
+            (text, word is mix.words[-1])
+            for word in mix.words
+            for text in wrapped(word, size_mm, part_mm - 2, 2, word is mix.words[-1])
+        ]
+        for j, (text, is_bold) in enumerate(words):
+            at = (x, y + _MIX_BUCKET_MM + 3.0 * share + 4.8 * share * j)
+            drawing.text(at, text, size_mm, is_bold)
 
 
 def _checks_top_mm(drawing: Drawing, paper: Paper) -> float:
