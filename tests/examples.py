@@ -130,6 +130,36 @@ def _depth(text: str, unit: str | None = "mm") -> dict[str, Any]:
     return _ask("read_quantity", {"text": text, "quantity": "depth_mm", **beside})
 
 
+def _sheets() -> dict[str, Any]:
+    """Name of each example of a sheet; the recipe is the one that plan_check shows."""
+    got = json.loads(handle(request_text(_ask("plan_check", _check(WHEEL_LATHE)))))["result"]
+    shown, seen = got["shown"], got["assessment"]
+    recipe = {name: shown[name] for name in ("pours", "take_out", "strength", "low", "high")}
+    recipe |= {"volume": shown["volume"], "depth": seen["level"]["shown"]["depth"]}
+    recipe |= {"reading": seen["strength"]["shown"]["reading"], "cautions": ["Wear gloves."]}
+    pail = {
+        "kind": "fills",
+        "fills": [
+            {"depth": _t("92", "mm"), "volume": _t("4", "L")},
+            {"depth": _t("214", "mm"), "volume": _t("10", "L")},
+        ],
+    }
+    card = {"code": "7k3f-4", "address": "https://depot.example/pailwright/"}
+    sheets: dict[str, dict[str, Any]] = {
+        "dip_scale": {},
+        "bucket_scale": {"pail_shape": pail},
+        "machine_card": {**card, "calibrated_on": "2026-03-14"},
+        "log_sheet": {"measured_100_mm": _t("97,5", "mm")},
+        "recipe_slip": {"recipe": recipe, "when": "14 March 2026, 09:42"},
+    }
+    return {
+        f"draw_sheet_{kind}": _ask(
+            "draw_sheet", {"kind": kind, "paper": "A4", "machine": WHEEL_LATHE, **more}
+        )
+        for kind, more in sheets.items()
+    }
+
+
 def _answered() -> dict[str, Any]:
     """Name of each example that has a result to its request."""
     lathe = WHEEL_LATHE
@@ -162,6 +192,9 @@ def _answered() -> dict[str, Any]:
         "plan_check": _ask("plan_check", _check(lathe)),
         "plan_check_rich_and_low": _ask("plan_check", _check(lathe, "342", "8.0")),
         "plan_check_full": _ask("plan_check", _check(lathe, "440", "5.3")),
+        "make_code": _ask("make_code", {"code_number": 149_723}),
+        "read_code": _ask("read_code", {"text": "7k3f 4"}),
+        **_sheets(),
     }
 
 
@@ -206,6 +239,12 @@ def _refused_numbers() -> dict[str, Any]:
             "read_machine", {"machine": _with(lathe, "bucket.water_mark", _t("12", "L"))}
         ),
         "error_no_factor": _ask("plan_check", _check(no_factor)),
+        "error_not_a_code": _ask("read_code", {"text": "7K3F"}),
+        "error_code_mismatch": _ask("read_code", {"text": "7K35-F"}),
+        "error_not_a_date": _ask(
+            "draw_sheet",
+            {**_sheets()["draw_sheet_machine_card"]["body"], "calibrated_on": "14.3.2026"},
+        ),
         "error_neat_oil": _ask("read_machine", {"machine": _with(lathe, "fluid.type", "neat_oil")}),
     }
 

@@ -225,7 +225,7 @@ def _machine_card(ask: _Ask) -> list[str]:
     day = body.calibrated_on
     calibrated = None if day is None else read_date(day, "body.calibrated_on")
     facts = ask.facts(typed, machine)
-    facts.update(card_circuit=circuit, card_calibrated=calibrated)
+    facts |= {"card_circuit": circuit, "card_calibrated": calibrated}
     sump = machine.sump
     card = MachineCard(
         name=printable(typed.name),

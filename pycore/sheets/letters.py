@@ -48,6 +48,11 @@ def width_mm(text: str, size_mm: float, bold: bool = False) -> float:
     return (sum(map(_em, text)) + (_BOLD_EM * len(text) if bold else 0.0)) * size_mm
 
 
+def _fits(text: str, size_mm: float, room_mm: float, bold: bool) -> bool:
+    # A size that was made to fit may miss by a float's last digit.
+    return width_mm(text, size_mm, bold) <= room_mm * (1 + 1e-9)
+
+
 def size_that_fits_mm(text: str, size_mm: float, room_mm: float, bold: bool = False) -> float:
     """The size, made smaller where the text would be wider than the room."""
     wide = width_mm(text, size_mm, bold)
@@ -60,9 +65,9 @@ def shortened(text: str, size_mm: float, room_mm: float, bold: bool = False) -> 
     >>> shortened("Wheel lathe", 4, 18)
     'Wheel…'
     """
-    if width_mm(text, size_mm, bold) <= room_mm:
+    if _fits(text, size_mm, room_mm, bold):
         return text
-    while text and width_mm(text + "…", size_mm, bold) > room_mm:
+    while text and not _fits(text + "…", size_mm, room_mm, bold):
         text = text[:-1]
     return text.rstrip() + "…"
 
@@ -71,7 +76,7 @@ def _broken(word: str, size_mm: float, room_mm: float, bold: bool) -> list[str]:
     """A word cut into pieces that fit, at least one sign each."""
     pieces = [""]
     for sign in word:
-        if pieces[-1] and width_mm(pieces[-1] + sign, size_mm, bold) > room_mm:
+        if pieces[-1] and not _fits(pieces[-1] + sign, size_mm, room_mm, bold):
             pieces.append("")
         pieces[-1] += sign
     return pieces
@@ -106,13 +111,13 @@ def wrapped(
     lines: list[str] = []
     for word, joint in _words(text):
         joined = f"{lines[-1]}{joint}{word}" if lines else word
-        if lines and width_mm(joined, size_mm, bold) <= room_mm:
+        if lines and _fits(joined, size_mm, room_mm, bold):
             lines[-1] = joined
         else:
             lines += _broken(word, size_mm, room_mm, bold)
     if len(lines) > most_lines:
         last = lines[most_lines - 1]
-        while last and width_mm(f"{last}…", size_mm, bold) > room_mm:
+        while last and not _fits(f"{last}…", size_mm, room_mm, bold):
             last = last[:-1]
         lines = [*lines[: most_lines - 1], f"{last.rstrip()}…"]
     return lines

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pycore.quantity.fault import Fault
-from pycore.quantity.rounding import Shown
+from pycore.quantity.rounding import shown
 from pycore.sheets.figures import draw_sign
 from pycore.sheets.language import Language
 from pycore.sheets.letters import wrapped
@@ -112,7 +112,7 @@ def draw_foot(
         said = language.say("page", n=str(number), total=str(total))
         drawing.text((drawing.width_mm, y), said, 3.2, anchor="end")
     if paper.measured_mm is not None:
-        length = language.amount(Shown(paper.measured_mm, 1, "mm"))
+        length = language.amount(shown(paper.measured_mm, "mm", 1))
         said = language.say("corrected", length=length)
         lines = wrapped(said, 3.2, drawing.width_mm - left_mm, 3)
         for i, line in enumerate(lines):

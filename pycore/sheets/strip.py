@@ -135,15 +135,18 @@ class Strip:
         return min(max(centred_mm, top_mm + size_mm * 0.85), bottom_mm - 0.8)
 
     def _ruler(self) -> None:
+        thin, thick = [], []
         for mark in self.scale.ruler:
             if not self._holds(mark.at_mm):
                 continue
             long_mm = 4.6 if mark.label else 3.4 if mark.is_half else 2.0
             y = self.y_mm(mark.at_mm)
-            self.drawing.line((self._x(0), y), (self._x(long_mm), y), 0.25 if mark.label else 0.16)
+            (thick if mark.label else thin).append(((self._x(0), y), (self._x(long_mm), y)))
             if mark.label:
                 at = (self._x(5.2), self._label_y(mark.at_mm, 2.7))
                 self.drawing.text(at, mark.label, 2.7)
+        self.drawing.strokes(thin, 0.16)
+        self.drawing.strokes(thick, 0.25)
 
     def _marks(self) -> None:
         left, right = MARKS_MM

@@ -86,10 +86,18 @@ class Drawing:
         strokes = []
         for i in range(1, int((wide + high) / gap_mm) + 1):
             along = i * gap_mm
-            x0, y0 = (left + along, top) if along <= wide else (left + wide, top + along - wide)
-            x1, y1 = (left, top + along) if along <= high else (left + along - high, top + high)
-            strokes.append(f"M{_n(x0)} {_n(y0)}L{_n(x1)} {_n(y1)}")
-        self._parts.append(f'<path d="{"".join(strokes)}" stroke-width="0.18"/>')
+            start = (left + along, top) if along <= wide else (left + wide, top + along - wide)
+            end = (left, top + along) if along <= high else (left + along - high, top + high)
+            strokes.append((start, end))
+        self.strokes(strokes, 0.18)
+
+    def strokes(
+        self, lines_mm: list[tuple[tuple[float, float], tuple[float, float]]], weight_mm: float
+    ) -> None:
+        """Many lines of one weight as one element, which is much shorter."""
+        if lines_mm:
+            parts = (f"M{_n(a)} {_n(b)}L{_n(c)} {_n(d)}" for (a, b), (c, d) in lines_mm)
+            self._parts.append(f'<path d="{"".join(parts)}" stroke-width="{_n(weight_mm)}"/>')
 
     def squares(
         self, corner_mm: tuple[float, float], side_mm: float, rows: list[list[bool]]
