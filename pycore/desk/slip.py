@@ -6,36 +6,34 @@ from pycore.desk.results import PourShown
 from pycore.desk.sheet_messages import SlipRecipe
 from pycore.quantity.rounding import Shown
 from pycore.sheets.language import Language
-from pycore.sheets.recipe_slip import RecipeSlip, SlipPour
+from pycore.sheets.recipe_slip import RecipeSlip, SlipPart, SlipPour
 from pycore.sheets.svg import printable
 
 
-def _parts(pour: PourShown, language: Language) -> list[tuple[str, str]]:
+def _parts(pour: PourShown, language: Language) -> list[SlipPart]:
     """Each part of one bucket in pouring order; a part of 0 is left out."""
     if pour.kind == "ready_mix":
-        return [("ready_mix", language.amount(pour.total))]
-    every: list[tuple[str, Shown | None]] = [
-        ("own_fluid", pour.fluid),
-        ("water", pour.water),
-        ("concentrate", pour.concentrate),
+        return [SlipPart("ready_mix", language.amount(pour.total))]
+    every: list[tuple[str, Shown | None, str]] = [
+        ("own_fluid", pour.fluid, ""),
+        ("water", pour.water, ""),
+        ("concentrate", pour.concentrate, _measured_by(pour, language)),
     ]
-    return [(key, language.amount(part)) for key, part in every if part and part.value > 0]
+    return [
+        SlipPart(key, language.amount(part), note)
+        for key, part, note in every
+        if part and part.value > 0
+    ]
 
 
-def _note(pour: PourShown, language: Language) -> str:
-    notes = [
-        language.say(
-            "bucket_strength",
-            strength=language.amount(pour.strength),
-            weight=language.amount(pour.weight),
-        )
-    ]
+def _measured_by(pour: PourShown, language: Language) -> str:
+    """How the concentrate is measured where one jug does not do it."""
+    if pour.pail_mark is not None:
+        return language.say("up_to", mark=language.amount(pour.pail_mark))
     if pour.jugs is not None:
         rest = language.amount(pour.jugs.rest)
-        notes.append(language.say("jugs", n=str(pour.jugs.count), rest=rest))
-    if pour.pail_mark is not None:
-        notes.append(language.say("up_to", mark=language.amount(pour.pail_mark)))
-    return "; ".join(notes)
+        return language.say("jugs", n=str(pour.jugs.count), rest=rest)
+    return ""
 
 
 def _pour(pour: PourShown, language: Language) -> SlipPour:
@@ -44,7 +42,11 @@ def _pour(pour: PourShown, language: Language) -> SlipPour:
         parts=_parts(pour, language),
         water_share=min(1.0, max(0.0, pour.water_share)),
         concentrate_share=min(1.0, max(0.0, pour.concentrate_share)),
-        note=_note(pour, language),
+        note=language.say(
+            "bucket_strength",
+            strength=language.amount(pour.strength),
+            weight=language.amount(pour.weight),
+        ),
     )
 
 

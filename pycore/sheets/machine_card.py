@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pycore.sheets.code import shown_code
 from pycore.sheets.figures import draw_caution, draw_section
 from pycore.sheets.language import Language
-from pycore.sheets.letters import shortened, size_for_words_mm, size_that_fits_mm, width_mm, wrapped
+from pycore.sheets.letters import shortened, size_for_words_mm, size_that_fits_mm, wrapped
 from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_mm, new_page
 from pycore.sheets.qr import LEAST_SQUARE_MM, QUIET_SQUARES, link_of, square_code
 from pycore.sheets.svg import Drawing
@@ -15,6 +15,8 @@ from pycore.sheets.svg import Drawing
 # A square code is at least this wide: a tenth of the arm's length it is scanned from, and more.
 _CODE_MM = 38.0
 _INSET_MM = 6.0
+# Few lines of large type, or more lines of smaller type for a long name.
+_NAME_SIZES = ((2, 13.0), (3, 9.5), (4, 7.5))
 _CAUTIONS = ("card_caution_gloves", "card_caution_eyes", "card_caution_pump", "card_caution_sheet")
 
 
@@ -74,10 +76,12 @@ def _square_code(drawing: Drawing, ask: MachineCard, right_mm: float) -> float:
 def _name(drawing: Drawing, name: str, language: Language, room_mm: float) -> float:
     y = _INSET_MM + 5.0
     drawing.text((_INSET_MM, y), language.say("machine"), 4.2)
-    # Two lines of large type, or three of smaller type for a long name.
-    most, size_mm = (2, 13.0) if width_mm(name, 13.0, True) <= 1.7 * room_mm else (3, 9.5)
-    size_mm = size_for_words_mm(name, size_mm, 7.0, room_mm, True)
-    for text in wrapped(name, size_mm, room_mm, most, True):
+    for most, largest_mm in _NAME_SIZES:
+        size_mm = size_for_words_mm(name, largest_mm, 7.0, room_mm, True)
+        lines = wrapped(name, size_mm, room_mm, most, True)
+        if not lines[-1].endswith("…"):
+            break
+    for text in lines:
         y += size_mm * 1.08
         drawing.text((_INSET_MM, y), text, size_mm, True)
     y += 5.0

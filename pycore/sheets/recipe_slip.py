@@ -19,14 +19,23 @@ _CAUTION_MM = 6.0
 
 
 @dataclass(frozen=True)
-class SlipPour:
-    """Buckets of one kind: how many, and each one's parts in pouring order, as (word key, amount).
+class SlipPart:
+    """One amount of a bucket: the key of its word, the amount, and how it is measured."""
 
-    The shares of water and concentrate in the usable bucket draw it; note is one more line.
+    word: str
+    amount: str
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class SlipPour:
+    """Buckets of one kind: how many, and each one's parts in pouring order.
+
+    The shares of water and concentrate in the usable bucket draw it; note tells of the mix.
     """
 
     count: int
-    parts: list[tuple[str, str]]
+    parts: list[SlipPart]
     water_share: float
     concentrate_share: float
     note: str = ""
@@ -119,15 +128,18 @@ class _Slip:
         key = "buckets_one" if pour.count == 1 else "buckets_many"
         drawing.text((42, y + 10), self.language.say(key, n=str(pour.count)), 7, True)
         left_mm, label_mm = 42.0, 58.0
-        for i, (word, amount) in enumerate(pour.parts):
+        for i, part in enumerate(pour.parts):
             line_y = y + 28 + 17.5 * i
-            label = self.language.say(word)
+            label = self.language.say(part.word)
             drawing.text(
                 (left_mm, line_y), label, size_that_fits_mm(label, 7, label_mm, True), True
             )
             room_mm = wide - left_mm - label_mm - 8
-            size_mm = size_that_fits_mm(amount, 17, room_mm, True)
-            drawing.text((left_mm + label_mm + 4, line_y), amount, size_mm, True)
+            size_mm = size_that_fits_mm(part.amount, 17, room_mm, True)
+            drawing.text((left_mm + label_mm + 4, line_y), part.amount, size_mm, True)
+            if part.note:
+                note_mm = size_that_fits_mm(part.note, 4.2, label_mm)
+                drawing.text((left_mm, line_y + 5.6), part.note, note_mm)
         if pour.note:
             note = shortened(pour.note, 4.2, 58)
             drawing.text((wide - 5, y + 10), note, 4.2, anchor="end")

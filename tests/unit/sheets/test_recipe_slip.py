@@ -2,11 +2,12 @@
 
 from dataclasses import replace
 
-from pycore.sheets.recipe_slip import RecipeSlip, SlipPour, recipe_slip
+from pycore.sheets.recipe_slip import RecipeSlip, SlipPart, SlipPour, recipe_slip
 from tests.unit.sheets.drawn import NAMESPACE, lines, root_of, said
 from tests.unit.sheets.pages import A4, ENGLISH, LONG, PAPERS
 
-POUR = SlipPour(6, [("water", "6\u00a0L"), ("concentrate", "1.2\u00a0L")], 0.6, 0.12, "16.7 %")
+PARTS = [SlipPart("water", "6\u00a0L"), SlipPart("concentrate", "1.2\u00a0L", "2 full jugs")]
+POUR = SlipPour(6, PARTS, 0.6, 0.12, "16.7 %")
 SLIP = RecipeSlip(
     "Wheel lathe", "14 March 2026, 09:42", ["Dip 342\u00a0mm."], None, [POUR],
     "After that: about 8.3\u00a0%.", ["Wear gloves.", "The safety data sheet decides."],
@@ -23,7 +24,7 @@ def test_the_recipe_in_big_type() -> None:
     assert sizes["6\u00a0L"] == sizes["1.2\u00a0L"] > 12
     text = said([page])
     for part in ("Wheel lathe", "6 buckets, each", "WATER", "CONCENTRATE", "09:42", "Dip 342 mm",
-                 "about 8.3 %", "Wear gloves."):  # fmt: skip
+                 "2 full jugs", "about 8.3 %", "Wear gloves."):  # fmt: skip
         assert part in text
 
 
