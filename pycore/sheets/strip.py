@@ -9,7 +9,7 @@ from pycore.sheets.figures import draw_level_sign
 from pycore.sheets.ladder import Mark
 from pycore.sheets.letters import size_that_fits_mm, wrapped
 from pycore.sheets.paper import Paper
-from pycore.sheets.svg import Drawing
+from pycore.sheets.svg import Drawing, Point
 
 # Pieces from long to short; the longest that fits on both papers is 250 mm.
 PIECES_MM = (250.0, 200.0)
@@ -135,7 +135,8 @@ class Strip:
         return min(max(centred_mm, top_mm + size_mm * 0.85), bottom_mm - 0.8)
 
     def _ruler(self) -> None:
-        thin, thick = [], []
+        thin: list[tuple[Point, Point]] = []
+        thick: list[tuple[Point, Point]] = []
         for mark in self.scale.ruler:
             if not self._holds(mark.at_mm):
                 continue

@@ -36,6 +36,9 @@ def _n(number: float) -> str:
     return f"{number:.4f}".rstrip("0").rstrip(".") if number else "0"
 
 
+Point = tuple[float, float]
+
+
 class Drawing:
     """One page's drawing. Lengths in mm from the top left corner; ink is black."""
 
@@ -92,7 +95,7 @@ class Drawing:
         self.strokes(strokes, 0.18)
 
     def strokes(
-        self, lines_mm: list[tuple[tuple[float, float], tuple[float, float]]], weight_mm: float
+        self, lines_mm: list[tuple[Point, Point]], weight_mm: float
     ) -> None:
         """Many lines of one weight as one element, which is much shorter."""
         if lines_mm:

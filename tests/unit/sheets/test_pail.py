@@ -14,7 +14,7 @@ DIAMETERS = st.floats(80, 500)
 HEIGHTS = st.floats(100, 500)
 
 
-@given(DIAMETERS, DIAMETERS, HEIGHTS, st.floats(0, 1))
+@given(DIAMETERS, DIAMETERS, HEIGHTS, st.floats(0.001, 1))
 def test_litres_are_the_area_summed_up(
     floor_mm: float, brim_mm: float, height_mm: float, share: float
 ) -> None:
