@@ -32,14 +32,14 @@ def _gap_mm(step: float, top: float, place: Callable[[float], float]) -> float:
     return min((b - a for a, b in itertools.pairwise(places)), default=place(top))
 
 
-def _steps(coarsest: float, top: float) -> list[tuple[float, int]]:
-    """Steps of 1, 2, 5 with their leading digit, from about ``coarsest`` up to the top."""
-    exponent = math.floor(math.log10(coarsest)) - 1
+def _steps(step: float, top: float) -> list[tuple[float, int]]:
+    """Steps of 1, 2, 5 with their leading digit, none below ``step``, up to the top."""
+    exponent = math.floor(math.log10(step)) - 1
     found = []
     while 10.0**exponent <= top * 10:
         found += [(digit * 10.0**exponent, digit) for digit in (1, 2, 5)]
         exponent += 1
-    return [(step, digit) for step, digit in found if step >= coarsest * (1 - _HAIR)]
+    return [(size, digit) for size, digit in found if size >= step * (1 - _HAIR)]
 
 
 def _number(amount: float, decimals: int) -> str:

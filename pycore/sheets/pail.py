@@ -60,10 +60,14 @@ def from_diameters(
     return RoundPail(floor_diameter_mm / 2, slope, height_mm)
 
 
-def _floor_radius_mm(slope_share: float, depth_mm: float, area_mm2: float) -> float:
-    """Floor radius of the pail with this slope whose first fill has this mean area (over π)."""
+def _floor_radius_mm(slope_share: float, depth_mm: float, mean_radius_mm: float) -> float:
+    """Floor radius of the pail with this slope that holds as much as a cylinder to this depth.
+
+    r² + r s h + s² h²/3 = m², with m the cylinder's radius, solved for r.
+    """
     grown = slope_share * depth_mm
-    return (-grown + math.sqrt(max(0.0, 4 * area_mm2 - grown * grown / 3))) / 2
+    root = 4 * mean_radius_mm * mean_radius_mm - grown * grown / 3
+    return (-grown + math.sqrt(max(0.0, root))) / 2
 
 
 def from_fills(
@@ -84,12 +88,13 @@ def from_fills(
     for name, low, high, unit in (("depth", low_mm, high_mm, "mm"), ("volume", low_l, high_l, "L")):
         if high <= low:
             raise Fault("not_rising", f"{path}[1].{name}", high, {"above": low, "unit": unit})
-    area = low_l * 1e6 / (math.pi * low_mm)
-    pointed = math.sqrt(3 * area) / low_mm
-    narrow = _most_narrowing(area, low_mm, high_mm)
+    mean_mm = math.sqrt(low_l * 1e6 / (math.pi * low_mm))
+    # r = 0 in the equation of _floor_radius_mm.
+    pointed = math.sqrt(3) * mean_mm / low_mm
+    narrow = _most_narrowing(mean_mm, low_mm, high_mm)
 
     def pail(slope_share: float) -> RoundPail:
-        return RoundPail(_floor_radius_mm(slope_share, low_mm, area), slope_share, high_mm)
+        return RoundPail(_floor_radius_mm(slope_share, low_mm, mean_mm), slope_share, high_mm)
 
     least_l, most_l = pail(narrow).brim_l, pail(pointed).brim_l
     if not least_l < high_l < most_l:
@@ -104,8 +109,8 @@ def from_fills(
     return pail(pointed)
 
 
-def _most_narrowing(area_mm2: float, low_mm: float, high_mm: float) -> float:
+def _most_narrowing(mean_radius_mm: float, low_mm: float, high_mm: float) -> float:
     """The slope, below 0, at which the radius becomes 0 just at the second fill."""
-    # r = -s·high puts the first fill's mean area at s² (high² - high·low + low²/3).
+    # r = -s·high in the equation of _floor_radius_mm.
     shape = high_mm * high_mm - high_mm * low_mm + low_mm * low_mm / 3
-    return -math.sqrt(area_mm2 / shape)
+    return -mean_radius_mm / math.sqrt(shape)

@@ -88,10 +88,10 @@ def draw_check_lines(
     for i, (length_mm, name) in enumerate(((CHECK_MM, "100 mm"), (CHECK_IN_MM, "4 in"))):
         long_mm, off_mm = length_mm * paper.stretch, 8.0 * i
 
-        def at(along: float, across: float, off_mm: float = off_mm) -> tuple[float, float]:
+        def at(along_mm: float, across_mm: float, off_mm: float = off_mm) -> tuple[float, float]:
             if upright:
-                return x + off_mm + across, y - along
-            return x + along, y + off_mm + across
+                return x + off_mm + across_mm, y - along_mm
+            return x + along_mm, y + off_mm + across_mm
 
         drawing.line(at(0, 0), at(long_mm, 0), 0.3, mark=name)
         for end_mm in (0.0, long_mm):

@@ -10,6 +10,7 @@ from pycore.sheets.letters import shortened, size_that_fits_mm, wrapped
 from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_mm, new_page
 from pycore.sheets.svg import Drawing
 
+# Height of one kind of bucket: two amounts that are read from the floor, and boxes to tick.
 _ROW_MM = 66.0
 # More boxes than this are not ticked; the number alone stands there.
 _MOST_BOXES = 12
@@ -146,10 +147,10 @@ class _Slip:
         self._boxes(pour.count, left_mm, y + _ROW_MM - 14)
         self.y_mm += _ROW_MM
 
-    def _boxes(self, count: int, left_mm: float, y: float) -> None:
+    def _boxes(self, count: int, left_mm: float, top_mm: float) -> None:
         if count <= _MOST_BOXES:
             for i in range(count):
-                self.drawing.box((left_mm + 11 * i, y), (7, 7), 0.4, round_mm=0.6)
+                self.drawing.box((left_mm + 11 * i, top_mm), (7, 7), 0.4, round_mm=0.6)
 
     def after(self) -> None:
         """What is to be expected, and what to take care of."""

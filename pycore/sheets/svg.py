@@ -31,9 +31,9 @@ def escaped(text: str) -> str:
     return _UNPRINTABLE.sub("\ufffd", text).translate(_ESCAPES)
 
 
-def _n(number: float) -> str:
+def _n(length_mm: float) -> str:
     # A ten-thousandth of a millimetre, far below what a printer or a ruler can show.
-    return f"{number:.4f}".rstrip("0").rstrip(".") if number else "0"
+    return f"{length_mm:.4f}".rstrip("0").rstrip(".") if length_mm else "0"
 
 
 Point = tuple[float, float]
@@ -94,9 +94,7 @@ class Drawing:
             strokes.append((start, end))
         self.strokes(strokes, 0.18)
 
-    def strokes(
-        self, lines_mm: list[tuple[Point, Point]], weight_mm: float
-    ) -> None:
+    def strokes(self, lines_mm: list[tuple[Point, Point]], weight_mm: float) -> None:
         """Many lines of one weight as one element, which is much shorter."""
         if lines_mm:
             parts = (f"M{_n(a)} {_n(b)}L{_n(c)} {_n(d)}" for (a, b), (c, d) in lines_mm)

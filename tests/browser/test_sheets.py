@@ -1,5 +1,6 @@
 """Sheets on real paper: a browser prints them, the print is measured and its code scanned."""
 
+import re
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
@@ -25,6 +26,7 @@ HOSTILE = {
     "many words": "Rädersatz-Drehbank am Tor 7 der zweiten Halle, ganz hinten links beim Kran",
     "other scripts": "車輪旋盤 Колёсный токарный станок \u202e olleh",
 }
+WORDS = ("Target", "Factor")
 # Every text's box, its size and what it says, in page pixels; a millimetre is 96/25.4 of them.
 BOXES = """() => [...document.querySelectorAll(".page")].map((page) => {
   const frame = page.getBoundingClientRect();
@@ -208,12 +210,7 @@ def overlaps(boxes: list[list[Any]]) -> list[tuple[str, str]]:
 
 def test_texts_on_each_other_would_be_seen(paper: Page) -> None:
     html = sheet_file(body("machine_card"))
-    at = 'y="'
-    first = html.index("<text")
-    start = html.index(at, first) + len(at)
-    end = html.index('"', start)
-    # The second text's height for the first one: both begin at the same place.
-    second = html.index(at, html.index("<text", end)) + len(at)
-    moved = html[:start] + html[second : html.index('"', second)] + html[end:]
+    heights = {word: re.findall(rf'y="([0-9.]+)"[^>]*>{word}<', html)[0] for word in WORDS}
+    moved = re.sub(rf'y="{heights["Target"]}"([^>]*>Target<)', rf'y="{heights["Factor"]}"\1', html)
     paper.set_content(moved)
-    assert overlaps(paper.evaluate(BOXES)[0]) != []
+    assert overlaps(paper.evaluate(BOXES)[0]) == [("Target", "Factor")]

@@ -35,6 +35,10 @@ WITHOUT_UNIT = {
     "below": "a bound in the unit beside it",
     "usual_low": "a bound in the unit beside it",
     "usual_high": "a bound in the unit beside it",
+    "stretch": "a plain ratio",
+    "print_scale": "a plain ratio",
+    "step": "in the unit of the scale that is printed",
+    "top": "in the unit of the scale that is printed",
     "level": "a share of the drawn height",
     "full_mark": "a share of the drawn height",
 }
