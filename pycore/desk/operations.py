@@ -9,6 +9,7 @@ from typing import Any
 import pycore
 from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
 from pycore.desk.check import plan_check
+from pycore.desk.codes import answer_code, make_code
 from pycore.desk.machine import (
     Reader,
     doubt_about,
@@ -27,8 +28,12 @@ from pycore.desk.messages import (
     ReadQuantityBody,
 )
 from pycore.desk.results import AssessSumpResult
-from pycore.desk.sheet_messages import DrawSheetBody, MakeCodeBody, ReadCodeBody
-from pycore.desk.sheets import answer_code, draw_sheet, make_code
+from pycore.desk.sheet_messages import (
+    DrawSheetBody,
+    DrawSheetResult,
+    MakeCodeBody,
+    ReadCodeBody,
+)
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
@@ -119,6 +124,13 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader)
 
 
+def _draw_sheet(body: DrawSheetBody) -> DrawSheetResult:
+    # The rooms of the sheets are a tenth of pycore, and most visits print nothing.
+    from pycore.desk.sheets import draw_sheet
+
+    return draw_sheet(body)
+
+
 def _in_body(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
     """An operation of a room whose faults name a field of the body."""
 
@@ -140,7 +152,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
-    "draw_sheet": (DrawSheetBody, draw_sheet),
+    "draw_sheet": (DrawSheetBody, _draw_sheet),
     "make_code": (MakeCodeBody, make_code),
     "read_code": (ReadCodeBody, answer_code),
 }

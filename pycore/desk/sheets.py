@@ -9,18 +9,15 @@ from typing import Any
 from pycore.desk.machine import Machine, Reader, placed, read_machine
 from pycore.desk.messages import MachineTyped, Typed
 from pycore.desk.sheet_messages import (
-    CodeResult,
     DrawSheetBody,
     DrawSheetResult,
-    MakeCodeBody,
     PailShapeTyped,
-    ReadCodeBody,
 )
 from pycore.desk.slip import slip_of
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import Shown, on_rule, tidy
 from pycore.sheets.bucket_scale import BucketScale, UsualBucket, bucket_at_aim, bucket_scale
-from pycore.sheets.code import code_of, read_code, shown_code
+from pycore.sheets.code import read_code, shown_code
 from pycore.sheets.dip_scale import DipScale, dip_scale, read_off
 from pycore.sheets.language import Language, language_of
 from pycore.sheets.log_sheet import LogSheet, log_sheet
@@ -35,18 +32,6 @@ _ADDRESS = re.compile(r"https?://[A-Za-z0-9._~:/?\[\]@!$&'()*+,;=%-]+")
 _DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
 _MONTH_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 _WIDE = {"log_sheet"}
-
-
-def make_code(body: MakeCodeBody) -> CodeResult:
-    """The short code of a number. Error: ``out_of_range``."""
-    code = code_of(body.code_number)
-    return CodeResult(code, shown_code(code))
-
-
-def answer_code(body: ReadCodeBody) -> CodeResult:
-    """A typed code, read. Errors: ``empty``, ``not_a_code``, ``code_mismatch`` at body.text."""
-    code = read_code(body.text, "body.text")
-    return CodeResult(code, shown_code(code))
 
 
 def read_date(text: str, path: str) -> str:

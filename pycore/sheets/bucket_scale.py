@@ -53,7 +53,7 @@ class BucketScale:
 def bucket_at_aim(bucket: Bucket, target: Target) -> UsualBucket:
     """The fullest bucket of whole marks at the strength that the target aims for.
 
-    >>> bucket_at_aim(Bucket(10, 1, 0.05), Target(7, 8, 9))
+    >>> bucket_at_aim(Bucket(10.0, 1.0, 0.05), Target(7.0, 8.0, 9.0))
     UsualBucket(water_l=9.0, concentrate_l=0.8)
     """
     aim = target.aim_pct

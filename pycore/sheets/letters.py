@@ -106,7 +106,7 @@ def wrapped(
     """The text in lines that fit; what does not fit into the last line is cut with an ellipsis.
 
     >>> wrapped("Wheel lathe by the north door", 4, 30, 2)
-    ['Wheel lathe by', 'the north door']
+    ['Wheel lathe', 'by the north…']
     """
     lines: list[str] = []
     for word, joint in _words(text):

@@ -54,7 +54,7 @@ def from_diameters(
     """A pail from its inside measures, all above 0.
 
     >>> round(from_diameters(240, 290, 260).brim_l, 3)
-    14.377
+    14.383
     """
     slope = (brim_diameter_mm - floor_diameter_mm) / (2 * height_mm)
     return RoundPail(floor_diameter_mm / 2, slope, height_mm)
