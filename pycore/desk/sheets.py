@@ -129,10 +129,22 @@ class _Ask:
         )
 
 
+def _never_above_mm(ask: _Ask, typed: MachineTyped, machine: Machine) -> float | None:
+    """The never-above mark: not below the full mark (``order``), inside the sump."""
+    given, path = typed.sump.never_above_depth, "body.machine.sump.never_above_depth"
+    if given is None:
+        return None
+    read, sump = ask.reader.read(given, "never_above_mm", path), machine.sump
+    low_mm, high_mm = sump.full_depth_mm, sump.rim_depth_mm
+    if not low_mm <= read.value <= high_mm:
+        code = "order" if read.value < low_mm else "out_of_range"
+        limit = {"minimum": low_mm, "maximum": high_mm, "unit": "mm"}
+        raise placed(Fault(code, path, read.value, limit), path, read.unit.name)
+    return read.value
+
+
 def _dip_scale(ask: _Ask) -> list[str]:
     typed, machine = ask.machine()
-    never = typed.sump.never_above_depth
-    path = "body.machine.sump.never_above_depth"
     code = ask.code()
     units = typed.units
     return dip_scale(
@@ -144,7 +156,7 @@ def _dip_scale(ask: _Ask) -> list[str]:
             pail=units.pail,
             usable_l=machine.bucket.usable_l,
             code=None if code is None else shown_code(code),
-            never_above_mm=None if never is None else ask.value(never, "never_above_mm", path),
+            never_above_mm=_never_above_mm(ask, typed, machine),
         ),
         ask.paper,
         ask.language,

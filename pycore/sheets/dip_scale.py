@@ -81,7 +81,7 @@ def scale_of(ask: DipScale, language: Language) -> Scale:
         Line(0.0, language.say("zero"), (language.say("zero_note"),), weight_mm=0.35),
     ]
     never_mm = ask.never_above_mm
-    if never_mm is not None and full_mm < never_mm <= rim_mm:
+    if never_mm is not None and never_mm > full_mm:
         lines.append(Line(never_mm, language.say("never_above"), notes(never_mm), weight_mm=0.6))
     return Scale(
         length_mm=rim_mm,

@@ -11,7 +11,7 @@ from pycore.sheets.paper import Paper, draw_check_lines, draw_foot, foot_height_
 from pycore.sheets.svg import Drawing
 
 # Height of one kind of bucket: two amounts that are read from the floor, and boxes to tick.
-_ROW_MM = 66.0
+_ROW_MM = 70.0
 # More boxes than this are not ticked; the number alone stands there.
 _MOST_BOXES = 12
 # Check lines, foot and the sentence above them.

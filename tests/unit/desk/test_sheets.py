@@ -136,6 +136,14 @@ def test_a_usual_bucket_that_overflows() -> None:
     assert error["limit"]["unit"] == "L"
 
 
+@pytest.mark.parametrize(("depth", "code"), [("430", "order"), ("500", "out_of_range")])
+def test_a_never_above_mark_outside_the_room_above_full(depth: str, code: str) -> None:
+    machine = changed("sump.never_above_depth", typed(depth, "mm"))
+    error = refusal("draw_sheet", body("dip_scale", machine=machine))
+    assert (error["code"], error["path"]) == (code, "body.machine.sump.never_above_depth")
+    assert error["limit"] == {"minimum": 440, "maximum": pytest.approx(484), "unit": "mm"}
+
+
 def test_without_usual_buckets_there_is_one_at_the_aim() -> None:
     text = said(ask("draw_sheet", body("bucket_scale"))["pages"])
     # By hand: 9 L and 0.8 L make 8.16 %.
