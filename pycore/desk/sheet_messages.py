@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from pycore.desk.messages import MachineTyped, Typed
+from pycore.desk.messages import MachineTyped
+from pycore.desk.records import Typed
 from pycore.desk.results import Doubt, PourShown
 from pycore.quantity.rounding import Shown
 

@@ -6,14 +6,18 @@ import math
 import re
 from typing import Any
 
-from pycore.desk.machine import Machine, Reader, placed, read_machine
-from pycore.desk.messages import MachineTyped, Typed
+from pycore.desk.machine import Machine, read_machine
+from pycore.desk.messages import MachineTyped
+from pycore.desk.reader import Reader, placed
+from pycore.desk.records import Typed
 from pycore.desk.sheet_messages import (
     DrawSheetBody,
     DrawSheetResult,
     PailShapeTyped,
 )
+from pycore.desk.shop import read_never_above
 from pycore.desk.slip import slip_of
+from pycore.quantity.dates import moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import Shown, on_rule, tidy
 from pycore.sheets.bucket_scale import BucketScale, UsualBucket, bucket_at_aim, bucket_scale
@@ -29,21 +33,7 @@ from pycore.sheets.svg import printable
 
 # Signs of a web address as of RFC 3986, without "#", which begins the fragment.
 _ADDRESS = re.compile(r"https?://[A-Za-z0-9._~:/?\[\]@!$&'()*+,;=%-]+")
-_DATE = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
-_MONTH_DAYS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 _WIDE = {"log_sheet"}
-
-
-def read_date(text: str, path: str) -> str:
-    """A day as year-month-day. Error: ``not_a_date`` for another form or a day that never was."""
-    found = _DATE.fullmatch(text.strip())
-    year, month, day = map(int, found.groups()) if found else (0, 0, 0)
-    is_leap = year % 4 == 0 and (year % 100 != 0 or year % 400 == 0)
-    if not 1 <= month <= 12 or not 1 <= day <= _MONTH_DAYS[month - 1]:
-        raise Fault("not_a_date", path, text[:40], {"allowed": ["2026-03-14"]})
-    if (month, day) == (2, 29) and not is_leap:
-        raise Fault("not_a_date", path, text[:40], {"allowed": ["2026-03-14"]})
-    return f"{year:04}-{month:02}-{day:02}"
 
 
 def _address(text: str | None) -> str:
@@ -100,24 +90,32 @@ class _Ask:
 
     def _factor(self, machine: Machine) -> str | None:
         factor = machine.factor
-        return None if factor is None else self.language.number(tidy(factor.value, "1"))
+        if factor is None:
+            return None
+        # One number says it all only without a chart and an offset; what the glass reads does.
+        if factor.chart or factor.offset_brix:
+            return self.language.say("factor_chart")
+        return self.language.number(tidy(factor.factor.value, "1"))
 
     def _glass(self, machine: Machine) -> str | None:
         """The band as the instrument shows it, rounded inwards, so that it never promises more."""
         if machine.factor is None:
             return None
-        ends = [
-            pct / machine.factor.value + machine.zero_brix
+        glass, path = machine.glass, "body.machine.target"
+        decimals = 4 if glass.unit == "nD" else 1
+        low, high = (
+            glass.instrument.shown_from(machine.factor.reads_brix(pct) + glass.zero_brix, path)
+            * 10**decimals
             for pct in (machine.target.low_pct, machine.target.high_pct)
-        ]
-        low, high = math.ceil(ends[0] * 10 - 1e-9) / 10, math.floor(ends[1] * 10 + 1e-9) / 10
-        if low > high:
+        )
+        least, most = math.ceil(low - 1e-9), math.floor(high + 1e-9)
+        if least > most:
             return None
         said = self.language
         return said.say(
             "glass_of",
-            low=said.number(Shown(low, 1, "Brix")),
-            high=said.amount(Shown(high, 1, "Brix")),
+            low=said.number(Shown(least / 10**decimals, decimals, glass.unit)),
+            high=said.amount(Shown(most / 10**decimals, decimals, glass.unit)),
         )
 
     def _full(self, typed: MachineTyped, machine: Machine) -> str:
@@ -130,17 +128,9 @@ class _Ask:
 
 
 def _never_above_mm(ask: _Ask, typed: MachineTyped, machine: Machine) -> float | None:
-    """The never-above mark: not below the full mark (``order``), inside the sump."""
-    given, path = typed.sump.never_above_depth, "body.machine.sump.never_above_depth"
-    if given is None:
-        return None
-    read, sump = ask.reader.read(given, "never_above_mm", path), machine.sump
-    low_mm, high_mm = sump.full_depth_mm, sump.rim_depth_mm
-    if not low_mm <= read.value <= high_mm:
-        code = "order" if read.value < low_mm else "out_of_range"
-        limit = {"minimum": low_mm, "maximum": high_mm, "unit": "mm"}
-        raise placed(Fault(code, path, read.value, limit), path, read.unit.name)
-    return read.value
+    path = "body.machine.sump"
+    volume_l = read_never_above(ask.reader, typed.sump, machine.sump, path)
+    return None if volume_l is None else machine.sump.depth_from_volume(volume_l, path)
 
 
 def _dip_scale(ask: _Ask) -> list[str]:
@@ -220,9 +210,10 @@ def _machine_card(ask: _Ask) -> list[str]:
         volume_l = ask.value(body.circuit_volume, "circuit_volume_l", "body.circuit_volume")
         circuit = language.amount(read_off(volume_l, typed.units.plate))
     day = body.calibrated_on
-    calibrated = None if day is None else read_date(day, "body.calibrated_on")
+    if day is not None:
+        moment_from(day, "body.calibrated_on")
     facts = ask.facts(typed, machine)
-    facts |= {"card_circuit": circuit, "card_calibrated": calibrated}
+    facts |= {"card_circuit": circuit, "card_calibrated": day}
     sump = machine.sump
     card = MachineCard(
         name=printable(typed.name),
@@ -246,6 +237,7 @@ def _log_sheet(ask: _Ask) -> list[str]:
         facts = {key: ask.facts(typed, machine)[key] for key in keys}
         own = typed.units
         units.update(col_dip=own.stick, col_water=own.pail, col_concentrate=own.jug)
+        units.update(col_reading=machine.glass.unit, col_after=machine.glass.unit)
     return log_sheet(LogSheet(name, list(facts.items()), units), ask.paper, ask.language)
 
 

@@ -24,6 +24,7 @@ _SENTENCES = {
     "out_of_range": "the number is outside its range",
     "empty": "nothing was typed",
     "not_a_number": "this cannot be read as a number",
+    "not_whole": "this is counted in whole numbers",
     "two_separators": "a number has one decimal sign and no thousands sign",
     "missing_unit": "the number needs a unit",
     "ambiguous_unit": "this unit means more than one thing",
@@ -31,12 +32,13 @@ _SENTENCES = {
     "wrong_dimension": "this unit measures something else",
     "order": "this contradicts another setting",
     "not_rising": "depth and litres must both rise from row to row",
-    "mark_above_bucket": "the marks are wider apart than the bucket is filled",
+    "mark_above_bucket": "the marks are too wide apart to mix in the bucket",
     "no_factor": "without the fluid's factor a reading is not a strength",
+    "not_a_date": "this cannot be read as a date",
+    "off_scale": "the reading lies off the instrument's scale; dilute the sample one to one",
     "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
     "not_a_code": "a code has five letters or digits",
     "code_mismatch": "the code does not fit its check character",
-    "not_a_date": "a date is year-month-day",
     "internal": "this is a defect of the program",
 }
 _SIDES = {

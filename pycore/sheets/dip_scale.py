@@ -17,6 +17,8 @@ from pycore.sump.shapes import Sump
 _SMALLEST_ADD_SHARE = 0.5
 # A band less high than this cannot be told from its edges, nor from the error of a dip.
 _LEAST_BAND_MM = 10.0
+# Marks nearer than this are one and the same.
+_HAIR_MM = 1e-6
 # A likely range is two standard uncertainties to either side.
 _LIKELY_K = 2
 
@@ -81,7 +83,7 @@ def scale_of(ask: DipScale, language: Language) -> Scale:
         Line(0.0, language.say("zero"), (language.say("zero_note"),), weight_mm=0.35),
     ]
     never_mm = ask.never_above_mm
-    if never_mm is not None and never_mm > full_mm:
+    if never_mm is not None and never_mm > full_mm + _HAIR_MM:
         lines.append(Line(never_mm, language.say("never_above"), notes(never_mm), weight_mm=0.6))
     return Scale(
         length_mm=rim_mm,

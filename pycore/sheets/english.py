@@ -48,6 +48,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "card_coolant": "Coolant",
         "card_target": "Target",
         "card_factor": "Factor",
+        "factor_chart": "by its chart",
         "card_glass": "Glass reads",
         "card_full": "Full mark",
         "card_circuit": "Whole circuit",

@@ -4,8 +4,6 @@ from typing import Any
 
 import pytest
 
-from pycore.desk.sheets import read_date
-from pycore.quantity.fault import Fault
 from pycore.sheets.english import WORDS
 from tests.unit.desk.lathe import ask, changed, refusal
 from tests.unit.desk.workshop import KINDS, body, typed
@@ -190,20 +188,3 @@ def test_hostile_names_are_drawn_as_text(kind: str, name: str) -> None:
     for page in got["pages"]:
         tags = {element.tag.split("}")[1] for element in root_of(page).iter()}
         assert tags <= {"svg", "g", "line", "rect", "path", "polygon", "text"}
-
-
-@pytest.mark.parametrize(
-    ("text", "wanted"), [("2026-03-14", "2026-03-14"), (" 2024-02-29 ", "2024-02-29")]
-)
-def test_days_that_are(text: str, wanted: str) -> None:
-    assert read_date(text, "day") == wanted
-
-
-@pytest.mark.parametrize(
-    "text", ["", "2026-3-14", "14.3.2026", "2026-13-01", "2026-04-31", "2025-02-29", "1900-02-29",
-             "2026-00-10", "2026-01-00", "２０２６-01-01"],
-)  # fmt: skip
-def test_days_that_are_not(text: str) -> None:
-    with pytest.raises(Fault) as caught:
-        read_date(text, "day")
-    assert caught.value.code == "not_a_date"
