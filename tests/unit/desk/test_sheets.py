@@ -1,11 +1,14 @@
 """pycore.desk.sheets: what is asked as typed, drawn or refused at the field."""
 
+import re
 from typing import Any
 
 import pytest
 
+from pycore.reading.refraction import brix_from_index
 from pycore.sheets.english import WORDS
-from tests.unit.desk.lathe import ask, changed, refusal
+from tests.fluid_examples import CHART, PER_CENT_GLASS
+from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, refusal
 from tests.unit.desk.workshop import KINDS, body, typed
 from tests.unit.sheets.drawn import lines, root_of, said
 
@@ -156,6 +159,32 @@ def test_the_card_tells_the_band_as_the_glass_shows_it_rounded_inwards() -> None
     machine = changed("fluid.zero", typed("0.25", "Brix"))
     text = said(ask("draw_sheet", body("machine_card", machine=machine))["pages"])
     assert "5.0 to 6.2 Brix" in text
+
+
+def test_the_card_tells_the_band_in_the_unit_of_its_own_instrument() -> None:
+    machine = {**WHEEL_LATHE, "instrument": PER_CENT_GLASS}
+    text = said(ask("draw_sheet", body("machine_card", machine=machine))["pages"])
+    # By hand: the factor 1.5 inside and the fluid's own undo each other.
+    assert "7.0 to 9.0 %" in text
+    machine = {**WHEEL_LATHE, "instrument": {"shows": "refractive_index"}}
+    text = said(ask("draw_sheet", body("machine_card", machine=machine))["pages"])
+    low, high = re.findall(r"(1\.3[0-9]{3}) to (1\.3[0-9]{3}) nD", text)[0]
+    # Inside the band of 7/1.5 to 9/1.5 Brix, and by less than one unit of the last digit.
+    assert brix_from_index(float(low), "low") == pytest.approx(7 / 1.5, abs=0.1)
+    assert brix_from_index(float(low), "low") >= 7 / 1.5
+    assert brix_from_index(float(high), "high") <= 9 / 1.5
+    log = said(ask("draw_sheet", body("log_sheet", machine=machine))["pages"])
+    assert "Brix" not in log
+    assert "nD" in log
+
+
+def test_a_chart_is_no_single_factor() -> None:
+    fluid = {**changed("fluid.factor", None)["fluid"], "factor_chart": CHART}
+    del fluid["factor_known_by"]
+    machine = {**WHEEL_LATHE, "fluid": fluid}
+    text = said(ask("draw_sheet", body("machine_card", machine=machine))["pages"])
+    assert "by its chart" in text
+    assert "Brix" in text
 
 
 def test_a_card_without_a_factor_has_lines_for_the_pen() -> None:
