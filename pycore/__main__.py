@@ -1,4 +1,4 @@
-"""``python -m pycore``: one request a line in, one reply a line out."""
+"""``python -m pycore``: one request a line in, one reply a line out; ``sheet`` draws into files."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 USAGE = """usage: python -m pycore < requests
+       python -m pycore sheet REQUEST [options], more with: python -m pycore sheet --help
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
@@ -32,12 +33,24 @@ def _desk() -> Callable[[str], str] | None:
     return handle
 
 
+def _sheet(arguments: list[str]) -> int:
+    from pycore.desk.sheet_command import USAGE as SHEET_USAGE
+    from pycore.desk.sheet_command import sheet_command
+
+    if arguments in (["-h"], ["--help"]):
+        print(SHEET_USAGE)
+        return 0
+    status, said = sheet_command(arguments)
+    print(said, file=sys.stderr if status else sys.stdout)
+    return status
+
+
 def main(arguments: list[str]) -> int:
     """Answers standard input line by line; empty lines are passed over."""
     if arguments in (["-h"], ["--help"]):
         print(USAGE)
         return 0
-    if arguments:
+    if arguments and arguments[0] != "sheet":
         print(USAGE, file=sys.stderr)
         return 2
     handle = _desk()
@@ -48,6 +61,8 @@ def main(arguments: list[str]) -> int:
             file=sys.stderr,
         )
         return 2
+    if arguments:
+        return _sheet(arguments[1:])
     for stream in (sys.stdin, sys.stdout):
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
     try:

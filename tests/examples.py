@@ -11,7 +11,7 @@ from pathlib import Path
 from typing import Any
 
 from pycore.desk import handle
-from tests import fluid_examples, hold_examples, sump_examples
+from tests import fluid_examples, hold_examples, sheet_examples, sump_examples
 
 EXAMPLES = Path(__file__).resolve().parent.parent / "shared" / "examples"
 
@@ -267,9 +267,11 @@ def main() -> None:
     requests = {
         **_answered(),
         **fluid_examples.answered(*of_fluid),
+        **sheet_examples.answered(_ask, *of_fluid),
         **_refused_messages(),
         **_refused_numbers(),
         **fluid_examples.refused(*of_fluid),
+        **sheet_examples.refused(_ask, WHEEL_LATHE),
     }
     for path in EXAMPLES.glob("*.json"):
         if path.stem not in requests:

@@ -19,9 +19,7 @@ def section_of(sump: Sump, depth_mm: float, volume_l: float, strength_pct: float
     dots = None
     if strength_pct is not None:
         dots = round(volume_l * strength_pct / (DOT_PCT * sump.full_volume_l))
-    height_mm = sump.rim_depth_mm + sump.zero_mm
-    level = (depth_mm + sump.zero_mm) / height_mm
-    full_mark = (sump.full_depth_mm + sump.zero_mm) / height_mm
+    level, full_mark = sump.height_share(depth_mm), sump.height_share(sump.full_depth_mm)
     return Section(level, full_mark, dots, drawing_of(sump))
 
 

@@ -10,6 +10,7 @@ import pycore
 from pycore.desk.assess import assessed, is_blurry
 from pycore.desk.calibrate import calibrate_sump
 from pycore.desk.check import plan_check
+from pycore.desk.codes import answer_code, make_code
 from pycore.desk.dip import level_from, worth_of_one
 from pycore.desk.factor import read_factor
 from pycore.desk.fit import answer_fit_factor
@@ -29,6 +30,12 @@ from pycore.desk.messages import (
 from pycore.desk.reader import Reader, doubts_about
 from pycore.desk.records import FitFactorBody, ReadFluidBody, ReadWaterBody
 from pycore.desk.results import AssessSumpResult
+from pycore.desk.sheet_messages import (
+    DrawSheetBody,
+    DrawSheetResult,
+    MakeCodeBody,
+    ReadCodeBody,
+)
 from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.tank import read_tank
@@ -140,6 +147,13 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     return assessed(tank.sump, dipped, strength, blurry, reader, notes)
 
 
+def _draw_sheet(body: DrawSheetBody) -> DrawSheetResult:
+    # The rooms of the sheets are a tenth of pycore, and most visits print nothing.
+    from pycore.desk.sheets import draw_sheet
+
+    return draw_sheet(body)
+
+
 def _in_body(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
     """An operation of a room whose faults name a field of the body."""
 
@@ -166,4 +180,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),
+    "draw_sheet": (DrawSheetBody, _draw_sheet),
+    "make_code": (MakeCodeBody, make_code),
+    "read_code": (ReadCodeBody, answer_code),
 }

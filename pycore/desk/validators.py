@@ -1227,6 +1227,28 @@ def validate___definitions_read_fluid_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_read_code_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -2181,6 +2203,29 @@ def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_make_code_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['code_number']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['code_number']}, rule='required')
+        data_keys = set(data.keys())
+        if 'code_number' in data_keys:
+            data_keys.remove('code_number')
+            data__codenumber = data['code_number']
+            if not isinstance(data__codenumber, int) and (not (isinstance(data__codenumber, float) and data__codenumber.is_integer())) or isinstance(data__codenumber, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code_number must be integer', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__codenumber, (int, float, Decimal)) and (not isinstance(data__codenumber, bool)):
+                if data__codenumber < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code_number must be bigger than or equal to 0', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'minimum': 0}, rule='minimum')
+                if data__codenumber > 923520:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code_number must be smaller than or equal to 923520', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'maximum': 923520}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -2361,6 +2406,553 @@ def validate___definitions_jug_typed(data, custom_formats={}, name_prefix=None):
             data_keys.remove('shows')
             data__shows = data['shows']
             validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'dip_scale'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: dip_scale', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'dip_scale'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['machine']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'bucket_scale'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: bucket_scale', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'bucket_scale'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['machine', 'pail_shape']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'pail_shape']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'machine_card'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: machine_card', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'machine_card'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['machine', 'code', 'address']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'code', 'address']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'recipe_slip'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: recipe_slip', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'recipe_slip'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['machine', 'recipe']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'recipe']}, rule='required')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind', 'paper']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'paper']}, rule='required')
+        data_keys = set(data.keys())
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'dip_scale' or (isinstance(data__kind, str) and data__kind == 'bucket_scale') or (isinstance(data__kind, str) and data__kind == 'machine_card') or (isinstance(data__kind, str) and data__kind == 'log_sheet') or (isinstance(data__kind, str) and data__kind == 'recipe_slip')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['dip_scale', 'bucket_scale', 'machine_card', 'log_sheet', 'recipe_slip']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['dip_scale', 'bucket_scale', 'machine_card', 'log_sheet', 'recipe_slip']}, rule='enum')
+        if 'paper' in data_keys:
+            data_keys.remove('paper')
+            data__paper = data['paper']
+            if not isinstance(data__paper, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.paper must be string', value=data__paper, name='' + (name_prefix or 'data') + '.paper', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__paper, str) and data__paper == 'A4' or (isinstance(data__paper, str) and data__paper == 'Letter')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".paper must be one of ['A4', 'Letter']", value=data__paper, name='' + (name_prefix or 'data') + '.paper', definition={'enum': ['A4', 'Letter']}, rule='enum')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'measured_100_mm' in data_keys:
+            data_keys.remove('measured_100_mm')
+            data__measured100mm = data['measured_100_mm']
+            validate___definitions_typed(data__measured100mm, custom_formats, (name_prefix or 'data') + '.measured_100_mm')
+        if 'code' in data_keys:
+            data_keys.remove('code')
+            data__code = data['code']
+            if not isinstance(data__code, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code must be string', value=data__code, name='' + (name_prefix or 'data') + '.code', definition={'type': 'string'}, rule='type')
+            if isinstance(data__code, str):
+                data__code_len = len(data__code)
+                if data__code_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code must be shorter than or equal to 40 characters', value=data__code, name='' + (name_prefix or 'data') + '.code', definition={'maxLength': 40}, rule='maxLength')
+        if 'address' in data_keys:
+            data_keys.remove('address')
+            data__address = data['address']
+            if not isinstance(data__address, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.address must be string', value=data__address, name='' + (name_prefix or 'data') + '.address', definition={'type': 'string'}, rule='type')
+            if isinstance(data__address, str):
+                data__address_len = len(data__address)
+                if data__address_len > 120:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.address must be shorter than or equal to 120 characters', value=data__address, name='' + (name_prefix or 'data') + '.address', definition={'maxLength': 120}, rule='maxLength')
+        if 'circuit_volume' in data_keys:
+            data_keys.remove('circuit_volume')
+            data__circuitvolume = data['circuit_volume']
+            validate___definitions_typed(data__circuitvolume, custom_formats, (name_prefix or 'data') + '.circuit_volume')
+        if 'calibrated_on' in data_keys:
+            data_keys.remove('calibrated_on')
+            data__calibratedon = data['calibrated_on']
+            if not isinstance(data__calibratedon, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.calibrated_on must be string', value=data__calibratedon, name='' + (name_prefix or 'data') + '.calibrated_on', definition={'type': 'string'}, rule='type')
+            if isinstance(data__calibratedon, str):
+                data__calibratedon_len = len(data__calibratedon)
+                if data__calibratedon_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.calibrated_on must be shorter than or equal to 40 characters', value=data__calibratedon, name='' + (name_prefix or 'data') + '.calibrated_on', definition={'maxLength': 40}, rule='maxLength')
+        if 'pail_shape' in data_keys:
+            data_keys.remove('pail_shape')
+            data__pailshape = data['pail_shape']
+            validate___definitions_pail_shape_typed(data__pailshape, custom_formats, (name_prefix or 'data') + '.pail_shape')
+        if 'buckets' in data_keys:
+            data_keys.remove('buckets')
+            data__buckets = data['buckets']
+            if not isinstance(data__buckets, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.buckets must be array', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'type': 'array'}, rule='type')
+            data__buckets_is_list = isinstance(data__buckets, (list, tuple))
+            if data__buckets_is_list:
+                data__buckets_len = len(data__buckets)
+                if data__buckets_len < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.buckets must contain at least 1 items', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'minItems': 1}, rule='minItems')
+                if data__buckets_len > 3:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.buckets must contain less than or equal to 3 items', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'maxItems': 3}, rule='maxItems')
+                for data__buckets_x, data__buckets_item in enumerate(data__buckets):
+                    validate___definitions_usual_bucket_typed(data__buckets_item, custom_formats, (name_prefix or 'data') + '.buckets[{data__buckets_x}]'.format(**locals()))
+        if 'recipe' in data_keys:
+            data_keys.remove('recipe')
+            data__recipe = data['recipe']
+            validate___definitions_slip_recipe(data__recipe, custom_formats, (name_prefix or 'data') + '.recipe')
+        if 'when' in data_keys:
+            data_keys.remove('when')
+            data__when = data['when']
+            if not isinstance(data__when, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.when must be string', value=data__when, name='' + (name_prefix or 'data') + '.when', definition={'type': 'string'}, rule='type')
+            if isinstance(data__when, str):
+                data__when_len = len(data__when)
+                if data__when_len > 60:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.when must be shorter than or equal to 60 characters', value=data__when, name='' + (name_prefix or 'data') + '.when', definition={'maxLength': 60}, rule='maxLength')
+        if 'words' in data_keys:
+            data_keys.remove('words')
+            data__words = data['words']
+            if not isinstance(data__words, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.words must be object', value=data__words, name='' + (name_prefix or 'data') + '.words', definition={'type': 'object'}, rule='type')
+            data__words_is_dict = isinstance(data__words, dict)
+            if data__words_is_dict:
+                data__words_keys = set(data__words.keys())
+                for data__words_key in data__words_keys:
+                    if data__words_key not in []:
+                        data__words_value = data__words.get(data__words_key)
+                        if not isinstance(data__words_value, str):
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + ' must be string', value=data__words_value, name='' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        if isinstance(data__words_value, str):
+                            data__words_value_len = len(data__words_value)
+                            if data__words_value_len > 300:
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + ' must be shorter than or equal to 300 characters', value=data__words_value, name='' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+        if 'decimal_sign' in data_keys:
+            data_keys.remove('decimal_sign')
+            data__decimalsign = data['decimal_sign']
+            if not isinstance(data__decimalsign, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimal_sign must be string', value=data__decimalsign, name='' + (name_prefix or 'data') + '.decimal_sign', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__decimalsign, str) and data__decimalsign == '.' or (isinstance(data__decimalsign, str) and data__decimalsign == ',')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".decimal_sign must be one of ['.', ',']", value=data__decimalsign, name='' + (name_prefix or 'data') + '.decimal_sign', definition={'enum': ['.', ',']}, rule='enum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_slip_recipe(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['pours', 'strength', 'low', 'high', 'volume', 'cautions']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'strength', 'low', 'high', 'volume', 'cautions']}, rule='required')
+        data_keys = set(data.keys())
+        if 'depth' in data_keys:
+            data_keys.remove('depth')
+            data__depth = data['depth']
+            validate___definitions_shown(data__depth, custom_formats, (name_prefix or 'data') + '.depth')
+        if 'reading' in data_keys:
+            data_keys.remove('reading')
+            data__reading = data['reading']
+            validate___definitions_shown(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'now_strength' in data_keys:
+            data_keys.remove('now_strength')
+            data__nowstrength = data['now_strength']
+            validate___definitions_shown(data__nowstrength, custom_formats, (name_prefix or 'data') + '.now_strength')
+        if 'now_volume' in data_keys:
+            data_keys.remove('now_volume')
+            data__nowvolume = data['now_volume']
+            validate___definitions_shown(data__nowvolume, custom_formats, (name_prefix or 'data') + '.now_volume')
+        if 'take_out' in data_keys:
+            data_keys.remove('take_out')
+            data__takeout = data['take_out']
+            validate___definitions_shown(data__takeout, custom_formats, (name_prefix or 'data') + '.take_out')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            if not isinstance(data__pours, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pours must be array', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'type': 'array'}, rule='type')
+            data__pours_is_list = isinstance(data__pours, (list, tuple))
+            if data__pours_is_list:
+                data__pours_len = len(data__pours)
+                if data__pours_len > 20:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pours must contain less than or equal to 20 items', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'maxItems': 20}, rule='maxItems')
+                for data__pours_x, data__pours_item in enumerate(data__pours):
+                    validate___definitions_pour_shown(data__pours_item, custom_formats, (name_prefix or 'data') + '.pours[{data__pours_x}]'.format(**locals()))
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_shown(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'low' in data_keys:
+            data_keys.remove('low')
+            data__low = data['low']
+            validate___definitions_shown(data__low, custom_formats, (name_prefix or 'data') + '.low')
+        if 'high' in data_keys:
+            data_keys.remove('high')
+            data__high = data['high']
+            validate___definitions_shown(data__high, custom_formats, (name_prefix or 'data') + '.high')
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_shown(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'cautions' in data_keys:
+            data_keys.remove('cautions')
+            data__cautions = data['cautions']
+            if not isinstance(data__cautions, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions must be array', value=data__cautions, name='' + (name_prefix or 'data') + '.cautions', definition={'type': 'array'}, rule='type')
+            data__cautions_is_list = isinstance(data__cautions, (list, tuple))
+            if data__cautions_is_list:
+                data__cautions_len = len(data__cautions)
+                if data__cautions_len > 16:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions must contain less than or equal to 16 items', value=data__cautions, name='' + (name_prefix or 'data') + '.cautions', definition={'maxItems': 16}, rule='maxItems')
+                for data__cautions_x, data__cautions_item in enumerate(data__cautions):
+                    if not isinstance(data__cautions_item, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + ' must be string', value=data__cautions_item, name='' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__cautions_item, str):
+                        data__cautions_item_len = len(data__cautions_item)
+                        if data__cautions_item_len > 300:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + ' must be shorter than or equal to 300 characters', value=data__cautions_item, name='' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_pour_shown(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['count', 'water', 'concentrate', 'total', 'strength', 'weight', 'water_share', 'concentrate_share']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count', 'water', 'concentrate', 'total', 'strength', 'weight', 'water_share', 'concentrate_share']}, rule='required')
+        data_keys = set(data.keys())
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be integer', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_shown(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_shown(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if 'total' in data_keys:
+            data_keys.remove('total')
+            data__total = data['total']
+            validate___definitions_shown(data__total, custom_formats, (name_prefix or 'data') + '.total')
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_shown(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'weight' in data_keys:
+            data_keys.remove('weight')
+            data__weight = data['weight']
+            validate___definitions_shown(data__weight, custom_formats, (name_prefix or 'data') + '.weight')
+        if 'water_share' in data_keys:
+            data_keys.remove('water_share')
+            data__watershare = data['water_share']
+            if not isinstance(data__watershare, (int, float, Decimal)) or isinstance(data__watershare, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_share must be number', value=data__watershare, name='' + (name_prefix or 'data') + '.water_share', definition={'type': 'number'}, rule='type')
+        if 'concentrate_share' in data_keys:
+            data_keys.remove('concentrate_share')
+            data__concentrateshare = data['concentrate_share']
+            if not isinstance(data__concentrateshare, (int, float, Decimal)) or isinstance(data__concentrateshare, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.concentrate_share must be number', value=data__concentrateshare, name='' + (name_prefix or 'data') + '.concentrate_share', definition={'type': 'number'}, rule='type')
+        if 'fluid' in data_keys:
+            data_keys.remove('fluid')
+            data__fluid = data['fluid']
+            validate___definitions_shown(data__fluid, custom_formats, (name_prefix or 'data') + '.fluid')
+        if 'jugs' in data_keys:
+            data_keys.remove('jugs')
+            data__jugs = data['jugs']
+            if not isinstance(data__jugs, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must be object', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'type': 'object'}, rule='type')
+            data__jugs_is_dict = isinstance(data__jugs, dict)
+            if data__jugs_is_dict:
+                data__jugs__missing_keys = set(['count', 'rest']) - data__jugs.keys()
+                if data__jugs__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must contain ' + (str(sorted(data__jugs__missing_keys)) + ' properties'), value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'required': ['count', 'rest']}, rule='required')
+                data__jugs_keys = set(data__jugs.keys())
+                if 'count' in data__jugs_keys:
+                    data__jugs_keys.remove('count')
+                    data__jugs__count = data__jugs['count']
+                    if not isinstance(data__jugs__count, int) and (not (isinstance(data__jugs__count, float) and data__jugs__count.is_integer())) or isinstance(data__jugs__count, bool):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs.count must be integer', value=data__jugs__count, name='' + (name_prefix or 'data') + '.jugs.count', definition={'type': 'integer'}, rule='type')
+                    if isinstance(data__jugs__count, (int, float, Decimal)) and (not isinstance(data__jugs__count, bool)):
+                        if data__jugs__count < 1:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs.count must be bigger than or equal to 1', value=data__jugs__count, name='' + (name_prefix or 'data') + '.jugs.count', definition={'minimum': 1}, rule='minimum')
+                if 'rest' in data__jugs_keys:
+                    data__jugs_keys.remove('rest')
+                    data__jugs__rest = data__jugs['rest']
+                    validate___definitions_shown(data__jugs__rest, custom_formats, (name_prefix or 'data') + '.jugs.rest')
+                if data__jugs_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must not contain ' + str(data__jugs_keys) + ' properties', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'pail_mark' in data_keys:
+            data_keys.remove('pail_mark')
+            data__pailmark = data['pail_mark']
+            validate___definitions_shown(data__pailmark, custom_formats, (name_prefix or 'data') + '.pail_mark')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'own_fluid' or (isinstance(data__kind, str) and data__kind == 'ready_mix')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['own_fluid', 'ready_mix']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['own_fluid', 'ready_mix']}, rule='enum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_shown(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['value', 'decimals', 'unit']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['value', 'decimals', 'unit']}, rule='required')
+        data_keys = set(data.keys())
+        if 'value' in data_keys:
+            data_keys.remove('value')
+            data__value = data['value']
+            if not isinstance(data__value, (int, float, Decimal)) or isinstance(data__value, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.value must be number', value=data__value, name='' + (name_prefix or 'data') + '.value', definition={'type': 'number'}, rule='type')
+        if 'decimals' in data_keys:
+            data_keys.remove('decimals')
+            data__decimals = data['decimals']
+            if not isinstance(data__decimals, int) and (not (isinstance(data__decimals, float) and data__decimals.is_integer())) or isinstance(data__decimals, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimals must be integer', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__decimals, (int, float, Decimal)) and (not isinstance(data__decimals, bool)):
+                if data__decimals < 0:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimals must be bigger than or equal to 0', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'minimum': 0}, rule='minimum')
+                if data__decimals > 9:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimals must be smaller than or equal to 9', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'maximum': 9}, rule='maximum')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if 'fraction' in data_keys:
+            data_keys.remove('fraction')
+            data__fraction = data['fraction']
+            validate___definitions_fraction(data__fraction, custom_formats, (name_prefix or 'data') + '.fraction')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_fraction(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['whole', 'numerator', 'denominator']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['whole', 'numerator', 'denominator']}, rule='required')
+        data_keys = set(data.keys())
+        if 'whole' in data_keys:
+            data_keys.remove('whole')
+            data__whole = data['whole']
+            if not isinstance(data__whole, int) and (not (isinstance(data__whole, float) and data__whole.is_integer())) or isinstance(data__whole, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.whole must be integer', value=data__whole, name='' + (name_prefix or 'data') + '.whole', definition={'type': 'integer'}, rule='type')
+        if 'numerator' in data_keys:
+            data_keys.remove('numerator')
+            data__numerator = data['numerator']
+            if not isinstance(data__numerator, int) and (not (isinstance(data__numerator, float) and data__numerator.is_integer())) or isinstance(data__numerator, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.numerator must be integer', value=data__numerator, name='' + (name_prefix or 'data') + '.numerator', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__numerator, (int, float, Decimal)) and (not isinstance(data__numerator, bool)):
+                if data__numerator < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.numerator must be bigger than or equal to 1', value=data__numerator, name='' + (name_prefix or 'data') + '.numerator', definition={'minimum': 1}, rule='minimum')
+        if 'denominator' in data_keys:
+            data_keys.remove('denominator')
+            data__denominator = data['denominator']
+            if not isinstance(data__denominator, int) and (not (isinstance(data__denominator, float) and data__denominator.is_integer())) or isinstance(data__denominator, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.denominator must be integer', value=data__denominator, name='' + (name_prefix or 'data') + '.denominator', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__denominator, (int, float, Decimal)) and (not isinstance(data__denominator, bool)):
+                if data__denominator < 2:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.denominator must be bigger than or equal to 2', value=data__denominator, name='' + (name_prefix or 'data') + '.denominator', definition={'minimum': 2}, rule='minimum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_usual_bucket_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['water', 'concentrate']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water', 'concentrate']}, rule='required')
+        data_keys = set(data.keys())
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'diameters'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: diameters', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'diameters'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['floor_diameter', 'brim_diameter', 'height']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['floor_diameter', 'brim_diameter', 'height']}, rule='required')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'kind' in data_keys:
+                data_keys.remove('kind')
+                data__kind = data['kind']
+                if not (isinstance(data__kind, str) and data__kind == 'fills'):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: fills', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'fills'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['fills']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fills']}, rule='required')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'diameters' or (isinstance(data__kind, str) and data__kind == 'fills')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['diameters', 'fills']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['diameters', 'fills']}, rule='enum')
+        if 'floor_diameter' in data_keys:
+            data_keys.remove('floor_diameter')
+            data__floordiameter = data['floor_diameter']
+            validate___definitions_typed(data__floordiameter, custom_formats, (name_prefix or 'data') + '.floor_diameter')
+        if 'brim_diameter' in data_keys:
+            data_keys.remove('brim_diameter')
+            data__brimdiameter = data['brim_diameter']
+            validate___definitions_typed(data__brimdiameter, custom_formats, (name_prefix or 'data') + '.brim_diameter')
+        if 'height' in data_keys:
+            data_keys.remove('height')
+            data__height = data['height']
+            validate___definitions_typed(data__height, custom_formats, (name_prefix or 'data') + '.height')
+        if 'fills' in data_keys:
+            data_keys.remove('fills')
+            data__fills = data['fills']
+            if not isinstance(data__fills, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fills must be array', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'type': 'array'}, rule='type')
+            data__fills_is_list = isinstance(data__fills, (list, tuple))
+            if data__fills_is_list:
+                data__fills_len = len(data__fills)
+                if data__fills_len < 2:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fills must contain at least 2 items', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'minItems': 2}, rule='minItems')
+                if data__fills_len > 2:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fills must contain less than or equal to 2 items', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'maxItems': 2}, rule='maxItems')
+                for data__fills_x, data__fills_item in enumerate(data__fills):
+                    validate___definitions_fill_typed(data__fills_item, custom_formats, (name_prefix or 'data') + '.fills[{data__fills_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_fill_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['depth', 'volume']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth', 'volume']}, rule='required')
+        data_keys = set(data.keys())
+        if 'depth' in data_keys:
+            data_keys.remove('depth')
+            data__depth = data['depth']
+            validate___definitions_typed(data__depth, custom_formats, (name_prefix or 'data') + '.depth')
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2611,11 +3203,14 @@ VALIDATORS = {
     "assess_sump_body": validate___definitions_assess_sump_body,
     "calibrate_sump_body": validate___definitions_calibrate_sump_body,
     "describe_body": validate___definitions_describe_body,
+    "draw_sheet_body": validate___definitions_draw_sheet_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
     "hold_check_body": validate___definitions_hold_check_body,
+    "make_code_body": validate___definitions_make_code_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
+    "read_code_body": validate___definitions_read_code_body,
     "read_fluid_body": validate___definitions_read_fluid_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,

@@ -41,6 +41,8 @@ _SENTENCES = {
     "not_a_date": "this cannot be read as a date",
     "off_scale": "the reading lies off the instrument's scale; dilute the sample one to one",
     "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
+    "not_a_code": "a code has five letters or digits",
+    "code_mismatch": "the code does not fit its check character",
     "internal": "this is a defect of the program",
 }
 _SIDES = {

@@ -263,5 +263,20 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "normalised_error": Known(unit="1", typed=False),
         "score": Known(unit="1", typed=False),
         "shelf_life_months": Known(unit="month", typed=False, minimum=1, maximum=120),
+        "measured_100_mm": Known(unit="mm", typed=True, minimum=90, maximum=110),
+        "pail_diameter_mm": Known(
+            unit="mm", typed=True, maximum=2000, above=0, usual_low=120, usual_high=450
+        ),
+        "pail_height_mm": Known(
+            unit="mm", typed=True, maximum=2000, above=0, usual_low=20, usual_high=500
+        ),
+        "pail_fill_l": Known(unit="L", typed=True, maximum=1000, above=0),
+        "bucket_water_l": Known(unit="L", typed=True, minimum=0, maximum=1000),
+        "bucket_concentrate_l": Known(unit="L", typed=True, minimum=0, maximum=1000),
+        "circuit_volume_l": Known(
+            unit="L", typed=True, minimum=1, maximum=200000, usual_low=5, usual_high=50000
+        ),
+        "code_number": Known(unit="1", typed=False, minimum=0, maximum=923520),
+        "print_scale": Known(unit="1", typed=False, above=0),
     }
 )

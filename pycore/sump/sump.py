@@ -89,6 +89,10 @@ class Sump:
         top_mm = self.rim_depth_mm + self.zero_mm
         return depth_at(self.curve.volume_l, volume_l, self.zero_mm, top_mm) - self.zero_mm
 
+    def height_share(self, depth_mm: float) -> float:
+        """A depth in mm as a share of the height from the deepest floor to the rim."""
+        return (depth_mm + self.zero_mm) / (self.rim_depth_mm + self.zero_mm)
+
     def litres_per_mm(self, depth_mm: float) -> float:
         """What one millimetre on the stick is worth at a depth of 0 to the rim, L/mm."""
         return self.curve.litres_per_mm(depth_mm + self.zero_mm)

@@ -53,6 +53,10 @@ WITHOUT_UNIT = {
     "meant_thousands": "a typed number in the unit beside it",
     "angle": "in radians",
     "evidence": "the logarithm of a probability",
+    "stretch": "a plain ratio",
+    "print_scale": "a plain ratio",
+    "top": "in the unit of the scale that is printed",
+    "least": "in the unit of the scale that is printed",
     "level": "a share of the drawn height",
     "full_mark": "a share of the drawn height",
 }

@@ -57,6 +57,10 @@ def test_schema() -> None:
     ("name", "places"),
     [
         ("uncertainties", [LOCKS / "phone.lock", ROOT / "tests" / "requirements.lock"]),
+        (
+            "segno",
+            [LOCKS / "phone.lock", LOCKS / "tools.lock", ROOT / "tests" / "requirements.lock"],
+        ),
         ("fastjsonschema", [LOCKS / "tools.lock", ROOT / "tests" / "requirements.lock"]),
     ],
 )
@@ -66,9 +70,12 @@ def test_package_of_two_locks(name: str, places: list[Path]) -> None:
     assert len(set.union(*versions)) == 1
 
 
-def test_dependency_of_pycore_is_the_one_on_the_phone() -> None:
-    (version,) = pinned(LOCKS / "phone.lock", "uncertainties")
-    assert PROJECT["project"]["dependencies"] == [f"uncertainties=={version}"]
+def test_dependencies_of_pycore_are_those_on_the_phone() -> None:
+    wanted = []
+    for name in ("uncertainties", "segno"):
+        (version,) = pinned(LOCKS / "phone.lock", name)
+        wanted.append(f"{name}=={version}")
+    assert PROJECT["project"]["dependencies"] == wanted
 
 
 @pytest.mark.parametrize(

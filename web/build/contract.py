@@ -2,7 +2,8 @@
 
 ``shared/schema/*.schema.json`` and ``shared/quantities.json`` are the one source. From them come
 the validators that pycore runs, the types that the page is checked with, and the table of
-quantities. The results are committed; ``stale()`` tells which of them no longer fit.
+quantities; from ``shared/words/en.json`` the sentences that pycore prints on paper. The results
+are committed; ``stale()`` tells which of them no longer fit.
 """
 
 import json
@@ -17,10 +18,12 @@ from web.build.paths import PYCORE, ROOT, SCRIPTS, SHARED, STATE, WEB
 from web.build.run import run_tool
 from web.build.steps import Steps, write_whole
 from web.build.trouble import Trouble
+from web.build.words import english_module
 
 SCHEMAS = SHARED / "schema"
 VALIDATORS = PYCORE / "desk" / "validators.py"
 KNOWN = PYCORE / "quantity" / "known.py"
+ENGLISH = PYCORE / "sheets" / "english.py"
 MESSAGES = WEB / "src" / "core" / "messages.ts"
 
 MERGED = STATE / "contract.json"
@@ -69,7 +72,9 @@ def generated(steps: Steps) -> dict[Path, str]:
             extra_environment=node.environment,
         )
         quantities = json.loads((SHARED / "quantities.json").read_text(encoding="utf-8"))
+        words = json.loads((SHARED / "words" / "en.json").read_text(encoding="utf-8"))
         return {
+            ENGLISH: english_module(words),
             VALIDATORS: (STATE / "validators.py").read_text(encoding="utf-8"),
             MESSAGES: (STATE / "messages.ts").read_text(encoding="utf-8"),
             KNOWN: known_module(quantities["quantities"]),

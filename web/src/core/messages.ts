@@ -152,6 +152,60 @@ export type InstrumentTyped = {
   zero?: ZeroTyped;
 };
 /**
+ * Draws one sheet. measured_100_mm: how long the 100 mm line of an uncorrected print came out; the sheet then makes up for it. buckets: what this shop mixes often; without it, a full bucket at the aim.
+ */
+export type DrawSheetBody = {
+  kind: "dip_scale" | "bucket_scale" | "machine_card" | "log_sheet" | "recipe_slip";
+  paper: "A4" | "Letter";
+  machine?: MachineTyped;
+  measured_100_mm?: Typed;
+  /**
+   * The machine's short code as typed.
+   */
+  code?: string;
+  /**
+   * Where the app lives, without a fragment; the square code carries it with the short code as its fragment.
+   */
+  address?: string;
+  circuit_volume?: Typed;
+  /**
+   * Day on which the tank was measured, year-month-day.
+   */
+  calibrated_on?: string;
+  pail_shape?: PailShapeTyped;
+  /**
+   * @minItems 1
+   * @maxItems 3
+   */
+  buckets?: UsualBucketTyped[];
+  recipe?: SlipRecipe;
+  /**
+   * Time of the check as the page wrote it.
+   */
+  when?: string;
+  /**
+   * All sentences of sheets in another language, by the keys of shared/words without their prefix; English without it.
+   */
+  words?: {
+    [k: string]: string;
+  };
+  decimal_sign?: "." | ",";
+};
+/**
+ * A round pail with straight walls, from its inside measures or from two measured fills, the lower one first; the scale then ends at the second.
+ */
+export type PailShapeTyped = {
+  kind: "diameters" | "fills";
+  floor_diameter?: Typed;
+  brim_diameter?: Typed;
+  height?: Typed;
+  /**
+   * @minItems 2
+   * @maxItems 2
+   */
+  fills?: FillTyped[];
+};
+/**
  * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
  */
 export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
@@ -190,6 +244,8 @@ export type ErrorCode =
   | "off_scale"
   | "not_a_date"
   | "neat_oil"
+  | "not_a_code"
+  | "code_mismatch"
   | "internal";
 /**
  * One answer.
@@ -224,6 +280,10 @@ export interface Operations {
     body: DescribeBody;
     result: DescribeResult;
   };
+  draw_sheet: {
+    body: DrawSheetBody;
+    result: DrawSheetResult;
+  };
   fit_factor: {
     body: FitFactorBody;
     result: FitFactorResult;
@@ -231,6 +291,10 @@ export interface Operations {
   hold_check: {
     body: HoldCheckBody;
     result: HoldCheckResult;
+  };
+  make_code: {
+    body: MakeCodeBody;
+    result: MakeCodeResult;
   };
   plan_check: {
     body: PlanCheckBody;
@@ -243,6 +307,10 @@ export interface Operations {
   plan_recipe: {
     body: PlanRecipeBody;
     result: PlanRecipeResult;
+  };
+  read_code: {
+    body: ReadCodeBody;
+    result: ReadCodeResult;
   };
   read_fluid: {
     body: ReadFluidBody;
@@ -741,6 +809,136 @@ export interface DescribeResult {
   quantities: string[];
   units: string[];
 }
+export interface MachineTyped {
+  name: string;
+  sump: SumpTyped;
+  fluid: FluidTyped;
+  target: TargetTyped;
+  mixing: MixingTyped;
+  bucket: BucketTyped;
+  units: Units;
+  pail?: PailTyped;
+  ways?: WaysTyped;
+  instrument?: InstrumentTyped;
+}
+export interface MixingTyped {
+  strong: Typed;
+  weak: Typed;
+  closeness: Typed;
+}
+export interface BucketTyped {
+  usable: Typed;
+  water_mark: Typed;
+  jug_mark: Typed;
+}
+/**
+ * Lowest marks and the size of the jug; concentrate by the jug or by the pail's own marks.
+ */
+export interface PailTyped {
+  first_mark?: Typed;
+  jug_first_mark?: Typed;
+  jug_size?: Typed;
+  measure_by?: "jug" | "pail";
+}
+/**
+ * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, whole buckets one person carries, the heaviest of them, a mixing unit.
+ */
+export interface WaysTyped {
+  draw_off?: boolean;
+  own_fluid?: boolean;
+  carry_out?: Typed;
+  most_buckets?: Typed;
+  heaviest?: Typed;
+  unit?: UnitTyped;
+}
+/**
+ * A mixing unit (proportioner): its range and the step of its setting.
+ */
+export interface UnitTyped {
+  lowest: Typed;
+  highest: Typed;
+  step: Typed;
+}
+/**
+ * A fill of the pail: its depth, measured upright, and its volume.
+ */
+export interface FillTyped {
+  depth: Typed;
+  volume: Typed;
+}
+/**
+ * A bucket that is mixed often.
+ */
+export interface UsualBucketTyped {
+  water: Typed;
+  concentrate: Typed;
+}
+/**
+ * A recipe just as it was shown: numbers as shown, cautions as whole sentences.
+ */
+export interface SlipRecipe {
+  depth?: Shown;
+  reading?: Shown;
+  now_strength?: Shown;
+  now_volume?: Shown;
+  take_out?: Shown;
+  /**
+   * @maxItems 20
+   */
+  pours: PourShown[];
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  /**
+   * @maxItems 16
+   */
+  cautions: string[];
+}
+export interface PourShown {
+  count: number;
+  water: Shown;
+  concentrate: Shown;
+  total: Shown;
+  strength: Shown;
+  weight: Shown;
+  /**
+   * Water, or own fluid, as a share of the usable bucket.
+   */
+  water_share: number;
+  concentrate_share: number;
+  fluid?: Shown;
+  /**
+   * The concentrate as so many full jugs and a rest.
+   */
+  jugs?: {
+    count: number;
+    rest: Shown;
+  };
+  pail_mark?: Shown;
+  kind?: "own_fluid" | "ready_mix";
+}
+/**
+ * The sheet, to be printed on paper of page_width_mm by page_height_mm with 10 mm margins and without any fitting.
+ */
+export interface DrawSheetResult {
+  kind: "dip_scale" | "bucket_scale" | "machine_card" | "log_sheet" | "recipe_slip";
+  paper: "A4" | "Letter";
+  page_width_mm: number;
+  page_height_mm: number;
+  width_mm: number;
+  height_mm: number;
+  /**
+   * One SVG file for each page, width_mm by height_mm.
+   */
+  pages: string[];
+  print_scale: number;
+  /**
+   * Whether the measured line is within 1 mm of 100 mm; only with measured_100_mm.
+   */
+  line_passes?: boolean;
+  doubts: Doubt[];
+}
 /**
  * Two to five fresh mixes, each read once with the same freshly zeroed instrument. on: the day of it.
  */
@@ -854,56 +1052,6 @@ export interface HoldCheckBody {
    * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
    */
   now: string;
-}
-export interface MachineTyped {
-  name: string;
-  sump: SumpTyped;
-  fluid: FluidTyped;
-  target: TargetTyped;
-  mixing: MixingTyped;
-  bucket: BucketTyped;
-  units: Units;
-  pail?: PailTyped;
-  ways?: WaysTyped;
-  instrument?: InstrumentTyped;
-}
-export interface MixingTyped {
-  strong: Typed;
-  weak: Typed;
-  closeness: Typed;
-}
-export interface BucketTyped {
-  usable: Typed;
-  water_mark: Typed;
-  jug_mark: Typed;
-}
-/**
- * Lowest marks and the size of the jug; concentrate by the jug or by the pail's own marks.
- */
-export interface PailTyped {
-  first_mark?: Typed;
-  jug_first_mark?: Typed;
-  jug_size?: Typed;
-  measure_by?: "jug" | "pail";
-}
-/**
- * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, whole buckets one person carries, the heaviest of them, a mixing unit.
- */
-export interface WaysTyped {
-  draw_off?: boolean;
-  own_fluid?: boolean;
-  carry_out?: Typed;
-  most_buckets?: Typed;
-  heaviest?: Typed;
-  unit?: UnitTyped;
-}
-/**
- * A mixing unit (proportioner): its range and the step of its setting.
- */
-export interface UnitTyped {
-  lowest: Typed;
-  highest: Typed;
-  step: Typed;
 }
 /**
  * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
@@ -1077,28 +1225,15 @@ export interface HoldShown {
   high?: Shown;
   fill_to?: Shown;
 }
-export interface PourShown {
-  count: number;
-  water: Shown;
-  concentrate: Shown;
-  total: Shown;
-  strength: Shown;
-  weight: Shown;
-  /**
-   * Water, or own fluid, as a share of the usable bucket.
-   */
-  water_share: number;
-  concentrate_share: number;
-  fluid?: Shown;
-  /**
-   * The concentrate as so many full jugs and a rest.
-   */
-  jugs?: {
-    count: number;
-    rest: Shown;
-  };
-  pail_mark?: Shown;
-  kind?: "own_fluid" | "ready_mix";
+/**
+ * The short code of a number that the page drew by chance.
+ */
+export interface MakeCodeBody {
+  code_number: number;
+}
+export interface MakeCodeResult {
+  code: string;
+  printed: string;
 }
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
@@ -1434,6 +1569,16 @@ export interface Disagreement {
     high: Shown;
   };
   other: PlanCheckResult;
+}
+/**
+ * Reads a machine's short code as it was typed or scanned.
+ */
+export interface ReadCodeBody {
+  text: string;
+}
+export interface ReadCodeResult {
+  code: string;
+  printed: string;
 }
 /**
  * last_factor: the factor that was known before, as per cent for one Brix; one that has moved by more than a tenth is asked about.

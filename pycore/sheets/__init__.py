@@ -1,0 +1,1 @@
+"""What is printed: scales, cards and slips as SVG in true millimetres."""

@@ -1,0 +1,63 @@
+"""The words and the decimal sign of a sheet: English, or another language's whole set of words."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from pycore.quantity.fault import Fault
+from pycore.quantity.rounding import Shown
+from pycore.sheets.english import WORDS
+from pycore.sheets.svg import printable
+
+_BLANK = re.compile(r"\{([a-z_]+)\}")
+# Between a number and its unit, so that no line breaks there.
+_TIE = "\u00a0"
+
+
+@dataclass(frozen=True)
+class Language:
+    """Sentences by key and the decimal sign, a point or a comma."""
+
+    words: Mapping[str, str]
+    decimal_sign: str = "."
+
+    def say(self, key: str, **blanks: str) -> str:
+        """The sentence of a key with its blanks filled in; a blank nobody fills stays visible."""
+        return _BLANK.sub(lambda found: blanks.get(found[1], found[0]), self.words[key])
+
+    def number(self, shown: Shown) -> str:
+        """A rounded number: ``8.5`` or ``8,5``, ``13 7/16`` on an inch rule."""
+        part = shown.fraction
+        if part is not None:
+            whole = f"{part.whole}{_TIE}" if part.whole else ""
+            return f"{whole}{part.numerator}/{part.denominator}"
+        return f"{shown.value:.{shown.decimals}f}".replace(".", self.decimal_sign)
+
+    def amount(self, shown: Shown) -> str:
+        """A rounded number with its unit, never broken between them.
+
+        >>> Language({}, ",").amount(Shown(8.5, 1, "L"))
+        '8,5\\xa0L'
+        """
+        number = self.number(shown)
+        return number if shown.unit == "1" else f"{number}{_TIE}{shown.unit.replace(' ', _TIE)}"
+
+
+def language_of(words: Mapping[str, str] | None, decimal_sign: str | None, path: str) -> Language:
+    """The language of a request: English where it brings no words.
+
+    Errors: ``missing`` at ``path.<key>`` for a set that lacks a sentence, ``unknown_field`` for a
+    key that no sheet has.
+    """
+    if words is None:
+        return Language(WORDS, decimal_sign or ".")
+    for key in WORDS:
+        if key not in words:
+            raise Fault("missing", f"{path}.{key}")
+    for key in words:
+        if key not in WORDS:
+            raise Fault("unknown_field", f"{path}.{key}"[:200], key[:80])
+    tidy = {key: printable(sentence) for key, sentence in words.items()}
+    return Language(tidy, decimal_sign or ".")
