@@ -11,16 +11,168 @@ from pycore.desk.refusal import SchemaRefusal as JsonSchemaValueException
 JsonSchemaValuesException = JsonSchemaValueException
 VERSION = '2.22.3'
 from decimal import Decimal
+import re
+REGEX_PATTERNS = {'^[0-9a-f]{32}$': re.compile('^[0-9a-f]{32}\\Z'), '^[2-9A-HJKMNP-Z]{5}$': re.compile('^[2-9A-HJKMNP-Z]{5}\\Z'), '^([0-9a-f]{64})?$': re.compile('^([0-9a-f]{64})?\\Z'), '^[0-9a-f]{64}$': re.compile('^[0-9a-f]{64}\\Z')}
 NoneType = type(None)
 
-def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
+def validate___definitions_withdrawal_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['text', 'quantity']) - data.keys()
+        data__missing_keys = set(['retracts', 'reason']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'quantity']}, rule='required')
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['retracts', 'reason']}, rule='required')
+        data_keys = set(data.keys())
+        if 'retracts' in data_keys:
+            data_keys.remove('retracts')
+            data__retracts = data['retracts']
+            validate___definitions_entry_id(data__retracts, custom_formats, (name_prefix or 'data') + '.retracts')
+        if 'settles' in data_keys:
+            data_keys.remove('settles')
+            data__settles = data['settles']
+            if not isinstance(data__settles, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must be array', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
+            data__settles_is_list = isinstance(data__settles, (list, tuple))
+            if data__settles_is_list:
+                data__settles_len = len(data__settles)
+                if data__settles_len > 50:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must contain less than or equal to 50 items', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
+                for data__settles_x, data__settles_item in enumerate(data__settles):
+                    validate___definitions_entry_id(data__settles_item, custom_formats, (name_prefix or 'data') + '.settles[{data__settles_x}]'.format(**locals()))
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            validate___definitions_reason(data__reason, custom_formats, (name_prefix or 'data') + '.reason')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_reason(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len < 1:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be longer than or equal to 1 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
+        if data_len > 2000:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 2000 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
+    return data
+
+def validate___definitions_entry_id(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        if not REGEX_PATTERNS['^[0-9a-f]{32}$'].search(data):
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must match pattern ^[0-9a-f]{32}$', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{32}$'}, rule='pattern')
+    return data
+
+def validate___definitions_unknown_addition_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'what' in data_keys:
+            data_keys.remove('what')
+            data__what = data['what']
+            if not isinstance(data__what, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.what must be string', value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__what, str) and data__what == 'water' or (isinstance(data__what, str) and data__what == 'mix') or (isinstance(data__what, str) and data__what == 'concentrate') or (isinstance(data__what, str) and data__what == 'unknown')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".what must be one of ['water', 'mix', 'concentrate', 'unknown']", value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'enum': ['water', 'mix', 'concentrate', 'unknown']}, rule='enum')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_remarks(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 2000:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 2000 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
+    return data
+
+def validate___definitions_pour_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['pours', 'finished']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'finished']}, rule='required')
+        data_keys = set(data.keys())
+        if 'plan' in data_keys:
+            data_keys.remove('plan')
+            data__plan = data['plan']
+            validate___definitions_entry_id(data__plan, custom_formats, (name_prefix or 'data') + '.plan')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            validate___definitions_bucket_rows(data__pours, custom_formats, (name_prefix or 'data') + '.pours')
+        if 'finished' in data_keys:
+            data_keys.remove('finished')
+            data__finished = data['finished']
+            if not isinstance(data__finished, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.finished must be boolean', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'draw_off' in data_keys:
+            data_keys.remove('draw_off')
+            data__drawoff = data['draw_off']
+            validate___definitions_typed(data__drawoff, custom_formats, (name_prefix or 'data') + '.draw_off')
+        if 'recheck_due_at' in data_keys:
+            data_keys.remove('recheck_due_at')
+            data__recheckdueat = data['recheck_due_at']
+            validate___definitions_moment(data__recheckdueat, custom_formats, (name_prefix or 'data') + '.recheck_due_at')
+        if 'lot' in data_keys:
+            data_keys.remove('lot')
+            data__lot = data['lot']
+            validate___definitions_short_text(data__lot, custom_formats, (name_prefix or 'data') + '.lot')
+        if 'looked_even' in data_keys:
+            data_keys.remove('looked_even')
+            data__lookedeven = data['looked_even']
+            if not isinstance(data__lookedeven, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.looked_even must be boolean', value=data__lookedeven, name='' + (name_prefix or 'data') + '.looked_even', definition={'type': 'boolean'}, rule='type')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_short_text(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 80:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 80 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+    return data
+
+def validate___definitions_moment(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 40:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 40 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 40}, rule='maxLength')
+    return data
+
+def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
@@ -31,15 +183,6 @@ def validate___definitions_read_quantity_body(data, custom_formats={}, name_pref
                 data__text_len = len(data__text)
                 if data__text_len > 40:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if 'quantity' in data_keys:
-            data_keys.remove('quantity')
-            data__quantity = data['quantity']
-            if not isinstance(data__quantity, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be string', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'type': 'string'}, rule='type')
-            if isinstance(data__quantity, str):
-                data__quantity_len = len(data__quantity)
-                if data__quantity_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be shorter than or equal to 40 characters', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'maxLength': 40}, rule='maxLength')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
@@ -51,11 +194,163 @@ def validate___definitions_read_quantity_body(data, custom_formats={}, name_pref
 def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == '1')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', '1']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', '1']}, rule='enum')
+    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == '1')):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'mg/L', 'CFU/mL', '1']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'mg/L', 'CFU/mL', '1']}, rule='enum')
     return data
 
-def validate___definitions_read_machine_body(data, custom_formats={}, name_prefix=None):
+def validate___definitions_bucket_rows(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, (list, tuple)):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be array', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'array'}, rule='type')
+    data_is_list = isinstance(data, (list, tuple))
+    if data_is_list:
+        data_len = len(data)
+        if data_len > 200:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain less than or equal to 200 items', value=data, name='' + (name_prefix or 'data') + '', definition={'maxItems': 200}, rule='maxItems')
+        for data_x, data_item in enumerate(data):
+            validate___definitions_bucket_row(data_item, custom_formats, (name_prefix or 'data') + '[{data_x}]'.format(**locals()))
+    return data
+
+def validate___definitions_bucket_row(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['count']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count']}, rule='required')
+        data_keys = set(data.keys())
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be integer', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be bigger than or equal to 1', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be smaller than or equal to 1000', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'mix' or (isinstance(data__kind, str) and data__kind == 'water') or (isinstance(data__kind, str) and data__kind == 'concentrate') or (isinstance(data__kind, str) and data__kind == 'own_fluid') or (isinstance(data__kind, str) and data__kind == 'ready_mix') or (isinstance(data__kind, str) and data__kind == 'unknown')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['mix', 'water', 'concentrate', 'own_fluid', 'ready_mix', 'unknown']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['mix', 'water', 'concentrate', 'own_fluid', 'ready_mix', 'unknown']}, rule='enum')
+        if 'each' in data_keys:
+            data_keys.remove('each')
+            data__each = data['each']
+            validate___definitions_typed(data__each, custom_formats, (name_prefix or 'data') + '.each')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_typed(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'about' in data_keys:
+            data_keys.remove('about')
+            data__about = data['about']
+            if not isinstance(data__about, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.about must be boolean', value=data__about, name='' + (name_prefix or 'data') + '.about', definition={'type': 'boolean'}, rule='type')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['pours']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_entry_id(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            validate___definitions_bucket_rows(data__pours, custom_formats, (name_prefix or 'data') + '.pours')
+        if 'draw_off' in data_keys:
+            data_keys.remove('draw_off')
+            data__drawoff = data['draw_off']
+            validate___definitions_typed(data__drawoff, custom_formats, (name_prefix or 'data') + '.draw_off')
+        if 'way' in data_keys:
+            data_keys.remove('way')
+            data__way = data['way']
+            validate___definitions_short_text(data__way, custom_formats, (name_prefix or 'data') + '.way')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_note_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            validate___definitions_reason(data__text, custom_formats, (name_prefix or 'data') + '.text')
+        if 'until' in data_keys:
+            data_keys.remove('until')
+            data__until = data['until']
+            validate___definitions_moment(data__until, custom_formats, (name_prefix or 'data') + '.until')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_machine_state_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['state']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['state']}, rule='required')
+        data_keys = set(data.keys())
+        if 'state' in data_keys:
+            data_keys.remove('state')
+            data__state = data['state']
+            if not isinstance(data__state, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.state must be string', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__state, str) and data__state == 'in_use' or (isinstance(data__state, str) and data__state == 'watch') or (isinstance(data__state, str) and data__state == 'stopped') or (isinstance(data__state, str) and data__state == 'clean_out') or (isinstance(data__state, str) and data__state == 'out_of_service') or (isinstance(data__state, str) and data__state == 'shutdown')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".state must be one of ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']", value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'enum': ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']}, rule='enum')
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            if not isinstance(data__reason, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.reason must be string', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__reason, str) and data__reason == 'wrong_drum' or (isinstance(data__reason, str) and data__reason == 'split') or (isinstance(data__reason, str) and data__reason == 'smell') or (isinstance(data__reason, str) and data__reason == 'leak') or (isinstance(data__reason, str) and data__reason == 'water_getting_in') or (isinstance(data__reason, str) and data__reason == 'overfilled') or (isinstance(data__reason, str) and data__reason == 'ran_dry') or (isinstance(data__reason, str) and data__reason == 'lumpy_mix') or (isinstance(data__reason, str) and data__reason == 'cleaner_in_it') or (isinstance(data__reason, str) and data__reason == 'hydraulic_oil') or (isinstance(data__reason, str) and data__reason == 'lab_sample') or (isinstance(data__reason, str) and data__reason == 'dose_in_progress') or (isinstance(data__reason, str) and data__reason == 'holiday') or (isinstance(data__reason, str) and data__reason == 'repair') or (isinstance(data__reason, str) and data__reason == 'other')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".reason must be one of ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']", value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'enum': ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']}, rule='enum')
+        if 'until' in data_keys:
+            data_keys.remove('until')
+            data__until = data['until']
+            validate___definitions_moment(data__until, custom_formats, (name_prefix or 'data') + '.until')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_machine_set_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
@@ -68,8 +363,24 @@ def validate___definitions_read_machine_body(data, custom_formats={}, name_prefi
             data_keys.remove('machine')
             data__machine = data['machine']
             validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'code' in data_keys:
+            data_keys.remove('code')
+            data__code = data['code']
+            validate___definitions_short_code(data__code, custom_formats, (name_prefix or 'data') + '.code')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_short_code(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        if not REGEX_PATTERNS['^[2-9A-HJKMNP-Z]{5}$'].search(data):
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must match pattern ^[2-9A-HJKMNP-Z]{5}$', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[2-9A-HJKMNP-Z]{5}$'}, rule='pattern')
     return data
 
 def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=None):
@@ -161,32 +472,6 @@ def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None)
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be bigger than or equal to 1', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'minimum': 1}, rule='minimum')
                 if data__mostbuckets > 1000:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be smaller than or equal to 1000', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'maximum': 1000}, rule='maximum')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['text']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
-        data_keys = set(data.keys())
-        if 'text' in data_keys:
-            data_keys.remove('text')
-            data__text = data['text']
-            if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
-            if isinstance(data__text, str):
-                data__text_len = len(data__text)
-                if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if 'unit' in data_keys:
-            data_keys.remove('unit')
-            data__unit = data['unit']
-            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -514,6 +799,702 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('never_above_depth')
             data__neverabovedepth = data['never_above_depth']
             validate___definitions_typed(data__neverabovedepth, custom_formats, (name_prefix or 'data') + '.never_above_depth')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']}, rule='required')
+        data_keys = set(data.keys())
+        if 'id' in data_keys:
+            data_keys.remove('id')
+            data__id = data['id']
+            validate___definitions_entry_id(data__id, custom_formats, (name_prefix or 'data') + '.id')
+        if 'log' in data_keys:
+            data_keys.remove('log')
+            data__log = data['log']
+            validate___definitions_entry_id(data__log, custom_formats, (name_prefix or 'data') + '.log')
+        if 'seq' in data_keys:
+            data_keys.remove('seq')
+            data__seq = data['seq']
+            if not isinstance(data__seq, int) and (not (isinstance(data__seq, float) and data__seq.is_integer())) or isinstance(data__seq, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.seq must be integer', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__seq, (int, float, Decimal)) and (not isinstance(data__seq, bool)):
+                if data__seq < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.seq must be bigger than or equal to 1', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'minimum': 1}, rule='minimum')
+                if data__seq > 1000000000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.seq must be smaller than or equal to 1000000000', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'maximum': 1000000000}, rule='maximum')
+        if 'prev' in data_keys:
+            data_keys.remove('prev')
+            data__prev = data['prev']
+            if not isinstance(data__prev, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.prev must be string', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'type': 'string'}, rule='type')
+            if isinstance(data__prev, str):
+                if not REGEX_PATTERNS['^([0-9a-f]{64})?$'].search(data__prev):
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.prev must match pattern ^([0-9a-f]{64})?$', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'pattern': '^([0-9a-f]{64})?$'}, rule='pattern')
+        if 'schema' in data_keys:
+            data_keys.remove('schema')
+            data__schema = data['schema']
+            if not isinstance(data__schema, int) and (not (isinstance(data__schema, float) and data__schema.is_integer())) or isinstance(data__schema, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.schema must be integer', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'type': 'integer'}, rule='type')
+            if not (isinstance(data__schema, (int, float)) and (not isinstance(data__schema, bool)) and (data__schema == 2)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.schema must be same as const definition: 2', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'const': 2}, rule='const')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            validate___definitions_entry_kind(data__kind, custom_formats, (name_prefix or 'data') + '.kind')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'measured_at' in data_keys:
+            data_keys.remove('measured_at')
+            data__measuredat = data['measured_at']
+            validate___definitions_moment(data__measuredat, custom_formats, (name_prefix or 'data') + '.measured_at')
+        if 'wall' in data_keys:
+            data_keys.remove('wall')
+            data__wall = data['wall']
+            validate___definitions_moment(data__wall, custom_formats, (name_prefix or 'data') + '.wall')
+        if 'clock_flags' in data_keys:
+            data_keys.remove('clock_flags')
+            data__clockflags = data['clock_flags']
+            if not isinstance(data__clockflags, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.clock_flags must be array', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'type': 'array'}, rule='type')
+            data__clockflags_is_list = isinstance(data__clockflags, (list, tuple))
+            if data__clockflags_is_list:
+                data__clockflags_len = len(data__clockflags)
+                if data__clockflags_len > 3:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.clock_flags must contain less than or equal to 3 items', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'maxItems': 3}, rule='maxItems')
+                for data__clockflags_x, data__clockflags_item in enumerate(data__clockflags):
+                    validate___definitions_clock_flag(data__clockflags_item, custom_formats, (name_prefix or 'data') + '.clock_flags[{data__clockflags_x}]'.format(**locals()))
+        if 'by' in data_keys:
+            data_keys.remove('by')
+            data__by = data['by']
+            if not isinstance(data__by, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.by must be string', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'type': 'string'}, rule='type')
+            if isinstance(data__by, str):
+                data__by_len = len(data__by)
+                if data__by_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.by must be shorter than or equal to 40 characters', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'maxLength': 40}, rule='maxLength')
+        if 'body' in data_keys:
+            data_keys.remove('body')
+            data__body = data['body']
+            if not isinstance(data__body, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.body must be object', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
+        if 'shown' in data_keys:
+            data_keys.remove('shown')
+            data__shown = data['shown']
+            if not isinstance(data__shown, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shown must be object', value=data__shown, name='' + (name_prefix or 'data') + '.shown', definition={'type': 'object'}, rule='type')
+        if 'versions' in data_keys:
+            data_keys.remove('versions')
+            data__versions = data['versions']
+            if not isinstance(data__versions, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must be object', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'type': 'object'}, rule='type')
+            data__versions_is_dict = isinstance(data__versions, dict)
+            if data__versions_is_dict:
+                data__versions__missing_keys = set(['build', 'pycore']) - data__versions.keys()
+                if data__versions__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must contain ' + (str(sorted(data__versions__missing_keys)) + ' properties'), value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'required': ['build', 'pycore']}, rule='required')
+                data__versions_keys = set(data__versions.keys())
+                if 'build' in data__versions_keys:
+                    data__versions_keys.remove('build')
+                    data__versions__build = data__versions['build']
+                    validate___definitions_short_text(data__versions__build, custom_formats, (name_prefix or 'data') + '.versions.build')
+                if 'pycore' in data__versions_keys:
+                    data__versions_keys.remove('pycore')
+                    data__versions__pycore = data__versions['pycore']
+                    if not isinstance(data__versions__pycore, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions.pycore must be string', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__versions__pycore, str):
+                        data__versions__pycore_len = len(data__versions__pycore)
+                        if data__versions__pycore_len > 40:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions.pycore must be shorter than or equal to 40 characters', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'maxLength': 40}, rule='maxLength')
+                if data__versions_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must not contain ' + str(data__versions_keys) + ' properties', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'additionalProperties': False}, rule='additionalProperties')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_clock_flag(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'back' or (isinstance(data, str) and data == 'future') or (isinstance(data, str) and data == 'zone')):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['back', 'future', 'zone']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['back', 'future', 'zone']}, rule='enum')
+    return data
+
+def validate___definitions_entry_kind(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'check' or (isinstance(data, str) and data == 'plan') or (isinstance(data, str) and data == 'pour') or (isinstance(data, str) and data == 'recheck') or (isinstance(data, str) and data == 'clean_out') or (isinstance(data, str) and data == 'additive') or (isinstance(data, str) and data == 'unknown_addition') or (isinstance(data, str) and data == 'machine_set') or (isinstance(data, str) and data == 'fluid_set') or (isinstance(data, str) and data == 'instrument_set') or (isinstance(data, str) and data == 'calibration') or (isinstance(data, str) and data == 'machine_state') or (isinstance(data, str) and data == 'note') or (isinstance(data, str) and data == 'correction') or (isinstance(data, str) and data == 'withdrawal') or (isinstance(data, str) and data == 'decision')):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
+    return data
+
+def validate___definitions_instrument_set_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['instrument', 'name', 'shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['instrument', 'name', 'shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_entry_id(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            validate___definitions_short_name(data__name, custom_formats, (name_prefix or 'data') + '.name')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            if not isinstance(data__shows, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shows must be string', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__shows, str) and data__shows == 'brix' or (isinstance(data__shows, str) and data__shows == 'per_cent')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".shows must be one of ['brix', 'per_cent']", value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'per_cent']}, rule='enum')
+        if 'factor_inside' in data_keys:
+            data_keys.remove('factor_inside')
+            data__factorinside = data['factor_inside']
+            validate___definitions_typed(data__factorinside, custom_formats, (name_prefix or 'data') + '.factor_inside')
+        if 'compensates' in data_keys:
+            data_keys.remove('compensates')
+            data__compensates = data['compensates']
+            if not isinstance(data__compensates, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.compensates must be boolean', value=data__compensates, name='' + (name_prefix or 'data') + '.compensates', definition={'type': 'boolean'}, rule='type')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_short_name(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len < 1:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be longer than or equal to 1 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
+        if data_len > 80:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 80 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+    return data
+
+def validate___definitions_fluid_set_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['fluid', 'definition']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'definition']}, rule='required')
+        data_keys = set(data.keys())
+        if 'fluid' in data_keys:
+            data_keys.remove('fluid')
+            data__fluid = data['fluid']
+            validate___definitions_entry_id(data__fluid, custom_formats, (name_prefix or 'data') + '.fluid')
+        if 'definition' in data_keys:
+            data_keys.remove('definition')
+            data__definition = data['definition']
+            validate___definitions_fluid_typed(data__definition, custom_formats, (name_prefix or 'data') + '.definition')
+        if 'target' in data_keys:
+            data_keys.remove('target')
+            data__target = data['target']
+            validate___definitions_target_typed(data__target, custom_formats, (name_prefix or 'data') + '.target')
+        if 'mixing' in data_keys:
+            data_keys.remove('mixing')
+            data__mixing = data['mixing']
+            validate___definitions_mixing_typed(data__mixing, custom_formats, (name_prefix or 'data') + '.mixing')
+        if 'lot' in data_keys:
+            data_keys.remove('lot')
+            data__lot = data['lot']
+            validate___definitions_short_text(data__lot, custom_formats, (name_prefix or 'data') + '.lot')
+        if 'opened' in data_keys:
+            data_keys.remove('opened')
+            data__opened = data['opened']
+            if not isinstance(data__opened, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.opened must be string', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'type': 'string'}, rule='type')
+            if isinstance(data__opened, str):
+                data__opened_len = len(data__opened)
+                if data__opened_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.opened must be shorter than or equal to 40 characters', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'maxLength': 40}, rule='maxLength')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_decision_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['use', 'leave', 'reason']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['use', 'leave', 'reason']}, rule='required')
+        data_keys = set(data.keys())
+        if 'use' in data_keys:
+            data_keys.remove('use')
+            data__use = data['use']
+            if not isinstance(data__use, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.use must be array', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'type': 'array'}, rule='type')
+            data__use_is_list = isinstance(data__use, (list, tuple))
+            if data__use_is_list:
+                data__use_len = len(data__use)
+                if data__use_len > 50:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.use must contain less than or equal to 50 items', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'maxItems': 50}, rule='maxItems')
+                for data__use_x, data__use_item in enumerate(data__use):
+                    validate___definitions_entry_hash(data__use_item, custom_formats, (name_prefix or 'data') + '.use[{data__use_x}]'.format(**locals()))
+        if 'leave' in data_keys:
+            data_keys.remove('leave')
+            data__leave = data['leave']
+            if not isinstance(data__leave, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.leave must be array', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'type': 'array'}, rule='type')
+            data__leave_is_list = isinstance(data__leave, (list, tuple))
+            if data__leave_is_list:
+                data__leave_len = len(data__leave)
+                if data__leave_len > 50:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.leave must contain less than or equal to 50 items', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'maxItems': 50}, rule='maxItems')
+                for data__leave_x, data__leave_item in enumerate(data__leave):
+                    validate___definitions_entry_hash(data__leave_item, custom_formats, (name_prefix or 'data') + '.leave[{data__leave_x}]'.format(**locals()))
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            validate___definitions_reason(data__reason, custom_formats, (name_prefix or 'data') + '.reason')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_entry_hash(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        if not REGEX_PATTERNS['^[0-9a-f]{64}$'].search(data):
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must match pattern ^[0-9a-f]{64}$', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{64}$'}, rule='pattern')
+    return data
+
+def validate___definitions_correction_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['corrects', 'reason', 'kind', 'content']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['corrects', 'reason', 'kind', 'content']}, rule='required')
+        data_keys = set(data.keys())
+        if 'corrects' in data_keys:
+            data_keys.remove('corrects')
+            data__corrects = data['corrects']
+            validate___definitions_entry_id(data__corrects, custom_formats, (name_prefix or 'data') + '.corrects')
+        if 'settles' in data_keys:
+            data_keys.remove('settles')
+            data__settles = data['settles']
+            if not isinstance(data__settles, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must be array', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
+            data__settles_is_list = isinstance(data__settles, (list, tuple))
+            if data__settles_is_list:
+                data__settles_len = len(data__settles)
+                if data__settles_len > 50:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must contain less than or equal to 50 items', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
+                for data__settles_x, data__settles_item in enumerate(data__settles):
+                    validate___definitions_entry_id(data__settles_item, custom_formats, (name_prefix or 'data') + '.settles[{data__settles_x}]'.format(**locals()))
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            validate___definitions_reason(data__reason, custom_formats, (name_prefix or 'data') + '.reason')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            validate___definitions_entry_kind(data__kind, custom_formats, (name_prefix or 'data') + '.kind')
+        if 'content' in data_keys:
+            data_keys.remove('content')
+            data__content = data['content']
+            if not isinstance(data__content, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.content must be object', value=data__content, name='' + (name_prefix or 'data') + '.content', definition={'type': 'object'}, rule='type')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'measured_at' in data_keys:
+            data_keys.remove('measured_at')
+            data__measuredat = data['measured_at']
+            validate___definitions_moment(data__measuredat, custom_formats, (name_prefix or 'data') + '.measured_at')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_clean_out_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['finished']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['finished']}, rule='required')
+        data_keys = set(data.keys())
+        if 'finished' in data_keys:
+            data_keys.remove('finished')
+            data__finished = data['finished']
+            if not isinstance(data__finished, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.finished must be boolean', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'waste' in data_keys:
+            data_keys.remove('waste')
+            data__waste = data['waste']
+            validate___definitions_typed(data__waste, custom_formats, (name_prefix or 'data') + '.waste')
+        if 'waste_note' in data_keys:
+            data_keys.remove('waste_note')
+            data__wastenote = data['waste_note']
+            if not isinstance(data__wastenote, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.waste_note must be string', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'type': 'string'}, rule='type')
+            if isinstance(data__wastenote, str):
+                data__wastenote_len = len(data__wastenote)
+                if data__wastenote_len > 200:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.waste_note must be shorter than or equal to 200 characters', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'maxLength': 200}, rule='maxLength')
+        if 'rinse' in data_keys:
+            data_keys.remove('rinse')
+            data__rinse = data['rinse']
+            validate___definitions_typed(data__rinse, custom_formats, (name_prefix or 'data') + '.rinse')
+        if 'left' in data_keys:
+            data_keys.remove('left')
+            data__left = data['left']
+            validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'charge' in data_keys:
+            data_keys.remove('charge')
+            data__charge = data['charge']
+            validate___definitions_bucket_rows(data__charge, custom_formats, (name_prefix or 'data') + '.charge')
+        if 'fluid' in data_keys:
+            data_keys.remove('fluid')
+            data__fluid = data['fluid']
+            validate___definitions_entry_id(data__fluid, custom_formats, (name_prefix or 'data') + '.fluid')
+        if 'lot' in data_keys:
+            data_keys.remove('lot')
+            data__lot = data['lot']
+            validate___definitions_short_text(data__lot, custom_formats, (name_prefix or 'data') + '.lot')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_check_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'dip' in data_keys:
+            data_keys.remove('dip')
+            data__dip = data['dip']
+            validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'reading' in data_keys:
+            data_keys.remove('reading')
+            data__reading = data['reading']
+            validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'aim' in data_keys:
+            data_keys.remove('aim')
+            data__aim = data['aim']
+            validate___definitions_typed(data__aim, custom_formats, (name_prefix or 'data') + '.aim')
+        if 'fill_to_depth' in data_keys:
+            data_keys.remove('fill_to_depth')
+            data__filltodepth = data['fill_to_depth']
+            validate___definitions_typed(data__filltodepth, custom_formats, (name_prefix or 'data') + '.fill_to_depth')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if 'look' in data_keys:
+            data_keys.remove('look')
+            data__look = data['look']
+            if not isinstance(data__look, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.look must be array', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'type': 'array'}, rule='type')
+            data__look_is_list = isinstance(data__look, (list, tuple))
+            if data__look_is_list:
+                data__look_len = len(data__look)
+                if data__look_len > 20:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.look must contain less than or equal to 20 items', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'maxItems': 20}, rule='maxItems')
+                for data__look_x, data__look_item in enumerate(data__look):
+                    validate___definitions_look(data__look_item, custom_formats, (name_prefix or 'data') + '.look[{data__look_x}]'.format(**locals()))
+        if 'ph' in data_keys:
+            data_keys.remove('ph')
+            data__ph = data['ph']
+            validate___definitions_typed(data__ph, custom_formats, (name_prefix or 'data') + '.ph')
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'nitrite' in data_keys:
+            data_keys.remove('nitrite')
+            data__nitrite = data['nitrite']
+            validate___definitions_typed(data__nitrite, custom_formats, (name_prefix or 'data') + '.nitrite')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            if not isinstance(data__dipslide, dict):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_slide must be object', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'type': 'object'}, rule='type')
+            data__dipslide_is_dict = isinstance(data__dipslide, dict)
+            if data__dipslide_is_dict:
+                data__dipslide__missing_keys = set([]) - data__dipslide.keys()
+                if data__dipslide__missing_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_slide must contain ' + (str(sorted(data__dipslide__missing_keys)) + ' properties'), value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'required': []}, rule='required')
+                data__dipslide_keys = set(data__dipslide.keys())
+                if 'germs' in data__dipslide_keys:
+                    data__dipslide_keys.remove('germs')
+                    data__dipslide__germs = data__dipslide['germs']
+                    validate___definitions_typed(data__dipslide__germs, custom_formats, (name_prefix or 'data') + '.dip_slide.germs')
+                if 'yeast' in data__dipslide_keys:
+                    data__dipslide_keys.remove('yeast')
+                    data__dipslide__yeast = data__dipslide['yeast']
+                    validate___definitions_typed(data__dipslide__yeast, custom_formats, (name_prefix or 'data') + '.dip_slide.yeast')
+                if data__dipslide_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_slide must not contain ' + str(data__dipslide_keys) + ' properties', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_entry_id(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'of' in data_keys:
+            data_keys.remove('of')
+            data__of = data['of']
+            validate___definitions_entry_id(data__of, custom_formats, (name_prefix or 'data') + '.of')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'floating_oil' or (isinstance(data, str) and data == 'foam') or (isinstance(data, str) and data == 'split') or (isinstance(data, str) and data == 'cream') or (isinstance(data, str) and data == 'grey_or_brown') or (isinstance(data, str) and data == 'smell') or (isinstance(data, str) and data == 'slime') or (isinstance(data, str) and data == 'rust') or (isinstance(data, str) and data == 'chips_or_sludge') or (isinstance(data, str) and data == 'skin_complaint') or (isinstance(data, str) and data == 'level_odd') or (isinstance(data, str) and data == 'normal')):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['floating_oil', 'foam', 'split', 'cream', 'grey_or_brown', 'smell', 'slime', 'rust', 'chips_or_sludge', 'skin_complaint', 'level_odd', 'normal']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['floating_oil', 'foam', 'split', 'cream', 'grey_or_brown', 'smell', 'slime', 'rust', 'chips_or_sludge', 'skin_complaint', 'level_odd', 'normal']}, rule='enum')
+    return data
+
+def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'how' in data_keys:
+            data_keys.remove('how')
+            data__how = data['how']
+            if not isinstance(data__how, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['digital', 'optical', 'optical_oily', 'blurred']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
+        if 'u' in data_keys:
+            data_keys.remove('u')
+            data__u = data['u']
+            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['depth']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth']}, rule='required')
+        data_keys = set(data.keys())
+        if 'depth' in data_keys:
+            data_keys.remove('depth')
+            data__depth = data['depth']
+            validate___definitions_typed(data__depth, custom_formats, (name_prefix or 'data') + '.depth')
+        if 'how' in data_keys:
+            data_keys.remove('how')
+            data__how = data['how']
+            if not isinstance(data__how, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['hard_floor', 'through_slot', 'running', 'chips']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+        if 'u' in data_keys:
+            data_keys.remove('u')
+            data__u = data['u']
+            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_calibration_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['of']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['of']}, rule='required')
+        data_keys = set(data.keys())
+        if 'of' in data_keys:
+            data_keys.remove('of')
+            data__of = data['of']
+            if not isinstance(data__of, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.of must be string', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__of, str) and data__of == 'instrument' or (isinstance(data__of, str) and data__of == 'sump')):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".of must be one of ['instrument', 'sump']", value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'enum': ['instrument', 'sump']}, rule='enum')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_entry_id(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'zero' in data_keys:
+            data_keys.remove('zero')
+            data__zero = data['zero']
+            validate___definitions_typed(data__zero, custom_formats, (name_prefix or 'data') + '.zero')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'reference' in data_keys:
+            data_keys.remove('reference')
+            data__reference = data['reference']
+            validate___definitions_typed(data__reference, custom_formats, (name_prefix or 'data') + '.reference')
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'points' in data_keys:
+            data_keys.remove('points')
+            data__points = data['points']
+            if not isinstance(data__points, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must be array', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
+            data__points_is_list = isinstance(data__points, (list, tuple))
+            if data__points_is_list:
+                data__points_len = len(data__points)
+                if data__points_len > 200:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must contain less than or equal to 200 items', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
+                for data__points_x, data__points_item in enumerate(data__points):
+                    if not isinstance(data__points_item, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must be object', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__points_item_is_dict = isinstance(data__points_item, dict)
+                    if data__points_item_is_dict:
+                        data__points_item__missing_keys = set(['depth', 'volume']) - data__points_item.keys()
+                        if data__points_item__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__points_item__missing_keys)) + ' properties'), value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
+                        data__points_item_keys = set(data__points_item.keys())
+                        if 'depth' in data__points_item_keys:
+                            data__points_item_keys.remove('depth')
+                            data__points_item__depth = data__points_item['depth']
+                            validate___definitions_typed(data__points_item__depth, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].depth'.format(**locals()))
+                        if 'volume' in data__points_item_keys:
+                            data__points_item_keys.remove('volume')
+                            data__points_item__volume = data__points_item['volume']
+                            validate___definitions_typed(data__points_item__volume, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].volume'.format(**locals()))
+                        if data__points_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must not contain ' + str(data__points_item_keys) + ' properties', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_additive_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['name']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name']}, rule='required')
+        data_keys = set(data.keys())
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            validate___definitions_short_name(data__name, custom_formats, (name_prefix or 'data') + '.name')
+        if 'amount' in data_keys:
+            data_keys.remove('amount')
+            data__amount = data['amount']
+            validate___definitions_typed(data__amount, custom_formats, (name_prefix or 'data') + '.amount')
+        if 'agreed_with' in data_keys:
+            data_keys.remove('agreed_with')
+            data__agreedwith = data['agreed_with']
+            validate___definitions_short_text(data__agreedwith, custom_formats, (name_prefix or 'data') + '.agreed_with')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text', 'quantity']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'quantity']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+        if 'quantity' in data_keys:
+            data_keys.remove('quantity')
+            data__quantity = data['quantity']
+            if not isinstance(data__quantity, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be string', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'type': 'string'}, rule='type')
+            if isinstance(data__quantity, str):
+                data__quantity_len = len(data__quantity)
+                if data__quantity_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be shorter than or equal to 40 characters', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'maxLength': 40}, rule='maxLength')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_machine_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1310,62 +2291,6 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['shows']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
-        data_keys = set(data.keys())
-        if 'shows' in data_keys:
-            data_keys.remove('shows')
-            data__shows = data['shows']
-            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
-        if 'how' in data_keys:
-            data_keys.remove('how')
-            data__how = data['how']
-            if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['digital', 'optical', 'optical_oily', 'blurred']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
-        if 'u' in data_keys:
-            data_keys.remove('u')
-            data__u = data['u']
-            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['depth']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth']}, rule='required')
-        data_keys = set(data.keys())
-        if 'depth' in data_keys:
-            data_keys.remove('depth')
-            data__depth = data['depth']
-            validate___definitions_typed(data__depth, custom_formats, (name_prefix or 'data') + '.depth')
-        if 'how' in data_keys:
-            data_keys.remove('how')
-            data__how = data['how']
-            if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['hard_floor', 'through_slot', 'running', 'chips']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
-        if 'u' in data_keys:
-            data_keys.remove('u')
-            data__u = data['u']
-            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
 def validate___definitions_describe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -1468,4 +2393,20 @@ VALIDATORS = {
     "plan_recipe_body": validate___definitions_plan_recipe_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,
+    "additive_content": validate___definitions_additive_content,
+    "calibration_content": validate___definitions_calibration_content,
+    "check_content": validate___definitions_check_content,
+    "clean_out_content": validate___definitions_clean_out_content,
+    "correction_content": validate___definitions_correction_content,
+    "decision_content": validate___definitions_decision_content,
+    "fluid_set_content": validate___definitions_fluid_set_content,
+    "instrument_set_content": validate___definitions_instrument_set_content,
+    "log_entry": validate___definitions_log_entry,
+    "machine_set_content": validate___definitions_machine_set_content,
+    "machine_state_content": validate___definitions_machine_state_content,
+    "note_content": validate___definitions_note_content,
+    "plan_content": validate___definitions_plan_content,
+    "pour_content": validate___definitions_pour_content,
+    "unknown_addition_content": validate___definitions_unknown_addition_content,
+    "withdrawal_content": validate___definitions_withdrawal_content,
 }

@@ -109,5 +109,12 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "heaviest_kg": Known(unit="kg", typed=False, minimum=0),
         "most_buckets": Known(unit="1", typed=False, minimum=0),
         "fluid_l": Known(unit="L", typed=False, minimum=0),
+        "ph": Known(unit="1", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8),
+        "nitrite_mg_l": Known(
+            unit="mg/L", typed=True, minimum=0, maximum=5000, usual_low=0, usual_high=20
+        ),
+        "dip_slide_cfu_ml": Known(
+            unit="CFU/mL", typed=True, minimum=0, maximum=100000000, usual_low=0, usual_high=1000000
+        ),
     }
 )

@@ -1,4 +1,4 @@
-"""Exact units of length, volume, temperature and mass.
+"""Exact units of length, volume, temperature, mass and of what is read in its own unit.
 
 Factors are exact fractions, so a number that was typed in any unit becomes the nearest
 float of the true value and no second rounding creeps in.
@@ -52,6 +52,8 @@ _ALL = (
     Unit("°F", "temperature", Fraction(5, 9), Fraction(-160, 9)),
     Unit("kg", "mass", Fraction(1)),
     Unit("lb", "mass", Fraction(45359237, 100000000), customary=True),
+    Unit("mg/L", "concentration", Fraction(1)),
+    Unit("CFU/mL", "germs", Fraction(1)),
     Unit("%", "strength", Fraction(1)),
     Unit("Brix", "brix", Fraction(1)),
     Unit("1", "plain", Fraction(1)),
@@ -92,7 +94,8 @@ _AMBIGUOUS = {
 
 
 def names_of(dimension: str) -> list[str]:
-    """Names of all units of a dimension: length, volume, temperature, mass, strength, brix."""
+    """Names of all units of a dimension: length, volume, temperature, mass, concentration,
+    germs, strength, brix, plain."""
     return [unit.name for unit in _ALL if unit.dimension == dimension]
 
 
@@ -120,7 +123,7 @@ def unit_named(spelling: str, dimension: str, path: str) -> Unit:
 
 
 def to_base(number: Fraction, unit: Unit) -> Fraction:
-    """A number in ``unit`` as an exact number of mm, L, °C, kg, %, Brix.
+    """A number in ``unit`` as an exact number of its dimension's base unit.
 
     >>> float(to_base(Fraction(11, 4), UNITS["in"]))
     69.85
@@ -129,7 +132,7 @@ def to_base(number: Fraction, unit: Unit) -> Fraction:
 
 
 def from_base(base: float, unit: Unit) -> float:
-    """A number of mm, L, °C, kg, %, Brix in ``unit``, correctly rounded.
+    """A number in a dimension's base unit (mm, L, °C, kg …) in ``unit``, correctly rounded.
 
     Errors: ``OverflowError`` or ``ValueError`` for a number that is not finite.
 

@@ -49,6 +49,8 @@ export type Unit =
   | "lb"
   | "%"
   | "Brix"
+  | "mg/L"
+  | "CFU/mL"
   | "1";
 export type VolumeUnit =
   | "L"
@@ -62,6 +64,60 @@ export type VolumeUnit =
   | "imp pt"
   | "imp fl oz";
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
+export type ShortName = string;
+export type ShortText = string;
+export type Remarks = string;
+/**
+ * @maxItems 200
+ */
+export type BucketRows = BucketRow[];
+/**
+ * 128 random bits, made when the form opens, so that a second try is the same entry.
+ */
+export type EntryId = string;
+/**
+ * Several at once; normal says that somebody looked and saw nothing odd.
+ */
+export type Look =
+  | "floating_oil"
+  | "foam"
+  | "split"
+  | "cream"
+  | "grey_or_brown"
+  | "smell"
+  | "slime"
+  | "rust"
+  | "chips_or_sludge"
+  | "skin_complaint"
+  | "level_odd"
+  | "normal";
+export type ClockFlag = "back" | "future" | "zone";
+export type Reason = string;
+export type EntryKind =
+  | "check"
+  | "plan"
+  | "pour"
+  | "recheck"
+  | "clean_out"
+  | "additive"
+  | "unknown_addition"
+  | "machine_set"
+  | "fluid_set"
+  | "instrument_set"
+  | "calibration"
+  | "machine_state"
+  | "note"
+  | "correction"
+  | "withdrawal"
+  | "decision";
+/**
+ * Local time with its offset, such as 2026-11-25T06:30:00+01:00.
+ */
+export type Moment = string;
+/**
+ * SHA-256 of a line without its last field, hash.
+ */
+export type EntryHash = string;
 export type ErrorCode =
   | "not_json"
   | "duplicate_key"
@@ -90,7 +146,18 @@ export type ErrorCode =
   | "mark_above_bucket"
   | "no_factor"
   | "neat_oil"
+  | "wrong_form"
+  | "wrong_check"
+  | "seal_missing"
+  | "seal_broken"
+  | "file_empty"
+  | "file_foreign"
+  | "file_newer"
   | "internal";
+/**
+ * Four characters and a check character, as on the label.
+ */
+export type ShortCode = string;
 /**
  * One answer.
  */
@@ -832,6 +899,123 @@ export interface ReadQuantityResult {
   doubts: Doubt[];
 }
 /**
+ * A record only: no dose is worked out from it.
+ */
+export interface AdditiveContent {
+  name: ShortName;
+  amount?: Typed;
+  agreed_with?: ShortText;
+  remarks?: Remarks;
+}
+/**
+ * Buckets that are alike. water and concentrate are the marks of one bucket.
+ */
+export interface BucketRow {
+  count: number;
+  /**
+   * concentrate: neat, where the fluid's settings allow it.
+   */
+  kind?: "mix" | "water" | "concentrate" | "own_fluid" | "ready_mix" | "unknown";
+  each?: Typed;
+  water?: Typed;
+  concentrate?: Typed;
+  strength?: Typed;
+  /**
+   * Remembered or estimated, not measured.
+   */
+  about?: boolean;
+}
+/**
+ * instrument: zero in water, or what it shows of a known mix. sump: depths after poured litres.
+ */
+export interface CalibrationContent {
+  of: "instrument" | "sump";
+  instrument?: EntryId;
+  zero?: Typed;
+  shows?: Typed;
+  reference?: Typed;
+  temperature?: Typed;
+  /**
+   * @maxItems 200
+   */
+  points?: {
+    depth: Typed;
+    volume: Typed;
+  }[];
+  remarks?: Remarks;
+}
+/**
+ * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after.
+ */
+export interface CheckContent {
+  machine?: MachineTyped;
+  dip?: DipTyped;
+  reading?: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+  /**
+   * @maxItems 20
+   */
+  look?: Look[];
+  ph?: Typed;
+  temperature?: Typed;
+  nitrite?: Typed;
+  /**
+   * Count as read after incubation, per mL.
+   */
+  dip_slide?: {
+    germs?: Typed;
+    yeast?: Typed;
+  };
+  instrument?: EntryId;
+  of?: EntryId;
+  remarks?: Remarks;
+}
+/**
+ * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.
+ */
+export interface CleanOutContent {
+  finished: boolean;
+  waste?: Typed;
+  waste_note?: string;
+  rinse?: Typed;
+  left?: Typed;
+  charge?: BucketRows;
+  fluid?: EntryId;
+  lot?: ShortText;
+  remarks?: Remarks;
+}
+/**
+ * content replaces the whole content of the corrected entry, which is of this kind; machine and measured_at replace those of its outside. settles names other corrections and withdrawals that this one decides about.
+ */
+export interface CorrectionContent {
+  corrects: EntryId;
+  /**
+   * @maxItems 50
+   */
+  settles?: EntryId[];
+  reason: Reason;
+  kind: EntryKind;
+  content: {};
+  machine?: EntryId;
+  measured_at?: Moment;
+}
+/**
+ * Which lines of a fork count, or which of several entries is the latest. It holds for lines that it names, all of them.
+ */
+export interface DecisionContent {
+  /**
+   * @maxItems 50
+   */
+  use: EntryHash[];
+  /**
+   * @maxItems 50
+   */
+  leave: EntryHash[];
+  reason: Reason;
+}
+/**
  * No fields.
  */
 export interface Empty {}
@@ -866,6 +1050,116 @@ export interface Limit {
   least?: number;
 }
 /**
+ * A fluid of the shop; lot and opening date are those of the drum in use.
+ */
+export interface FluidSetContent {
+  fluid: EntryId;
+  definition: FluidTyped;
+  target?: TargetTyped;
+  mixing?: MixingTyped;
+  lot?: ShortText;
+  opened?: string;
+  remarks?: Remarks;
+}
+/**
+ * shows per_cent: a factor is set in the instrument; no second one may be applied.
+ */
+export interface InstrumentSetContent {
+  instrument: EntryId;
+  name: ShortName;
+  shows: "brix" | "per_cent";
+  factor_inside?: Typed;
+  compensates?: boolean;
+  remarks?: Remarks;
+}
+/**
+ * One entry as it is sealed: the line has one more field at its very end, hash, SHA-256 of the UTF-8 text without that field. What stands in the line is what was stored; it is never written anew.
+ */
+export interface LogEntry {
+  id: EntryId;
+  log: EntryId;
+  seq: number;
+  /**
+   * Hash of the line before in the same log; empty in the first.
+   */
+  prev: string;
+  schema: 2;
+  kind: EntryKind;
+  machine?: EntryId;
+  measured_at: Moment;
+  wall: Moment;
+  /**
+   * @maxItems 3
+   */
+  clock_flags: ClockFlag[];
+  by?: string;
+  /**
+   * <kind>_content
+   */
+  body: {};
+  /**
+   * What the page showed, for people; nothing is ever worked out from it.
+   */
+  shown?: {};
+  versions: {
+    build: ShortText;
+    pycore: string;
+  };
+}
+export interface MachineSetContent {
+  machine: MachineTyped;
+  code?: ShortCode;
+  remarks?: Remarks;
+}
+export interface MachineStateContent {
+  state: "in_use" | "watch" | "stopped" | "clean_out" | "out_of_service" | "shutdown";
+  reason?:
+    | "wrong_drum"
+    | "split"
+    | "smell"
+    | "leak"
+    | "water_getting_in"
+    | "overfilled"
+    | "ran_dry"
+    | "lumpy_mix"
+    | "cleaner_in_it"
+    | "hydraulic_oil"
+    | "lab_sample"
+    | "dose_in_progress"
+    | "holiday"
+    | "repair"
+    | "other";
+  until?: Moment;
+  remarks?: Remarks;
+}
+export interface NoteContent {
+  text: Reason;
+  until?: Moment;
+}
+/**
+ * The recipe as it was shown: amounts as text in the units of the tools. way names the alternative that was chosen.
+ */
+export interface PlanContent {
+  check?: EntryId;
+  pours: BucketRows;
+  draw_off?: Typed;
+  way?: ShortText;
+  remarks?: Remarks;
+}
+/**
+ * What really went in. Without plan: a top-up without a recipe. finished false: more is to come. An empty list that is finished: given up.
+ */
+export interface PourContent {
+  plan?: EntryId;
+  pours: BucketRows;
+  finished: boolean;
+  draw_off?: Typed;
+  recheck_due_at?: Moment;
+  lot?: ShortText;
+  looked_even?: boolean;
+  remarks?: Remarks;
+}
+/**
  * One question to pycore.
  */
 export interface DeskRequest {
@@ -873,4 +1167,19 @@ export interface DeskRequest {
   id: string;
   op: string;
   body: {};
+}
+/**
+ * Somebody poured and did not write it down.
+ */
+export interface UnknownAdditionContent {
+  what?: "water" | "mix" | "concentrate" | "unknown";
+  remarks?: Remarks;
+}
+export interface WithdrawalContent {
+  retracts: EntryId;
+  /**
+   * @maxItems 50
+   */
+  settles?: EntryId[];
+  reason: Reason;
 }

@@ -1,0 +1,172 @@
+"""How things stand: the lines of the log folded into the present state of each machine.
+
+The fold is a function of the set of lines: it does not depend on the order in which they came.
+"""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from pycore.journal.amend import Standing, standings
+from pycore.journal.chain import Chains, chains_of
+from pycore.journal.clocks import ClockFlag, clock_flags
+from pycore.journal.decide import Decided, decisions, unusable
+from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
+from pycore.journal.order import in_order, latest
+from pycore.journal.union import Gathered
+
+
+@dataclass(frozen=True)
+class Found:
+    """The latest entry of some kind, and ids of those that may be later."""
+
+    entry: Standing
+    others: tuple[Standing, ...]
+
+    @property
+    def is_certain(self) -> bool:
+        """Whether no other entry can be the latest one."""
+        return not self.others
+
+
+@dataclass(frozen=True)
+class Since:
+    """What was poured since the last dip or reading."""
+
+    pours: int
+    buckets: int
+    unknown_additions: int
+
+
+@dataclass(frozen=True)
+class MachineNow:
+    """One machine: what is known of it, and how certain that is."""
+
+    machine: str
+    definition: Found | None
+    state: Found | None
+    level: Found | None
+    strength: Found | None
+    checked: Found | None
+    open_pours: tuple[OpenPour, ...]
+    recheck: Recheck | None
+    since: Since
+    conflicts: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Folded:
+    """The state of a log: machines, fluids and instruments by id, and what does not hold."""
+
+    machines: tuple[MachineNow, ...]
+    fluids: tuple[Found, ...]
+    instruments: tuple[Found, ...]
+    entries: tuple[Standing, ...]
+    chains: Chains
+    flags: tuple[ClockFlag, ...]
+    counts: dict[str, int]
+
+
+class _Finder:
+    """Finds the latest entries; knows which clocks are in doubt and what people decided."""
+
+    def __init__(self, flags: Iterable[ClockFlag], decided: Decided) -> None:
+        self.flagged = frozenset(flag.hash for flag in flags)
+        self.decided = decided
+
+    def last(self, entries: list[Standing]) -> Found | None:
+        found = latest(entries, self.flagged, self.decided)
+        if found is None:
+            return None
+        by_hash = {entry.entry.hash: entry for entry in entries}
+        return Found(by_hash[found.hash], tuple(by_hash[other] for other in found.others))
+
+
+# Machines at which checks rest.
+AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
+_MEASURING = frozenset({"check", "recheck"})
+
+
+def _since(ordered: list[Standing]) -> Since:
+    pours = buckets = unknown = 0
+    for entry in ordered:
+        if entry.kind in _MEASURING and entry.content.keys() & {"dip", "reading"}:
+            pours = buckets = unknown = 0
+        elif entry.kind == "pour":
+            pours += 1
+            buckets += sum(row["count"] for row in entry.content["pours"])
+        elif entry.kind == "unknown_addition":
+            unknown += 1
+    return Since(pours, buckets, unknown)
+
+
+def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
+    used = [entry for entry in entries if entry.is_used]
+    measured = [entry for entry in used if entry.kind in _MEASURING]
+    ordered = in_order(used)
+    state = find.last([entry for entry in used if entry.kind == "machine_state"])
+    rests = state is not None and state.entry.content["state"] in AT_REST
+    return MachineNow(
+        machine=machine,
+        definition=find.last([entry for entry in used if entry.kind == "machine_set"]),
+        state=state,
+        level=find.last([entry for entry in measured if "dip" in entry.content]),
+        strength=find.last([entry for entry in measured if "reading" in entry.content]),
+        checked=find.last(measured),
+        open_pours=open_pours(ordered),
+        recheck=due_recheck(ordered, now_s, rests),
+        since=_since(ordered),
+        conflicts=tuple(
+            sorted({entry.id for entry in entries if entry.standing in ("conflict", "disputed")})
+        ),
+    )
+
+
+def _by(entries: Iterable[Standing], kind: str, find: _Finder) -> tuple[Found, ...]:
+    """The latest setting of each fluid or instrument, by its id."""
+    groups: dict[str, list[Standing]] = defaultdict(list)
+    for entry in entries:
+        if entry.kind == f"{kind}_set" and entry.is_used:
+            groups[entry.content[kind]].append(entry)
+    found = (find.last(groups[identity]) for identity in sorted(groups))
+    return tuple(one for one in found if one is not None)
+
+
+def folded(union: Gathered, now_s: int) -> Folded:
+    """The present state.
+
+    Parameters
+    ----------
+    union : Gathered
+        All lines that are known.
+    now_s : int
+        The reading device's clock, seconds since 1970. It decides only what is overdue and which
+        clocks are ahead.
+    """
+    entries = union.entries
+    chains = chains_of(entries, union.heads)
+    flags = clock_flags(entries, now_s)
+    disputed = frozenset(name for fork in chains.forks for name in fork.hashes)
+    decided = decisions(entries, disputed)
+    open_lines, left_out = unusable(chains.forks, decided)
+    standing = standings(entries, open_lines, left_out)
+    find = _Finder(flags, decided)
+    groups: dict[str, list[Standing]] = defaultdict(list)
+    for entry in standing:
+        if entry.machine:
+            groups[entry.machine].append(entry)
+    counts = Counter(entry.standing for entry in standing)
+    counts["lines"] = len(entries) + len(union.quarantined)
+    counts["newer"] = sum(entry.newer for entry in entries)
+    counts["quarantined"] = len(union.quarantined)
+    return Folded(
+        machines=tuple(_machine(name, groups[name], find, now_s) for name in sorted(groups)),
+        fluids=_by(standing, "fluid", find),
+        instruments=_by(standing, "instrument", find),
+        entries=tuple(standing),
+        chains=chains,
+        flags=flags,
+        counts=dict(counts),
+    )
