@@ -9,6 +9,7 @@ from typing import Any
 from pycore.desk.build import built, plain
 from pycore.desk.checked import checked
 from pycore.desk.operations import OPERATIONS, WITH_A_LOG
+from pycore.desk.refusal import error_of
 from pycore.journal.file import PHONE
 from pycore.journal.strict import parsed_object, short
 from pycore.quantity.fault import Fault
@@ -61,14 +62,7 @@ def _written(reply: dict[str, Any]) -> str:
 
 
 def _error(identity: str, fault: Fault) -> str:
-    error = {
-        "code": fault.code,
-        "path": fault.path,
-        "got": fault.got,
-        "limit": fault.limit,
-        "message": fault.sentence(),
-    }
-    return _written({"v": VERSION, "id": identity, "ok": False, "error": error})
+    return _written({"v": VERSION, "id": identity, "ok": False, "error": error_of(fault)})
 
 
 def handle(text: str) -> str:

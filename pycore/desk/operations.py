@@ -9,6 +9,24 @@ from typing import Any
 import pycore
 from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
 from pycore.desk.check import plan_check
+from pycore.desk.log_messages import (
+    FoldLogBody,
+    HandoverBody,
+    MergeLogsBody,
+    ReadCodeBody,
+    ReadExportBody,
+    WriteCsvBody,
+    WriteExportBody,
+)
+from pycore.desk.logs import (
+    fold_log,
+    handover,
+    merge_logs,
+    read_export,
+    read_short_code,
+    write_csv,
+    write_export,
+)
 from pycore.desk.machine import (
     Reader,
     doubt_about,
@@ -138,4 +156,15 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "fold_log": (FoldLogBody, fold_log),
+    "read_export": (ReadExportBody, read_export),
+    "write_export": (WriteExportBody, write_export),
+    "merge_logs": (MergeLogsBody, merge_logs),
+    "handover": (HandoverBody, handover),
+    "write_csv": (WriteCsvBody, write_csv),
+    "read_code": (ReadCodeBody, read_short_code),
 }
+# Their requests carry a log and may be as long as one.
+WITH_A_LOG = frozenset(
+    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv")
+)

@@ -60,6 +60,17 @@ def _join(root: str, parts: list[str]) -> str:
     return root + "".join(f"[{part}]" if part.isdigit() else f".{part}" for part in parts)
 
 
+def error_of(fault: Fault) -> dict[str, Any]:
+    """A refusal as it is sent: code, path, got, limit and a sentence in English."""
+    return {
+        "code": fault.code,
+        "path": fault.path,
+        "got": fault.got,
+        "limit": fault.limit,
+        "message": fault.sentence(),
+    }
+
+
 def fault_from(refusal: SchemaRefusal, root: str) -> Fault:
     """The refusal as a fault with a code, the path below ``root``, and what is allowed."""
     path = _join(root, refusal.path[1:])

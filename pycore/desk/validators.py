@@ -936,6 +936,47 @@ def validate___definitions_entry_kind(data, custom_formats={}, name_prefix=None)
         raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
     return data
 
+def validate___definitions_latest_entry(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['entry', 'measured_at', 'age_d', 'certain', 'others']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['entry', 'measured_at', 'age_d', 'certain', 'others']}, rule='required')
+        data_keys = set(data.keys())
+        if 'entry' in data_keys:
+            data_keys.remove('entry')
+            data__entry = data['entry']
+            validate___definitions_entry_id(data__entry, custom_formats, (name_prefix or 'data') + '.entry')
+        if 'measured_at' in data_keys:
+            data_keys.remove('measured_at')
+            data__measuredat = data['measured_at']
+            validate___definitions_moment(data__measuredat, custom_formats, (name_prefix or 'data') + '.measured_at')
+        if 'age_d' in data_keys:
+            data_keys.remove('age_d')
+            data__aged = data['age_d']
+            if not isinstance(data__aged, (int, float, Decimal)) or isinstance(data__aged, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.age_d must be number', value=data__aged, name='' + (name_prefix or 'data') + '.age_d', definition={'type': 'number'}, rule='type')
+        if 'certain' in data_keys:
+            data_keys.remove('certain')
+            data__certain = data['certain']
+            if not isinstance(data__certain, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.certain must be boolean', value=data__certain, name='' + (name_prefix or 'data') + '.certain', definition={'type': 'boolean'}, rule='type')
+        if 'others' in data_keys:
+            data_keys.remove('others')
+            data__others = data['others']
+            if not isinstance(data__others, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.others must be array', value=data__others, name='' + (name_prefix or 'data') + '.others', definition={'type': 'array'}, rule='type')
+            data__others_is_list = isinstance(data__others, (list, tuple))
+            if data__others_is_list:
+                data__others_len = len(data__others)
+                for data__others_x, data__others_item in enumerate(data__others):
+                    validate___definitions_entry_id(data__others_item, custom_formats, (name_prefix or 'data') + '.others[{data__others_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_instrument_set_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -1447,6 +1488,118 @@ def validate___definitions_additive_content(data, custom_formats={}, name_prefix
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_write_export_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'build']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'build']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'build' in data_keys:
+            data_keys.remove('build')
+            data__build = data['build']
+            if not isinstance(data__build, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.build must be string', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'type': 'string'}, rule='type')
+            if isinstance(data__build, str):
+                data__build_len = len(data__build)
+                if data__build_len > 80:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.build must be shorter than or equal to 80 characters', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'maxLength': 80}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_log_head(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['log', 'count', 'head']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['log', 'count', 'head']}, rule='required')
+        data_keys = set(data.keys())
+        if 'log' in data_keys:
+            data_keys.remove('log')
+            data__log = data['log']
+            validate___definitions_entry_id(data__log, custom_formats, (name_prefix or 'data') + '.log')
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be integer', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be bigger than or equal to 1', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000000000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be smaller than or equal to 1000000000', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000000000}, rule='maximum')
+        if 'head' in data_keys:
+            data_keys.remove('head')
+            data__head = data['head']
+            validate___definitions_entry_hash(data__head, custom_formats, (name_prefix or 'data') + '.head')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -1495,6 +1648,75 @@ def validate___definitions_read_machine_body(data, custom_formats={}, name_prefi
             data_keys.remove('machine')
             data__machine = data['machine']
             validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_export_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text', 'lines']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'lines']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_code_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2291,6 +2513,148 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['files']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['files']}, rule='required')
+        data_keys = set(data.keys())
+        if 'files' in data_keys:
+            data_keys.remove('files')
+            data__files = data['files']
+            if not isinstance(data__files, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files must be array', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'type': 'array'}, rule='type')
+            data__files_is_list = isinstance(data__files, (list, tuple))
+            if data__files_is_list:
+                data__files_len = len(data__files)
+                if data__files_len < 1:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files must contain at least 1 items', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'minItems': 1}, rule='minItems')
+                if data__files_len > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files must contain less than or equal to 1000 items', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'maxItems': 1000}, rule='maxItems')
+                for data__files_x, data__files_item in enumerate(data__files):
+                    if not isinstance(data__files_item, dict):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must be object', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__files_item_is_dict = isinstance(data__files_item, dict)
+                    if data__files_item_is_dict:
+                        data__files_item__missing_keys = set(['name', 'text']) - data__files_item.keys()
+                        if data__files_item__missing_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__files_item__missing_keys)) + ' properties'), value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'required': ['name', 'text']}, rule='required')
+                        data__files_item_keys = set(data__files_item.keys())
+                        if 'name' in data__files_item_keys:
+                            data__files_item_keys.remove('name')
+                            data__files_item__name = data__files_item['name']
+                            if not isinstance(data__files_item__name, str):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + ' must be string', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if isinstance(data__files_item__name, str):
+                                data__files_item__name_len = len(data__files_item__name)
+                                if data__files_item__name_len > 300:
+                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + ' must be shorter than or equal to 300 characters', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+                        if 'text' in data__files_item_keys:
+                            data__files_item_keys.remove('text')
+                            data__files_item__text = data__files_item['text']
+                            if not isinstance(data__files_item__text, str):
+                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}].text'.format(**locals()) + ' must be string', value=data__files_item__text, name='' + (name_prefix or 'data') + '.files[{data__files_x}].text'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        if data__files_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must not contain ' + str(data__files_item_keys) + ' properties', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_handover_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'since']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'since']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'since' in data_keys:
+            data_keys.remove('since')
+            data__since = data['since']
+            validate___definitions_moment(data__since, custom_formats, (name_prefix or 'data') + '.since')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_fold_log_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_describe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -2388,11 +2752,18 @@ VALIDATORS = {
     "request": validate___definitions_request,
     "assess_sump_body": validate___definitions_assess_sump_body,
     "describe_body": validate___definitions_describe_body,
+    "fold_log_body": validate___definitions_fold_log_body,
+    "handover_body": validate___definitions_handover_body,
+    "merge_logs_body": validate___definitions_merge_logs_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
+    "read_code_body": validate___definitions_read_code_body,
+    "read_export_body": validate___definitions_read_export_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,
+    "write_csv_body": validate___definitions_write_csv_body,
+    "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,
     "calibration_content": validate___definitions_calibration_content,
     "check_content": validate___definitions_check_content,
@@ -2401,6 +2772,7 @@ VALIDATORS = {
     "decision_content": validate___definitions_decision_content,
     "fluid_set_content": validate___definitions_fluid_set_content,
     "instrument_set_content": validate___definitions_instrument_set_content,
+    "latest_entry": validate___definitions_latest_entry,
     "log_entry": validate___definitions_log_entry,
     "machine_set_content": validate___definitions_machine_set_content,
     "machine_state_content": validate___definitions_machine_state_content,

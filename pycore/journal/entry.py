@@ -26,9 +26,8 @@ _REFUSED_KEYS = frozenset({"__proto__", "constructor", "prototype"})
 OF_A_MACHINE = frozenset(
     ("check", "recheck", "plan", "pour", "clean_out", "additive", "unknown_addition")
 ) | {"machine_set", "machine_state"}
-KINDS = OF_A_MACHINE | {
-    "fluid_set", "instrument_set", "calibration", "note", "correction", "withdrawal", "decision",
-}  # fmt: skip
+CORRECTABLE = OF_A_MACHINE | {"fluid_set", "instrument_set", "calibration", "note"}
+KINDS = CORRECTABLE | {"correction", "withdrawal", "decision"}
 _ID = re.compile(r"[0-9a-f]{32}")
 _HASH = re.compile(r"[0-9a-f]{64}")
 
@@ -123,18 +122,21 @@ def _refuse_contradictions(message: dict[str, Any], schema: int) -> None:
         raise Fault("wrong_form", "line.prev", message["prev"], {"type": "empty only in the first"})
 
 
+def _check_moments(content: dict[str, Any], path: str) -> None:
+    for name in ("measured_at", "recheck_due_at", "until"):
+        if name in content:
+            moment_of(content[name], f"{path}.{name}")
+
+
 def _check_body(message: dict[str, Any], valid: Valid) -> None:
     kind, body = message["kind"], message["body"]
     valid(f"{kind}_content", body, "line.body")
+    _check_moments(body, "line.body")
     if kind == "correction":
-        if body["kind"] in ("correction", "withdrawal", "decision"):
+        if body["kind"] not in CORRECTABLE:
             raise Fault("not_allowed", "line.body.kind", body["kind"])
         valid(f"{body['kind']}_content", body["content"], "line.body.content")
-        if "measured_at" in body:
-            moment_of(body["measured_at"], "line.body.measured_at")
-    for name in ("recheck_due_at", "until"):
-        if name in body:
-            moment_of(body[name], f"line.body.{name}")
+        _check_moments(body["content"], "line.body.content")
 
 
 def read_line(line: str, valid: Valid) -> Entry:

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections import Counter, defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import Any
 
 from pycore.journal.amend import Standing, standings
 from pycore.journal.chain import Chains, chains_of
@@ -54,6 +55,20 @@ class MachineNow:
     recheck: Recheck | None
     since: Since
     conflicts: tuple[str, ...]
+    ordered: tuple[Standing, ...]
+
+    def setup_at(self, entry: Standing) -> dict[str, Any] | None:
+        """The set-up by which an entry is read: its own copy, else the one in force at its time.
+
+        An old reading keeps the factor of its day.
+        """
+        setup: dict[str, Any] | None = entry.content.get("machine")
+        for before in self.ordered if setup is None else ():
+            if before.place == entry.place:
+                break
+            if before.kind == "machine_set":
+                setup = before.content["machine"]
+        return setup
 
 
 @dataclass(frozen=True)
@@ -102,10 +117,20 @@ def _since(ordered: list[Standing]) -> Since:
     return Since(pours, buckets, unknown)
 
 
+def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
+    """Entries after the last clean-out: what was measured before is of another fluid."""
+    cleaned = [
+        place
+        for place, entry in enumerate(ordered)
+        if entry.kind == "clean_out" and entry.content["finished"]
+    ]
+    return ordered[cleaned[-1] + 1 :] if cleaned else ordered
+
+
 def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
     used = [entry for entry in entries if entry.is_used]
-    measured = [entry for entry in used if entry.kind in _MEASURING]
     ordered = in_order(used)
+    measured = [entry for entry in _of_this_charge(ordered) if entry.kind in _MEASURING]
     state = find.last([entry for entry in used if entry.kind == "machine_state"])
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
@@ -121,6 +146,7 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
         conflicts=tuple(
             sorted({entry.id for entry in entries if entry.standing in ("conflict", "disputed")})
         ),
+        ordered=tuple(ordered),
     )
 
 

@@ -64,60 +64,23 @@ export type VolumeUnit =
   | "imp pt"
   | "imp fl oz";
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
-export type ShortName = string;
-export type ShortText = string;
-export type Remarks = string;
-/**
- * @maxItems 200
- */
-export type BucketRows = BucketRow[];
 /**
  * 128 random bits, made when the form opens, so that a second try is the same entry.
  */
 export type EntryId = string;
 /**
- * Several at once; normal says that somebody looked and saw nothing odd.
+ * SHA-256 of a line without its last field, hash.
  */
-export type Look =
-  | "floating_oil"
-  | "foam"
-  | "split"
-  | "cream"
-  | "grey_or_brown"
-  | "smell"
-  | "slime"
-  | "rust"
-  | "chips_or_sludge"
-  | "skin_complaint"
-  | "level_odd"
-  | "normal";
-export type ClockFlag = "back" | "future" | "zone";
-export type Reason = string;
-export type EntryKind =
-  | "check"
-  | "plan"
-  | "pour"
-  | "recheck"
-  | "clean_out"
-  | "additive"
-  | "unknown_addition"
-  | "machine_set"
-  | "fluid_set"
-  | "instrument_set"
-  | "calibration"
-  | "machine_state"
-  | "note"
-  | "correction"
-  | "withdrawal"
-  | "decision";
+export type EntryHash = string;
 /**
  * Local time with its offset, such as 2026-11-25T06:30:00+01:00.
  */
 export type Moment = string;
 /**
- * SHA-256 of a line without its last field, hash.
+ * Four characters and a check character, as on the label.
  */
-export type EntryHash = string;
+export type ShortCode = string;
+export type Remarks = string;
 export type ErrorCode =
   | "not_json"
   | "duplicate_key"
@@ -154,10 +117,47 @@ export type ErrorCode =
   | "file_foreign"
   | "file_newer"
   | "internal";
+export type ShortText = string;
+export type ShortName = string;
+export type ClockFlag = "back" | "future" | "zone";
+export type EntryKind =
+  | "check"
+  | "plan"
+  | "pour"
+  | "recheck"
+  | "clean_out"
+  | "additive"
+  | "unknown_addition"
+  | "machine_set"
+  | "fluid_set"
+  | "instrument_set"
+  | "calibration"
+  | "machine_state"
+  | "note"
+  | "correction"
+  | "withdrawal"
+  | "decision";
 /**
- * Four characters and a check character, as on the label.
+ * @maxItems 200
  */
-export type ShortCode = string;
+export type BucketRows = BucketRow[];
+/**
+ * Several at once; normal says that somebody looked and saw nothing odd.
+ */
+export type Look =
+  | "floating_oil"
+  | "foam"
+  | "split"
+  | "cream"
+  | "grey_or_brown"
+  | "smell"
+  | "slime"
+  | "rust"
+  | "chips_or_sludge"
+  | "skin_complaint"
+  | "level_odd"
+  | "normal";
+export type Reason = string;
 /**
  * One answer.
  */
@@ -187,6 +187,18 @@ export interface Operations {
     body: DescribeBody;
     result: DescribeResult;
   };
+  fold_log: {
+    body: FoldLogBody;
+    result: FoldLogResult;
+  };
+  handover: {
+    body: HandoverBody;
+    result: HandoverResult;
+  };
+  merge_logs: {
+    body: MergeLogsBody;
+    result: MergeLogsResult;
+  };
   plan_check: {
     body: PlanCheckBody;
     result: PlanCheckResult;
@@ -199,6 +211,14 @@ export interface Operations {
     body: PlanRecipeBody;
     result: PlanRecipeResult;
   };
+  read_code: {
+    body: ReadCodeBody;
+    result: ReadCodeResult;
+  };
+  read_export: {
+    body: ReadExportBody;
+    result: ReadExportResult;
+  };
   read_machine: {
     body: ReadMachineBody;
     result: ReadMachineResult;
@@ -206,6 +226,14 @@ export interface Operations {
   read_quantity: {
     body: ReadQuantityBody;
     result: ReadQuantityResult;
+  };
+  write_csv: {
+    body: WriteCsvBody;
+    result: WriteCsvResult;
+  };
+  write_export: {
+    body: WriteExportBody;
+    result: WriteExportResult;
   };
 }
 /**
@@ -385,15 +413,67 @@ export interface DescribeResult {
   units: string[];
 }
 /**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
+ * The present state of everything in a log. now is the device's clock.
  */
-export interface PlanCheckBody {
+export interface FoldLogBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+}
+/**
+ * The last line of a log that somebody knows of.
+ */
+export interface LogHead {
+  log: EntryId;
+  count: number;
+  head: EntryHash;
+}
+export interface FoldLogResult {
+  machines: MachineNow[];
+  fluids: FluidNow[];
+  instruments: InstrumentNow[];
+  counts: LogCounts;
+  report: LogReport;
+}
+/**
+ * One machine. A part that nobody has entered is absent. name is empty without a set-up.
+ */
+export interface MachineNow {
+  machine: EntryId;
+  name: string;
+  setup?: SetupNow;
+  state?: StateNow;
+  level?: LevelNow;
+  strength?: StrengthNow;
+  checked?: LatestEntry;
+  open_pours: OpenPour[];
+  recheck?: DueRecheck;
+  /**
+   * What was poured after the last dip or reading.
+   */
+  since_measured: {
+    pours: number;
+    buckets: number;
+    unknown_additions: number;
+  };
+  conflicts: EntryId[];
+}
+export interface SetupNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
   machine: MachineTyped;
-  dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
-  fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
+  code?: ShortCode;
 }
 export interface MachineTyped {
   name: string;
@@ -433,6 +513,319 @@ export interface WaysTyped {
   own_fluid?: boolean;
   carry_out?: Typed;
   most_buckets?: number;
+}
+export interface StateNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  state: MachineStateContent;
+}
+export interface MachineStateContent {
+  state: "in_use" | "watch" | "stopped" | "clean_out" | "out_of_service" | "shutdown";
+  reason?:
+    | "wrong_drum"
+    | "split"
+    | "smell"
+    | "leak"
+    | "water_getting_in"
+    | "overfilled"
+    | "ran_dry"
+    | "lumpy_mix"
+    | "cleaner_in_it"
+    | "hydraulic_oil"
+    | "lab_sample"
+    | "dose_in_progress"
+    | "holiday"
+    | "repair"
+    | "other";
+  until?: Moment;
+  remarks?: Remarks;
+}
+/**
+ * The last dip by the set-up of its day; trouble says why there is no level.
+ */
+export interface LevelNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  level?: Level;
+  trouble?: DeskError;
+}
+/**
+ * Why a request was refused.
+ */
+export interface DeskError {
+  code: ErrorCode;
+  /**
+   * Where in the request, such as body.sump.points[2].depth
+   */
+  path: string;
+  /**
+   * What stood there; null when nothing did.
+   */
+  got: unknown;
+  limit: Limit;
+  message: string;
+}
+/**
+ * What is allowed: minimum, maximum (may be reached), above, below (may not), unit, allowed (list), type, most.
+ */
+export interface Limit {
+  minimum?: number;
+  maximum?: number;
+  above?: number;
+  below?: number;
+  unit?: string;
+  allowed?: string[];
+  type?: string;
+  most?: number;
+  least?: number;
+}
+/**
+ * The last reading by the set-up of its day.
+ */
+export interface StrengthNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  strength?: Strength;
+  trouble?: DeskError;
+}
+/**
+ * The latest entry of its kind. certain: no other one can be later; others: those that may be. age_d may be negative where a clock was wrong.
+ */
+export interface LatestEntry {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+}
+/**
+ * plan is empty for a top-up without a recipe.
+ */
+export interface OpenPour {
+  plan: string;
+  since: Moment;
+  buckets_planned: number;
+  buckets_poured: number;
+  pours: EntryId[];
+}
+/**
+ * resting: the machine rests, and so does the reading.
+ */
+export interface DueRecheck {
+  pour: EntryId;
+  due_at: Moment;
+  overdue: boolean;
+  resting: boolean;
+}
+export interface FluidNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  fluid: FluidSetContent;
+}
+/**
+ * A fluid of the shop; lot and opening date are those of the drum in use.
+ */
+export interface FluidSetContent {
+  fluid: EntryId;
+  definition: FluidTyped;
+  target?: TargetTyped;
+  mixing?: MixingTyped;
+  lot?: ShortText;
+  opened?: string;
+  remarks?: Remarks;
+}
+export interface InstrumentNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  instrument: InstrumentSetContent;
+}
+/**
+ * shows per_cent: a factor is set in the instrument; no second one may be applied.
+ */
+export interface InstrumentSetContent {
+  instrument: EntryId;
+  name: ShortName;
+  shows: "brix" | "per_cent";
+  factor_inside?: Typed;
+  compensates?: boolean;
+  remarks?: Remarks;
+}
+/**
+ * newer: kept, carried on and not used, since this version does not know their schema or kind. quarantined: kept and not used, since they are damaged or not allowed.
+ */
+export interface LogCounts {
+  lines: number;
+  newer: number;
+  quarantined: number;
+  as_written: number;
+  corrected: number;
+  withdrawn: number;
+  conflict: number;
+  disputed: number;
+  left_out: number;
+}
+/**
+ * What does not hold. forks: different lines under one number or id. gaps: missing numbers. breaks: a line whose line before is another one. missing_heads: lines that somebody knew of and that are not there.
+ */
+export interface LogReport {
+  logs: LogHead[];
+  forks: {
+    why: "number" | "id";
+    log: string;
+    seq: number;
+    id: string;
+    hashes: EntryHash[];
+  }[];
+  gaps: {
+    log: EntryId;
+    first: number;
+    last: number;
+  }[];
+  breaks: {
+    log: EntryId;
+    seq: number;
+    hash: EntryHash;
+  }[];
+  missing_heads: LogHead[];
+  clock_flags: {
+    log: EntryId;
+    seq: number;
+    hash: EntryHash;
+    flag: ClockFlag;
+  }[];
+  quarantined: {
+    code: ErrorCode;
+    path: string;
+    start: string;
+  }[];
+}
+/**
+ * since: when the shift began. Notes and unknown additions count from then on; what is open, due, low or stopped counts however old it is.
+ */
+export interface HandoverBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  since: Moment;
+}
+export interface HandoverResult {
+  open_pours: {
+    machine: EntryId;
+    name: string;
+    open: OpenPour;
+  }[];
+  rechecks: {
+    machine: EntryId;
+    name: string;
+    due: DueRecheck;
+  }[];
+  /**
+   * Items: Sumps with room for at least one whole usable bucket; buckets is how many fit.
+   */
+  low_sumps: {
+    machine: EntryId;
+    name: string;
+    level: LevelNow;
+    buckets: number;
+  }[];
+  states: {
+    machine: EntryId;
+    name: string;
+    now: StateNow;
+  }[];
+  said: {
+    entry: EntryId;
+    kind: EntryKind;
+    machine: string;
+    name: string;
+    measured_at: Moment;
+    by: string;
+    text: string;
+  }[];
+  unknown_additions: {
+    entry: EntryId;
+    machine: EntryId;
+    name: string;
+    measured_at: Moment;
+  }[];
+  in_doubt: {
+    machine: EntryId;
+    name: string;
+  }[];
+}
+export interface MergeLogsBody {
+  /**
+   * @minItems 1
+   * @maxItems 1000
+   */
+  files: {
+    name: string;
+    /**
+     * A whole file, at most 20 MiB.
+     */
+    text: string;
+  }[];
+  now?: Moment;
+}
+/**
+ * text is the same whatever the order of the files.
+ */
+export interface MergeLogsResult {
+  text: string;
+  files: FileReport[];
+  report: LogReport;
+}
+/**
+ * What one file brought. With refused, nothing of it was taken.
+ */
+export interface FileReport {
+  name: string;
+  refused?: DeskError;
+  findings: ("no_header" | "cut" | "damaged")[];
+  lines: number;
+  added: number;
+  known: number;
+  newer: number;
+  quarantined: number;
+  missing?: number;
+  /**
+   * How far the writing device's clock was ahead of now, in seconds.
+   */
+  ahead_s?: number;
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
 }
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
@@ -844,6 +1237,53 @@ export interface PlanHoldingResult {
     high_pct: number;
   };
 }
+export interface ReadCodeBody {
+  text: string;
+}
+export interface ReadCodeResult {
+  code: ShortCode;
+}
+/**
+ * lines and heads are what the device has. Nothing is changed by asking.
+ */
+export interface ReadExportBody {
+  /**
+   * A whole file, at most 20 MiB.
+   */
+  text: string;
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now?: Moment;
+}
+/**
+ * kinds and machines count what would be added. report is about the whole after adding.
+ */
+export interface ReadExportResult {
+  file: FileReport;
+  /**
+   * Lines to add to the store, those in quarantine among them, in the order of the store.
+   */
+  added: string[];
+  kinds: {
+    kind: string;
+    count: number;
+  }[];
+  machines: {
+    machine: EntryId;
+    name: string;
+    count: number;
+  }[];
+  heads: LogHead[];
+  report: LogReport;
+}
 export interface ReadMachineBody {
   machine: MachineTyped;
 }
@@ -897,6 +1337,43 @@ export interface ReadQuantityResult {
   value: number;
   read_as: Shown;
   doubts: Doubt[];
+}
+export interface WriteCsvBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  now: Moment;
+}
+/**
+ * Never read back.
+ */
+export interface WriteCsvResult {
+  text: string;
+  rows: number;
+}
+export interface WriteExportBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  build: string;
+}
+export interface WriteExportResult {
+  text: string;
+  lines: number;
+  newer: number;
+  quarantined: number;
+  heads: LogHead[];
 }
 /**
  * A record only: no dose is worked out from it.
@@ -1020,59 +1497,6 @@ export interface DecisionContent {
  */
 export interface Empty {}
 /**
- * Why a request was refused.
- */
-export interface DeskError {
-  code: ErrorCode;
-  /**
-   * Where in the request, such as body.sump.points[2].depth
-   */
-  path: string;
-  /**
-   * What stood there; null when nothing did.
-   */
-  got: unknown;
-  limit: Limit;
-  message: string;
-}
-/**
- * What is allowed: minimum, maximum (may be reached), above, below (may not), unit, allowed (list), type, most.
- */
-export interface Limit {
-  minimum?: number;
-  maximum?: number;
-  above?: number;
-  below?: number;
-  unit?: string;
-  allowed?: string[];
-  type?: string;
-  most?: number;
-  least?: number;
-}
-/**
- * A fluid of the shop; lot and opening date are those of the drum in use.
- */
-export interface FluidSetContent {
-  fluid: EntryId;
-  definition: FluidTyped;
-  target?: TargetTyped;
-  mixing?: MixingTyped;
-  lot?: ShortText;
-  opened?: string;
-  remarks?: Remarks;
-}
-/**
- * shows per_cent: a factor is set in the instrument; no second one may be applied.
- */
-export interface InstrumentSetContent {
-  instrument: EntryId;
-  name: ShortName;
-  shows: "brix" | "per_cent";
-  factor_inside?: Typed;
-  compensates?: boolean;
-  remarks?: Remarks;
-}
-/**
  * One entry as it is sealed: the line has one more field at its very end, hash, SHA-256 of the UTF-8 text without that field. What stands in the line is what was stored; it is never written anew.
  */
 export interface LogEntry {
@@ -1109,27 +1533,6 @@ export interface LogEntry {
 export interface MachineSetContent {
   machine: MachineTyped;
   code?: ShortCode;
-  remarks?: Remarks;
-}
-export interface MachineStateContent {
-  state: "in_use" | "watch" | "stopped" | "clean_out" | "out_of_service" | "shutdown";
-  reason?:
-    | "wrong_drum"
-    | "split"
-    | "smell"
-    | "leak"
-    | "water_getting_in"
-    | "overfilled"
-    | "ran_dry"
-    | "lumpy_mix"
-    | "cleaner_in_it"
-    | "hydraulic_oil"
-    | "lab_sample"
-    | "dose_in_progress"
-    | "holiday"
-    | "repair"
-    | "other";
-  until?: Moment;
   remarks?: Remarks;
 }
 export interface NoteContent {
