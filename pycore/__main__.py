@@ -1,4 +1,4 @@
-"""``python -m pycore``: one request a line in, one reply a line out."""
+"""``python -m pycore``: one request a line in, one reply a line out; and work with whole files."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 USAGE = """usage: python -m pycore < requests
+       python -m pycore merge FILE … -o OUT    (python -m pycore merge --help)
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
@@ -37,7 +38,7 @@ def main(arguments: list[str]) -> int:
     if arguments in (["-h"], ["--help"]):
         print(USAGE)
         return 0
-    if arguments:
+    if arguments and arguments[0] != "merge":
         print(USAGE, file=sys.stderr)
         return 2
     handle = _desk()
@@ -48,8 +49,12 @@ def main(arguments: list[str]) -> int:
             file=sys.stderr,
         )
         return 2
-    for stream in (sys.stdin, sys.stdout):
+    for stream in (sys.stdin, sys.stdout, sys.stderr):
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
+    if arguments:
+        from pycore.desk.merging import merge_command
+
+        return merge_command(arguments[1:])
     try:
         for line in sys.stdin:
             if line.strip():

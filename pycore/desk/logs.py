@@ -116,7 +116,8 @@ def read_export(body: ReadExportBody) -> dict[str, Any]:
     bad = [part.line for part in done.union.quarantined if part.line not in there]
     kinds = Counter(entry.kind for entry in fresh)
     machines = Counter(entry.machine for entry in fresh if entry.machine)
-    names = {e.machine: e.body["machine"]["name"] for e in fresh if e.kind == "machine_set"}
+    setups = [entry for entry in done.union.entries if entry.kind == "machine_set"]
+    names = {entry.machine: entry.body["machine"]["name"] for entry in setups}
     return {
         "file": _file_shown(report),
         "added": [entry.line for entry in fresh] + bad,

@@ -22,7 +22,7 @@ def check_character(characters: str) -> str:
     Error: ``wrong_form`` for anything else than four of the 31 symbols in upper case.
 
     >>> check_character("7K3M")
-    '4'
+    'Q'
     """
     if len(characters) != PLACES or any(sign not in SYMBOLS for sign in characters):
         raise Fault("wrong_form", "code", characters[:80], {"type": _FORM})
@@ -36,8 +36,8 @@ def read_code(text: str, path: str) -> str:
     Errors: ``wrong_form`` where it is not five of the symbols; ``wrong_check`` where the check
     character does not fit, so that one character is wrong or two are swapped.
 
-    >>> read_code("7k3m-4", "code")
-    '7K3M4'
+    >>> read_code("7k3m-q", "code")
+    '7K3MQ'
     """
     plain = text.replace(" ", "").replace("-", "")
     code = plain.upper() if plain.isascii() else plain

@@ -59,7 +59,8 @@ class Head:
 class LogFile:
     """What a file holds. findings: ``no_header``, ``cut``, ``damaged``.
 
-    missing: how many lines the header promises more than there are, None without a header.
+    missing: how many lines the header promises more than there are; the piece of a line at which a
+    file was cut does not count. None without a header.
     written_at: the writing device's own time.
     """
 
@@ -154,9 +155,10 @@ def read_file(text: str, limits: Limits) -> LogFile:
         whole = hash_of_lines(before)
         if whole != end[2] or int(end[1]) != len(lines):
             findings.append("damaged")
-    missing = None if header is None else header.lines - len(lines)
     if header is None:
         return LogFile(lines, [], findings)
+    whole_lines = len(lines) - (end is None and bool(lines) and not is_sealed(lines[-1]))
+    missing = header.lines - whole_lines
     return LogFile(lines, header.heads, findings, missing, header.written_at, header.build)
 
 

@@ -67,7 +67,7 @@ def _row_as_typed(row: Mapping[str, Any]) -> str:
 
 def _cells(entry: Standing, names: Mapping[str, str]) -> Iterable[str]:
     content = entry.content
-    machine = names.get(entry.machine, entry.machine)
+    machine = names.get(entry.machine) or entry.machine
     texts = (entry.measured_at, machine, entry.kind, entry.entry.by, entry.standing)
     for text in (*texts, entry.entry.log, str(entry.entry.seq), entry.id):
         yield text_cell(text)
