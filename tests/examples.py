@@ -250,12 +250,11 @@ def _logs() -> dict[str, Any]:
         "merge_logs_forked": _ask("merge_logs", {"files": files, "now": NOW}),
         "handover": _ask("handover", {"lines": lines, "now": NOW, "since": moment(0)}),
         "write_csv": _ask("write_csv", {"lines": lines, "now": NOW}),
-        "read_code": _ask("read_code", {"text": "7k3m-q"}),
     }
 
 
 def _refused_logs() -> dict[str, Any]:
-    """Files and codes that are refused."""
+    """Files and moments that are refused."""
 
     def file(text: str) -> dict[str, Any]:
         return _ask("read_export", {"text": text, "lines": []})
@@ -264,8 +263,7 @@ def _refused_logs() -> dict[str, Any]:
         "error_file_empty": file("\n"),
         "error_file_foreign": file("time;machine;reading\n06:30;lathe;4.8\n"),
         "error_file_newer": file('{"pailwright":"log","format":2,"parts":[]}\n'),
-        "error_wrong_form": _ask("read_code", {"text": "LIDO"}),
-        "error_wrong_check": _ask("read_code", {"text": "7K3MR"}),
+        "error_wrong_form": _ask("fold_log", {"lines": [], "now": "noon"}),
     }
 
 

@@ -155,7 +155,7 @@ def stored_in_schema_1(kind: str, body: dict[str, Any], seq: int, title: str = "
 def workshop() -> tuple[Phone, Phone]:
     """Two phones after an ordinary morning at the wheel lathe."""
     day, night = Phone("day shift"), Phone("night shift")
-    night.save("machine_set", {"machine": setup(), "code": "7K3MQ"}, 0, by="PA")
+    night.save("machine_set", {"machine": setup(), "code": "7K3F4"}, 0, by="PA")
     night.save("check", {**check("342", "4.0"), "look": ["normal"]}, 600, by="PA")
     plan = {
         "pours": [{"count": 3, "water": typed("9", "L"), "concentrate": typed("1000", "mL")}],

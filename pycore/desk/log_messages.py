@@ -77,13 +77,6 @@ class WriteCsvBody:
 
 
 @dataclass(frozen=True)
-class ReadCodeBody:
-    """A code as typed or scanned."""
-
-    text: str
-
-
-@dataclass(frozen=True)
 class QuarantinedShown:
     """A line in quarantine: why, where in it, and how it begins."""
 

@@ -14,7 +14,6 @@ from pycore.desk.log_messages import (
     LogReport,
     MergeLogsBody,
     QuarantinedShown,
-    ReadCodeBody,
     ReadExportBody,
     WriteCsvBody,
     WriteExportBody,
@@ -30,7 +29,6 @@ from pycore.desk.log_state import (
 from pycore.desk.refusal import error_of
 from pycore.journal.chain import Chains
 from pycore.journal.clocks import ClockFlag
-from pycore.journal.code import read_code
 from pycore.journal.file import PHONE, Head, LogFile, write_file
 from pycore.journal.handover import handed_over
 from pycore.journal.line import from_store
@@ -201,8 +199,3 @@ def write_csv(body: WriteCsvBody) -> dict[str, Any]:
     now = folded(_stored(body.lines, ()), moment_of(body.now, "body.now")[0])
     names = {machine.machine: name_of(machine) for machine in now.machines}
     return {"text": csv_of(now.entries, names), "rows": len(now.entries)}
-
-
-def read_short_code(body: ReadCodeBody) -> dict[str, str]:
-    """A machine's code in its one spelling. Errors: ``wrong_form``, ``wrong_check``."""
-    return {"code": read_code(body.text, "body.text")}

@@ -13,7 +13,6 @@ from pycore.desk.log_messages import (
     FoldLogBody,
     HandoverBody,
     MergeLogsBody,
-    ReadCodeBody,
     ReadExportBody,
     WriteCsvBody,
     WriteExportBody,
@@ -23,7 +22,6 @@ from pycore.desk.logs import (
     handover,
     merge_logs,
     read_export,
-    read_short_code,
     write_csv,
     write_export,
 )
@@ -162,7 +160,6 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "merge_logs": (MergeLogsBody, merge_logs),
     "handover": (HandoverBody, handover),
     "write_csv": (WriteCsvBody, write_csv),
-    "read_code": (ReadCodeBody, read_short_code),
 }
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(

@@ -100,6 +100,10 @@ def validate___definitions_remarks(data, custom_formats={}, name_prefix=None):
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 2000 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
     return data
 
+def validate___definitions_recheck_content(data, custom_formats={}, name_prefix=None):
+    validate___definitions_check_content(data, custom_formats, (name_prefix or 'data') + '')
+    return data
+
 def validate___definitions_pour_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -1699,28 +1703,6 @@ def validate___definitions_read_export_body(data, custom_formats={}, name_prefix
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_read_code_body(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['text']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
-        data_keys = set(data.keys())
-        if 'text' in data_keys:
-            data_keys.remove('text')
-            data__text = data['text']
-            if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
-            if isinstance(data__text, str):
-                data__text_len = len(data__text)
-                if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
 def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -2758,7 +2740,6 @@ VALIDATORS = {
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
-    "read_code_body": validate___definitions_read_code_body,
     "read_export_body": validate___definitions_read_export_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,
@@ -2779,6 +2760,7 @@ VALIDATORS = {
     "note_content": validate___definitions_note_content,
     "plan_content": validate___definitions_plan_content,
     "pour_content": validate___definitions_pour_content,
+    "recheck_content": validate___definitions_recheck_content,
     "unknown_addition_content": validate___definitions_unknown_addition_content,
     "withdrawal_content": validate___definitions_withdrawal_content,
 }

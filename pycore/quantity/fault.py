@@ -35,7 +35,6 @@ _SENTENCES = {
     "no_factor": "without the fluid's factor a reading is not a strength",
     "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
     "wrong_form": "the text does not have the form that is needed",
-    "wrong_check": "the check character does not fit: one character is wrong or two are swapped",
     "seal_missing": "the line does not end with its hash",
     "seal_broken": "the line is not the one that was stored: its hash does not fit",
     "file_empty": "the file holds no line",

@@ -110,7 +110,6 @@ export type ErrorCode =
   | "no_factor"
   | "neat_oil"
   | "wrong_form"
-  | "wrong_check"
   | "seal_missing"
   | "seal_broken"
   | "file_empty"
@@ -210,10 +209,6 @@ export interface Operations {
   plan_recipe: {
     body: PlanRecipeBody;
     result: PlanRecipeResult;
-  };
-  read_code: {
-    body: ReadCodeBody;
-    result: ReadCodeResult;
   };
   read_export: {
     body: ReadExportBody;
@@ -1236,12 +1231,6 @@ export interface PlanHoldingResult {
     low_pct: number;
     high_pct: number;
   };
-}
-export interface ReadCodeBody {
-  text: string;
-}
-export interface ReadCodeResult {
-  code: ShortCode;
 }
 /**
  * lines and heads are what the device has. Nothing is changed by asking.
