@@ -74,15 +74,36 @@ def _root(entry: Entry, amending: Mapping[str, Entry]) -> tuple[str, int] | None
     return target, len(seen)
 
 
-def _void(chains: Mapping[str, tuple[str, int]], amending: Mapping[str, Entry]) -> set[str]:
-    """Amendments that a withdrawal which counts has taken back, the outermost looked at first."""
+def _void(
+    chains: list[tuple[Entry, str, int]], amending: Mapping[str, Entry], open_lines: frozenset[str]
+) -> set[str]:
+    """Ids that a withdrawal which counts has taken back, the outermost looked at first."""
     void: set[str] = set()
-    for identity in sorted(chains, key=lambda identity: (-chains[identity][1], identity)):
-        entry = amending[identity]
+    for entry, _, _ in sorted(chains, key=lambda chain: (-chain[2], chain[0].place)):
         target = _target(entry)
-        if entry.kind == "withdrawal" and identity not in void and target in amending:
+        counts = entry.id not in void and entry.hash not in open_lines
+        if entry.kind == "withdrawal" and counts and target in amending:
             void.add(target)
     return void
+
+
+def _groups(
+    known: list[Entry], open_lines: frozenset[str], left_out: frozenset[str]
+) -> Mapping[str, list[Entry]]:
+    """Corrections and withdrawals that count, by the id of the entry that they are about."""
+    amendments = [e for e in known if e.kind in AMENDING and e.hash not in left_out]
+    amending = {e.id: e for e in amendments}
+    roots = [(e, _root(e, amending)) for e in amendments]
+    # What goes round in a circle is about nothing; it can only be made on purpose.
+    chains = [(e, *root) for e, root in roots if root is not None]
+    void = _void(chains, amending, open_lines)
+    groups: dict[str, list[Entry]] = defaultdict(list)
+    for entry, root, _ in chains:
+        # A withdrawal of a correction or withdrawal has done its work by making that one void.
+        is_about_root = entry.kind == "correction" or _target(entry) not in amending
+        if is_about_root and entry.id not in void:
+            groups[root].append(entry)
+    return groups
 
 
 def _survivors(group: list[Entry]) -> list[Entry]:
@@ -131,20 +152,7 @@ def standings(
     hash. Newer entries do not take part.
     """
     known = [e for e in sorted(entries, key=lambda e: e.place) if not e.newer]
-    amending = {e.id: e for e in known if e.kind in AMENDING and e.hash not in left_out}
-    chains: dict[str, tuple[str, int]] = {}
-    circles: set[str] = set()
-    for identity, entry in amending.items():
-        chain = _root(entry, amending)
-        if chain is None:
-            circles.add(identity)
-        else:
-            chains[identity] = chain
-    void = _void(chains, amending)
-    groups: dict[str, list[Entry]] = defaultdict(list)
-    for entry in known:
-        if entry.id in chains and entry.hash not in left_out and entry.id not in void:
-            groups[chains[entry.id][0]].append(entry)
+    groups = _groups(known, open_lines, left_out)
     found = []
     for entry in known:
         if entry.kind in AMENDING:
