@@ -62,16 +62,24 @@ def _target(entry: Entry) -> str:
     return str(entry.body[name])
 
 
-def _root(entry: Entry, amending: Mapping[str, Entry]) -> tuple[str, int] | None:
-    """The id that a chain of amendments is about, and its length; None for a circle."""
-    seen = {entry.id}
-    target = _target(entry)
-    while target in amending:
-        if target in seen:
-            return None
-        seen.add(target)
-        target = _target(amending[target])
-    return target, len(seen)
+def _roots(amending: Mapping[str, Entry]) -> dict[str, tuple[str, int] | None]:
+    """The id that each chain of amendments is about, and its length; None for a circle.
+
+    Every link is walked once: a chain can be as long as the log.
+    """
+    found: dict[str, tuple[str, int] | None] = {}
+    for start in amending:
+        walked: dict[str, None] = {}
+        at = start
+        while at in amending and at not in found and at not in walked:
+            walked[at] = None
+            at = _target(amending[at])
+        # What goes round in a circle is about nothing; it can only be made on purpose.
+        end = found.get(at, None if at in walked else (at, 0))
+        for identity in reversed(walked):
+            end = None if end is None else (end[0], end[1] + 1)
+            found[identity] = end
+    return found
 
 
 def _void(
@@ -93,9 +101,10 @@ def _groups(
     """Corrections and withdrawals that count, by the id of the entry that they are about."""
     amendments = [e for e in known if e.kind in AMENDING and e.hash not in left_out]
     amending = {e.id: e for e in amendments}
-    roots = [(e, _root(e, amending)) for e in amendments]
-    # What goes round in a circle is about nothing; it can only be made on purpose.
-    chains = [(e, *root) for e, root in roots if root is not None]
+    roots = _roots(amending)
+    # By the target, since two versions of one id may be about different entries.
+    ends = [(e, roots.get(_target(e), (_target(e), 0))) for e in amendments]
+    chains = [(e, *end) for e, end in ends if end is not None]
     void = _void(chains, amending, open_lines)
     groups: dict[str, list[Entry]] = defaultdict(list)
     for entry, root, _ in chains:

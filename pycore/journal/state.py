@@ -16,6 +16,7 @@ from pycore.journal.clocks import ClockFlag, clock_flags
 from pycore.journal.decide import Decided, decisions, unusable
 from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
 from pycore.journal.order import in_order, latest
+from pycore.journal.poured import poured, usable_of
 from pycore.journal.union import Gathered
 
 
@@ -34,11 +35,17 @@ class Found:
 
 @dataclass(frozen=True)
 class Since:
-    """What was poured since the last dip or reading."""
+    """What was poured since the last dip or reading.
+
+    Litres are those of the buckets that are known; unknown_buckets are not in them.
+    """
 
     pours: int
     buckets: int
+    unknown_buckets: int
     unknown_additions: int
+    water_l: float
+    concentrate_l: float
 
 
 @dataclass(frozen=True)
@@ -105,16 +112,22 @@ _MEASURING = frozenset({"check", "recheck"})
 
 
 def _since(ordered: list[Standing]) -> Since:
-    pours = buckets = unknown = 0
+    entries: list[Standing] = []
+    usable_l: float | None = None
+    water_l = concentrate_l = 0.0
+    buckets = unknown = 0
     for entry in ordered:
-        if entry.kind in _MEASURING and entry.content.keys() & {"dip", "reading"}:
-            pours = buckets = unknown = 0
-        elif entry.kind == "pour":
-            pours += 1
-            buckets += sum(row["count"] for row in entry.content["pours"])
-        elif entry.kind == "unknown_addition":
-            unknown += 1
-    return Since(pours, buckets, unknown)
+        if entry.kind == "machine_set":
+            usable_l = usable_of(entry.content["machine"])
+        elif entry.kind in _MEASURING and entry.content.keys() & {"dip", "reading"}:
+            entries, water_l, concentrate_l, buckets, unknown = [], 0.0, 0.0, 0, 0
+        elif entry.kind in ("pour", "unknown_addition"):
+            entries.append(entry)
+            went = poured(entry.content.get("pours", ()), usable_l)
+            water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
+            buckets, unknown = buckets + went.buckets, unknown + went.unknown_buckets
+    pours = sum(entry.kind == "pour" for entry in entries)
+    return Since(pours, buckets, unknown, len(entries) - pours, water_l, concentrate_l)
 
 
 def _of_this_charge(ordered: list[Standing]) -> list[Standing]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from collections import Counter
 from collections.abc import Callable
 from typing import Any
 
@@ -58,9 +59,8 @@ def _hooks(path: str, refused_keys: frozenset[str]) -> dict[str, Callable[[Any],
     def once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
         message = dict(pairs)
         if len(message) < len(pairs):
-            names = [name for name, _ in pairs]
-            twice = next(name for name in names if names.count(name) > 1)
-            raise Fault("duplicate_key", path, short(twice))
+            counts = Counter(name for name, _ in pairs)
+            raise Fault("duplicate_key", path, short(counts.most_common(1)[0][0]))
         if not refused_keys.isdisjoint(message):
             raise Fault("unknown_field", path, min(refused_keys & message.keys()))
         return message

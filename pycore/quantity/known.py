@@ -116,5 +116,8 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "dip_slide_cfu_ml": Known(
             unit="CFU/mL", typed=True, minimum=0, maximum=100000000, usual_low=0, usual_high=1000000
         ),
+        "poured_pct": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=25
+        ),
     }
 )

@@ -64,6 +64,7 @@ COUNTS = {
     "last",
     "pours",
     "unknown_additions",
+    "unknown_buckets",
     "buckets_planned",
     "buckets_poured",
     "as_written",

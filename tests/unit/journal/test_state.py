@@ -29,7 +29,7 @@ def test_what_nobody_entered_is_not_there() -> None:
     now = machine(phone)
     assert (now.definition, now.level, now.strength, now.checked, now.state) == (None,) * 5
     assert now.recheck is None
-    assert now.since == Since(0, 0, 1)
+    assert now.since == Since(0, 0, 0, 1, 0.0, 0.0)
 
 
 def test_two_phones_within_ten_minutes_are_both_shown() -> None:
@@ -94,7 +94,19 @@ def test_poured_since_the_last_measurement() -> None:
     phone.save("pour", pour(2), 120)
     phone.save("pour", pour(1), 180)
     phone.save("unknown_addition", {}, 240)
-    assert machine(phone).since == Since(2, 3, 1)
+    assert machine(phone).since == Since(2, 3, 3, 1, 0.0, 0.0)
+
+
+def test_litres_since_by_the_bucket_of_the_set_up() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check(), 60)
+    phone.save("pour", pour(2), 120)
+    phone.save("pour", {"pours": [{"count": 1, "kind": "water"}], "finished": True}, 180)
+    since = machine(phone).since
+    assert (since.pours, since.buckets, since.unknown_buckets) == (2, 3, 0)
+    # Two buckets of 10 L at 3 % hold 19.4 L and 0.6 L, one of water 10 L.
+    assert (since.water_l, since.concentrate_l) == pytest.approx((29.4, 0.6))
 
 
 def test_an_old_reading_keeps_its_set_up() -> None:

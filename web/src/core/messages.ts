@@ -452,12 +452,15 @@ export interface MachineNow {
   open_pours: OpenPour[];
   recheck?: DueRecheck;
   /**
-   * What was poured after the last dip or reading.
+   * What was poured after the last dip or reading. Litres are those of the buckets that are known; unknown_buckets are not in them.
    */
   since_measured: {
     pours: number;
     buckets: number;
+    unknown_buckets: number;
     unknown_additions: number;
+    water_l: number;
+    concentrate_l: number;
   };
   conflicts: EntryId[];
 }
