@@ -17,12 +17,12 @@ NoneType = type(None)
 
 def validate___definitions_withdrawal_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['retracts', 'reason']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['retracts', 'reason']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['retracts', 'reason']}, rule='required')
         data_keys = set(data.keys())
         if 'retracts' in data_keys:
             data_keys.remove('retracts')
@@ -32,12 +32,12 @@ def validate___definitions_withdrawal_content(data, custom_formats={}, name_pref
             data_keys.remove('settles')
             data__settles = data['settles']
             if not isinstance(data__settles, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must be array', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
             data__settles_is_list = isinstance(data__settles, (list, tuple))
             if data__settles_is_list:
                 data__settles_len = len(data__settles)
                 if data__settles_len > 50:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must contain less than or equal to 50 items', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
                 for data__settles_x, data__settles_item in enumerate(data__settles):
                     validate___definitions_entry_id(data__settles_item, custom_formats, (name_prefix or 'data') + '.settles[{data__settles_x}]'.format(**locals()))
         if 'reason' in data_keys:
@@ -50,39 +50,39 @@ def validate___definitions_withdrawal_content(data, custom_formats={}, name_pref
 
 def validate___definitions_reason(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         data_len = len(data)
         if data_len < 1:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be longer than or equal to 1 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
+            raise JsonSchemaValueException('minLength', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
         if data_len > 2000:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 2000 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
     return data
 
 def validate___definitions_entry_id(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         if not REGEX_PATTERNS['^[0-9a-f]{32}$'].search(data):
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must match pattern ^[0-9a-f]{32}$', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{32}$'}, rule='pattern')
+            raise JsonSchemaValueException('pattern', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{32}$'}, rule='pattern')
     return data
 
 def validate___definitions_unknown_addition_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'what' in data_keys:
             data_keys.remove('what')
             data__what = data['what']
             if not isinstance(data__what, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.what must be string', value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__what, str) and data__what == 'water' or (isinstance(data__what, str) and data__what == 'mix') or (isinstance(data__what, str) and data__what == 'concentrate') or (isinstance(data__what, str) and data__what == 'unknown')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".what must be one of ['water', 'mix', 'concentrate', 'unknown']", value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'enum': ['water', 'mix', 'concentrate', 'unknown']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'enum': ['water', 'mix', 'concentrate', 'unknown']}, rule='enum')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
@@ -93,11 +93,11 @@ def validate___definitions_unknown_addition_content(data, custom_formats={}, nam
 
 def validate___definitions_remarks(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         data_len = len(data)
         if data_len > 2000:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 2000 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
     return data
 
 def validate___definitions_recheck_content(data, custom_formats={}, name_prefix=None):
@@ -106,12 +106,12 @@ def validate___definitions_recheck_content(data, custom_formats={}, name_prefix=
 
 def validate___definitions_pour_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['pours', 'finished']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'finished']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'finished']}, rule='required')
         data_keys = set(data.keys())
         if 'plan' in data_keys:
             data_keys.remove('plan')
@@ -125,7 +125,7 @@ def validate___definitions_pour_content(data, custom_formats={}, name_prefix=Non
             data_keys.remove('finished')
             data__finished = data['finished']
             if not isinstance(data__finished, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.finished must be boolean', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
         if 'draw_off' in data_keys:
             data_keys.remove('draw_off')
             data__drawoff = data['draw_off']
@@ -142,7 +142,7 @@ def validate___definitions_pour_content(data, custom_formats={}, name_prefix=Non
             data_keys.remove('looked_even')
             data__lookedeven = data['looked_even']
             if not isinstance(data__lookedeven, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.looked_even must be boolean', value=data__lookedeven, name='' + (name_prefix or 'data') + '.looked_even', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lookedeven, name='' + (name_prefix or 'data') + '.looked_even', definition={'type': 'boolean'}, rule='type')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
@@ -153,40 +153,40 @@ def validate___definitions_pour_content(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_short_text(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         data_len = len(data)
         if data_len > 80:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 80 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
     return data
 
 def validate___definitions_moment(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         data_len = len(data)
         if data_len > 40:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 40 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 40}, rule='maxLength')
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 40}, rule='maxLength')
     return data
 
 def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['text']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
             data__text = data['text']
             if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
             if isinstance(data__text, str):
                 data__text_len = len(data__text)
                 if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
@@ -197,49 +197,49 @@ def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == '1')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'mg/L', 'CFU/mL', '1']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'mg/L', 'CFU/mL', '1']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'mg/L', 'CFU/mL', '1']}, rule='enum')
     return data
 
 def validate___definitions_bucket_rows(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, (list, tuple)):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be array', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'array'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'array'}, rule='type')
     data_is_list = isinstance(data, (list, tuple))
     if data_is_list:
         data_len = len(data)
         if data_len > 200:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain less than or equal to 200 items', value=data, name='' + (name_prefix or 'data') + '', definition={'maxItems': 200}, rule='maxItems')
+            raise JsonSchemaValueException('maxItems', value=data, name='' + (name_prefix or 'data') + '', definition={'maxItems': 200}, rule='maxItems')
         for data_x, data_item in enumerate(data):
             validate___definitions_bucket_row(data_item, custom_formats, (name_prefix or 'data') + '[{data_x}]'.format(**locals()))
     return data
 
 def validate___definitions_bucket_row(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['count']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count']}, rule='required')
         data_keys = set(data.keys())
         if 'count' in data_keys:
             data_keys.remove('count')
             data__count = data['count']
             if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be integer', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
             if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
                 if data__count < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be bigger than or equal to 1', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
                 if data__count > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be smaller than or equal to 1000', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'mix' or (isinstance(data__kind, str) and data__kind == 'water') or (isinstance(data__kind, str) and data__kind == 'concentrate') or (isinstance(data__kind, str) and data__kind == 'own_fluid') or (isinstance(data__kind, str) and data__kind == 'ready_mix') or (isinstance(data__kind, str) and data__kind == 'unknown')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['mix', 'water', 'concentrate', 'own_fluid', 'ready_mix', 'unknown']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['mix', 'water', 'concentrate', 'own_fluid', 'ready_mix', 'unknown']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['mix', 'water', 'concentrate', 'own_fluid', 'ready_mix', 'unknown']}, rule='enum')
         if 'each' in data_keys:
             data_keys.remove('each')
             data__each = data['each']
@@ -260,19 +260,19 @@ def validate___definitions_bucket_row(data, custom_formats={}, name_prefix=None)
             data_keys.remove('about')
             data__about = data['about']
             if not isinstance(data__about, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.about must be boolean', value=data__about, name='' + (name_prefix or 'data') + '.about', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__about, name='' + (name_prefix or 'data') + '.about', definition={'type': 'boolean'}, rule='type')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['pours']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours']}, rule='required')
         data_keys = set(data.keys())
         if 'check' in data_keys:
             data_keys.remove('check')
@@ -300,12 +300,12 @@ def validate___definitions_plan_content(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_note_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['text']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
@@ -321,27 +321,27 @@ def validate___definitions_note_content(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_machine_state_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['state']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['state']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['state']}, rule='required')
         data_keys = set(data.keys())
         if 'state' in data_keys:
             data_keys.remove('state')
             data__state = data['state']
             if not isinstance(data__state, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.state must be string', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__state, str) and data__state == 'in_use' or (isinstance(data__state, str) and data__state == 'watch') or (isinstance(data__state, str) and data__state == 'stopped') or (isinstance(data__state, str) and data__state == 'clean_out') or (isinstance(data__state, str) and data__state == 'out_of_service') or (isinstance(data__state, str) and data__state == 'shutdown')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".state must be one of ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']", value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'enum': ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'enum': ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']}, rule='enum')
         if 'reason' in data_keys:
             data_keys.remove('reason')
             data__reason = data['reason']
             if not isinstance(data__reason, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.reason must be string', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__reason, str) and data__reason == 'wrong_drum' or (isinstance(data__reason, str) and data__reason == 'split') or (isinstance(data__reason, str) and data__reason == 'smell') or (isinstance(data__reason, str) and data__reason == 'leak') or (isinstance(data__reason, str) and data__reason == 'water_getting_in') or (isinstance(data__reason, str) and data__reason == 'overfilled') or (isinstance(data__reason, str) and data__reason == 'ran_dry') or (isinstance(data__reason, str) and data__reason == 'lumpy_mix') or (isinstance(data__reason, str) and data__reason == 'cleaner_in_it') or (isinstance(data__reason, str) and data__reason == 'hydraulic_oil') or (isinstance(data__reason, str) and data__reason == 'lab_sample') or (isinstance(data__reason, str) and data__reason == 'dose_in_progress') or (isinstance(data__reason, str) and data__reason == 'holiday') or (isinstance(data__reason, str) and data__reason == 'repair') or (isinstance(data__reason, str) and data__reason == 'other')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".reason must be one of ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']", value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'enum': ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'enum': ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']}, rule='enum')
         if 'until' in data_keys:
             data_keys.remove('until')
             data__until = data['until']
@@ -356,12 +356,12 @@ def validate___definitions_machine_state_content(data, custom_formats={}, name_p
 
 def validate___definitions_machine_set_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['machine']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
@@ -381,32 +381,32 @@ def validate___definitions_machine_set_content(data, custom_formats={}, name_pre
 
 def validate___definitions_short_code(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         if not REGEX_PATTERNS['^[2-9A-HJKMNP-Z]{5}$'].search(data):
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must match pattern ^[2-9A-HJKMNP-Z]{5}$', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[2-9A-HJKMNP-Z]{5}$'}, rule='pattern')
+            raise JsonSchemaValueException('pattern', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[2-9A-HJKMNP-Z]{5}$'}, rule='pattern')
     return data
 
 def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['name', 'sump', 'fluid', 'target', 'mixing', 'bucket', 'units']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name', 'sump', 'fluid', 'target', 'mixing', 'bucket', 'units']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name', 'sump', 'fluid', 'target', 'mixing', 'bucket', 'units']}, rule='required')
         data_keys = set(data.keys())
         if 'name' in data_keys:
             data_keys.remove('name')
             data__name = data['name']
             if not isinstance(data__name, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be string', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
             if isinstance(data__name, str):
                 data__name_len = len(data__name)
                 if data__name_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be longer than or equal to 1 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'minLength': 1}, rule='minLength')
+                    raise JsonSchemaValueException('minLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'minLength': 1}, rule='minLength')
                 if data__name_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be shorter than or equal to 80 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
         if 'sump' in data_keys:
             data_keys.remove('sump')
             data__sump = data['sump']
@@ -445,23 +445,23 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'draw_off' in data_keys:
             data_keys.remove('draw_off')
             data__drawoff = data['draw_off']
             if not isinstance(data__drawoff, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must be boolean', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'boolean'}, rule='type')
         if 'own_fluid' in data_keys:
             data_keys.remove('own_fluid')
             data__ownfluid = data['own_fluid']
             if not isinstance(data__ownfluid, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must be boolean', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'boolean'}, rule='type')
         if 'carry_out' in data_keys:
             data_keys.remove('carry_out')
             data__carryout = data['carry_out']
@@ -470,24 +470,24 @@ def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('most_buckets')
             data__mostbuckets = data['most_buckets']
             if not isinstance(data__mostbuckets, int) and (not (isinstance(data__mostbuckets, float) and data__mostbuckets.is_integer())) or isinstance(data__mostbuckets, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be integer', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'type': 'integer'}, rule='type')
             if isinstance(data__mostbuckets, (int, float, Decimal)) and (not isinstance(data__mostbuckets, bool)):
                 if data__mostbuckets < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be bigger than or equal to 1', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'minimum': 1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'minimum': 1}, rule='minimum')
                 if data__mostbuckets > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.most_buckets must be smaller than or equal to 1000', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'maximum': 1000}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_pail_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'first_mark' in data_keys:
             data_keys.remove('first_mark')
@@ -505,21 +505,21 @@ def validate___definitions_pail_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('measure_by')
             data__measureby = data['measure_by']
             if not isinstance(data__measureby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.measure_by must be string', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__measureby, str) and data__measureby == 'jug' or (isinstance(data__measureby, str) and data__measureby == 'pail')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".measure_by must be one of ['jug', 'pail']", value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_units(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['plate', 'stick', 'pail', 'jug']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['plate', 'stick', 'pail', 'jug']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['plate', 'stick', 'pail', 'jug']}, rule='required')
         data_keys = set(data.keys())
         if 'plate' in data_keys:
             data_keys.remove('plate')
@@ -543,26 +543,26 @@ def validate___definitions_units(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_length_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['mm', 'cm', 'm', 'in', 'ft']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft']}, rule='enum')
     return data
 
 def validate___definitions_volume_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'L' or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz']}, rule='enum')
     return data
 
 def validate___definitions_bucket_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['usable', 'water_mark', 'jug_mark']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable', 'water_mark', 'jug_mark']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable', 'water_mark', 'jug_mark']}, rule='required')
         data_keys = set(data.keys())
         if 'usable' in data_keys:
             data_keys.remove('usable')
@@ -582,12 +582,12 @@ def validate___definitions_bucket_typed(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_mixing_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['strong', 'weak', 'closeness']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong', 'weak', 'closeness']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong', 'weak', 'closeness']}, rule='required')
         data_keys = set(data.keys())
         if 'strong' in data_keys:
             data_keys.remove('strong')
@@ -607,12 +607,12 @@ def validate___definitions_mixing_typed(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_target_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['low', 'aim', 'high']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low', 'aim', 'high']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low', 'aim', 'high']}, rule='required')
         data_keys = set(data.keys())
         if 'low' in data_keys:
             data_keys.remove('low')
@@ -632,29 +632,29 @@ def validate___definitions_target_typed(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['type']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['type']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['type']}, rule='required')
         data_keys = set(data.keys())
         if 'type' in data_keys:
             data_keys.remove('type')
             data__type = data['type']
             if not isinstance(data__type, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.type must be string', value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__type, str) and data__type == 'soluble_oil' or (isinstance(data__type, str) and data__type == 'semi_synthetic') or (isinstance(data__type, str) and data__type == 'synthetic') or (isinstance(data__type, str) and data__type == 'neat_oil')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".type must be one of ['soluble_oil', 'semi_synthetic', 'synthetic', 'neat_oil']", value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic', 'neat_oil']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic', 'neat_oil']}, rule='enum')
         if 'name' in data_keys:
             data_keys.remove('name')
             data__name = data['name']
             if not isinstance(data__name, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be string', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
             if isinstance(data__name, str):
                 data__name_len = len(data__name)
                 if data__name_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be shorter than or equal to 80 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
         if 'factor' in data_keys:
             data_keys.remove('factor')
             data__factor = data['factor']
@@ -663,9 +663,9 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('factor_known_by')
             data__factorknownby = data['factor_known_by']
             if not isinstance(data__factorknownby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_known_by must be string', value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__factorknownby, str) and data__factorknownby == 'sheet' or (isinstance(data__factorknownby, str) and data__factorknownby == 'own_jugs') or (isinstance(data__factorknownby, str) and data__factorknownby == 'old_fluid')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".factor_known_by must be one of ['sheet', 'own_jugs', 'old_fluid']", value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'enum': ['sheet', 'own_jugs', 'old_fluid']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'enum': ['sheet', 'own_jugs', 'old_fluid']}, rule='enum')
         if 'zero' in data_keys:
             data_keys.remove('zero')
             data__zero = data['zero']
@@ -676,7 +676,7 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
 
 def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -685,7 +685,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'proportional'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: proportional', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'proportional'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'proportional'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -693,7 +693,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['full_volume']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_volume']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_volume']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -702,7 +702,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'box'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: box', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'box'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'box'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -710,7 +710,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['length', 'width']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -719,7 +719,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'table'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: table', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'table'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'table'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -727,20 +727,20 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['points']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['points']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['points']}, rule='required')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['kind', 'full_depth', 'volume_known_by']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'full_depth', 'volume_known_by']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'full_depth', 'volume_known_by']}, rule='required')
         data_keys = set(data.keys())
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'proportional' or (isinstance(data__kind, str) and data__kind == 'box') or (isinstance(data__kind, str) and data__kind == 'table')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['proportional', 'box', 'table']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['proportional', 'box', 'table']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['proportional', 'box', 'table']}, rule='enum')
         if 'full_depth' in data_keys:
             data_keys.remove('full_depth')
             data__fulldepth = data['full_depth']
@@ -749,9 +749,9 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('volume_known_by')
             data__volumeknownby = data['volume_known_by']
             if not isinstance(data__volumeknownby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_known_by must be string', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__volumeknownby, str) and data__volumeknownby == 'plate' or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'poured') or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'said')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".volume_known_by must be one of ['plate', 'poured', 'said']", value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'enum': ['plate', 'poured', 'said']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'enum': ['plate', 'poured', 'said']}, rule='enum')
         if 'full_volume' in data_keys:
             data_keys.remove('full_volume')
             data__fullvolume = data['full_volume']
@@ -768,22 +768,22 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('points')
             data__points = data['points']
             if not isinstance(data__points, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must be array', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
             data__points_is_list = isinstance(data__points, (list, tuple))
             if data__points_is_list:
                 data__points_len = len(data__points)
                 if data__points_len < 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must contain at least 2 items', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'minItems': 2}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'minItems': 2}, rule='minItems')
                 if data__points_len > 200:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must contain less than or equal to 200 items', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
                 for data__points_x, data__points_item in enumerate(data__points):
                     if not isinstance(data__points_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must be object', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__points_item_is_dict = isinstance(data__points_item, dict)
                     if data__points_item_is_dict:
                         data__points_item__missing_keys = set(['depth', 'volume']) - data__points_item.keys()
                         if data__points_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__points_item__missing_keys)) + ' properties'), value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
                         data__points_item_keys = set(data__points_item.keys())
                         if 'depth' in data__points_item_keys:
                             data__points_item_keys.remove('depth')
@@ -809,12 +809,12 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
 
 def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']}, rule='required')
         data_keys = set(data.keys())
         if 'id' in data_keys:
             data_keys.remove('id')
@@ -828,27 +828,27 @@ def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
             data_keys.remove('seq')
             data__seq = data['seq']
             if not isinstance(data__seq, int) and (not (isinstance(data__seq, float) and data__seq.is_integer())) or isinstance(data__seq, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.seq must be integer', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'type': 'integer'}, rule='type')
             if isinstance(data__seq, (int, float, Decimal)) and (not isinstance(data__seq, bool)):
                 if data__seq < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.seq must be bigger than or equal to 1', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'minimum': 1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'minimum': 1}, rule='minimum')
                 if data__seq > 1000000000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.seq must be smaller than or equal to 1000000000', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'maximum': 1000000000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'maximum': 1000000000}, rule='maximum')
         if 'prev' in data_keys:
             data_keys.remove('prev')
             data__prev = data['prev']
             if not isinstance(data__prev, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.prev must be string', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'type': 'string'}, rule='type')
             if isinstance(data__prev, str):
                 if not REGEX_PATTERNS['^([0-9a-f]{64})?$'].search(data__prev):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.prev must match pattern ^([0-9a-f]{64})?$', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'pattern': '^([0-9a-f]{64})?$'}, rule='pattern')
+                    raise JsonSchemaValueException('pattern', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'pattern': '^([0-9a-f]{64})?$'}, rule='pattern')
         if 'schema' in data_keys:
             data_keys.remove('schema')
             data__schema = data['schema']
             if not isinstance(data__schema, int) and (not (isinstance(data__schema, float) and data__schema.is_integer())) or isinstance(data__schema, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.schema must be integer', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'type': 'integer'}, rule='type')
             if not (isinstance(data__schema, (int, float)) and (not isinstance(data__schema, bool)) and (data__schema == 2)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.schema must be same as const definition: 2', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'const': 2}, rule='const')
+                raise JsonSchemaValueException('const', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'const': 2}, rule='const')
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
@@ -869,43 +869,43 @@ def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
             data_keys.remove('clock_flags')
             data__clockflags = data['clock_flags']
             if not isinstance(data__clockflags, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.clock_flags must be array', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'type': 'array'}, rule='type')
             data__clockflags_is_list = isinstance(data__clockflags, (list, tuple))
             if data__clockflags_is_list:
                 data__clockflags_len = len(data__clockflags)
                 if data__clockflags_len > 3:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.clock_flags must contain less than or equal to 3 items', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'maxItems': 3}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'maxItems': 3}, rule='maxItems')
                 for data__clockflags_x, data__clockflags_item in enumerate(data__clockflags):
                     validate___definitions_clock_flag(data__clockflags_item, custom_formats, (name_prefix or 'data') + '.clock_flags[{data__clockflags_x}]'.format(**locals()))
         if 'by' in data_keys:
             data_keys.remove('by')
             data__by = data['by']
             if not isinstance(data__by, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.by must be string', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'type': 'string'}, rule='type')
             if isinstance(data__by, str):
                 data__by_len = len(data__by)
                 if data__by_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.by must be shorter than or equal to 40 characters', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'maxLength': 40}, rule='maxLength')
         if 'body' in data_keys:
             data_keys.remove('body')
             data__body = data['body']
             if not isinstance(data__body, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.body must be object', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
         if 'shown' in data_keys:
             data_keys.remove('shown')
             data__shown = data['shown']
             if not isinstance(data__shown, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shown must be object', value=data__shown, name='' + (name_prefix or 'data') + '.shown', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__shown, name='' + (name_prefix or 'data') + '.shown', definition={'type': 'object'}, rule='type')
         if 'versions' in data_keys:
             data_keys.remove('versions')
             data__versions = data['versions']
             if not isinstance(data__versions, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must be object', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'type': 'object'}, rule='type')
             data__versions_is_dict = isinstance(data__versions, dict)
             if data__versions_is_dict:
                 data__versions__missing_keys = set(['build', 'pycore']) - data__versions.keys()
                 if data__versions__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must contain ' + (str(sorted(data__versions__missing_keys)) + ' properties'), value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'required': ['build', 'pycore']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'required': ['build', 'pycore']}, rule='required')
                 data__versions_keys = set(data__versions.keys())
                 if 'build' in data__versions_keys:
                     data__versions_keys.remove('build')
@@ -915,11 +915,11 @@ def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
                     data__versions_keys.remove('pycore')
                     data__versions__pycore = data__versions['pycore']
                     if not isinstance(data__versions__pycore, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions.pycore must be string', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'type': 'string'}, rule='type')
                     if isinstance(data__versions__pycore, str):
                         data__versions__pycore_len = len(data__versions__pycore)
                         if data__versions__pycore_len > 40:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions.pycore must be shorter than or equal to 40 characters', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'maxLength': 40}, rule='maxLength')
+                            raise JsonSchemaValueException('maxLength', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'maxLength': 40}, rule='maxLength')
                 if data__versions_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must not contain ' + str(data__versions_keys) + ' properties', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'additionalProperties': False}, rule='additionalProperties')
         if data_keys:
@@ -928,26 +928,26 @@ def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_clock_flag(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'back' or (isinstance(data, str) and data == 'future') or (isinstance(data, str) and data == 'zone')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['back', 'future', 'zone']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['back', 'future', 'zone']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['back', 'future', 'zone']}, rule='enum')
     return data
 
 def validate___definitions_entry_kind(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'check' or (isinstance(data, str) and data == 'plan') or (isinstance(data, str) and data == 'pour') or (isinstance(data, str) and data == 'recheck') or (isinstance(data, str) and data == 'clean_out') or (isinstance(data, str) and data == 'additive') or (isinstance(data, str) and data == 'unknown_addition') or (isinstance(data, str) and data == 'machine_set') or (isinstance(data, str) and data == 'fluid_set') or (isinstance(data, str) and data == 'instrument_set') or (isinstance(data, str) and data == 'calibration') or (isinstance(data, str) and data == 'machine_state') or (isinstance(data, str) and data == 'note') or (isinstance(data, str) and data == 'correction') or (isinstance(data, str) and data == 'withdrawal') or (isinstance(data, str) and data == 'decision')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
     return data
 
 def validate___definitions_latest_entry(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['entry', 'measured_at', 'age_d', 'certain', 'others']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['entry', 'measured_at', 'age_d', 'certain', 'others']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['entry', 'measured_at', 'age_d', 'certain', 'others']}, rule='required')
         data_keys = set(data.keys())
         if 'entry' in data_keys:
             data_keys.remove('entry')
@@ -961,17 +961,17 @@ def validate___definitions_latest_entry(data, custom_formats={}, name_prefix=Non
             data_keys.remove('age_d')
             data__aged = data['age_d']
             if not isinstance(data__aged, (int, float, Decimal)) or isinstance(data__aged, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.age_d must be number', value=data__aged, name='' + (name_prefix or 'data') + '.age_d', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__aged, name='' + (name_prefix or 'data') + '.age_d', definition={'type': 'number'}, rule='type')
         if 'certain' in data_keys:
             data_keys.remove('certain')
             data__certain = data['certain']
             if not isinstance(data__certain, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.certain must be boolean', value=data__certain, name='' + (name_prefix or 'data') + '.certain', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__certain, name='' + (name_prefix or 'data') + '.certain', definition={'type': 'boolean'}, rule='type')
         if 'others' in data_keys:
             data_keys.remove('others')
             data__others = data['others']
             if not isinstance(data__others, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.others must be array', value=data__others, name='' + (name_prefix or 'data') + '.others', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__others, name='' + (name_prefix or 'data') + '.others', definition={'type': 'array'}, rule='type')
             data__others_is_list = isinstance(data__others, (list, tuple))
             if data__others_is_list:
                 data__others_len = len(data__others)
@@ -983,12 +983,12 @@ def validate___definitions_latest_entry(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_instrument_set_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['instrument', 'name', 'shows']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['instrument', 'name', 'shows']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['instrument', 'name', 'shows']}, rule='required')
         data_keys = set(data.keys())
         if 'instrument' in data_keys:
             data_keys.remove('instrument')
@@ -1002,9 +1002,9 @@ def validate___definitions_instrument_set_content(data, custom_formats={}, name_
             data_keys.remove('shows')
             data__shows = data['shows']
             if not isinstance(data__shows, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shows must be string', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__shows, str) and data__shows == 'brix' or (isinstance(data__shows, str) and data__shows == 'per_cent')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".shows must be one of ['brix', 'per_cent']", value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'per_cent']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'per_cent']}, rule='enum')
         if 'factor_inside' in data_keys:
             data_keys.remove('factor_inside')
             data__factorinside = data['factor_inside']
@@ -1013,7 +1013,7 @@ def validate___definitions_instrument_set_content(data, custom_formats={}, name_
             data_keys.remove('compensates')
             data__compensates = data['compensates']
             if not isinstance(data__compensates, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.compensates must be boolean', value=data__compensates, name='' + (name_prefix or 'data') + '.compensates', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__compensates, name='' + (name_prefix or 'data') + '.compensates', definition={'type': 'boolean'}, rule='type')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
@@ -1024,23 +1024,23 @@ def validate___definitions_instrument_set_content(data, custom_formats={}, name_
 
 def validate___definitions_short_name(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         data_len = len(data)
         if data_len < 1:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be longer than or equal to 1 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
+            raise JsonSchemaValueException('minLength', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
         if data_len > 80:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be shorter than or equal to 80 characters', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
     return data
 
 def validate___definitions_fluid_set_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['fluid', 'definition']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'definition']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'definition']}, rule='required')
         data_keys = set(data.keys())
         if 'fluid' in data_keys:
             data_keys.remove('fluid')
@@ -1066,11 +1066,11 @@ def validate___definitions_fluid_set_content(data, custom_formats={}, name_prefi
             data_keys.remove('opened')
             data__opened = data['opened']
             if not isinstance(data__opened, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.opened must be string', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'type': 'string'}, rule='type')
             if isinstance(data__opened, str):
                 data__opened_len = len(data__opened)
                 if data__opened_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.opened must be shorter than or equal to 40 characters', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'maxLength': 40}, rule='maxLength')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
@@ -1081,35 +1081,35 @@ def validate___definitions_fluid_set_content(data, custom_formats={}, name_prefi
 
 def validate___definitions_decision_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['use', 'leave', 'reason']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['use', 'leave', 'reason']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['use', 'leave', 'reason']}, rule='required')
         data_keys = set(data.keys())
         if 'use' in data_keys:
             data_keys.remove('use')
             data__use = data['use']
             if not isinstance(data__use, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.use must be array', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'type': 'array'}, rule='type')
             data__use_is_list = isinstance(data__use, (list, tuple))
             if data__use_is_list:
                 data__use_len = len(data__use)
                 if data__use_len > 50:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.use must contain less than or equal to 50 items', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'maxItems': 50}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'maxItems': 50}, rule='maxItems')
                 for data__use_x, data__use_item in enumerate(data__use):
                     validate___definitions_entry_hash(data__use_item, custom_formats, (name_prefix or 'data') + '.use[{data__use_x}]'.format(**locals()))
         if 'leave' in data_keys:
             data_keys.remove('leave')
             data__leave = data['leave']
             if not isinstance(data__leave, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.leave must be array', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'type': 'array'}, rule='type')
             data__leave_is_list = isinstance(data__leave, (list, tuple))
             if data__leave_is_list:
                 data__leave_len = len(data__leave)
                 if data__leave_len > 50:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.leave must contain less than or equal to 50 items', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'maxItems': 50}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'maxItems': 50}, rule='maxItems')
                 for data__leave_x, data__leave_item in enumerate(data__leave):
                     validate___definitions_entry_hash(data__leave_item, custom_formats, (name_prefix or 'data') + '.leave[{data__leave_x}]'.format(**locals()))
         if 'reason' in data_keys:
@@ -1122,20 +1122,20 @@ def validate___definitions_decision_content(data, custom_formats={}, name_prefix
 
 def validate___definitions_entry_hash(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if isinstance(data, str):
         if not REGEX_PATTERNS['^[0-9a-f]{64}$'].search(data):
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must match pattern ^[0-9a-f]{64}$', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{64}$'}, rule='pattern')
+            raise JsonSchemaValueException('pattern', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{64}$'}, rule='pattern')
     return data
 
 def validate___definitions_correction_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['corrects', 'reason', 'kind', 'content']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['corrects', 'reason', 'kind', 'content']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['corrects', 'reason', 'kind', 'content']}, rule='required')
         data_keys = set(data.keys())
         if 'corrects' in data_keys:
             data_keys.remove('corrects')
@@ -1145,12 +1145,12 @@ def validate___definitions_correction_content(data, custom_formats={}, name_pref
             data_keys.remove('settles')
             data__settles = data['settles']
             if not isinstance(data__settles, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must be array', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
             data__settles_is_list = isinstance(data__settles, (list, tuple))
             if data__settles_is_list:
                 data__settles_len = len(data__settles)
                 if data__settles_len > 50:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.settles must contain less than or equal to 50 items', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
                 for data__settles_x, data__settles_item in enumerate(data__settles):
                     validate___definitions_entry_id(data__settles_item, custom_formats, (name_prefix or 'data') + '.settles[{data__settles_x}]'.format(**locals()))
         if 'reason' in data_keys:
@@ -1165,7 +1165,7 @@ def validate___definitions_correction_content(data, custom_formats={}, name_pref
             data_keys.remove('content')
             data__content = data['content']
             if not isinstance(data__content, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.content must be object', value=data__content, name='' + (name_prefix or 'data') + '.content', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__content, name='' + (name_prefix or 'data') + '.content', definition={'type': 'object'}, rule='type')
         if 'machine' in data_keys:
             data_keys.remove('machine')
             data__machine = data['machine']
@@ -1180,18 +1180,18 @@ def validate___definitions_correction_content(data, custom_formats={}, name_pref
 
 def validate___definitions_clean_out_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['finished']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['finished']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['finished']}, rule='required')
         data_keys = set(data.keys())
         if 'finished' in data_keys:
             data_keys.remove('finished')
             data__finished = data['finished']
             if not isinstance(data__finished, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.finished must be boolean', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
         if 'waste' in data_keys:
             data_keys.remove('waste')
             data__waste = data['waste']
@@ -1200,11 +1200,11 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data_keys.remove('waste_note')
             data__wastenote = data['waste_note']
             if not isinstance(data__wastenote, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.waste_note must be string', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'type': 'string'}, rule='type')
             if isinstance(data__wastenote, str):
                 data__wastenote_len = len(data__wastenote)
                 if data__wastenote_len > 200:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.waste_note must be shorter than or equal to 200 characters', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'maxLength': 200}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'maxLength': 200}, rule='maxLength')
         if 'rinse' in data_keys:
             data_keys.remove('rinse')
             data__rinse = data['rinse']
@@ -1235,12 +1235,12 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
 
 def validate___definitions_check_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
@@ -1270,12 +1270,12 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
             data_keys.remove('look')
             data__look = data['look']
             if not isinstance(data__look, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.look must be array', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'type': 'array'}, rule='type')
             data__look_is_list = isinstance(data__look, (list, tuple))
             if data__look_is_list:
                 data__look_len = len(data__look)
                 if data__look_len > 20:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.look must contain less than or equal to 20 items', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'maxItems': 20}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'maxItems': 20}, rule='maxItems')
                 for data__look_x, data__look_item in enumerate(data__look):
                     validate___definitions_look(data__look_item, custom_formats, (name_prefix or 'data') + '.look[{data__look_x}]'.format(**locals()))
         if 'ph' in data_keys:
@@ -1294,12 +1294,12 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
             data_keys.remove('dip_slide')
             data__dipslide = data['dip_slide']
             if not isinstance(data__dipslide, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_slide must be object', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'type': 'object'}, rule='type')
             data__dipslide_is_dict = isinstance(data__dipslide, dict)
             if data__dipslide_is_dict:
                 data__dipslide__missing_keys = set([]) - data__dipslide.keys()
                 if data__dipslide__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_slide must contain ' + (str(sorted(data__dipslide__missing_keys)) + ' properties'), value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'required': []}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'required': []}, rule='required')
                 data__dipslide_keys = set(data__dipslide.keys())
                 if 'germs' in data__dipslide_keys:
                     data__dipslide_keys.remove('germs')
@@ -1329,19 +1329,19 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_look(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'floating_oil' or (isinstance(data, str) and data == 'foam') or (isinstance(data, str) and data == 'split') or (isinstance(data, str) and data == 'cream') or (isinstance(data, str) and data == 'grey_or_brown') or (isinstance(data, str) and data == 'smell') or (isinstance(data, str) and data == 'slime') or (isinstance(data, str) and data == 'rust') or (isinstance(data, str) and data == 'chips_or_sludge') or (isinstance(data, str) and data == 'skin_complaint') or (isinstance(data, str) and data == 'level_odd') or (isinstance(data, str) and data == 'normal')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['floating_oil', 'foam', 'split', 'cream', 'grey_or_brown', 'smell', 'slime', 'rust', 'chips_or_sludge', 'skin_complaint', 'level_odd', 'normal']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['floating_oil', 'foam', 'split', 'cream', 'grey_or_brown', 'smell', 'slime', 'rust', 'chips_or_sludge', 'skin_complaint', 'level_odd', 'normal']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['floating_oil', 'foam', 'split', 'cream', 'grey_or_brown', 'smell', 'slime', 'rust', 'chips_or_sludge', 'skin_complaint', 'level_odd', 'normal']}, rule='enum')
     return data
 
 def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['shows']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
         data_keys = set(data.keys())
         if 'shows' in data_keys:
             data_keys.remove('shows')
@@ -1351,9 +1351,9 @@ def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('how')
             data__how = data['how']
             if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['digital', 'optical', 'optical_oily', 'blurred']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
         if 'u' in data_keys:
             data_keys.remove('u')
             data__u = data['u']
@@ -1364,12 +1364,12 @@ def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['depth']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth']}, rule='required')
         data_keys = set(data.keys())
         if 'depth' in data_keys:
             data_keys.remove('depth')
@@ -1379,9 +1379,9 @@ def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
             data_keys.remove('how')
             data__how = data['how']
             if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['hard_floor', 'through_slot', 'running', 'chips']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
         if 'u' in data_keys:
             data_keys.remove('u')
             data__u = data['u']
@@ -1392,20 +1392,20 @@ def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_calibration_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['of']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['of']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['of']}, rule='required')
         data_keys = set(data.keys())
         if 'of' in data_keys:
             data_keys.remove('of')
             data__of = data['of']
             if not isinstance(data__of, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.of must be string', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__of, str) and data__of == 'instrument' or (isinstance(data__of, str) and data__of == 'sump')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".of must be one of ['instrument', 'sump']", value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'enum': ['instrument', 'sump']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'enum': ['instrument', 'sump']}, rule='enum')
         if 'instrument' in data_keys:
             data_keys.remove('instrument')
             data__instrument = data['instrument']
@@ -1430,20 +1430,20 @@ def validate___definitions_calibration_content(data, custom_formats={}, name_pre
             data_keys.remove('points')
             data__points = data['points']
             if not isinstance(data__points, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must be array', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
             data__points_is_list = isinstance(data__points, (list, tuple))
             if data__points_is_list:
                 data__points_len = len(data__points)
                 if data__points_len > 200:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must contain less than or equal to 200 items', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
                 for data__points_x, data__points_item in enumerate(data__points):
                     if not isinstance(data__points_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must be object', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__points_item_is_dict = isinstance(data__points_item, dict)
                     if data__points_item_is_dict:
                         data__points_item__missing_keys = set(['depth', 'volume']) - data__points_item.keys()
                         if data__points_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__points_item__missing_keys)) + ' properties'), value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
                         data__points_item_keys = set(data__points_item.keys())
                         if 'depth' in data__points_item_keys:
                             data__points_item_keys.remove('depth')
@@ -1465,12 +1465,12 @@ def validate___definitions_calibration_content(data, custom_formats={}, name_pre
 
 def validate___definitions_additive_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['name']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name']}, rule='required')
         data_keys = set(data.keys())
         if 'name' in data_keys:
             data_keys.remove('name')
@@ -1494,36 +1494,36 @@ def validate___definitions_additive_content(data, custom_formats={}, name_prefix
 
 def validate___definitions_write_export_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['lines', 'now', 'build']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'build']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'build']}, rule='required')
         data_keys = set(data.keys())
         if 'lines' in data_keys:
             data_keys.remove('lines')
             data__lines = data['lines']
             if not isinstance(data__lines, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
             data__lines_is_list = isinstance(data__lines, (list, tuple))
             if data__lines_is_list:
                 data__lines_len = len(data__lines)
                 if data__lines_len > 50000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
                 for data__lines_x, data__lines_item in enumerate(data__lines):
                     if not isinstance(data__lines_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
         if 'heads' in data_keys:
             data_keys.remove('heads')
             data__heads = data['heads']
             if not isinstance(data__heads, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
             data__heads_is_list = isinstance(data__heads, (list, tuple))
             if data__heads_is_list:
                 data__heads_len = len(data__heads)
                 if data__heads_len > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
                 for data__heads_x, data__heads_item in enumerate(data__heads):
                     validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
         if 'now' in data_keys:
@@ -1534,23 +1534,23 @@ def validate___definitions_write_export_body(data, custom_formats={}, name_prefi
             data_keys.remove('build')
             data__build = data['build']
             if not isinstance(data__build, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.build must be string', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'type': 'string'}, rule='type')
             if isinstance(data__build, str):
                 data__build_len = len(data__build)
                 if data__build_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.build must be shorter than or equal to 80 characters', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'maxLength': 80}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_log_head(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['log', 'count', 'head']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['log', 'count', 'head']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['log', 'count', 'head']}, rule='required')
         data_keys = set(data.keys())
         if 'log' in data_keys:
             data_keys.remove('log')
@@ -1560,12 +1560,12 @@ def validate___definitions_log_head(data, custom_formats={}, name_prefix=None):
             data_keys.remove('count')
             data__count = data['count']
             if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be integer', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
             if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
                 if data__count < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be bigger than or equal to 1', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
                 if data__count > 1000000000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be smaller than or equal to 1000000000', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000000000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000000000}, rule='maximum')
         if 'head' in data_keys:
             data_keys.remove('head')
             data__head = data['head']
@@ -1576,26 +1576,26 @@ def validate___definitions_log_head(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['lines', 'now']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
         data_keys = set(data.keys())
         if 'lines' in data_keys:
             data_keys.remove('lines')
             data__lines = data['lines']
             if not isinstance(data__lines, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
             data__lines_is_list = isinstance(data__lines, (list, tuple))
             if data__lines_is_list:
                 data__lines_len = len(data__lines)
                 if data__lines_len > 50000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
                 for data__lines_x, data__lines_item in enumerate(data__lines):
                     if not isinstance(data__lines_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
         if 'now' in data_keys:
             data_keys.remove('now')
             data__now = data['now']
@@ -1606,31 +1606,31 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
 
 def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['text', 'quantity']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'quantity']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'quantity']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
             data__text = data['text']
             if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
             if isinstance(data__text, str):
                 data__text_len = len(data__text)
                 if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
         if 'quantity' in data_keys:
             data_keys.remove('quantity')
             data__quantity = data['quantity']
             if not isinstance(data__quantity, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be string', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'type': 'string'}, rule='type')
             if isinstance(data__quantity, str):
                 data__quantity_len = len(data__quantity)
                 if data__quantity_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be shorter than or equal to 40 characters', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'maxLength': 40}, rule='maxLength')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
@@ -1641,12 +1641,12 @@ def validate___definitions_read_quantity_body(data, custom_formats={}, name_pref
 
 def validate___definitions_read_machine_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['machine']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
@@ -1658,41 +1658,41 @@ def validate___definitions_read_machine_body(data, custom_formats={}, name_prefi
 
 def validate___definitions_read_export_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['text', 'lines']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'lines']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'lines']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
             data__text = data['text']
             if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
         if 'lines' in data_keys:
             data_keys.remove('lines')
             data__lines = data['lines']
             if not isinstance(data__lines, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
             data__lines_is_list = isinstance(data__lines, (list, tuple))
             if data__lines_is_list:
                 data__lines_len = len(data__lines)
                 if data__lines_len > 50000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
                 for data__lines_x, data__lines_item in enumerate(data__lines):
                     if not isinstance(data__lines_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
         if 'heads' in data_keys:
             data_keys.remove('heads')
             data__heads = data['heads']
             if not isinstance(data__heads, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
             data__heads_is_list = isinstance(data__heads, (list, tuple))
             if data__heads_is_list:
                 data__heads_len = len(data__heads)
                 if data__heads_len > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
                 for data__heads_x, data__heads_item in enumerate(data__heads):
                     validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
         if 'now' in data_keys:
@@ -1705,88 +1705,88 @@ def validate___definitions_read_export_body(data, custom_formats={}, name_prefix
 
 def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['sump', 'fill_to_l', 'target', 'mixing', 'bucket', 'draw_off']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump', 'fill_to_l', 'target', 'mixing', 'bucket', 'draw_off']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump', 'fill_to_l', 'target', 'mixing', 'bucket', 'draw_off']}, rule='required')
         data_keys = set(data.keys())
         if 'sump' in data_keys:
             data_keys.remove('sump')
             data__sump = data['sump']
             if not isinstance(data__sump, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump must be object', value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'type': 'object'}, rule='type')
             data__sump_is_dict = isinstance(data__sump, dict)
             if data__sump_is_dict:
                 data__sump__missing_keys = set(['volume_l', 'strength_pct']) - data__sump.keys()
                 if data__sump__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump must contain ' + (str(sorted(data__sump__missing_keys)) + ' properties'), value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
                 data__sump_keys = set(data__sump.keys())
                 if 'volume_l' in data__sump_keys:
                     data__sump_keys.remove('volume_l')
                     data__sump__volumel = data__sump['volume_l']
                     if not isinstance(data__sump__volumel, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must be object', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'type': 'object'}, rule='type')
                     data__sump__volumel_is_dict = isinstance(data__sump__volumel, dict)
                     if data__sump__volumel_is_dict:
                         data__sump__volumel__missing_keys = set(['value', 'u']) - data__sump__volumel.keys()
                         if data__sump__volumel__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must contain ' + (str(sorted(data__sump__volumel__missing_keys)) + ' properties'), value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'required': ['value', 'u']}, rule='required')
                         data__sump__volumel_keys = set(data__sump__volumel.keys())
                         if 'value' in data__sump__volumel_keys:
                             data__sump__volumel_keys.remove('value')
                             data__sump__volumel__value = data__sump__volumel['value']
                             if not isinstance(data__sump__volumel__value, (int, float, Decimal)) or isinstance(data__sump__volumel__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.value must be number', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__volumel__value, (int, float, Decimal)) and (not isinstance(data__sump__volumel__value, bool)):
                                 if data__sump__volumel__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.value must be bigger than or equal to 0', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__volumel__value > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.value must be smaller than or equal to 200000', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'maximum': 200000}, rule='maximum')
                         if 'u' in data__sump__volumel_keys:
                             data__sump__volumel_keys.remove('u')
                             data__sump__volumel__u = data__sump__volumel['u']
                             if not isinstance(data__sump__volumel__u, (int, float, Decimal)) or isinstance(data__sump__volumel__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be number', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__volumel__u, (int, float, Decimal)) and (not isinstance(data__sump__volumel__u, bool)):
                                 if data__sump__volumel__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be bigger than or equal to 0', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__volumel__u > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be smaller than or equal to 200000', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                         if data__sump__volumel_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must not contain ' + str(data__sump__volumel_keys) + ' properties', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'strength_pct' in data__sump_keys:
                     data__sump_keys.remove('strength_pct')
                     data__sump__strengthpct = data__sump['strength_pct']
                     if not isinstance(data__sump__strengthpct, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must be object', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'type': 'object'}, rule='type')
                     data__sump__strengthpct_is_dict = isinstance(data__sump__strengthpct, dict)
                     if data__sump__strengthpct_is_dict:
                         data__sump__strengthpct__missing_keys = set(['value', 'u']) - data__sump__strengthpct.keys()
                         if data__sump__strengthpct__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must contain ' + (str(sorted(data__sump__strengthpct__missing_keys)) + ' properties'), value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'required': ['value', 'u']}, rule='required')
                         data__sump__strengthpct_keys = set(data__sump__strengthpct.keys())
                         if 'value' in data__sump__strengthpct_keys:
                             data__sump__strengthpct_keys.remove('value')
                             data__sump__strengthpct__value = data__sump__strengthpct['value']
                             if not isinstance(data__sump__strengthpct__value, (int, float, Decimal)) or isinstance(data__sump__strengthpct__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.value must be number', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__sump__strengthpct__value, bool)):
                                 if data__sump__strengthpct__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.value must be bigger than or equal to 0', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__strengthpct__value >= 40:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.value must be smaller than 40', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                                    raise JsonSchemaValueException('exclusiveMaximum', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
                         if 'u' in data__sump__strengthpct_keys:
                             data__sump__strengthpct_keys.remove('u')
                             data__sump__strengthpct__u = data__sump__strengthpct['u']
                             if not isinstance(data__sump__strengthpct__u, (int, float, Decimal)) or isinstance(data__sump__strengthpct__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be number', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__sump__strengthpct__u, bool)):
                                 if data__sump__strengthpct__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be bigger than or equal to 0', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__strengthpct__u > 100:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be smaller than or equal to 100', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'maximum': 100}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__sump__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must not contain ' + str(data__sump__strengthpct_keys) + ' properties', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__sump_keys:
@@ -1795,12 +1795,12 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('fill_to_l')
             data__filltol = data['fill_to_l']
             if not isinstance(data__filltol, (int, float, Decimal)) or isinstance(data__filltol, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be number', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__filltol, (int, float, Decimal)) and (not isinstance(data__filltol, bool)):
                 if data__filltol > 200000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be smaller than or equal to 200000', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
                 if data__filltol <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be bigger than 0', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'target' in data_keys:
             data_keys.remove('target')
             data__target = data['target']
@@ -1817,115 +1817,115 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('draw_off')
             data__drawoff = data['draw_off']
             if not isinstance(data__drawoff, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must be object', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'object'}, rule='type')
             data__drawoff_is_dict = isinstance(data__drawoff, dict)
             if data__drawoff_is_dict:
                 data__drawoff__missing_keys = set(['allowed', 'mark_l']) - data__drawoff.keys()
                 if data__drawoff__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must contain ' + (str(sorted(data__drawoff__missing_keys)) + ' properties'), value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'required': ['allowed', 'mark_l']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'required': ['allowed', 'mark_l']}, rule='required')
                 data__drawoff_keys = set(data__drawoff.keys())
                 if 'allowed' in data__drawoff_keys:
                     data__drawoff_keys.remove('allowed')
                     data__drawoff__allowed = data__drawoff['allowed']
                     if not isinstance(data__drawoff__allowed, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.allowed must be boolean', value=data__drawoff__allowed, name='' + (name_prefix or 'data') + '.draw_off.allowed', definition={'type': 'boolean'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__drawoff__allowed, name='' + (name_prefix or 'data') + '.draw_off.allowed', definition={'type': 'boolean'}, rule='type')
                 if 'mark_l' in data__drawoff_keys:
                     data__drawoff_keys.remove('mark_l')
                     data__drawoff__markl = data__drawoff['mark_l']
                     if not isinstance(data__drawoff__markl, (int, float, Decimal)) or isinstance(data__drawoff__markl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be number', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__drawoff__markl, (int, float, Decimal)) and (not isinstance(data__drawoff__markl, bool)):
                         if data__drawoff__markl < 0.001:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be bigger than or equal to 0.001', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'minimum': 0.001}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'minimum': 0.001}, rule='minimum')
                         if data__drawoff__markl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be smaller than or equal to 1000', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'maximum': 1000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'maximum': 1000}, rule='maximum')
                 if data__drawoff_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must not contain ' + str(data__drawoff_keys) + ' properties', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'never_above_l' in data_keys:
             data_keys.remove('never_above_l')
             data__neverabovel = data['never_above_l']
             if not isinstance(data__neverabovel, (int, float, Decimal)) or isinstance(data__neverabovel, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be number', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__neverabovel, (int, float, Decimal)) and (not isinstance(data__neverabovel, bool)):
                 if data__neverabovel > 200000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be smaller than or equal to 200000', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'maximum': 200000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'maximum': 200000}, rule='maximum')
                 if data__neverabovel <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be bigger than 0', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'hidden' in data_keys:
             data_keys.remove('hidden')
             data__hidden = data['hidden']
             if not isinstance(data__hidden, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must be object', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
             data__hidden_is_dict = isinstance(data__hidden, dict)
             if data__hidden_is_dict:
                 data__hidden__missing_keys = set(['volume_l', 'strength_pct']) - data__hidden.keys()
                 if data__hidden__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must contain ' + (str(sorted(data__hidden__missing_keys)) + ' properties'), value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
                 data__hidden_keys = set(data__hidden.keys())
                 if 'volume_l' in data__hidden_keys:
                     data__hidden_keys.remove('volume_l')
                     data__hidden__volumel = data__hidden['volume_l']
                     if not isinstance(data__hidden__volumel, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must be object', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'type': 'object'}, rule='type')
                     data__hidden__volumel_is_dict = isinstance(data__hidden__volumel, dict)
                     if data__hidden__volumel_is_dict:
                         data__hidden__volumel__missing_keys = set(['value', 'u']) - data__hidden__volumel.keys()
                         if data__hidden__volumel__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must contain ' + (str(sorted(data__hidden__volumel__missing_keys)) + ' properties'), value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'required': ['value', 'u']}, rule='required')
                         data__hidden__volumel_keys = set(data__hidden__volumel.keys())
                         if 'value' in data__hidden__volumel_keys:
                             data__hidden__volumel_keys.remove('value')
                             data__hidden__volumel__value = data__hidden__volumel['value']
                             if not isinstance(data__hidden__volumel__value, (int, float, Decimal)) or isinstance(data__hidden__volumel__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be number', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__volumel__value, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__value, bool)):
                                 if data__hidden__volumel__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be bigger than or equal to 0', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__volumel__value > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be smaller than or equal to 200000', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'maximum': 200000}, rule='maximum')
                         if 'u' in data__hidden__volumel_keys:
                             data__hidden__volumel_keys.remove('u')
                             data__hidden__volumel__u = data__hidden__volumel['u']
                             if not isinstance(data__hidden__volumel__u, (int, float, Decimal)) or isinstance(data__hidden__volumel__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be number', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__volumel__u, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__u, bool)):
                                 if data__hidden__volumel__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be bigger than or equal to 0', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__volumel__u > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be smaller than or equal to 200000', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                         if data__hidden__volumel_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must not contain ' + str(data__hidden__volumel_keys) + ' properties', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'strength_pct' in data__hidden_keys:
                     data__hidden_keys.remove('strength_pct')
                     data__hidden__strengthpct = data__hidden['strength_pct']
                     if not isinstance(data__hidden__strengthpct, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must be object', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'type': 'object'}, rule='type')
                     data__hidden__strengthpct_is_dict = isinstance(data__hidden__strengthpct, dict)
                     if data__hidden__strengthpct_is_dict:
                         data__hidden__strengthpct__missing_keys = set(['value', 'u']) - data__hidden__strengthpct.keys()
                         if data__hidden__strengthpct__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must contain ' + (str(sorted(data__hidden__strengthpct__missing_keys)) + ' properties'), value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'required': ['value', 'u']}, rule='required')
                         data__hidden__strengthpct_keys = set(data__hidden__strengthpct.keys())
                         if 'value' in data__hidden__strengthpct_keys:
                             data__hidden__strengthpct_keys.remove('value')
                             data__hidden__strengthpct__value = data__hidden__strengthpct['value']
                             if not isinstance(data__hidden__strengthpct__value, (int, float, Decimal)) or isinstance(data__hidden__strengthpct__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be number', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__value, bool)):
                                 if data__hidden__strengthpct__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be bigger than or equal to 0', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__strengthpct__value >= 40:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be smaller than 40', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                                    raise JsonSchemaValueException('exclusiveMaximum', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
                         if 'u' in data__hidden__strengthpct_keys:
                             data__hidden__strengthpct_keys.remove('u')
                             data__hidden__strengthpct__u = data__hidden__strengthpct['u']
                             if not isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) or isinstance(data__hidden__strengthpct__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be number', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__u, bool)):
                                 if data__hidden__strengthpct__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be bigger than or equal to 0', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__strengthpct__u > 100:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be smaller than or equal to 100', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'maximum': 100}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__hidden__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must not contain ' + str(data__hidden__strengthpct_keys) + ' properties', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__hidden_keys:
@@ -1934,198 +1934,198 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('pail')
             data__pail = data['pail']
             if not isinstance(data__pail, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must be object', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'type': 'object'}, rule='type')
             data__pail_is_dict = isinstance(data__pail, dict)
             if data__pail_is_dict:
                 data__pail__missing_keys = set([]) - data__pail.keys()
                 if data__pail__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must contain ' + (str(sorted(data__pail__missing_keys)) + ' properties'), value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'required': []}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'required': []}, rule='required')
                 data__pail_keys = set(data__pail.keys())
                 if 'first_mark_l' in data__pail_keys:
                     data__pail_keys.remove('first_mark_l')
                     data__pail__firstmarkl = data__pail['first_mark_l']
                     if not isinstance(data__pail__firstmarkl, (int, float, Decimal)) or isinstance(data__pail__firstmarkl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be number', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__pail__firstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__firstmarkl, bool)):
                         if data__pail__firstmarkl < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be bigger than or equal to 0', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'minimum': 0}, rule='minimum')
                         if data__pail__firstmarkl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.first_mark_l must be smaller than or equal to 1000', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'maximum': 1000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'maximum': 1000}, rule='maximum')
                 if 'jug_first_mark_l' in data__pail_keys:
                     data__pail_keys.remove('jug_first_mark_l')
                     data__pail__jugfirstmarkl = data__pail['jug_first_mark_l']
                     if not isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__pail__jugfirstmarkl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be number', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__jugfirstmarkl, bool)):
                         if data__pail__jugfirstmarkl < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be bigger than or equal to 0', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
                         if data__pail__jugfirstmarkl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_first_mark_l must be smaller than or equal to 1000', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
                 if 'jug_max_l' in data__pail_keys:
                     data__pail_keys.remove('jug_max_l')
                     data__pail__jugmaxl = data__pail['jug_max_l']
                     if not isinstance(data__pail__jugmaxl, (int, float, Decimal)) or isinstance(data__pail__jugmaxl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be number', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__pail__jugmaxl, (int, float, Decimal)) and (not isinstance(data__pail__jugmaxl, bool)):
                         if data__pail__jugmaxl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be smaller than or equal to 1000', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'maximum': 1000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'maximum': 1000}, rule='maximum')
                         if data__pail__jugmaxl <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.jug_max_l must be bigger than 0', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if 'measure_by' in data__pail_keys:
                     data__pail_keys.remove('measure_by')
                     data__pail__measureby = data__pail['measure_by']
                     if not isinstance(data__pail__measureby, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail.measure_by must be string', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'type': 'string'}, rule='type')
                     if not (isinstance(data__pail__measureby, str) and data__pail__measureby == 'jug' or (isinstance(data__pail__measureby, str) and data__pail__measureby == 'pail')):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + ".pail.measure_by must be one of ['jug', 'pail']", value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
+                        raise JsonSchemaValueException('enum', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
                 if data__pail_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must not contain ' + str(data__pail_keys) + ' properties', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'effort' in data_keys:
             data_keys.remove('effort')
             data__effort = data['effort']
             if not isinstance(data__effort, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must be object', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'type': 'object'}, rule='type')
             data__effort_is_dict = isinstance(data__effort, dict)
             if data__effort_is_dict:
                 data__effort__missing_keys = set([]) - data__effort.keys()
                 if data__effort__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must contain ' + (str(sorted(data__effort__missing_keys)) + ' properties'), value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'required': []}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'required': []}, rule='required')
                 data__effort_keys = set(data__effort.keys())
                 if 'most_buckets' in data__effort_keys:
                     data__effort_keys.remove('most_buckets')
                     data__effort__mostbuckets = data__effort['most_buckets']
                     if not isinstance(data__effort__mostbuckets, int) and (not (isinstance(data__effort__mostbuckets, float) and data__effort__mostbuckets.is_integer())) or isinstance(data__effort__mostbuckets, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be integer', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'type': 'integer'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'type': 'integer'}, rule='type')
                     if isinstance(data__effort__mostbuckets, (int, float, Decimal)) and (not isinstance(data__effort__mostbuckets, bool)):
                         if data__effort__mostbuckets < 1:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be bigger than or equal to 1', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'minimum': 1}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'minimum': 1}, rule='minimum')
                         if data__effort__mostbuckets > 10000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be smaller than or equal to 10000', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'maximum': 10000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'maximum': 10000}, rule='maximum')
                 if 'heaviest_kg' in data__effort_keys:
                     data__effort_keys.remove('heaviest_kg')
                     data__effort__heaviestkg = data__effort['heaviest_kg']
                     if not isinstance(data__effort__heaviestkg, (int, float, Decimal)) or isinstance(data__effort__heaviestkg, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be number', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'type': 'number'}, rule='type')
                     if isinstance(data__effort__heaviestkg, (int, float, Decimal)) and (not isinstance(data__effort__heaviestkg, bool)):
                         if data__effort__heaviestkg > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be smaller than or equal to 100', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'maximum': 100}, rule='maximum')
                         if data__effort__heaviestkg <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be bigger than 0', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__effort_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must not contain ' + str(data__effort_keys) + ' properties', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
             if not isinstance(data__unit, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must be object', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'type': 'object'}, rule='type')
             data__unit_is_dict = isinstance(data__unit, dict)
             if data__unit_is_dict:
                 data__unit__missing_keys = set(['lowest_pct', 'highest_pct', 'step_pct']) - data__unit.keys()
                 if data__unit__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must contain ' + (str(sorted(data__unit__missing_keys)) + ' properties'), value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'required': ['lowest_pct', 'highest_pct', 'step_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'required': ['lowest_pct', 'highest_pct', 'step_pct']}, rule='required')
                 data__unit_keys = set(data__unit.keys())
                 if 'lowest_pct' in data__unit_keys:
                     data__unit_keys.remove('lowest_pct')
                     data__unit__lowestpct = data__unit['lowest_pct']
                     if not isinstance(data__unit__lowestpct, (int, float, Decimal)) or isinstance(data__unit__lowestpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be number', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'type': 'number'}, rule='type')
                     if isinstance(data__unit__lowestpct, (int, float, Decimal)) and (not isinstance(data__unit__lowestpct, bool)):
                         if data__unit__lowestpct < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be bigger than or equal to 0', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'minimum': 0}, rule='minimum')
                         if data__unit__lowestpct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be smaller than or equal to 100', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'maximum': 100}, rule='maximum')
                 if 'highest_pct' in data__unit_keys:
                     data__unit_keys.remove('highest_pct')
                     data__unit__highestpct = data__unit['highest_pct']
                     if not isinstance(data__unit__highestpct, (int, float, Decimal)) or isinstance(data__unit__highestpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be number', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'type': 'number'}, rule='type')
                     if isinstance(data__unit__highestpct, (int, float, Decimal)) and (not isinstance(data__unit__highestpct, bool)):
                         if data__unit__highestpct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be smaller than or equal to 100', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'maximum': 100}, rule='maximum')
                         if data__unit__highestpct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be bigger than 0', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if 'step_pct' in data__unit_keys:
                     data__unit_keys.remove('step_pct')
                     data__unit__steppct = data__unit['step_pct']
                     if not isinstance(data__unit__steppct, (int, float, Decimal)) or isinstance(data__unit__steppct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be number', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'type': 'number'}, rule='type')
                     if isinstance(data__unit__steppct, (int, float, Decimal)) and (not isinstance(data__unit__steppct, bool)):
                         if data__unit__steppct < 0.01:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be bigger than or equal to 0.01', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'minimum': 0.01}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'minimum': 0.01}, rule='minimum')
                         if data__unit__steppct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be smaller than or equal to 100', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'maximum': 100}, rule='maximum')
                 if data__unit_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must not contain ' + str(data__unit_keys) + ' properties', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'stock' in data_keys:
             data_keys.remove('stock')
             data__stock = data['stock']
             if not isinstance(data__stock, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must be object', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'type': 'object'}, rule='type')
             data__stock_is_dict = isinstance(data__stock, dict)
             if data__stock_is_dict:
                 data__stock__missing_keys = set([]) - data__stock.keys()
                 if data__stock__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must contain ' + (str(sorted(data__stock__missing_keys)) + ' properties'), value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'required': []}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'required': []}, rule='required')
                 data__stock_keys = set(data__stock.keys())
                 if 'concentrate_l' in data__stock_keys:
                     data__stock_keys.remove('concentrate_l')
                     data__stock__concentratel = data__stock['concentrate_l']
                     if not isinstance(data__stock__concentratel, (int, float, Decimal)) or isinstance(data__stock__concentratel, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be number', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__stock__concentratel, (int, float, Decimal)) and (not isinstance(data__stock__concentratel, bool)):
                         if data__stock__concentratel < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be bigger than or equal to 0', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'minimum': 0}, rule='minimum')
                         if data__stock__concentratel > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be smaller than or equal to 200000', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'maximum': 200000}, rule='maximum')
                 if 'water_l' in data__stock_keys:
                     data__stock_keys.remove('water_l')
                     data__stock__waterl = data__stock['water_l']
                     if not isinstance(data__stock__waterl, (int, float, Decimal)) or isinstance(data__stock__waterl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be number', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__stock__waterl, (int, float, Decimal)) and (not isinstance(data__stock__waterl, bool)):
                         if data__stock__waterl < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be bigger than or equal to 0', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'minimum': 0}, rule='minimum')
                         if data__stock__waterl > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be smaller than or equal to 200000', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'maximum': 200000}, rule='maximum')
                 if 'ready_mixes' in data__stock_keys:
                     data__stock_keys.remove('ready_mixes')
                     data__stock__readymixes = data__stock['ready_mixes']
                     if not isinstance(data__stock__readymixes, (list, tuple)):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes must be array', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'type': 'array'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'type': 'array'}, rule='type')
                     data__stock__readymixes_is_list = isinstance(data__stock__readymixes, (list, tuple))
                     if data__stock__readymixes_is_list:
                         data__stock__readymixes_len = len(data__stock__readymixes)
                         if data__stock__readymixes_len > 20:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes must contain less than or equal to 20 items', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'maxItems': 20}, rule='maxItems')
+                            raise JsonSchemaValueException('maxItems', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'maxItems': 20}, rule='maxItems')
                         for data__stock__readymixes_x, data__stock__readymixes_item in enumerate(data__stock__readymixes):
                             if not isinstance(data__stock__readymixes_item, dict):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must be object', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                             data__stock__readymixes_item_is_dict = isinstance(data__stock__readymixes_item, dict)
                             if data__stock__readymixes_item_is_dict:
                                 data__stock__readymixes_item__missing_keys = set(['strength_pct', 'volume_l']) - data__stock__readymixes_item.keys()
                                 if data__stock__readymixes_item__missing_keys:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__stock__readymixes_item__missing_keys)) + ' properties'), value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'required': ['strength_pct', 'volume_l']}, rule='required')
+                                    raise JsonSchemaValueException('required', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'required': ['strength_pct', 'volume_l']}, rule='required')
                                 data__stock__readymixes_item_keys = set(data__stock__readymixes_item.keys())
                                 if 'strength_pct' in data__stock__readymixes_item_keys:
                                     data__stock__readymixes_item_keys.remove('strength_pct')
                                     data__stock__readymixes_item__strengthpct = data__stock__readymixes_item['strength_pct']
                                     if not isinstance(data__stock__readymixes_item__strengthpct, (int, float, Decimal)) or isinstance(data__stock__readymixes_item__strengthpct, bool):
-                                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be number', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
+                                        raise JsonSchemaValueException('type', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
                                     if isinstance(data__stock__readymixes_item__strengthpct, (int, float, Decimal)) and (not isinstance(data__stock__readymixes_item__strengthpct, bool)):
                                         if data__stock__readymixes_item__strengthpct < 0:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be bigger than or equal to 0', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
+                                            raise JsonSchemaValueException('minimum', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
                                         if data__stock__readymixes_item__strengthpct > 100:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be smaller than or equal to 100', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'maximum': 100}, rule='maximum')
+                                            raise JsonSchemaValueException('maximum', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'maximum': 100}, rule='maximum')
                                 if 'volume_l' in data__stock__readymixes_item_keys:
                                     data__stock__readymixes_item_keys.remove('volume_l')
                                     data__stock__readymixes_item__volumel = data__stock__readymixes_item['volume_l']
                                     if not isinstance(data__stock__readymixes_item__volumel, (int, float, Decimal)) or isinstance(data__stock__readymixes_item__volumel, bool):
-                                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be number', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
+                                        raise JsonSchemaValueException('type', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
                                     if isinstance(data__stock__readymixes_item__volumel, (int, float, Decimal)) and (not isinstance(data__stock__readymixes_item__volumel, bool)):
                                         if data__stock__readymixes_item__volumel < 0:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be bigger than or equal to 0', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
+                                            raise JsonSchemaValueException('minimum', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
                                         if data__stock__readymixes_item__volumel > 200000:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be smaller than or equal to 200000', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'maximum': 200000}, rule='maximum')
+                                            raise JsonSchemaValueException('maximum', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'maximum': 200000}, rule='maximum')
                                 if data__stock__readymixes_item_keys:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must not contain ' + str(data__stock__readymixes_item_keys) + ' properties', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__stock_keys:
@@ -2134,248 +2134,248 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('own_fluid')
             data__ownfluid = data['own_fluid']
             if not isinstance(data__ownfluid, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must be object', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'object'}, rule='type')
             data__ownfluid_is_dict = isinstance(data__ownfluid, dict)
             if data__ownfluid_is_dict:
                 data__ownfluid__missing_keys = set(['allowed']) - data__ownfluid.keys()
                 if data__ownfluid__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must contain ' + (str(sorted(data__ownfluid__missing_keys)) + ' properties'), value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'required': ['allowed']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'required': ['allowed']}, rule='required')
                 data__ownfluid_keys = set(data__ownfluid.keys())
                 if 'allowed' in data__ownfluid_keys:
                     data__ownfluid_keys.remove('allowed')
                     data__ownfluid__allowed = data__ownfluid['allowed']
                     if not isinstance(data__ownfluid__allowed, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid.allowed must be boolean', value=data__ownfluid__allowed, name='' + (name_prefix or 'data') + '.own_fluid.allowed', definition={'type': 'boolean'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__ownfluid__allowed, name='' + (name_prefix or 'data') + '.own_fluid.allowed', definition={'type': 'boolean'}, rule='type')
                 if data__ownfluid_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must not contain ' + str(data__ownfluid_keys) + ' properties', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'losses' in data_keys:
             data_keys.remove('losses')
             data__losses = data['losses']
             if not isinstance(data__losses, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must be object', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'type': 'object'}, rule='type')
             data__losses_is_dict = isinstance(data__losses, dict)
             if data__losses_is_dict:
                 data__losses__missing_keys = set(['carry_out_l_d']) - data__losses.keys()
                 if data__losses__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must contain ' + (str(sorted(data__losses__missing_keys)) + ' properties'), value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'required': ['carry_out_l_d']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'required': ['carry_out_l_d']}, rule='required')
                 data__losses_keys = set(data__losses.keys())
                 if 'carry_out_l_d' in data__losses_keys:
                     data__losses_keys.remove('carry_out_l_d')
                     data__losses__carryoutld = data__losses['carry_out_l_d']
                     if not isinstance(data__losses__carryoutld, (int, float, Decimal)) or isinstance(data__losses__carryoutld, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be number', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'type': 'number'}, rule='type')
                     if isinstance(data__losses__carryoutld, (int, float, Decimal)) and (not isinstance(data__losses__carryoutld, bool)):
                         if data__losses__carryoutld > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be smaller than or equal to 200000', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'maximum': 200000}, rule='maximum')
                         if data__losses__carryoutld <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be bigger than 0', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__losses_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must not contain ' + str(data__losses_keys) + ' properties', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'density_kg_l' in data_keys:
             data_keys.remove('density_kg_l')
             data__densitykgl = data['density_kg_l']
             if not isinstance(data__densitykgl, (int, float, Decimal)) or isinstance(data__densitykgl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be number', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__densitykgl, (int, float, Decimal)) and (not isinstance(data__densitykgl, bool)):
                 if data__densitykgl < 0.5:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be bigger than or equal to 0.5', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
                 if data__densitykgl > 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be smaller than or equal to 2', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_bucket(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['usable_l', 'water_mark_l', 'jug_mark_l']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable_l', 'water_mark_l', 'jug_mark_l']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable_l', 'water_mark_l', 'jug_mark_l']}, rule='required')
         data_keys = set(data.keys())
         if 'usable_l' in data_keys:
             data_keys.remove('usable_l')
             data__usablel = data['usable_l']
             if not isinstance(data__usablel, (int, float, Decimal)) or isinstance(data__usablel, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be number', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__usablel, (int, float, Decimal)) and (not isinstance(data__usablel, bool)):
                 if data__usablel < 0.1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be bigger than or equal to 0.1', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'minimum': 0.1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'minimum': 0.1}, rule='minimum')
                 if data__usablel > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be smaller than or equal to 1000', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'maximum': 1000}, rule='maximum')
         if 'water_mark_l' in data_keys:
             data_keys.remove('water_mark_l')
             data__watermarkl = data['water_mark_l']
             if not isinstance(data__watermarkl, (int, float, Decimal)) or isinstance(data__watermarkl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be number', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__watermarkl, (int, float, Decimal)) and (not isinstance(data__watermarkl, bool)):
                 if data__watermarkl < 0.001:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be bigger than or equal to 0.001', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'minimum': 0.001}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'minimum': 0.001}, rule='minimum')
                 if data__watermarkl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be smaller than or equal to 1000', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'maximum': 1000}, rule='maximum')
         if 'jug_mark_l' in data_keys:
             data_keys.remove('jug_mark_l')
             data__jugmarkl = data['jug_mark_l']
             if not isinstance(data__jugmarkl, (int, float, Decimal)) or isinstance(data__jugmarkl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be number', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__jugmarkl, (int, float, Decimal)) and (not isinstance(data__jugmarkl, bool)):
                 if data__jugmarkl < 0.001:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be bigger than or equal to 0.001', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'minimum': 0.001}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'minimum': 0.001}, rule='minimum')
                 if data__jugmarkl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be smaller than or equal to 1000', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'maximum': 1000}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_mixing(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['strong_pct', 'weak_pct', 'closeness_pct']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong_pct', 'weak_pct', 'closeness_pct']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong_pct', 'weak_pct', 'closeness_pct']}, rule='required')
         data_keys = set(data.keys())
         if 'strong_pct' in data_keys:
             data_keys.remove('strong_pct')
             data__strongpct = data['strong_pct']
             if not isinstance(data__strongpct, (int, float, Decimal)) or isinstance(data__strongpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be number', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__strongpct, (int, float, Decimal)) and (not isinstance(data__strongpct, bool)):
                 if data__strongpct > 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be smaller than or equal to 100', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'maximum': 100}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'maximum': 100}, rule='maximum')
                 if data__strongpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be bigger than 0', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'weak_pct' in data_keys:
             data_keys.remove('weak_pct')
             data__weakpct = data['weak_pct']
             if not isinstance(data__weakpct, (int, float, Decimal)) or isinstance(data__weakpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be number', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__weakpct, (int, float, Decimal)) and (not isinstance(data__weakpct, bool)):
                 if data__weakpct < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be bigger than or equal to 0', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'minimum': 0}, rule='minimum')
                 if data__weakpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be smaller than 100', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if 'closeness_pct' in data_keys:
             data_keys.remove('closeness_pct')
             data__closenesspct = data['closeness_pct']
             if not isinstance(data__closenesspct, (int, float, Decimal)) or isinstance(data__closenesspct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be number', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__closenesspct, (int, float, Decimal)) and (not isinstance(data__closenesspct, bool)):
                 if data__closenesspct > 10:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be smaller than or equal to 10', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'maximum': 10}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'maximum': 10}, rule='maximum')
                 if data__closenesspct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be bigger than 0', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_target(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['low_pct', 'aim_pct', 'high_pct']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low_pct', 'aim_pct', 'high_pct']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low_pct', 'aim_pct', 'high_pct']}, rule='required')
         data_keys = set(data.keys())
         if 'low_pct' in data_keys:
             data_keys.remove('low_pct')
             data__lowpct = data['low_pct']
             if not isinstance(data__lowpct, (int, float, Decimal)) or isinstance(data__lowpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be number', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__lowpct, (int, float, Decimal)) and (not isinstance(data__lowpct, bool)):
                 if data__lowpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be bigger than 0', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__lowpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be smaller than 100', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if 'aim_pct' in data_keys:
             data_keys.remove('aim_pct')
             data__aimpct = data['aim_pct']
             if not isinstance(data__aimpct, (int, float, Decimal)) or isinstance(data__aimpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be number', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__aimpct, (int, float, Decimal)) and (not isinstance(data__aimpct, bool)):
                 if data__aimpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be bigger than 0', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__aimpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be smaller than 100', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if 'high_pct' in data_keys:
             data_keys.remove('high_pct')
             data__highpct = data['high_pct']
             if not isinstance(data__highpct, (int, float, Decimal)) or isinstance(data__highpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be number', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__highpct, (int, float, Decimal)) and (not isinstance(data__highpct, bool)):
                 if data__highpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be bigger than 0', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__highpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be smaller than 100', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']}, rule='required')
         data_keys = set(data.keys())
         if 'volume_l' in data_keys:
             data_keys.remove('volume_l')
             data__volumel = data['volume_l']
             if not isinstance(data__volumel, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must be object', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'type': 'object'}, rule='type')
             data__volumel_is_dict = isinstance(data__volumel, dict)
             if data__volumel_is_dict:
                 data__volumel__missing_keys = set(['value', 'u']) - data__volumel.keys()
                 if data__volumel__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must contain ' + (str(sorted(data__volumel__missing_keys)) + ' properties'), value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'required': ['value', 'u']}, rule='required')
                 data__volumel_keys = set(data__volumel.keys())
                 if 'value' in data__volumel_keys:
                     data__volumel_keys.remove('value')
                     data__volumel__value = data__volumel['value']
                     if not isinstance(data__volumel__value, (int, float, Decimal)) or isinstance(data__volumel__value, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be number', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'type': 'number'}, rule='type')
                     if isinstance(data__volumel__value, (int, float, Decimal)) and (not isinstance(data__volumel__value, bool)):
                         if data__volumel__value < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be bigger than or equal to 0', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'minimum': 0}, rule='minimum')
                         if data__volumel__value > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be smaller than or equal to 200000', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'maximum': 200000}, rule='maximum')
                 if 'u' in data__volumel_keys:
                     data__volumel_keys.remove('u')
                     data__volumel__u = data__volumel['u']
                     if not isinstance(data__volumel__u, (int, float, Decimal)) or isinstance(data__volumel__u, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be number', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'type': 'number'}, rule='type')
                     if isinstance(data__volumel__u, (int, float, Decimal)) and (not isinstance(data__volumel__u, bool)):
                         if data__volumel__u < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be bigger than or equal to 0', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'minimum': 0}, rule='minimum')
                         if data__volumel__u > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be smaller than or equal to 200000', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                 if data__volumel_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must not contain ' + str(data__volumel_keys) + ' properties', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'fill_to_l' in data_keys:
             data_keys.remove('fill_to_l')
             data__filltol = data['fill_to_l']
             if not isinstance(data__filltol, (int, float, Decimal)) or isinstance(data__filltol, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be number', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__filltol, (int, float, Decimal)) and (not isinstance(data__filltol, bool)):
                 if data__filltol > 200000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be smaller than or equal to 200000', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
                 if data__filltol <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be bigger than 0', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'usual_pct' in data_keys:
             data_keys.remove('usual_pct')
             data__usualpct = data['usual_pct']
             if not isinstance(data__usualpct, (int, float, Decimal)) or isinstance(data__usualpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be number', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__usualpct, (int, float, Decimal)) and (not isinstance(data__usualpct, bool)):
                 if data__usualpct < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be bigger than or equal to 0', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'minimum': 0}, rule='minimum')
                 if data__usualpct > 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be smaller than or equal to 100', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'maximum': 100}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'maximum': 100}, rule='maximum')
         if 'target' in data_keys:
             data_keys.remove('target')
             data__target = data['target']
@@ -2392,66 +2392,66 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
             data_keys.remove('last')
             data__last = data['last']
             if not isinstance(data__last, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must be object', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
             data__last_is_dict = isinstance(data__last, dict)
             if data__last_is_dict:
                 data__last__missing_keys = set(['strength_pct', 'age_d', 'drift_pct_d']) - data__last.keys()
                 if data__last__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must contain ' + (str(sorted(data__last__missing_keys)) + ' properties'), value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['strength_pct', 'age_d', 'drift_pct_d']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['strength_pct', 'age_d', 'drift_pct_d']}, rule='required')
                 data__last_keys = set(data__last.keys())
                 if 'strength_pct' in data__last_keys:
                     data__last_keys.remove('strength_pct')
                     data__last__strengthpct = data__last['strength_pct']
                     if not isinstance(data__last__strengthpct, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must be object', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'type': 'object'}, rule='type')
                     data__last__strengthpct_is_dict = isinstance(data__last__strengthpct, dict)
                     if data__last__strengthpct_is_dict:
                         data__last__strengthpct__missing_keys = set(['value', 'u']) - data__last__strengthpct.keys()
                         if data__last__strengthpct__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must contain ' + (str(sorted(data__last__strengthpct__missing_keys)) + ' properties'), value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'required': ['value', 'u']}, rule='required')
                         data__last__strengthpct_keys = set(data__last__strengthpct.keys())
                         if 'value' in data__last__strengthpct_keys:
                             data__last__strengthpct_keys.remove('value')
                             data__last__strengthpct__value = data__last__strengthpct['value']
                             if not isinstance(data__last__strengthpct__value, (int, float, Decimal)) or isinstance(data__last__strengthpct__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be number', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__last__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__value, bool)):
                                 if data__last__strengthpct__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be bigger than or equal to 0', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'minimum': 0}, rule='minimum')
                                 if data__last__strengthpct__value >= 40:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be smaller than 40', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                                    raise JsonSchemaValueException('exclusiveMaximum', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
                         if 'u' in data__last__strengthpct_keys:
                             data__last__strengthpct_keys.remove('u')
                             data__last__strengthpct__u = data__last__strengthpct['u']
                             if not isinstance(data__last__strengthpct__u, (int, float, Decimal)) or isinstance(data__last__strengthpct__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be number', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__last__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__u, bool)):
                                 if data__last__strengthpct__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be bigger than or equal to 0', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'minimum': 0}, rule='minimum')
                                 if data__last__strengthpct__u > 100:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be smaller than or equal to 100', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'maximum': 100}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__last__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must not contain ' + str(data__last__strengthpct_keys) + ' properties', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'age_d' in data__last_keys:
                     data__last_keys.remove('age_d')
                     data__last__aged = data__last['age_d']
                     if not isinstance(data__last__aged, (int, float, Decimal)) or isinstance(data__last__aged, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be number', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'type': 'number'}, rule='type')
                     if isinstance(data__last__aged, (int, float, Decimal)) and (not isinstance(data__last__aged, bool)):
                         if data__last__aged < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be bigger than or equal to 0', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'minimum': 0}, rule='minimum')
                         if data__last__aged > 3650:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be smaller than or equal to 3650', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'maximum': 3650}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'maximum': 3650}, rule='maximum')
                 if 'drift_pct_d' in data__last_keys:
                     data__last_keys.remove('drift_pct_d')
                     data__last__driftpctd = data__last['drift_pct_d']
                     if not isinstance(data__last__driftpctd, (int, float, Decimal)) or isinstance(data__last__driftpctd, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be number', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'type': 'number'}, rule='type')
                     if isinstance(data__last__driftpctd, (int, float, Decimal)) and (not isinstance(data__last__driftpctd, bool)):
                         if data__last__driftpctd < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be bigger than or equal to 0', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'minimum': 0}, rule='minimum')
                         if data__last__driftpctd > 40:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be smaller than or equal to 40', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
                 if data__last_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
         if data_keys:
@@ -2460,12 +2460,12 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
 
 def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['machine', 'dip', 'reading']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'reading']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'reading']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
@@ -2497,48 +2497,48 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
 
 def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['files']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['files']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['files']}, rule='required')
         data_keys = set(data.keys())
         if 'files' in data_keys:
             data_keys.remove('files')
             data__files = data['files']
             if not isinstance(data__files, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files must be array', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'type': 'array'}, rule='type')
             data__files_is_list = isinstance(data__files, (list, tuple))
             if data__files_is_list:
                 data__files_len = len(data__files)
                 if data__files_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files must contain at least 1 items', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'minItems': 1}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'minItems': 1}, rule='minItems')
                 if data__files_len > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files must contain less than or equal to 1000 items', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'maxItems': 1000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'maxItems': 1000}, rule='maxItems')
                 for data__files_x, data__files_item in enumerate(data__files):
                     if not isinstance(data__files_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must be object', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__files_item_is_dict = isinstance(data__files_item, dict)
                     if data__files_item_is_dict:
                         data__files_item__missing_keys = set(['name', 'text']) - data__files_item.keys()
                         if data__files_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__files_item__missing_keys)) + ' properties'), value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'required': ['name', 'text']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'required': ['name', 'text']}, rule='required')
                         data__files_item_keys = set(data__files_item.keys())
                         if 'name' in data__files_item_keys:
                             data__files_item_keys.remove('name')
                             data__files_item__name = data__files_item['name']
                             if not isinstance(data__files_item__name, str):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + ' must be string', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
                             if isinstance(data__files_item__name, str):
                                 data__files_item__name_len = len(data__files_item__name)
                                 if data__files_item__name_len > 300:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + ' must be shorter than or equal to 300 characters', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+                                    raise JsonSchemaValueException('maxLength', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
                         if 'text' in data__files_item_keys:
                             data__files_item_keys.remove('text')
                             data__files_item__text = data__files_item['text']
                             if not isinstance(data__files_item__text, str):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}].text'.format(**locals()) + ' must be string', value=data__files_item__text, name='' + (name_prefix or 'data') + '.files[{data__files_x}].text'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__files_item__text, name='' + (name_prefix or 'data') + '.files[{data__files_x}].text'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
                         if data__files_item_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must not contain ' + str(data__files_item_keys) + ' properties', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'now' in data_keys:
@@ -2551,36 +2551,36 @@ def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=
 
 def validate___definitions_handover_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['lines', 'now', 'since']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'since']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'since']}, rule='required')
         data_keys = set(data.keys())
         if 'lines' in data_keys:
             data_keys.remove('lines')
             data__lines = data['lines']
             if not isinstance(data__lines, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
             data__lines_is_list = isinstance(data__lines, (list, tuple))
             if data__lines_is_list:
                 data__lines_len = len(data__lines)
                 if data__lines_len > 50000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
                 for data__lines_x, data__lines_item in enumerate(data__lines):
                     if not isinstance(data__lines_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
         if 'heads' in data_keys:
             data_keys.remove('heads')
             data__heads = data['heads']
             if not isinstance(data__heads, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
             data__heads_is_list = isinstance(data__heads, (list, tuple))
             if data__heads_is_list:
                 data__heads_len = len(data__heads)
                 if data__heads_len > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
                 for data__heads_x, data__heads_item in enumerate(data__heads):
                     validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
         if 'now' in data_keys:
@@ -2597,36 +2597,36 @@ def validate___definitions_handover_body(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_fold_log_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['lines', 'now']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
         data_keys = set(data.keys())
         if 'lines' in data_keys:
             data_keys.remove('lines')
             data__lines = data['lines']
             if not isinstance(data__lines, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must be array', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
             data__lines_is_list = isinstance(data__lines, (list, tuple))
             if data__lines_is_list:
                 data__lines_len = len(data__lines)
                 if data__lines_len > 50000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines must contain less than or equal to 50000 items', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
                 for data__lines_x, data__lines_item in enumerate(data__lines):
                     if not isinstance(data__lines_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + ' must be string', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
         if 'heads' in data_keys:
             data_keys.remove('heads')
             data__heads = data['heads']
             if not isinstance(data__heads, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must be array', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
             data__heads_is_list = isinstance(data__heads, (list, tuple))
             if data__heads_is_list:
                 data__heads_len = len(data__heads)
                 if data__heads_len > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.heads must contain less than or equal to 1000 items', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
                 for data__heads_x, data__heads_item in enumerate(data__heads):
                     validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
         if 'now' in data_keys:
@@ -2639,12 +2639,12 @@ def validate___definitions_fold_log_body(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_describe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
@@ -2652,12 +2652,12 @@ def validate___definitions_describe_body(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['sump']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump']}, rule='required')
         data_keys = set(data.keys())
         if 'sump' in data_keys:
             data_keys.remove('sump')
@@ -2689,43 +2689,43 @@ def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix
 
 def validate___definitions_request(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['v', 'id', 'op', 'body']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['v', 'id', 'op', 'body']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['v', 'id', 'op', 'body']}, rule='required')
         data_keys = set(data.keys())
         if 'v' in data_keys:
             data_keys.remove('v')
             data__v = data['v']
             if not isinstance(data__v, int) and (not (isinstance(data__v, float) and data__v.is_integer())) or isinstance(data__v, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.v must be integer', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'type': 'integer'}, rule='type')
             if not (isinstance(data__v, (int, float)) and (not isinstance(data__v, bool)) and (data__v == 1)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.v must be same as const definition: 1', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'const': 1}, rule='const')
+                raise JsonSchemaValueException('const', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'const': 1}, rule='const')
         if 'id' in data_keys:
             data_keys.remove('id')
             data__id = data['id']
             if not isinstance(data__id, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.id must be string', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'type': 'string'}, rule='type')
             if isinstance(data__id, str):
                 data__id_len = len(data__id)
                 if data__id_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.id must be shorter than or equal to 80 characters', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'maxLength': 80}, rule='maxLength')
         if 'op' in data_keys:
             data_keys.remove('op')
             data__op = data['op']
             if not isinstance(data__op, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.op must be string', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'type': 'string'}, rule='type')
             if isinstance(data__op, str):
                 data__op_len = len(data__op)
                 if data__op_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.op must be shorter than or equal to 40 characters', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'maxLength': 40}, rule='maxLength')
         if 'body' in data_keys:
             data_keys.remove('body')
             data__body = data['body']
             if not isinstance(data__body, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.body must be object', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

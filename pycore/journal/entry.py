@@ -16,9 +16,9 @@ from pycore.quantity.fault import Fault
 # Checks a part of an entry: name of the definition, the part, what the part is called.
 Valid = Callable[[str, Any, str], Any]
 
-# A check with a depth table of 200 rows and the recipe as shown takes 25,000 characters.
+# A check with a depth table of 200 rows and the recipe as shown takes 27,000 characters.
 MOST_LINE = 65_536
-# A check that shows a recipe with other ways is 9 levels deep.
+# As in a request; a check that shows a recipe with other ways is 7 levels deep.
 MOST_DEPTH = 12
 # Names with which a program of the page could be led astray.
 _REFUSED_KEYS = frozenset({"__proto__", "constructor", "prototype"})

@@ -171,7 +171,10 @@ JSON = st.recursive(
 
 
 @settings(max_examples=300, deadline=None)
-@given(JSON, st.sampled_from(["body", "seq", "kind", "schema", "wall", "prev", "shown", "id", "x"]))
+@given(
+    json_of(PLAIN | st.floats()),
+    st.sampled_from(["body", "seq", "kind", "schema", "wall", "prev", "shown", "id", "x"]),
+)
 def test_any_value_anywhere_is_used_or_kept(value: object, part: str) -> None:
     line = entry(part, json.dumps(value))
     text = write_file([line], [])
@@ -182,7 +185,7 @@ def test_any_value_anywhere_is_used_or_kept(value: object, part: str) -> None:
 
 
 @settings(max_examples=100, deadline=None)
-@given(JSON)
+@given(json_of(PLAIN | FINITE))
 def test_any_dip_is_folded_without_a_defect(value: object) -> None:
     phone = Phone("a")
     phone.save("check", {"dip": {"depth": typed("1", "mm")}, "reading": value}, 0)
