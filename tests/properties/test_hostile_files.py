@@ -158,16 +158,18 @@ def test_any_text_is_refused_or_yields_no_entry(text: str, start: str) -> None:
     assert done.union.entries == ()
 
 
-JSON = st.recursive(
-    st.none() | st.booleans() | st.integers(-(10**30), 10**30) | st.floats() | st.text(max_size=8),
-    lambda inner: (
-        st.lists(inner, max_size=3)
-        | st.dictionaries(
-            st.sampled_from(["text", "unit", "pours", "count", "machine", "a"]), inner
-        )
-    ),
-    max_leaves=8,
-)
+PLAIN = st.none() | st.booleans() | st.integers(-(10**30), 10**30) | st.text(max_size=8)
+FINITE = st.floats(allow_nan=False, allow_infinity=False)
+
+
+def json_of(leaves: st.SearchStrategy[object]) -> st.SearchStrategy[object]:
+    """Any small value that is made of the leaves."""
+    names = st.sampled_from(["text", "unit", "pours", "count", "shows", "a"])
+    return st.recursive(
+        leaves,
+        lambda inner: st.lists(inner, max_size=3) | st.dictionaries(names, inner, max_size=3),
+        max_leaves=8,
+    )
 
 
 @settings(max_examples=300, deadline=None)
