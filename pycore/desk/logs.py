@@ -154,9 +154,11 @@ def merge_logs(body: MergeLogsBody) -> dict[str, Any]:
 
 
 def _low_sumps(now: Folded, now_s: int) -> list[dict[str, Any]]:
-    """Sumps with room for a whole usable bucket, by their last dip."""
+    """Sumps with room for a whole usable bucket, by their last dip, unless stopped or at rest."""
     found = []
     for machine in now.machines:
+        if machine.is_stopped:
+            continue
         level = level_now(machine, now_s)
         buckets = 0 if level is None else buckets_that_fit(machine, level)
         if buckets > 0:

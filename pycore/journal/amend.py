@@ -56,6 +56,11 @@ class Standing:
         """Whether the entry may feed a calculation."""
         return self.standing in ("as_written", "corrected")
 
+    @property
+    def is_in_doubt(self) -> bool:
+        """Whether it may not be used only because people have not decided yet."""
+        return self.standing in ("conflict", "disputed")
+
 
 def _target(entry: Entry) -> str:
     name = "corrects" if entry.kind == "correction" else "retracts"

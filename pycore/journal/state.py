@@ -15,9 +15,13 @@ from pycore.journal.chain import Chains, chains_of
 from pycore.journal.clocks import ClockFlag, clock_flags
 from pycore.journal.decide import Decided, decisions, unusable
 from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
-from pycore.journal.order import in_order, latest
+from pycore.journal.order import CERTAIN_S, in_order, latest
 from pycore.journal.poured import poured, usable_of
 from pycore.journal.union import Gathered
+
+# Machines at which checks rest.
+AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
+_MEASURING = frozenset({"check", "recheck"})
 
 
 @dataclass(frozen=True)
@@ -64,6 +68,12 @@ class MachineNow:
     conflicts: tuple[str, ...]
     ordered: tuple[Standing, ...]
 
+    @property
+    def is_stopped(self) -> bool:
+        """Whether its state says that nothing is poured in now."""
+        state = self.state.entry.content["state"] if self.state else ""
+        return state == "stopped" or state in AT_REST
+
     def setup_at(self, entry: Standing) -> dict[str, Any] | None:
         """The set-up by which an entry is read: its own copy, else the one in force at its time.
 
@@ -98,17 +108,26 @@ class _Finder:
         self.flagged = frozenset(flag.hash for flag in flags)
         self.decided = decided
 
-    def last(self, entries: list[Standing]) -> Found | None:
-        found = latest(entries, self.flagged, self.decided)
+    def last(self, entries: Iterable[Standing]) -> Found | None:
+        """The latest that may be used; those in doubt that may be later are told beside it."""
+        entries = list(entries)
+        used = [entry for entry in entries if entry.is_used]
+        found = latest(used, self.flagged, self.decided)
         if found is None:
             return None
-        by_hash = {entry.entry.hash: entry for entry in entries}
-        return Found(by_hash[found.hash], tuple(by_hash[other] for other in found.others))
+        by_hash = {entry.entry.hash: entry for entry in used}
+        first = by_hash[found.hash]
+        others = [by_hash[other] for other in found.others]
+        doubtful = (entry for entry in entries if entry.is_in_doubt)
+        others += [entry for entry in doubtful if not _is_before(entry, first)]
+        return Found(first, tuple(others))
 
 
-# Machines at which checks rest.
-AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
-_MEASURING = frozenset({"check", "recheck"})
+def _is_before(entry: Standing, other: Standing) -> bool:
+    """Whether an entry is certainly earlier than another one."""
+    if entry.entry.log == other.entry.log:
+        return entry.entry.seq < other.entry.seq
+    return other.measured_s - entry.measured_s > CERTAIN_S
 
 
 def _since(ordered: list[Standing]) -> Since:
@@ -135,30 +154,28 @@ def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
     cleaned = [
         place
         for place, entry in enumerate(ordered)
-        if entry.kind == "clean_out" and entry.content["finished"]
+        if entry.kind == "clean_out" and entry.is_used and entry.content["finished"]
     ]
     return ordered[cleaned[-1] + 1 :] if cleaned else ordered
 
 
 def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
-    used = [entry for entry in entries if entry.is_used]
-    ordered = in_order(used)
-    measured = [entry for entry in _of_this_charge(ordered) if entry.kind in _MEASURING]
-    state = find.last([entry for entry in used if entry.kind == "machine_state"])
+    ordered = in_order(entry for entry in entries if entry.is_used)
+    told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
+    measured = [entry for entry in _of_this_charge(told) if entry.kind in _MEASURING]
+    state = find.last(entry for entry in told if entry.kind == "machine_state")
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
         machine=machine,
-        definition=find.last([entry for entry in used if entry.kind == "machine_set"]),
+        definition=find.last(entry for entry in told if entry.kind == "machine_set"),
         state=state,
-        level=find.last([entry for entry in measured if "dip" in entry.content]),
-        strength=find.last([entry for entry in measured if "reading" in entry.content]),
+        level=find.last(entry for entry in measured if "dip" in entry.content),
+        strength=find.last(entry for entry in measured if "reading" in entry.content),
         checked=find.last(measured),
         open_pours=open_pours(ordered),
         recheck=due_recheck(ordered, now_s, rests),
         since=_since(ordered),
-        conflicts=tuple(
-            sorted({entry.id for entry in entries if entry.standing in ("conflict", "disputed")})
-        ),
+        conflicts=tuple(sorted({entry.id for entry in entries if entry.is_in_doubt})),
         ordered=tuple(ordered),
     )
 
@@ -167,7 +184,7 @@ def _by(entries: Iterable[Standing], kind: str, find: _Finder) -> tuple[Found, .
     """The latest setting of each fluid or instrument, by its id."""
     groups: dict[str, list[Standing]] = defaultdict(list)
     for entry in entries:
-        if entry.kind == f"{kind}_set" and entry.is_used:
+        if entry.kind == f"{kind}_set":
             groups[entry.content[kind]].append(entry)
     found = (find.last(groups[identity]) for identity in sorted(groups))
     return tuple(one for one in found if one is not None)

@@ -167,5 +167,7 @@ def test_a_withdrawn_entry_never_feeds_anything(
     for machine in state_of(*texts).machines:
         found = (machine.level, machine.strength, machine.checked)
         assert all(one is None or one.entry.id != target for one in found)
-        assert all(other.id != target for one in found if one for other in one.others)
+        beside = [other for one in found if one for other in one.others if other.id == target]
+        # Somebody's later word about it can leave it in doubt: then it is told, and not used.
+        assert all(other.is_in_doubt for other in beside)
         assert all(entry.id != target for entry in machine.ordered)

@@ -72,13 +72,16 @@ def test_shop_settings_come_with_their_age() -> None:
     assert told["fluids"][0]["age_d"] == pytest.approx(1 / 3)
 
 
-def low_sumps(depth: str, usable: dict[str, str] | None = None) -> list[dict[str, Any]]:
+def low_sumps(
+    depth: str, usable: dict[str, str] | None = None, state: str = "watch"
+) -> list[dict[str, Any]]:
     phone = Phone("a")
     made = setup()
     if usable:
         made["bucket"]["usable"] = usable
     phone.save("machine_set", {"machine": made}, 0)
     phone.save("check", check(depth), 60)
+    phone.save("machine_state", {"state": state}, 90)
     body = {"lines": phone.lines, "now": NOW, "since": moment(0)}
     return ask("handover", body)["low_sumps"]
 
@@ -89,6 +92,11 @@ def test_a_sump_is_low_when_a_whole_bucket_fits() -> None:
     assert [one["buckets"] for one in low_sumps("417")] == [1]
     assert [one["buckets"] for one in low_sumps("342")] == [4]
     assert [one["buckets"] for one in low_sumps("342", typed("20", "L"))] == [2]
+
+
+@pytest.mark.parametrize("state", ["stopped", "clean_out", "out_of_service", "shutdown"])
+def test_where_nothing_may_be_poured_in_no_sump_is_low(state: str) -> None:
+    assert low_sumps("342", state=state) == []
 
 
 def test_what_cannot_be_told_is_not_low() -> None:

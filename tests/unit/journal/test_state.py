@@ -86,6 +86,22 @@ def test_an_entry_in_conflict_is_named_and_not_used() -> None:
     assert (now.level, now.conflicts) == (None, (target,))
 
 
+def test_what_is_in_doubt_makes_the_latest_uncertain() -> None:
+    phone = Phone("a")
+    first = phone.save("check", check("300"), 0)
+    twin = phone.clone()
+    phone.save("check", check("310"), 60, id=id_of("x"))
+    twin.save("check", check("320"), 60, id=id_of("y"))
+    now = machine(phone, twin)
+    assert now.level is not None
+    assert now.level.entry.id == first
+    assert {other.id for other in now.level.others} == {id_of("x"), id_of("y")}
+    phone.save("check", check("330"), 120)
+    later = machine(phone, twin).level
+    assert later is not None
+    assert later.is_certain
+
+
 def test_poured_since_the_last_measurement() -> None:
     phone = Phone("a")
     phone.save("pour", pour(7), 0)

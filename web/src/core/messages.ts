@@ -741,7 +741,7 @@ export interface HandoverResult {
     due: DueRecheck;
   }[];
   /**
-   * Items: Sumps with room for at least one whole usable bucket; buckets is how many fit.
+   * Items: Sumps with room for at least one whole usable bucket, by their last dip; buckets is how many fit. Machines that are stopped or at rest are not among them.
    */
   low_sumps: {
     machine: EntryId;
