@@ -67,23 +67,22 @@ def _target(entry: Entry) -> str:
     return str(entry.body[name])
 
 
-def _roots(amending: Mapping[str, Entry]) -> dict[str, tuple[str, int] | None]:
-    """The id that each chain of amendments is about, and its length; None for a circle.
+def _roots(amending: Mapping[str, Entry]) -> dict[str, tuple[str, int]]:
+    """The id that each chain of amendments is about, and its length.
 
-    Every link is walked once: a chain can be as long as the log.
+    Every link is walked once: a chain can be as long as the log. A circle, which can only be made
+    on purpose, is about one of its own, and so about no entry.
     """
-    found: dict[str, tuple[str, int] | None] = {}
+    found: dict[str, tuple[str, int]] = {}
     for start in amending:
         walked: dict[str, None] = {}
         at = start
         while at in amending and at not in found and at not in walked:
             walked[at] = None
             at = _target(amending[at])
-        # What goes round in a circle is about nothing; it can only be made on purpose.
-        end = found.get(at, None if at in walked else (at, 0))
-        for identity in reversed(walked):
-            end = None if end is None else (end[0], end[1] + 1)
-            found[identity] = end
+        root, length = found.get(at, (at, 0))
+        for place, identity in enumerate(reversed(walked), 1):
+            found[identity] = root, length + place
     return found
 
 
@@ -108,8 +107,7 @@ def _groups(
     amending = {e.id: e for e in amendments}
     roots = _roots(amending)
     # By the target, since two versions of one id may be about different entries.
-    ends = [(e, roots.get(_target(e), (_target(e), 0))) for e in amendments]
-    chains = [(e, *end) for e, end in ends if end is not None]
+    chains = [(e, *roots.get(_target(e), (_target(e), 0))) for e in amendments]
     void = _void(chains, amending, open_lines)
     groups: dict[str, list[Entry]] = defaultdict(list)
     for entry, root, _ in chains:

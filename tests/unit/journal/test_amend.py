@@ -175,6 +175,14 @@ def test_a_disputed_withdrawal_still_keeps_the_entry_out(case: Case) -> None:
     assert (found.standing, found.is_used) == ("conflict", False)
 
 
+def test_a_disputed_withdrawal_of_a_withdrawal_takes_nothing_back(case: Case) -> None:
+    gone = withdraw(case.a, case.target)
+    twin = case.b.clone()
+    withdraw(case.b, gone)
+    withdraw(twin, id_of("something else"))
+    assert standing_of(case.a, case.b, twin)[case.hash].standing == "withdrawn"
+
+
 def test_a_disputed_withdrawal_keeps_out_what_either_version_names(case: Case) -> None:
     other = case.a.save("check", check("9"), 10)
     twin = case.b.clone()
