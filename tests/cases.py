@@ -63,6 +63,8 @@ def band(low_pct: float, aim_pct: float, high_pct: float) -> Body:
 
 UPSIDE_DOWN = {"strong_pct": 5, "weak_pct": 6, "closeness_pct": 0.5}
 SMALL_BUCKET = {"usable_l": 10, "water_mark_l": 12, "jug_mark_l": 0.05}
+ONE_MARK = {"usable_l": 10, "water_mark_l": 10, "jug_mark_l": 0.05}
+WEAK_PREMIX = {"strong_pct": 5, "weak_pct": 1, "closeness_pct": 0.5}
 MAY_DRAW = {"draw_off": {"allowed": True, "mark_l": 1}}
 OWN_FLUID = {"own_fluid": {"allowed": True}, "never_above_l": 212}
 LAST = {"last": {"strength_pct": {"value": 8.2, "u": 0.3}, "age_d": 5, "drift_pct_d": 0.1}}
@@ -94,6 +96,7 @@ CASES = [
     Case("3", "lean, band out of reach in the room left", body(188, 5)),
     Case("4", "lean and full", body(198, 5, **MAY_DRAW, **OWN_FLUID)),
     Case("5", "in range and low", body(170, 8.2)),
+    Case("5b", "in range and low, filling up would leave it", body(100, 8.5, mixing=WEAK_PREMIX)),
     Case("6", "in range and full", body(198, 8)),
     Case("7", "rich and low", body(150, 9.6)),
     Case("8", "rich and low, the weakest mix is not enough", body(180, 12)),
@@ -102,12 +105,15 @@ CASES = [
     Case("11", "a few litres left", body(25, 11)),
     Case("12", "filled to less than the full mark", body(100, 6, fill_to_l=150)),
     Case("13", "too little concentrate in stock", body(154, 6, stock={"concentrate_l": 3})),
+    Case("13b", "too little for a new charge", body(6, 0.4, stock={"concentrate_l": 5})),
+    Case("13c", "too little water in stock", body(154, 6, stock={"water_l": 20})),
     Case("14a", "dip without reading", holding(154, **LAST), op="plan_holding"),
     Case("14b", "reading without dip", READING_ONLY, op="assess_sump"),
     Case("15a", "band upside down", body(154, 6, target=band(9, 8, 7))),
     Case("15b", "aim outside the band", body(154, 6, target=band(7, 9.5, 9))),
     Case("15c", "weakest mix above the strongest", body(154, 6, mixing=UPSIDE_DOWN)),
     Case("15d", "bucket smaller than its mark", body(154, 6, bucket=SMALL_BUCKET)),
+    Case("15e", "nothing to mix between the marks", body(154, 6, bucket=ONE_MARK)),
 ]
 
 
@@ -125,8 +131,8 @@ def _input(case: Case) -> str:
         words.append(f"{now['strength_pct']['value']:g} %")
     if "usual_pct" in case.body:
         words.append(f"usual {case.body['usual_pct']:g} %")
-    if "stock" in case.body:
-        words.append(f"stock {case.body['stock']['concentrate_l']:g} L")
+    for name, litres in case.body.get("stock", {}).items():
+        words.append(f"{litres:g} L of {name.removesuffix('_l')}")
     return ", ".join(words)
 
 

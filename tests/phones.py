@@ -134,7 +134,9 @@ class Phone:
         return opened(self.lines[seq - 1])[1]
 
 
-def stored_in_schema_1(kind: str, body: dict[str, Any], seq: int, title: str = "old") -> str:
+def stored_in_schema_1(
+    kind: str, body: dict[str, Any], seq: int, title: str = "old", **more: Any
+) -> str:
     """A row as the first version of the app stored it: no chain, no flags, no hash."""
     entry = {
         "id": id_of(f"{title} {seq}"),
@@ -148,6 +150,7 @@ def stored_in_schema_1(kind: str, body: dict[str, Any], seq: int, title: str = "
         "body": body,
         "shown": {},
         "versions": VERSIONS,
+        **more,
     }
     return json.dumps(entry, ensure_ascii=False, separators=(",", ":"))
 

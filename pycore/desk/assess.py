@@ -1,18 +1,16 @@
-"""Dip and reading to litres and strength, with what the page shows of them."""
+"""Dip to litres, and litres and strength together, with what the page shows of them."""
 
 from __future__ import annotations
 
-from pycore.desk.machine import Reader, placed
-from pycore.desk.messages import DipTyped, FluidTyped, ReadingTyped, Units
+from pycore.desk.messages import DipTyped, Units
+from pycore.desk.reader import Reader, placed
+from pycore.desk.records import FluidTyped, ReadingTyped
 from pycore.desk.results import AssessSumpResult, Level, Section, Strength
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import decimals_for, on_rule, shown, shown_with_u, tidy
+from pycore.quantity.rounding import on_rule, shown, shown_with_u
 from pycore.quantity.typed import Reading
 from pycore.quantity.units import UNITS, from_base
-from pycore.reading.strength import READING_U_BRIX, state_of, strength_from_reading
-from pycore.recipe.outlook import LIKELY_K
-from pycore.recipe.request import Target
 from pycore.sump.shapes import DIP_U_MM, Sump
 
 # One dot of the section drawing stands for this much of the full sump.
@@ -64,34 +62,6 @@ def level_from(reader: Reader, sump: Sump, dip: DipTyped, units: Units, path: st
     )
 
 
-def strength_from(
-    reader: Reader,
-    reading: ReadingTyped,
-    factor: Measured | None,
-    zero_brix: float,
-    target: Target | None,
-    path: str,
-) -> Strength:
-    """What the reading says; without a factor there is no per cent and no state."""
-    read = reader.read(reading.shows, "reading_brix", f"{path}.shows")
-    u_brix = READING_U_BRIX[reading.how or "optical"]
-    if reading.u is not None:
-        u_brix = reader.value(reading.u, "reading_u_brix", f"{path}.u")
-    brix = Measured(read.value, u_brix)
-    said = {"reading": read.shown}
-    if factor is None:
-        return Strength(brix, said)
-    strength = strength_from_reading(brix, factor, zero_brix, f"{path}.shows")
-    decimals = decimals_for(strength.u, 1) if strength.u > 0 else 3
-    spread = LIKELY_K * strength.u
-    said["factor"] = tidy(factor.value, "1")
-    said["strength"] = shown(strength.value, "%", decimals)
-    said["low"] = shown(max(0.0, strength.value - spread), "%", decimals)
-    said["high"] = shown(strength.value + spread, "%", decimals)
-    state = state_of(strength.value, target.low_pct, target.high_pct) if target else None
-    return Strength(brix, said, strength, state)
-
-
 def section_of(sump: Sump, depth_mm: float, volume_l: float, strength_pct: float | None) -> Section:
     """The section drawing of a sump that stands at this depth with this strength."""
     dots = None
@@ -118,15 +88,20 @@ def is_blurry(reading: ReadingTyped | None, fluid: FluidTyped | None) -> bool:
 
 
 def assessed(
-    sump: Sump, level: Level | None, strength: Strength | None, blurry: bool, reader: Reader
+    sump: Sump,
+    level: Level | None,
+    strength: Strength | None,
+    blurry: bool,
+    reader: Reader,
+    notes: list[str],
 ) -> AssessSumpResult:
-    """The result message of an assessment."""
+    """The result message of an assessment; notes come after those of level and strength."""
     section = None
     if level is not None:
         pct = strength.strength_pct.value if strength and strength.strength_pct else None
         section = section_of(sump, level.depth_mm.value, level.volume_l.value, pct)
     return AssessSumpResult(
-        notes_on(level, strength, blurry), level, strength, section, reader.doubts
+        [*notes_on(level, strength, blurry), *notes], level, strength, section, reader.doubts
     )
 
 

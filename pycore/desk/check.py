@@ -2,26 +2,30 @@
 
 from __future__ import annotations
 
-from pycore.desk.assess import assessed, is_blurry, level_from, section_of, strength_from
-from pycore.desk.machine import Machine, Reader, placed, read_machine
+from dataclasses import dataclass, replace
+
+from pycore.desk.assess import assessed, is_blurry, level_from
+from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
-from pycore.desk.recipe import plan_shown, way_shown
-from pycore.desk.results import Level, PlanCheckResult, Section
-from pycore.quantity.fault import Fault
-from pycore.quantity.measured import Measured
-from pycore.recipe.outcome import Plan
-from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import (
-    DrawOff,
-    Effort,
-    Losses,
-    OwnFluid,
-    Pail,
-    PlanRequest,
-    Stock,
-    SumpState,
-    Target,
+from pycore.desk.reader import Reader, placed
+from pycore.desk.recipe import plan_shown, section_after, way_shown
+from pycore.desk.records import Typed
+from pycore.desk.results import (
+    AssessSumpResult,
+    Disagreement,
+    Level,
+    PlanCheckResult,
+    SecondStrength,
 )
+from pycore.desk.second import read_second
+from pycore.desk.shop import read_shop
+from pycore.desk.strength import fluid_notes, strength_from
+from pycore.quantity.fault import Fault
+from pycore.quantity.rounding import Shown, shown
+from pycore.reading.second import disturbances
+from pycore.recipe.plan import plan_recipe
+from pycore.recipe.request import PlanRequest, Stock, SumpState, Target
+from pycore.sump.shapes import Sump
 
 
 def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
@@ -35,97 +39,128 @@ def _aim(reader: Reader, body: PlanCheckBody, target: Target) -> Target:
     return Target(target.low_pct, aim_pct, target.high_pct)
 
 
-def _fill_to_l(reader: Reader, body: PlanCheckBody, machine: Machine) -> float:
-    """Litres at the mark that is filled to: the full mark, or less for this once."""
-    sump = machine.sump
-    if body.fill_to_depth is None:
-        return sump.full_volume_l
+@dataclass(frozen=True)
+class Mark:
+    """The mark that is filled to; given is the depth as typed, None for the full mark."""
+
+    volume_l: float
+    given: Shown | None = None
+
+
+def mark_to_fill(reader: Reader, typed: Typed | None, sump: Sump) -> Mark:
+    """The full mark, or less for this once. Error: ``order`` above the full mark."""
+    if typed is None:
+        return Mark(sump.full_volume_l)
     path = "body.fill_to_depth"
-    read = reader.read(body.fill_to_depth, "full_depth_mm", path)
+    read = reader.read(typed, "full_depth_mm", path)
     if read.value > sump.full_depth_mm:
         limit = {"maximum": sump.full_depth_mm, "unit": "mm"}
         raise placed(Fault("order", path, read.value, limit), path, read.unit.name)
-    return sump.volume_from_depth(read.value, path)
-
-
-def _after(machine: Machine, plan: Plan, depth_now_mm: float) -> Section:
-    """The section drawing after the last bucket; a sump above its mark stays where it is."""
-    sump, volume_l = machine.sump, plan.final.volume_l
-    # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
-    rim_l = sump.rim_volume_l
-    held_l = rim_l if rim_l < volume_l <= rim_l * (1 + 1e-9) else volume_l
-    depth_mm = sump.depth_from_volume(held_l, "body.dip.depth") if plan.pours else depth_now_mm
-    return section_of(sump, depth_mm, volume_l, plan.final.strength_pct.value)
-
-
-def _pail(reader: Reader, typed: MachineTyped) -> Pail | None:
-    """Lowest marks and jug size, where they are known."""
-    pail, path = typed.pail, "body.machine.pail"
-    if pail is None:
-        return None
-    sizes = {
-        "first_mark_l": (pail.first_mark, f"{path}.first_mark"),
-        "jug_first_mark_l": (pail.jug_first_mark, f"{path}.jug_first_mark"),
-        "jug_max_l": (pail.jug_size, f"{path}.jug_size"),
-    }
-    read = {
-        name: None if given is None else reader.value(given, name, place)
-        for name, (given, place) in sizes.items()
-    }
-    return Pail(measure_by=pail.measure_by, **read)
-
-
-def _never_above_l(reader: Reader, typed: MachineTyped, machine: Machine) -> float | None:
-    """Litres at the never-above mark. Error: ``order`` below the full mark, ``out_of_range``."""
-    given, path = typed.sump.never_above_depth, "body.machine.sump.never_above_depth"
-    if given is None:
-        return None
-    read = reader.read(given, "never_above_mm", path)
-    sump = machine.sump
-    if read.value < sump.full_depth_mm:
-        fault = Fault("order", path, read.value, {"minimum": sump.full_depth_mm, "unit": "mm"})
-        raise placed(fault, path, read.unit.name)
-    try:
-        return sump.volume_from_depth(read.value, path)
-    except Fault as fault:
-        raise placed(fault, path, read.unit.name) from None
+    return Mark(sump.volume_from_depth(read.value, path), read.shown)
 
 
 def _request(
     reader: Reader,
     body: PlanCheckBody,
     machine: Machine,
-    level: Level,
-    strength_pct: Measured,
+    state: SumpState,
     target: Target,
+    mark: Mark,
 ) -> PlanRequest:
     """The check as a question to the planner, with what the shop allows."""
-    ways, stock = body.machine.ways, None
+    stock = None
     if body.concentrate_at_hand is not None:
         path = "body.concentrate_at_hand"
         have_l = reader.value(body.concentrate_at_hand, "concentrate_at_hand_l", path)
         stock = Stock(concentrate_l=have_l)
-    losses = effort = own_fluid = None
-    if ways is not None:
-        if ways.carry_out is not None:
-            path = "body.machine.ways.carry_out"
-            losses = Losses(reader.value(ways.carry_out, "carry_out_l_d", path))
-        effort = Effort(most_buckets=ways.most_buckets)
-        own_fluid = OwnFluid(allowed=bool(ways.own_fluid))
+    density_kg_l = None
+    if body.machine.fluid.density is not None:
+        path = "body.machine.fluid.density"
+        density_kg_l = reader.value(body.machine.fluid.density, "density_kg_l", path)
+    shop = read_shop(reader, body.machine, machine, "body.machine")
     return PlanRequest(
-        sump=SumpState(level.volume_l, strength_pct),
-        fill_to_l=_fill_to_l(reader, body, machine),
+        sump=state,
+        fill_to_l=mark.volume_l,
         target=target,
         mixing=machine.mixing,
         bucket=machine.bucket,
-        draw_off=DrawOff(bool(ways and ways.draw_off), machine.bucket.water_mark_l),
-        never_above_l=_never_above_l(reader, body.machine, machine),
-        pail=_pail(reader, body.machine),
-        effort=effort,
+        draw_off=shop.draw_off,
+        never_above_l=shop.never_above_l,
+        pail=shop.pail,
+        effort=shop.effort,
+        unit=shop.unit,
         stock=stock,
-        own_fluid=own_fluid,
-        losses=losses,
+        own_fluid=shop.own_fluid,
+        losses=shop.losses,
+        density_kg_l=density_kg_l,
     )
+
+
+def _mark_shown(mark: Mark, level: Level) -> dict[str, Shown]:
+    """A mark of its own, and the room up to it, said as exactly as the level itself."""
+    if mark.given is None:
+        return {}
+    about = level.shown["volume"]
+    room_l = mark.volume_l - level.volume_l.value
+    return {"fill_to": mark.given, "fill_room": shown(room_l, about.unit, about.decimals)}
+
+
+def _planned(
+    request: PlanRequest,
+    typed: MachineTyped,
+    machine: Machine,
+    assessment: AssessSumpResult,
+    depth_mm: float,
+) -> PlanCheckResult:
+    """The answer for one strength of a sump that stands at this depth."""
+    try:
+        plan = plan_recipe(request)
+    except Fault as fault:
+        place = fault.path.removesuffix("_l")
+        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
+    return PlanCheckResult(
+        assessment=assessment,
+        request=request,
+        plan=plan,
+        shown=plan_shown(plan, request, typed),
+        after=section_after(machine.sump, plan, depth_mm),
+        ways=[
+            way_shown(way, request, typed, section_after(machine.sump, way, depth_mm))
+            for way in plan.alternatives
+        ],
+        doubts=assessment.doubts or [],
+    )
+
+
+def _dose(answer: PlanCheckResult) -> tuple[float, float]:
+    """What a mistake would put in: concentrate first, since it is the harder one to undo."""
+    return answer.plan.totals.concentrate_l, answer.plan.totals.water_l
+
+
+def _with_both(
+    first: PlanCheckResult,
+    second: SecondStrength,
+    typed: MachineTyped,
+    machine: Machine,
+    depth_mm: float,
+) -> PlanCheckResult:
+    """Recipes for both strengths, the smaller dose as the main one; nothing is averaged."""
+    first_pct, second_pct = first.request.sump.strength_pct, second.strength_pct
+    sump = replace(first.request.sump, strength_pct=second_pct)
+    request = replace(first.request, sump=sump)
+    answers = [first, _planned(request, typed, machine, first.assessment, depth_mm)]
+    low, high = sorted(answers, key=lambda answer: answer.request.sump.strength_pct.value)
+    main, other = (low, high) if _dose(low) < _dose(high) else (high, low)
+    ends = {"low": low.request.sump.strength_pct, "high": high.request.sump.strength_pct}
+    disagreement = Disagreement(
+        low_pct=ends["low"].value,
+        high_pct=ends["high"].value,
+        planned_for="low" if main is low else "high",
+        codes=disturbances(second.method, typed.fluid.type, first_pct.value > second_pct.value),
+        shown={side: shown(end.value, "%", 1) for side, end in ends.items()},
+        other=other,
+    )
+    return replace(main, second=second, disagreement=disagreement)
 
 
 def plan_check(body: PlanCheckBody) -> PlanCheckResult:
@@ -139,25 +174,26 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     typed = body.machine
     machine = read_machine(reader, typed, "body.machine")
     target = _aim(reader, body, machine.target)
+    # Before what is measured, so that the page of the mark hears of it also without a dip.
+    mark = mark_to_fill(reader, body.fill_to_depth, machine.sump)
     level = level_from(reader, machine.sump, body.dip, typed.units, "body.dip")
-    strength = strength_from(
-        reader, body.reading, machine.factor, machine.zero_brix, target, "body.reading"
+    strength, notes = strength_from(
+        reader, body.reading, machine.glass, machine.factor, target, "body.reading"
     )
+    notes += [*machine.glass.notes(body.now, "body.now"), *fluid_notes(typed.fluid)]
     if strength.strength_pct is None:
         raise Fault("no_factor", "body.machine.fluid.factor")
-    request = _request(reader, body, machine, level, strength.strength_pct, target)
-    try:
-        plan = plan_recipe(request)
-    except Fault as fault:
-        place = fault.path.removesuffix("_l")
-        raise placed(fault, f"body.machine.{place}", typed.units.pail) from None
+    second = None
+    if body.second is not None:
+        fluid = typed.fluid
+        second = read_second(reader, body.second, fluid, strength.strength_pct, "body.second")
+    state = SumpState(level.volume_l, strength.strength_pct)
+    request = _request(reader, body, machine, state, target, mark)
     blurry = is_blurry(body.reading, typed.fluid)
-    return PlanCheckResult(
-        assessment=assessed(machine.sump, level, strength, blurry, reader),
-        request=request,
-        plan=plan,
-        shown=plan_shown(plan, request, typed),
-        after=_after(machine, plan, level.depth_mm.value),
-        ways=[way_shown(way, request, typed) for way in plan.alternatives],
-        doubts=reader.doubts,
-    )
+    assessment = assessed(machine.sump, level, strength, blurry, reader, notes)
+    depth_mm = level.depth_mm.value
+    answer = _planned(request, typed, machine, assessment, depth_mm)
+    answer = replace(answer, shown={**answer.shown, **_mark_shown(mark, level)})
+    if second is None or second.agrees:
+        return replace(answer, second=second)
+    return _with_both(answer, second, typed, machine, depth_mm)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from pycore.desk.assess import level_from, strength_from
+from pycore.desk.assess import level_from
 from pycore.desk.build import built
 from pycore.desk.log_messages import (
     FluidNow,
@@ -17,9 +17,12 @@ from pycore.desk.log_messages import (
     StateNow,
     StrengthNow,
 )
-from pycore.desk.machine import Machine, Reader, read_machine
-from pycore.desk.messages import DipTyped, MachineTyped, ReadingTyped
+from pycore.desk.machine import Machine, read_machine
+from pycore.desk.messages import DipTyped, MachineTyped
+from pycore.desk.reader import Reader
+from pycore.desk.records import ReadingTyped
 from pycore.desk.refusal import error_of
+from pycore.desk.strength import strength_from
 from pycore.journal.amend import Standing
 from pycore.journal.state import Folded, Found, MachineNow
 from pycore.journal.times import DAY_S
@@ -70,8 +73,8 @@ def _strength(machine: MachineNow, found: Found, now_s: int) -> StrengthNow:
     def answer() -> Any:
         _, setup = _setup(machine, entry)
         reading = built(ReadingTyped, entry.content["reading"])
-        target, zero_brix = setup.target, setup.zero_brix
-        return strength_from(Reader(), reading, setup.factor, zero_brix, target, "reading")
+        glass, factor, target = setup.glass, setup.factor, setup.target
+        return strength_from(Reader(), reading, glass, factor, target, "reading")[0]
 
     return StrengthNow(**_latest(found, now_s), **_tried(answer, "strength"))
 

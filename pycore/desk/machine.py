@@ -2,62 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
-from pycore.desk.messages import (
-    FluidTyped,
-    MachineTyped,
-    SumpTyped,
-    TargetTyped,
-    Typed,
-)
-from pycore.desk.results import Doubt
+from pycore.desk.factor import read_factor
+from pycore.desk.instrument import Glass, read_glass
+from pycore.desk.messages import MachineTyped, SumpTyped
+from pycore.desk.reader import Reader, placed
+from pycore.desk.records import FluidTyped, TargetTyped, Typed
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
-from pycore.quantity.measured import Measured
-from pycore.quantity.typed import Reading, read_typed
-from pycore.quantity.units import UNITS, from_base
-from pycore.reading.strength import FACTOR_U_SHARE
-from pycore.recipe.request import Bucket, Mixing, Target, refuse_contradictions
+from pycore.quantity.typed import Reading
+from pycore.reading.factor import Factor
+from pycore.recipe.request import Bucket, Mixing, Pail, Target, refuse_contradictions
 from pycore.sump.shapes import RIM_OVER_FULL, VOLUME_U_SHARE, Sump, box, proportional, table
-
-
-@dataclass
-class Reader:
-    """Reads typed numbers and collects the unusual ones on the way."""
-
-    doubts: list[Doubt] = field(default_factory=list)
-
-    def read(self, typed: Typed, quantity: str, path: str) -> Reading:
-        """The number, or a Fault as of ``read_typed``."""
-        reading = read_typed(typed.text, typed.unit, quantity, path)
-        if reading.is_unusual:
-            self.doubts.append(doubt_about(reading))
-        return reading
-
-    def value(self, typed: Typed, quantity: str, path: str) -> float:
-        """The number in the quantity's own unit."""
-        return self.read(typed, quantity, path).value
-
-
-def doubt_about(reading: Reading) -> Doubt:
-    """The doubt about an unusual number, with the usual range in the unit that was typed."""
-    known = KNOWN[reading.quantity]
-    low, high = known.usual_low or 0.0, known.usual_high or 0.0
-    usual = (from_base(low, reading.unit), from_base(high, reading.unit))
-    return Doubt(reading.path, "unusual", reading.shown, *usual)
-
-
-def placed(fault: Fault, path: str, unit: str) -> Fault:
-    """A room's fault at a path of the message, its numbers in ``unit`` where that fits."""
-    limit, got = dict(fault.limit), fault.got
-    own, theirs = UNITS[unit], UNITS.get(str(limit.get("unit")))
-    if theirs is not None and theirs.dimension == own.dimension and isinstance(got, float):
-        for side in ("minimum", "maximum", "above", "below"):
-            if side in limit:
-                limit[side] = from_base(limit[side], own)
-        limit["unit"], got = own.name, from_base(got, own)
-    return Fault(fault.code, path, got, limit)
 
 
 def read_sump(reader: Reader, typed: SumpTyped, path: str) -> Sump:
@@ -127,19 +84,6 @@ def refuse_neat_oil(fluid: FluidTyped, path: str) -> None:
         raise Fault("neat_oil", f"{path}.type", fluid.type, allowed)
 
 
-def read_factor(reader: Reader, fluid: FluidTyped, path: str) -> Measured | None:
-    """The fluid's factor with its standard uncertainty, or None when it is not known."""
-    if fluid.factor is None:
-        return None
-    value = reader.value(fluid.factor, "factor", f"{path}.factor")
-    return Measured(value, value * FACTOR_U_SHARE[fluid.factor_known_by or "sheet"])
-
-
-def read_zero_brix(reader: Reader, fluid: FluidTyped, path: str) -> float:
-    """What the instrument shows in water, Brix; 0 when it was set to 0."""
-    return 0.0 if fluid.zero is None else reader.value(fluid.zero, "zero_brix", f"{path}.zero")
-
-
 def read_target(reader: Reader, typed: TargetTyped, path: str) -> Target:
     """The target band and aim, per cent by volume, not yet compared with each other."""
     return Target(
@@ -154,8 +98,8 @@ class Machine:
     """A machine in the rooms' own types."""
 
     sump: Sump
-    factor: Measured | None
-    zero_brix: float
+    factor: Factor | None
+    glass: Glass
     target: Target
     mixing: Mixing
     bucket: Bucket
@@ -168,7 +112,7 @@ def read_machine(reader: Reader, typed: MachineTyped, path: str) -> Machine:
     machine = Machine(
         read_sump(reader, typed.sump, f"{path}.sump"),
         read_factor(reader, typed.fluid, f"{path}.fluid"),
-        read_zero_brix(reader, typed.fluid, f"{path}.fluid"),
+        read_glass(reader, typed.instrument, typed.fluid, path),
         read_target(reader, typed.target, f"{path}.target"),
         Mixing(
             value(typed.mixing.strong, "strong_pct", f"{path}.mixing.strong"),
@@ -181,10 +125,12 @@ def read_machine(reader: Reader, typed: MachineTyped, path: str) -> Machine:
             value(typed.bucket.jug_mark, "jug_mark_l", f"{path}.bucket.jug_mark"),
         ),
     )
+    pail = Pail(measure_by=typed.pail.measure_by) if typed.pail else None
     try:
-        refuse_contradictions(machine.target, machine.mixing, machine.bucket)
+        refuse_contradictions(machine.target, machine.mixing, machine.bucket, pail)
     except Fault as fault:
         # The typed fields carry no unit in their names.
         place = fault.path.removesuffix("_pct").removesuffix("_l")
-        raise placed(fault, f"{path}.{place}", typed.units.pail) from None
+        unit = typed.units.jug if place == "bucket.jug_mark" else typed.units.pail
+        raise placed(fault, f"{path}.{place}", unit) from None
     return machine

@@ -7,13 +7,14 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-
-@dataclass(frozen=True)
-class Typed:
-    """What a person typed and the unit that stood beside the field."""
-
-    text: str
-    unit: str | None = None
+from pycore.desk.records import (
+    FluidTyped,
+    InstrumentTyped,
+    ReadingTyped,
+    SecondTyped,
+    TargetTyped,
+    Typed,
+)
 
 
 @dataclass(frozen=True)
@@ -37,26 +38,6 @@ class SumpTyped:
     points: list[PointTyped] | None = None
     rim_depth: Typed | None = None
     never_above_depth: Typed | None = None
-
-
-@dataclass(frozen=True)
-class FluidTyped:
-    """The fluid's type and, where known, its factor."""
-
-    type: str
-    name: str | None = None
-    factor: Typed | None = None
-    factor_known_by: str | None = None
-    zero: Typed | None = None
-
-
-@dataclass(frozen=True)
-class TargetTyped:
-    """Target band and aim."""
-
-    low: Typed
-    aim: Typed
-    high: Typed
 
 
 @dataclass(frozen=True)
@@ -88,13 +69,24 @@ class PailTyped:
 
 
 @dataclass(frozen=True)
+class UnitTyped:
+    """Range of a mixing unit and the step of its setting."""
+
+    lowest: Typed
+    highest: Typed
+    step: Typed
+
+
+@dataclass(frozen=True)
 class WaysTyped:
     """What this shop allows and knows beside buckets of fresh mix."""
 
     draw_off: bool | None = None
     own_fluid: bool | None = None
     carry_out: Typed | None = None
-    most_buckets: int | None = None
+    most_buckets: Typed | None = None
+    heaviest: Typed | None = None
+    unit: UnitTyped | None = None
 
 
 @dataclass(frozen=True)
@@ -120,6 +112,7 @@ class MachineTyped:
     units: Units
     pail: PailTyped | None = None
     ways: WaysTyped | None = None
+    instrument: InstrumentTyped | None = None
 
 
 @dataclass(frozen=True)
@@ -127,15 +120,6 @@ class DipTyped:
     """The dip and how it was taken, or its own uncertainty."""
 
     depth: Typed
-    how: str | None = None
-    u: Typed | None = None
-
-
-@dataclass(frozen=True)
-class ReadingTyped:
-    """What the instrument shows and which instrument, or its own uncertainty."""
-
-    shows: Typed
     how: str | None = None
     u: Typed | None = None
 
@@ -171,6 +155,8 @@ class AssessSumpBody:
     units: Units = field(default_factory=Units)
     dip: DipTyped | None = None
     reading: ReadingTyped | None = None
+    instrument: InstrumentTyped | None = None
+    now: str | None = None
 
 
 @dataclass(frozen=True)
@@ -183,3 +169,35 @@ class PlanCheckBody:
     aim: Typed | None = None
     fill_to_depth: Typed | None = None
     concentrate_at_hand: Typed | None = None
+    second: SecondTyped | None = None
+    now: str | None = None
+
+
+@dataclass(frozen=True)
+class LastCheck:
+    """The last whole check as it was stored, and when it was taken."""
+
+    check: PlanCheckBody
+    at: str
+
+
+@dataclass(frozen=True)
+class LaterReading:
+    """A reading without a dip, with the machine as it was then, and when it was taken."""
+
+    machine: MachineTyped
+    reading: ReadingTyped
+    at: str
+
+
+@dataclass(frozen=True)
+class HoldCheckBody:
+    """A dip without a reading; every time is ISO 8601 with its offset."""
+
+    machine: MachineTyped
+    dip: DipTyped
+    now: str
+    usual: Typed | None = None
+    fill_to_depth: Typed | None = None
+    last: LastCheck | None = None
+    read: LaterReading | None = None

@@ -7,8 +7,13 @@ from collections.abc import Callable
 from typing import Any
 
 import pycore
-from pycore.desk.assess import assessed, is_blurry, level_from, strength_from
+from pycore.desk.assess import assessed, is_blurry, level_from
 from pycore.desk.check import plan_check
+from pycore.desk.factor import read_factor
+from pycore.desk.fit import answer_fit_factor
+from pycore.desk.fluid import answer_read_fluid
+from pycore.desk.hold import hold_check
+from pycore.desk.instrument import read_glass
 from pycore.desk.log_messages import (
     FoldLogBody,
     HandoverBody,
@@ -25,29 +30,27 @@ from pycore.desk.logs import (
     write_csv,
     write_export,
 )
-from pycore.desk.machine import (
-    Reader,
-    doubt_about,
-    read_factor,
-    read_machine,
-    read_sump,
-    read_target,
-    read_zero_brix,
-    refuse_neat_oil,
-)
+from pycore.desk.machine import read_machine, read_sump, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
     DescribeBody,
+    HoldCheckBody,
     PlanCheckBody,
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.reader import Reader, doubt_about
+from pycore.desk.records import FitFactorBody, ReadFluidBody, ReadWaterBody
 from pycore.desk.results import AssessSumpResult
+from pycore.desk.shop import read_never_above, read_shop
+from pycore.desk.strength import fluid_notes, strength_from
+from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
 from pycore.quantity.typed import read_typed
 from pycore.quantity.units import UNITS
+from pycore.reading.factor import EXAMPLE_PCT
 from pycore.recipe.holding import HoldingRequest, plan_holding
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest
@@ -83,6 +86,7 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
     reader = Reader()
     typed = body.machine
     machine = read_machine(reader, typed, "body.machine")
+    read_shop(reader, typed, machine, "body.machine")
     sump, target, mixing, bucket = machine.sump, machine.target, machine.mixing, machine.bucket
     units = typed.units
     said = {
@@ -110,8 +114,10 @@ def _read_machine(body: ReadMachineBody) -> dict[str, Any]:
         "doubts": reader.doubts,
     }
     if machine.factor is not None:
-        result["factor"] = machine.factor.value
-        said["factor"] = tidy(machine.factor.value, "1")
+        factor = machine.factor.factor.value
+        result["factor"], said["factor"] = factor, tidy(factor, "1")
+        reads_brix = machine.factor.reads_brix(EXAMPLE_PCT) + machine.glass.zero_brix
+        said["five_reads"] = machine.glass.said(reads_brix, "body.machine.fluid.factor")
     return result
 
 
@@ -120,17 +126,20 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
     if body.fluid is not None:
         refuse_neat_oil(body.fluid, "body.fluid")
     sump = read_sump(reader, body.sump, "body.sump")
+    read_never_above(reader, body.sump, sump, "body.sump")
     target = None if body.target is None else read_target(reader, body.target, "body.target")
-    factor, zero_brix = None, 0.0
+    factor = None
+    glass = read_glass(reader, body.instrument, body.fluid, "body")
     if body.fluid is not None:
         factor = read_factor(reader, body.fluid, "body.fluid")
-        zero_brix = read_zero_brix(reader, body.fluid, "body.fluid")
+    notes = fluid_notes(body.fluid)
     level = strength = None
     if body.dip is not None:
         level = level_from(reader, sump, body.dip, body.units, "body.dip")
     if body.reading is not None:
-        strength = strength_from(reader, body.reading, factor, zero_brix, target, "body.reading")
-    return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader)
+        strength, more = strength_from(reader, body.reading, glass, factor, target, "body.reading")
+        notes = [*more, *glass.notes(body.now, "body.now"), *notes]
+    return assessed(sump, level, strength, is_blurry(body.reading, body.fluid), reader, notes)
 
 
 def _in_body(answer: Callable[[Any], Any]) -> Callable[[Any], Any]:
@@ -154,6 +163,10 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "hold_check": (HoldCheckBody, hold_check),
+    "read_fluid": (ReadFluidBody, answer_read_fluid),
+    "read_water": (ReadWaterBody, answer_read_water),
+    "fit_factor": (FitFactorBody, answer_fit_factor),
     "fold_log": (FoldLogBody, fold_log),
     "read_export": (ReadExportBody, read_export),
     "write_export": (WriteExportBody, write_export),

@@ -5,15 +5,16 @@ from __future__ import annotations
 import math
 from typing import Any
 
-from pycore.desk.assess import is_customary
+from pycore.desk.assess import is_customary, section_of
 from pycore.desk.messages import MachineTyped, Units
-from pycore.desk.results import Jugs, PourShown, WayShown
+from pycore.desk.results import Jugs, PourShown, Section, WayShown
 from pycore.quantity.rounding import Shown, decimals_for, shown, tidy
 from pycore.recipe.balance import mix_strength_pct
 from pycore.recipe.outcome import Alternative, Plan
 from pycore.recipe.outlook import Final, bucket_weight_kg
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest
+from pycore.sump.shapes import Sump
 
 # Room for the last digit of a float when full jugs are counted.
 _HAIR = 1e-9
@@ -28,7 +29,8 @@ def _jugs(concentrate_l: float, request: PlanRequest, units: Units) -> Jugs | No
     return Jugs(full, tidy(max(0.0, concentrate_l - full * size_l), units.jug))
 
 
-def _pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
+def pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
+    """One kind of bucket in the tools' units; strength and weight are of the filled bucket."""
     fluid_l = pour.fluid_l or 0.0
     carrier_l = pour.water_l + fluid_l
     weight_kg = bucket_weight_kg(carrier_l, pour.concentrate_l, request.density_kg_l)
@@ -53,6 +55,24 @@ def _pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
     )
 
 
+# Chances in words, each from its limit on: likelihood scale of the IPCC's guidance note for lead
+# authors (2010), table 1.
+_CHANCES = (
+    (0.90, "very_likely"),
+    (0.66, "likely"),
+    (0.33, "even"),
+    (0.10, "unlikely"),
+    (0.0, "very_unlikely"),
+)
+
+
+def chance_code(final: Final, cautions: list[str]) -> str | None:
+    """How likely it is to end inside the band; None where first order is too rough to say."""
+    if "rough" in cautions:
+        return None
+    return next(code for least, code in _CHANCES if final.chance_in_band >= least)
+
+
 def _result_shown(final: Final, units: Units) -> dict[str, Shown]:
     # A range whose ends read the same as the middle would say nothing.
     u_pct = final.strength_pct.u
@@ -65,6 +85,17 @@ def _result_shown(final: Final, units: Units) -> dict[str, Shown]:
     }
 
 
+def section_after(sump: Sump, plan: Plan | Alternative, depth_now_mm: float) -> Section:
+    """The section drawing after the last bucket; a sump into which nothing goes stays as it is."""
+    volume_l, strength_pct = plan.final.volume_l, plan.final.strength_pct.value
+    # Where the rim is the full mark, the sum of the buckets may pass it by a float's last digit.
+    rim_l = sump.rim_volume_l
+    held_l = rim_l if rim_l < volume_l <= rim_l * (1 + 1e-9) else volume_l
+    is_moved = plan.totals.water_l + plan.totals.concentrate_l > 0 or plan.draw_off_l > 0
+    depth_mm = sump.depth_from_volume(held_l, "body.dip.depth") if is_moved else depth_now_mm
+    return section_of(sump, depth_mm, volume_l, strength_pct)
+
+
 def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[str, Any]:
     """Every number of the recipe page, rounded and in the tools' units.
 
@@ -72,8 +103,9 @@ def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[st
     own balance can be compared with the promised strength.
     """
     units, target, totals = typed.units, request.target, plan.totals
+    chance = chance_code(plan.final, plan.cautions)
     return {
-        "pours": [_pour_shown(pour, request, units) for pour in plan.pours],
+        "pours": [pour_shown(pour, request, units) for pour in plan.pours],
         "take_out": tidy(plan.draw_off_l, units.pail),
         "now_volume": shown(request.sump.volume_l.value, units.plate, 3),
         "now_strength": shown(request.sump.strength_pct.value, "%", 3),
@@ -86,11 +118,14 @@ def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[st
         "band_high": tidy(target.high_pct, "%"),
         "reach_low": shown(plan.reachable.low_pct, "%", 1),
         "reach_high": shown(plan.reachable.high_pct, "%", 1),
+        **({} if chance is None else {"chance": chance}),
     }
 
 
-def way_shown(way: Alternative, request: PlanRequest, typed: MachineTyped) -> WayShown:
-    """Another way in the tools' units."""
+def way_shown(
+    way: Alternative, request: PlanRequest, typed: MachineTyped, after: Section
+) -> WayShown:
+    """Another way in the tools' units; a way that waits promises no result and no chance."""
     units, wait = typed.units, way.wait
     run = next((step for step in way.steps if step.kind in ("hose", "unit")), None)
     level_l = wait.level_l if wait else None
@@ -98,8 +133,11 @@ def way_shown(way: Alternative, request: PlanRequest, typed: MachineTyped) -> Wa
     return WayShown(
         why=way.why,
         verdict=way.verdict,
-        pours=[_pour_shown(pour, request, units) for pour in way.pours],
+        pours=[pour_shown(pour, request, units) for pour in way.pours],
         **_result_shown(way.final, units),
+        after=after,
+        cautions=way.cautions,
+        chance=chance_code(way.final, way.cautions) if wait is None else None,
         take_out=tidy(way.draw_off_l, units.pail) if way.draw_off_l > 0 else None,
         level=None if level_l is None else shown(level_l, units.plate, 0),
         level_strength=None if level_pct is None else shown(level_pct, "%", 1),

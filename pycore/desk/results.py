@@ -10,6 +10,7 @@ from typing import Any
 
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown
+from pycore.recipe.holding import Holding, HoldingRequest
 from pycore.recipe.outcome import Plan
 from pycore.recipe.request import PlanRequest
 
@@ -45,6 +46,10 @@ class Strength:
     shown: dict[str, Shown]
     strength_pct: Measured | None = None
     state: str | None = None
+    corrected_brix: Measured | None = None
+    spread_brix: float | None = None
+    temperature_change_brix: float | None = None
+    cures: list[str] | None = None
 
 
 @dataclass(frozen=True)
@@ -104,12 +109,39 @@ class WayShown:
     low: Shown
     high: Shown
     volume: Shown
+    after: Section
+    cautions: list[str]
+    chance: str | None = None
     take_out: Shown | None = None
     level: Shown | None = None
     level_strength: Shown | None = None
     days: int | None = None
     run_in: Shown | None = None
     setting: Shown | None = None
+
+
+@dataclass(frozen=True)
+class SecondStrength:
+    """The second method's own result."""
+
+    method: str
+    strength_pct: Measured
+    normalised_error: float
+    agrees: bool
+    cautions: list[str]
+    shown: dict[str, Shown]
+
+
+@dataclass(frozen=True)
+class Disagreement:
+    """Two methods that differ by more than their uncertainties allow."""
+
+    low_pct: float
+    high_pct: float
+    planned_for: str
+    codes: list[str]
+    shown: dict[str, Shown]
+    other: PlanCheckResult
 
 
 @dataclass(frozen=True)
@@ -122,4 +154,19 @@ class PlanCheckResult:
     shown: dict[str, Any]
     after: Section
     ways: list[WayShown]
+    doubts: list[Doubt]
+    second: SecondStrength | None = None
+    disagreement: Disagreement | None = None
+
+
+@dataclass(frozen=True)
+class HoldCheckResult:
+    """A holding top-up, ready to show; assumed names what was taken for granted."""
+
+    assessment: AssessSumpResult
+    request: HoldingRequest
+    holding: Holding
+    shown: dict[str, Any]
+    assumed: list[str]
+    after: Section
     doubts: list[Doubt]

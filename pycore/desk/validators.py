@@ -198,8 +198,8 @@ def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
 def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == '1')):
-        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'mg/L', 'CFU/mL', '1']}, rule='enum')
+    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'CFU/mL', 'kg/L', 'lb/US gal', '1']}, rule='enum')
     return data
 
 def validate___definitions_bucket_rows(data, custom_formats={}, name_prefix=None):
@@ -439,6 +439,127 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('ways')
             data__ways = data['ways']
             validate___definitions_ways_typed(data__ways, custom_formats, (name_prefix or 'data') + '.ways')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_instrument_typed(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_instrument_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    try:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data_keys = set(data.keys())
+            if 'shows' in data_keys:
+                data_keys.remove('shows')
+                data__shows = data['shows']
+                if not (isinstance(data__shows, str) and data__shows == 'per_cent'):
+                    raise JsonSchemaValueException('const', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'const': 'per_cent'}, rule='const')
+    except (JsonSchemaValueException, JsonSchemaValuesException):
+        pass
+    else:
+        data_is_dict = isinstance(data, dict)
+        if data_is_dict:
+            data__missing_keys = set(['factor_inside']) - data.keys()
+            if data__missing_keys:
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['factor_inside']}, rule='required')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            if not isinstance(data__shows, str):
+                raise JsonSchemaValueException('type', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__shows, str) and data__shows == 'brix' or (isinstance(data__shows, str) and data__shows == 'refractive_index') or (isinstance(data__shows, str) and data__shows == 'per_cent')):
+                raise JsonSchemaValueException('enum', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'refractive_index', 'per_cent']}, rule='enum')
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            if not isinstance(data__name, str):
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+            if isinstance(data__name, str):
+                data__name_len = len(data__name)
+                if data__name_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'optical' or (isinstance(data__kind, str) and data__kind == 'digital')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['optical', 'digital']}, rule='enum')
+        if 'factor_inside' in data_keys:
+            data_keys.remove('factor_inside')
+            data__factorinside = data['factor_inside']
+            validate___definitions_typed(data__factorinside, custom_formats, (name_prefix or 'data') + '.factor_inside')
+        if 'compensation' in data_keys:
+            data_keys.remove('compensation')
+            data__compensation = data['compensation']
+            if not isinstance(data__compensation, str):
+                raise JsonSchemaValueException('type', value=data__compensation, name='' + (name_prefix or 'data') + '.compensation', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__compensation, str) and data__compensation == 'automatic' or (isinstance(data__compensation, str) and data__compensation == 'none')):
+                raise JsonSchemaValueException('enum', value=data__compensation, name='' + (name_prefix or 'data') + '.compensation', definition={'enum': ['automatic', 'none']}, rule='enum')
+        if 'resolution' in data_keys:
+            data_keys.remove('resolution')
+            data__resolution = data['resolution']
+            validate___definitions_typed(data__resolution, custom_formats, (name_prefix or 'data') + '.resolution')
+        if 'lowest' in data_keys:
+            data_keys.remove('lowest')
+            data__lowest = data['lowest']
+            validate___definitions_typed(data__lowest, custom_formats, (name_prefix or 'data') + '.lowest')
+        if 'highest' in data_keys:
+            data_keys.remove('highest')
+            data__highest = data['highest']
+            validate___definitions_typed(data__highest, custom_formats, (name_prefix or 'data') + '.highest')
+        if 'zero' in data_keys:
+            data_keys.remove('zero')
+            data__zero = data['zero']
+            validate___definitions_zero_typed(data__zero, custom_formats, (name_prefix or 'data') + '.zero')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_zero_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'on' in data_keys:
+            data_keys.remove('on')
+            data__on = data['on']
+            if not isinstance(data__on, str):
+                raise JsonSchemaValueException('type', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'type': 'string'}, rule='type')
+            if isinstance(data__on, str):
+                data__on_len = len(data__on)
+                if data__on_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'maxLength': 40}, rule='maxLength')
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            if not isinstance(data__water, str):
+                raise JsonSchemaValueException('type', value=data__water, name='' + (name_prefix or 'data') + '.water', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__water, str) and data__water == 'demineralised' or (isinstance(data__water, str) and data__water == 'softened') or (isinstance(data__water, str) and data__water == 'mains')):
+                raise JsonSchemaValueException('enum', value=data__water, name='' + (name_prefix or 'data') + '.water', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -469,13 +590,40 @@ def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None)
         if 'most_buckets' in data_keys:
             data_keys.remove('most_buckets')
             data__mostbuckets = data['most_buckets']
-            if not isinstance(data__mostbuckets, int) and (not (isinstance(data__mostbuckets, float) and data__mostbuckets.is_integer())) or isinstance(data__mostbuckets, bool):
-                raise JsonSchemaValueException('type', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'type': 'integer'}, rule='type')
-            if isinstance(data__mostbuckets, (int, float, Decimal)) and (not isinstance(data__mostbuckets, bool)):
-                if data__mostbuckets < 1:
-                    raise JsonSchemaValueException('minimum', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'minimum': 1}, rule='minimum')
-                if data__mostbuckets > 1000:
-                    raise JsonSchemaValueException('maximum', value=data__mostbuckets, name='' + (name_prefix or 'data') + '.most_buckets', definition={'maximum': 1000}, rule='maximum')
+            validate___definitions_typed(data__mostbuckets, custom_formats, (name_prefix or 'data') + '.most_buckets')
+        if 'heaviest' in data_keys:
+            data_keys.remove('heaviest')
+            data__heaviest = data['heaviest']
+            validate___definitions_typed(data__heaviest, custom_formats, (name_prefix or 'data') + '.heaviest')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit_typed(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_unit_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lowest', 'highest', 'step']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lowest', 'highest', 'step']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lowest' in data_keys:
+            data_keys.remove('lowest')
+            data__lowest = data['lowest']
+            validate___definitions_typed(data__lowest, custom_formats, (name_prefix or 'data') + '.lowest')
+        if 'highest' in data_keys:
+            data_keys.remove('highest')
+            data__highest = data['highest']
+            validate___definitions_typed(data__highest, custom_formats, (name_prefix or 'data') + '.highest')
+        if 'step' in data_keys:
+            data_keys.remove('step')
+            data__step = data['step']
+            validate___definitions_typed(data__step, custom_formats, (name_prefix or 'data') + '.step')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -670,6 +818,182 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('zero')
             data__zero = data['zero']
             validate___definitions_typed(data__zero, custom_formats, (name_prefix or 'data') + '.zero')
+        if 'factor_direction' in data_keys:
+            data_keys.remove('factor_direction')
+            data__factordirection = data['factor_direction']
+            if not isinstance(data__factordirection, str):
+                raise JsonSchemaValueException('type', value=data__factordirection, name='' + (name_prefix or 'data') + '.factor_direction', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__factordirection, str) and data__factordirection == 'multiply' or (isinstance(data__factordirection, str) and data__factordirection == 'divide')):
+                raise JsonSchemaValueException('enum', value=data__factordirection, name='' + (name_prefix or 'data') + '.factor_direction', definition={'enum': ['multiply', 'divide']}, rule='enum')
+        if 'factor_u' in data_keys:
+            data_keys.remove('factor_u')
+            data__factoru = data['factor_u']
+            validate___definitions_typed(data__factoru, custom_formats, (name_prefix or 'data') + '.factor_u')
+        if 'factor_offset' in data_keys:
+            data_keys.remove('factor_offset')
+            data__factoroffset = data['factor_offset']
+            validate___definitions_typed(data__factoroffset, custom_formats, (name_prefix or 'data') + '.factor_offset')
+        if 'factor_chart' in data_keys:
+            data_keys.remove('factor_chart')
+            data__factorchart = data['factor_chart']
+            if not isinstance(data__factorchart, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'type': 'array'}, rule='type')
+            data__factorchart_is_list = isinstance(data__factorchart, (list, tuple))
+            if data__factorchart_is_list:
+                data__factorchart_len = len(data__factorchart)
+                if data__factorchart_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'minItems': 1}, rule='minItems')
+                if data__factorchart_len > 20:
+                    raise JsonSchemaValueException('maxItems', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'maxItems': 20}, rule='maxItems')
+                for data__factorchart_x, data__factorchart_item in enumerate(data__factorchart):
+                    if not isinstance(data__factorchart_item, dict):
+                        raise JsonSchemaValueException('type', value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__factorchart_item_is_dict = isinstance(data__factorchart_item, dict)
+                    if data__factorchart_item_is_dict:
+                        data__factorchart_item__missing_keys = set(['strength', 'reading']) - data__factorchart_item.keys()
+                        if data__factorchart_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'required': ['strength', 'reading']}, rule='required')
+                        data__factorchart_item_keys = set(data__factorchart_item.keys())
+                        if 'strength' in data__factorchart_item_keys:
+                            data__factorchart_item_keys.remove('strength')
+                            data__factorchart_item__strength = data__factorchart_item['strength']
+                            validate___definitions_typed(data__factorchart_item__strength, custom_formats, (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}].strength'.format(**locals()))
+                        if 'reading' in data__factorchart_item_keys:
+                            data__factorchart_item_keys.remove('reading')
+                            data__factorchart_item__reading = data__factorchart_item['reading']
+                            validate___definitions_typed(data__factorchart_item__reading, custom_formats, (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}].reading'.format(**locals()))
+                        if data__factorchart_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + ' must not contain ' + str(data__factorchart_item_keys) + ' properties', value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'factor_on' in data_keys:
+            data_keys.remove('factor_on')
+            data__factoron = data['factor_on']
+            if not isinstance(data__factoron, str):
+                raise JsonSchemaValueException('type', value=data__factoron, name='' + (name_prefix or 'data') + '.factor_on', definition={'type': 'string'}, rule='type')
+            if isinstance(data__factoron, str):
+                data__factoron_len = len(data__factoron)
+                if data__factoron_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__factoron, name='' + (name_prefix or 'data') + '.factor_on', definition={'maxLength': 40}, rule='maxLength')
+        if 'titration_factor' in data_keys:
+            data_keys.remove('titration_factor')
+            data__titrationfactor = data['titration_factor']
+            validate___definitions_typed(data__titrationfactor, custom_formats, (name_prefix or 'data') + '.titration_factor')
+        if 'split_factor' in data_keys:
+            data_keys.remove('split_factor')
+            data__splitfactor = data['split_factor']
+            validate___definitions_typed(data__splitfactor, custom_formats, (name_prefix or 'data') + '.split_factor')
+        if 'metals' in data_keys:
+            data_keys.remove('metals')
+            data__metals = data['metals']
+            if not isinstance(data__metals, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'type': 'array'}, rule='type')
+            data__metals_is_list = isinstance(data__metals, (list, tuple))
+            if data__metals_is_list:
+                data__metals_len = len(data__metals)
+                if data__metals_len > 10:
+                    raise JsonSchemaValueException('maxItems', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'maxItems': 10}, rule='maxItems')
+                for data__metals_x, data__metals_item in enumerate(data__metals):
+                    if not isinstance(data__metals_item, str):
+                        raise JsonSchemaValueException('type', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                    if not (isinstance(data__metals_item, str) and data__metals_item == 'steel' or (isinstance(data__metals_item, str) and data__metals_item == 'cast_iron') or (isinstance(data__metals_item, str) and data__metals_item == 'aluminium') or (isinstance(data__metals_item, str) and data__metals_item == 'copper') or (isinstance(data__metals_item, str) and data__metals_item == 'titanium') or (isinstance(data__metals_item, str) and data__metals_item == 'magnesium') or (isinstance(data__metals_item, str) and data__metals_item == 'other')):
+                        raise JsonSchemaValueException('enum', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'enum': ['steel', 'cast_iron', 'aluminium', 'copper', 'titanium', 'magnesium', 'other']}, rule='enum')
+        if 'made_for_magnesium' in data_keys:
+            data_keys.remove('made_for_magnesium')
+            data__madeformagnesium = data['made_for_magnesium']
+            if not isinstance(data__madeformagnesium, bool):
+                raise JsonSchemaValueException('type', value=data__madeformagnesium, name='' + (name_prefix or 'data') + '.made_for_magnesium', definition={'type': 'boolean'}, rule='type')
+        if 'batch' in data_keys:
+            data_keys.remove('batch')
+            data__batch = data['batch']
+            if not isinstance(data__batch, str):
+                raise JsonSchemaValueException('type', value=data__batch, name='' + (name_prefix or 'data') + '.batch', definition={'type': 'string'}, rule='type')
+            if isinstance(data__batch, str):
+                data__batch_len = len(data__batch)
+                if data__batch_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__batch, name='' + (name_prefix or 'data') + '.batch', definition={'maxLength': 80}, rule='maxLength')
+        if 'target' in data_keys:
+            data_keys.remove('target')
+            data__target = data['target']
+            validate___definitions_target_typed(data__target, custom_formats, (name_prefix or 'data') + '.target')
+        if 'strong' in data_keys:
+            data_keys.remove('strong')
+            data__strong = data['strong']
+            validate___definitions_typed(data__strong, custom_formats, (name_prefix or 'data') + '.strong')
+        if 'weak' in data_keys:
+            data_keys.remove('weak')
+            data__weak = data['weak']
+            validate___definitions_typed(data__weak, custom_formats, (name_prefix or 'data') + '.weak')
+        if 'first_fill_ph' in data_keys:
+            data_keys.remove('first_fill_ph')
+            data__firstfillph = data['first_fill_ph']
+            validate___definitions_typed(data__firstfillph, custom_formats, (name_prefix or 'data') + '.first_fill_ph')
+        if 'water_limits' in data_keys:
+            data_keys.remove('water_limits')
+            data__waterlimits = data['water_limits']
+            validate___definitions_water_limits_typed(data__waterlimits, custom_formats, (name_prefix or 'data') + '.water_limits')
+        if 'density' in data_keys:
+            data_keys.remove('density')
+            data__density = data['density']
+            validate___definitions_typed(data__density, custom_formats, (name_prefix or 'data') + '.density')
+        if 'delivered_on' in data_keys:
+            data_keys.remove('delivered_on')
+            data__deliveredon = data['delivered_on']
+            if not isinstance(data__deliveredon, str):
+                raise JsonSchemaValueException('type', value=data__deliveredon, name='' + (name_prefix or 'data') + '.delivered_on', definition={'type': 'string'}, rule='type')
+            if isinstance(data__deliveredon, str):
+                data__deliveredon_len = len(data__deliveredon)
+                if data__deliveredon_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__deliveredon, name='' + (name_prefix or 'data') + '.delivered_on', definition={'maxLength': 40}, rule='maxLength')
+        if 'opened_on' in data_keys:
+            data_keys.remove('opened_on')
+            data__openedon = data['opened_on']
+            if not isinstance(data__openedon, str):
+                raise JsonSchemaValueException('type', value=data__openedon, name='' + (name_prefix or 'data') + '.opened_on', definition={'type': 'string'}, rule='type')
+            if isinstance(data__openedon, str):
+                data__openedon_len = len(data__openedon)
+                if data__openedon_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__openedon, name='' + (name_prefix or 'data') + '.opened_on', definition={'maxLength': 40}, rule='maxLength')
+        if 'shelf_life_months' in data_keys:
+            data_keys.remove('shelf_life_months')
+            data__shelflifemonths = data['shelf_life_months']
+            if not isinstance(data__shelflifemonths, int) and (not (isinstance(data__shelflifemonths, float) and data__shelflifemonths.is_integer())) or isinstance(data__shelflifemonths, bool):
+                raise JsonSchemaValueException('type', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__shelflifemonths, (int, float, Decimal)) and (not isinstance(data__shelflifemonths, bool)):
+                if data__shelflifemonths < 1:
+                    raise JsonSchemaValueException('minimum', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'minimum': 1}, rule='minimum')
+                if data__shelflifemonths > 120:
+                    raise JsonSchemaValueException('maximum', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'maximum': 120}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_water_limits_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['scheme', 'low', 'high']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'low', 'high']}, rule='required')
+        data_keys = set(data.keys())
+        if 'scheme' in data_keys:
+            data_keys.remove('scheme')
+            data__scheme = data['scheme']
+            if not isinstance(data__scheme, str):
+                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
+            if isinstance(data__scheme, str):
+                data__scheme_len = len(data__scheme)
+                if data__scheme_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
+                if data__scheme_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
+        if 'low' in data_keys:
+            data_keys.remove('low')
+            data__low = data['low']
+            validate___definitions_typed(data__low, custom_formats, (name_prefix or 'data') + '.low')
+        if 'high' in data_keys:
+            data_keys.remove('high')
+            data__high = data['high']
+            validate___definitions_typed(data__high, custom_formats, (name_prefix or 'data') + '.high')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1323,6 +1647,121 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
             data_keys.remove('remarks')
             data__remarks = data['remarks']
             validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if 'second' in data_keys:
+            data_keys.remove('second')
+            data__second = data['second']
+            validate___definitions_second_typed(data__second, custom_formats, (name_prefix or 'data') + '.second')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            if not isinstance(data__now, str):
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+            if isinstance(data__now, str):
+                data__now_len = len(data__now)
+                if data__now_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
+        if 'usual' in data_keys:
+            data_keys.remove('usual')
+            data__usual = data['usual']
+            validate___definitions_typed(data__usual, custom_formats, (name_prefix or 'data') + '.usual')
+        if 'last' in data_keys:
+            data_keys.remove('last')
+            data__last = data['last']
+            if not isinstance(data__last, dict):
+                raise JsonSchemaValueException('type', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+            data__last_is_dict = isinstance(data__last, dict)
+            if data__last_is_dict:
+                data__last__missing_keys = set(['check', 'at']) - data__last.keys()
+                if data__last__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['check', 'at']}, rule='required')
+                data__last_keys = set(data__last.keys())
+                if 'check' in data__last_keys:
+                    data__last_keys.remove('check')
+                    data__last__check = data__last['check']
+                    validate___definitions_plan_check_body(data__last__check, custom_formats, (name_prefix or 'data') + '.last.check')
+                if 'at' in data__last_keys:
+                    data__last_keys.remove('at')
+                    data__last__at = data__last['at']
+                    if not isinstance(data__last__at, str):
+                        raise JsonSchemaValueException('type', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__last__at, str):
+                        data__last__at_len = len(data__last__at)
+                        if data__last__at_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__last_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'read' in data_keys:
+            data_keys.remove('read')
+            data__read = data['read']
+            if not isinstance(data__read, dict):
+                raise JsonSchemaValueException('type', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
+            data__read_is_dict = isinstance(data__read, dict)
+            if data__read_is_dict:
+                data__read__missing_keys = set(['machine', 'reading', 'at']) - data__read.keys()
+                if data__read__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
+                data__read_keys = set(data__read.keys())
+                if 'machine' in data__read_keys:
+                    data__read_keys.remove('machine')
+                    data__read__machine = data__read['machine']
+                    validate___definitions_machine_typed(data__read__machine, custom_formats, (name_prefix or 'data') + '.read.machine')
+                if 'reading' in data__read_keys:
+                    data__read_keys.remove('reading')
+                    data__read__reading = data__read['reading']
+                    validate___definitions_reading_typed(data__read__reading, custom_formats, (name_prefix or 'data') + '.read.reading')
+                if 'at' in data__read_keys:
+                    data__read_keys.remove('at')
+                    data__read__at = data__read['at']
+                    if not isinstance(data__read__at, str):
+                        raise JsonSchemaValueException('type', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__read__at, str):
+                        data__read__at_len = len(data__read__at)
+                        if data__read__at_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__read_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must not contain ' + str(data__read_keys) + ' properties', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'way' in data_keys:
+            data_keys.remove('way')
+            data__way = data['way']
+            if not isinstance(data__way, int) and (not (isinstance(data__way, float) and data__way.is_integer())) or isinstance(data__way, bool):
+                raise JsonSchemaValueException('type', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__way, (int, float, Decimal)) and (not isinstance(data__way, bool)):
+                if data__way < 0:
+                    raise JsonSchemaValueException('minimum', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'minimum': 0}, rule='minimum')
+                if data__way > 100:
+                    raise JsonSchemaValueException('maximum', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'maximum': 100}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_second_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['method', 'shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['method', 'shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'method' in data_keys:
+            data_keys.remove('method')
+            data__method = data['method']
+            if not isinstance(data__method, str):
+                raise JsonSchemaValueException('type', value=data__method, name='' + (name_prefix or 'data') + '.method', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__method, str) and data__method == 'acid_split' or (isinstance(data__method, str) and data__method == 'titration')):
+                raise JsonSchemaValueException('enum', value=data__method, name='' + (name_prefix or 'data') + '.method', definition={'enum': ['acid_split', 'titration']}, rule='enum')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'factor' in data_keys:
+            data_keys.remove('factor')
+            data__factor = data['factor']
+            validate___definitions_typed(data__factor, custom_formats, (name_prefix or 'data') + '.factor')
+        if 'u' in data_keys:
+            data_keys.remove('u')
+            data__u = data['u']
+            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1358,6 +1797,28 @@ def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('u')
             data__u = data['u']
             validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if 'again' in data_keys:
+            data_keys.remove('again')
+            data__again = data['again']
+            if not isinstance(data__again, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'type': 'array'}, rule='type')
+            data__again_is_list = isinstance(data__again, (list, tuple))
+            if data__again_is_list:
+                data__again_len = len(data__again)
+                if data__again_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'minItems': 1}, rule='minItems')
+                if data__again_len > 9:
+                    raise JsonSchemaValueException('maxItems', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'maxItems': 9}, rule='maxItems')
+                for data__again_x, data__again_item in enumerate(data__again):
+                    validate___definitions_typed(data__again_item, custom_formats, (name_prefix or 'data') + '.again[{data__again_x}]'.format(**locals()))
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'diluted' in data_keys:
+            data_keys.remove('diluted')
+            data__diluted = data['diluted']
+            validate___definitions_typed(data__diluted, custom_formats, (name_prefix or 'data') + '.diluted')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1604,6 +2065,68 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_read_water_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['water']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water']}, rule='required')
+        data_keys = set(data.keys())
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_water_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_water_limits_typed(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_water_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            if not isinstance(data__name, str):
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+            if isinstance(data__name, str):
+                data__name_len = len(data__name)
+                if data__name_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'demineralised' or (isinstance(data__kind, str) and data__kind == 'softened') or (isinstance(data__kind, str) and data__kind == 'mains')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
+        if 'hardness' in data_keys:
+            data_keys.remove('hardness')
+            data__hardness = data['hardness']
+            validate___definitions_typed(data__hardness, custom_formats, (name_prefix or 'data') + '.hardness')
+        if 'chloride' in data_keys:
+            data_keys.remove('chloride')
+            data__chloride = data['chloride']
+            validate___definitions_typed(data__chloride, custom_formats, (name_prefix or 'data') + '.chloride')
+        if 'nitrate' in data_keys:
+            data_keys.remove('nitrate')
+            data__nitrate = data['nitrate']
+            validate___definitions_typed(data__nitrate, custom_formats, (name_prefix or 'data') + '.nitrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -1652,6 +2175,40 @@ def validate___definitions_read_machine_body(data, custom_formats={}, name_prefi
             data_keys.remove('machine')
             data__machine = data['machine']
             validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_fluid_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['fluid', 'today']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'today']}, rule='required')
+        data_keys = set(data.keys())
+        if 'fluid' in data_keys:
+            data_keys.remove('fluid')
+            data__fluid = data['fluid']
+            validate___definitions_fluid_typed(data__fluid, custom_formats, (name_prefix or 'data') + '.fluid')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_instrument_typed(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'last_factor' in data_keys:
+            data_keys.remove('last_factor')
+            data__lastfactor = data['last_factor']
+            validate___definitions_typed(data__lastfactor, custom_formats, (name_prefix or 'data') + '.last_factor')
+        if 'today' in data_keys:
+            data_keys.remove('today')
+            data__today = data['today']
+            if not isinstance(data__today, str):
+                raise JsonSchemaValueException('type', value=data__today, name='' + (name_prefix or 'data') + '.today', definition={'type': 'string'}, rule='type')
+            if isinstance(data__today, str):
+                data__today_len = len(data__today)
+                if data__today_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__today, name='' + (name_prefix or 'data') + '.today', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -1933,53 +2490,7 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
         if 'pail' in data_keys:
             data_keys.remove('pail')
             data__pail = data['pail']
-            if not isinstance(data__pail, dict):
-                raise JsonSchemaValueException('type', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'type': 'object'}, rule='type')
-            data__pail_is_dict = isinstance(data__pail, dict)
-            if data__pail_is_dict:
-                data__pail__missing_keys = set([]) - data__pail.keys()
-                if data__pail__missing_keys:
-                    raise JsonSchemaValueException('required', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'required': []}, rule='required')
-                data__pail_keys = set(data__pail.keys())
-                if 'first_mark_l' in data__pail_keys:
-                    data__pail_keys.remove('first_mark_l')
-                    data__pail__firstmarkl = data__pail['first_mark_l']
-                    if not isinstance(data__pail__firstmarkl, (int, float, Decimal)) or isinstance(data__pail__firstmarkl, bool):
-                        raise JsonSchemaValueException('type', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__pail__firstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__firstmarkl, bool)):
-                        if data__pail__firstmarkl < 0:
-                            raise JsonSchemaValueException('minimum', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'minimum': 0}, rule='minimum')
-                        if data__pail__firstmarkl > 1000:
-                            raise JsonSchemaValueException('maximum', value=data__pail__firstmarkl, name='' + (name_prefix or 'data') + '.pail.first_mark_l', definition={'maximum': 1000}, rule='maximum')
-                if 'jug_first_mark_l' in data__pail_keys:
-                    data__pail_keys.remove('jug_first_mark_l')
-                    data__pail__jugfirstmarkl = data__pail['jug_first_mark_l']
-                    if not isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__pail__jugfirstmarkl, bool):
-                        raise JsonSchemaValueException('type', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__pail__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__pail__jugfirstmarkl, bool)):
-                        if data__pail__jugfirstmarkl < 0:
-                            raise JsonSchemaValueException('minimum', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
-                        if data__pail__jugfirstmarkl > 1000:
-                            raise JsonSchemaValueException('maximum', value=data__pail__jugfirstmarkl, name='' + (name_prefix or 'data') + '.pail.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
-                if 'jug_max_l' in data__pail_keys:
-                    data__pail_keys.remove('jug_max_l')
-                    data__pail__jugmaxl = data__pail['jug_max_l']
-                    if not isinstance(data__pail__jugmaxl, (int, float, Decimal)) or isinstance(data__pail__jugmaxl, bool):
-                        raise JsonSchemaValueException('type', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'type': 'number'}, rule='type')
-                    if isinstance(data__pail__jugmaxl, (int, float, Decimal)) and (not isinstance(data__pail__jugmaxl, bool)):
-                        if data__pail__jugmaxl > 1000:
-                            raise JsonSchemaValueException('maximum', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'maximum': 1000}, rule='maximum')
-                        if data__pail__jugmaxl <= 0:
-                            raise JsonSchemaValueException('exclusiveMinimum', value=data__pail__jugmaxl, name='' + (name_prefix or 'data') + '.pail.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
-                if 'measure_by' in data__pail_keys:
-                    data__pail_keys.remove('measure_by')
-                    data__pail__measureby = data__pail['measure_by']
-                    if not isinstance(data__pail__measureby, str):
-                        raise JsonSchemaValueException('type', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'type': 'string'}, rule='type')
-                    if not (isinstance(data__pail__measureby, str) and data__pail__measureby == 'jug' or (isinstance(data__pail__measureby, str) and data__pail__measureby == 'pail')):
-                        raise JsonSchemaValueException('enum', value=data__pail__measureby, name='' + (name_prefix or 'data') + '.pail.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
-                if data__pail_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pail must not contain ' + str(data__pail_keys) + ' properties', value=data__pail, name='' + (name_prefix or 'data') + '.pail', definition={'additionalProperties': False}, rule='additionalProperties')
+            validate___definitions_plan_pail(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
         if 'effort' in data_keys:
             data_keys.remove('effort')
             data__effort = data['effort']
@@ -2181,6 +2692,56 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                     raise JsonSchemaValueException('minimum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
                 if data__densitykgl > 2:
                     raise JsonSchemaValueException('maximum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_plan_pail(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'first_mark_l' in data_keys:
+            data_keys.remove('first_mark_l')
+            data__firstmarkl = data['first_mark_l']
+            if not isinstance(data__firstmarkl, (int, float, Decimal)) or isinstance(data__firstmarkl, bool):
+                raise JsonSchemaValueException('type', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__firstmarkl, (int, float, Decimal)) and (not isinstance(data__firstmarkl, bool)):
+                if data__firstmarkl < 0:
+                    raise JsonSchemaValueException('minimum', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'minimum': 0}, rule='minimum')
+                if data__firstmarkl > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'maximum': 1000}, rule='maximum')
+        if 'jug_first_mark_l' in data_keys:
+            data_keys.remove('jug_first_mark_l')
+            data__jugfirstmarkl = data['jug_first_mark_l']
+            if not isinstance(data__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__jugfirstmarkl, bool):
+                raise JsonSchemaValueException('type', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__jugfirstmarkl, bool)):
+                if data__jugfirstmarkl < 0:
+                    raise JsonSchemaValueException('minimum', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
+                if data__jugfirstmarkl > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
+        if 'jug_max_l' in data_keys:
+            data_keys.remove('jug_max_l')
+            data__jugmaxl = data['jug_max_l']
+            if not isinstance(data__jugmaxl, (int, float, Decimal)) or isinstance(data__jugmaxl, bool):
+                raise JsonSchemaValueException('type', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__jugmaxl, (int, float, Decimal)) and (not isinstance(data__jugmaxl, bool)):
+                if data__jugmaxl > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'maximum': 1000}, rule='maximum')
+                if data__jugmaxl <= 0:
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+        if 'measure_by' in data_keys:
+            data_keys.remove('measure_by')
+            data__measureby = data['measure_by']
+            if not isinstance(data__measureby, str):
+                raise JsonSchemaValueException('type', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__measureby, str) and data__measureby == 'jug' or (isinstance(data__measureby, str) and data__measureby == 'pail')):
+                raise JsonSchemaValueException('enum', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2454,6 +3015,10 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
                             raise JsonSchemaValueException('maximum', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
                 if data__last_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'pail' in data_keys:
+            data_keys.remove('pail')
+            data__pail = data['pail']
+            validate___definitions_plan_pail(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2491,6 +3056,19 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             data_keys.remove('concentrate_at_hand')
             data__concentrateathand = data['concentrate_at_hand']
             validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if 'second' in data_keys:
+            data_keys.remove('second')
+            data__second = data['second']
+            validate___definitions_second_typed(data__second, custom_formats, (name_prefix or 'data') + '.second')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            if not isinstance(data__now, str):
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+            if isinstance(data__now, str):
+                data__now_len = len(data__now)
+                if data__now_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2545,6 +3123,100 @@ def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=
             data_keys.remove('now')
             data__now = data['now']
             validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine', 'dip', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'dip' in data_keys:
+            data_keys.remove('dip')
+            data__dip = data['dip']
+            validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'usual' in data_keys:
+            data_keys.remove('usual')
+            data__usual = data['usual']
+            validate___definitions_typed(data__usual, custom_formats, (name_prefix or 'data') + '.usual')
+        if 'fill_to_depth' in data_keys:
+            data_keys.remove('fill_to_depth')
+            data__filltodepth = data['fill_to_depth']
+            validate___definitions_typed(data__filltodepth, custom_formats, (name_prefix or 'data') + '.fill_to_depth')
+        if 'last' in data_keys:
+            data_keys.remove('last')
+            data__last = data['last']
+            if not isinstance(data__last, dict):
+                raise JsonSchemaValueException('type', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+            data__last_is_dict = isinstance(data__last, dict)
+            if data__last_is_dict:
+                data__last__missing_keys = set(['check', 'at']) - data__last.keys()
+                if data__last__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['check', 'at']}, rule='required')
+                data__last_keys = set(data__last.keys())
+                if 'check' in data__last_keys:
+                    data__last_keys.remove('check')
+                    data__last__check = data__last['check']
+                    validate___definitions_plan_check_body(data__last__check, custom_formats, (name_prefix or 'data') + '.last.check')
+                if 'at' in data__last_keys:
+                    data__last_keys.remove('at')
+                    data__last__at = data__last['at']
+                    if not isinstance(data__last__at, str):
+                        raise JsonSchemaValueException('type', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__last__at, str):
+                        data__last__at_len = len(data__last__at)
+                        if data__last__at_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__last_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'read' in data_keys:
+            data_keys.remove('read')
+            data__read = data['read']
+            if not isinstance(data__read, dict):
+                raise JsonSchemaValueException('type', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
+            data__read_is_dict = isinstance(data__read, dict)
+            if data__read_is_dict:
+                data__read__missing_keys = set(['machine', 'reading', 'at']) - data__read.keys()
+                if data__read__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
+                data__read_keys = set(data__read.keys())
+                if 'machine' in data__read_keys:
+                    data__read_keys.remove('machine')
+                    data__read__machine = data__read['machine']
+                    validate___definitions_machine_typed(data__read__machine, custom_formats, (name_prefix or 'data') + '.read.machine')
+                if 'reading' in data__read_keys:
+                    data__read_keys.remove('reading')
+                    data__read__reading = data__read['reading']
+                    validate___definitions_reading_typed(data__read__reading, custom_formats, (name_prefix or 'data') + '.read.reading')
+                if 'at' in data__read_keys:
+                    data__read_keys.remove('at')
+                    data__read__at = data__read['at']
+                    if not isinstance(data__read__at, str):
+                        raise JsonSchemaValueException('type', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__read__at, str):
+                        data__read__at_len = len(data__read__at)
+                        if data__read__at_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__read_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must not contain ' + str(data__read_keys) + ' properties', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            if not isinstance(data__now, str):
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+            if isinstance(data__now, str):
+                data__now_len = len(data__now)
+                if data__now_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2637,6 +3309,96 @@ def validate___definitions_fold_log_body(data, custom_formats={}, name_prefix=No
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_fit_factor_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['jugs', 'measured_with', 'on']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['jugs', 'measured_with', 'on']}, rule='required')
+        data_keys = set(data.keys())
+        if 'jugs' in data_keys:
+            data_keys.remove('jugs')
+            data__jugs = data['jugs']
+            if not isinstance(data__jugs, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'type': 'array'}, rule='type')
+            data__jugs_is_list = isinstance(data__jugs, (list, tuple))
+            if data__jugs_is_list:
+                data__jugs_len = len(data__jugs)
+                if data__jugs_len < 2:
+                    raise JsonSchemaValueException('minItems', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'minItems': 2}, rule='minItems')
+                if data__jugs_len > 5:
+                    raise JsonSchemaValueException('maxItems', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'maxItems': 5}, rule='maxItems')
+                for data__jugs_x, data__jugs_item in enumerate(data__jugs):
+                    validate___definitions_jug_typed(data__jugs_item, custom_formats, (name_prefix or 'data') + '.jugs[{data__jugs_x}]'.format(**locals()))
+        if 'measured_with' in data_keys:
+            data_keys.remove('measured_with')
+            data__measuredwith = data['measured_with']
+            if not isinstance(data__measuredwith, str):
+                raise JsonSchemaValueException('type', value=data__measuredwith, name='' + (name_prefix or 'data') + '.measured_with', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__measuredwith, str) and data__measuredwith == 'syringe' or (isinstance(data__measuredwith, str) and data__measuredwith == 'jug')):
+                raise JsonSchemaValueException('enum', value=data__measuredwith, name='' + (name_prefix or 'data') + '.measured_with', definition={'enum': ['syringe', 'jug']}, rule='enum')
+        if 'how' in data_keys:
+            data_keys.remove('how')
+            data__how = data['how']
+            if not isinstance(data__how, str):
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_instrument_typed(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'fluid_type' in data_keys:
+            data_keys.remove('fluid_type')
+            data__fluidtype = data['fluid_type']
+            if not isinstance(data__fluidtype, str):
+                raise JsonSchemaValueException('type', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__fluidtype, str) and data__fluidtype == 'soluble_oil' or (isinstance(data__fluidtype, str) and data__fluidtype == 'semi_synthetic') or (isinstance(data__fluidtype, str) and data__fluidtype == 'synthetic')):
+                raise JsonSchemaValueException('enum', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic']}, rule='enum')
+        if 'last_factor' in data_keys:
+            data_keys.remove('last_factor')
+            data__lastfactor = data['last_factor']
+            validate___definitions_typed(data__lastfactor, custom_formats, (name_prefix or 'data') + '.last_factor')
+        if 'on' in data_keys:
+            data_keys.remove('on')
+            data__on = data['on']
+            if not isinstance(data__on, str):
+                raise JsonSchemaValueException('type', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'type': 'string'}, rule='type')
+            if isinstance(data__on, str):
+                data__on_len = len(data__on)
+                if data__on_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'maxLength': 40}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_jug_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['water', 'concentrate', 'shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water', 'concentrate', 'shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_describe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -2683,6 +3445,19 @@ def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix
             data_keys.remove('reading')
             data__reading = data['reading']
             validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_instrument_typed(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            if not isinstance(data__now, str):
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+            if isinstance(data__now, str):
+                data__now_len = len(data__now)
+                if data__now_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2734,15 +3509,19 @@ VALIDATORS = {
     "request": validate___definitions_request,
     "assess_sump_body": validate___definitions_assess_sump_body,
     "describe_body": validate___definitions_describe_body,
+    "fit_factor_body": validate___definitions_fit_factor_body,
     "fold_log_body": validate___definitions_fold_log_body,
     "handover_body": validate___definitions_handover_body,
+    "hold_check_body": validate___definitions_hold_check_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
     "read_export_body": validate___definitions_read_export_body,
+    "read_fluid_body": validate___definitions_read_fluid_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,
+    "read_water_body": validate___definitions_read_water_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,

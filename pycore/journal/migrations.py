@@ -19,11 +19,13 @@ Message = dict[str, Any]
 
 _FIELDS_1 = frozenset(
     ("id", "log", "seq", "schema", "kind", "machine", "measured_at", "wall", "body", "shown")
-) | {"versions"}
+) | {"versions", "way"}
 
 
 def from_1(old: Message) -> Message:
     """Schema 1 knew no chain and no clock flags, and called setting up a machine ``machine``.
+
+    The number of the way that was chosen stood beside the body.
 
     Error: ``unknown_field`` for a field that schema 1 did not have.
     """
@@ -33,6 +35,8 @@ def from_1(old: Message) -> Message:
     new = {**old, "prev": "", "clock_flags": [], "schema": 2}
     if old["kind"] == "machine":
         new["kind"] = "machine_set"
+    if "way" in new and isinstance(new["body"], dict):
+        new["body"] = {**new["body"], "way": new.pop("way")}
     return new
 
 

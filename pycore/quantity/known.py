@@ -98,17 +98,107 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "run_l": Known(unit="L", typed=False, minimum=0),
         "level_l": Known(unit="L", typed=False, minimum=0),
         "setting_pct": Known(unit="%", typed=False, minimum=0),
-        "lowest_pct": Known(unit="%", typed=False, minimum=0),
-        "highest_pct": Known(unit="%", typed=False, minimum=0),
-        "step_pct": Known(unit="%", typed=False, minimum=0),
-        "usual_pct": Known(unit="%", typed=False, minimum=0),
+        "lowest_pct": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=10
+        ),
+        "highest_pct": Known(
+            unit="%", typed=True, maximum=100, above=0, usual_low=2, usual_high=35
+        ),
+        "step_pct": Known(
+            unit="%", typed=True, minimum=0.01, maximum=100, usual_low=0.1, usual_high=2
+        ),
+        "usual_pct": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=15
+        ),
         "drift_pct_d": Known(unit="%", typed=False, minimum=0),
         "age_d": Known(unit="d", typed=False, minimum=0),
         "days": Known(unit="d", typed=False, minimum=0),
-        "density_kg_l": Known(unit="kg/L", typed=False, minimum=0),
-        "heaviest_kg": Known(unit="kg", typed=False, minimum=0),
-        "most_buckets": Known(unit="1", typed=False, minimum=0),
+        "density_kg_l": Known(
+            unit="kg/L", typed=True, minimum=0.5, maximum=2, usual_low=0.85, usual_high=1.15
+        ),
+        "heaviest_kg": Known(
+            unit="kg", typed=True, maximum=100, above=0, usual_low=5, usual_high=25
+        ),
+        "most_buckets": Known(
+            unit="1", typed=True, minimum=1, maximum=1000, usual_low=2, usual_high=40
+        ),
         "fluid_l": Known(unit="L", typed=False, minimum=0),
+        "reading_nd": Known(
+            unit="nD", typed=True, minimum=1.3, maximum=1.6, usual_low=1.331, usual_high=1.361
+        ),
+        "reading_pct": Known(
+            unit="%", typed=True, minimum=0, below=100, usual_low=0.3, usual_high=20
+        ),
+        "resolution_brix": Known(
+            unit="Brix", typed=True, maximum=5, above=0, usual_low=0.05, usual_high=0.5
+        ),
+        "resolution_nd": Known(
+            unit="nD", typed=True, maximum=0.01, above=0, usual_low=0.0001, usual_high=0.0005
+        ),
+        "resolution_pct": Known(
+            unit="%", typed=True, maximum=5, above=0, usual_low=0.05, usual_high=1
+        ),
+        "zero_nd": Known(
+            unit="nD",
+            typed=True,
+            minimum=1.3265,
+            maximum=1.3402,
+            usual_low=1.3317,
+            usual_high=1.3341,
+        ),
+        "zero_pct": Known(
+            unit="%", typed=True, minimum=-10, maximum=10, usual_low=-0.5, usual_high=0.5
+        ),
+        "scale_brix": Known(
+            unit="Brix", typed=True, minimum=-10, maximum=95, usual_low=0, usual_high=40
+        ),
+        "scale_nd": Known(
+            unit="nD", typed=True, minimum=1.3, maximum=1.6, usual_low=1.32, usual_high=1.4
+        ),
+        "scale_pct": Known(
+            unit="%", typed=True, minimum=-10, maximum=100, usual_low=0, usual_high=40
+        ),
+        "factor_divide": Known(
+            unit="1", typed=True, minimum=0.125, below=3.3333, usual_low=0.28, usual_high=1.12
+        ),
+        "factor_inside": Known(
+            unit="1", typed=True, maximum=8, above=0.3, usual_low=0.9, usual_high=3.5
+        ),
+        "factor_u": Known(unit="1", typed=True, minimum=0, maximum=4),
+        "offset_brix": Known(
+            unit="Brix", typed=True, minimum=-3, maximum=3, usual_low=-0.5, usual_high=0.5
+        ),
+        "diluted": Known(unit="1", typed=True, maximum=9, above=0, usual_low=1, usual_high=1),
+        "jug_amount_l": Known(
+            unit="L", typed=True, minimum=0, maximum=20, usual_low=0.005, usual_high=10
+        ),
+        "chart_pct": Known(unit="%", typed=True, minimum=0, below=40, usual_low=0, usual_high=20),
+        "first_fill_ph": Known(
+            unit="1", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8
+        ),
+        "hardness_mg_l": Known(
+            unit="mg/L CaCO₃", typed=True, minimum=0, maximum=2000, usual_low=0, usual_high=357
+        ),
+        "hardness_dh": Known(unit="°dH", typed=False, minimum=0),
+        "hardness_fh": Known(unit="°fH", typed=False, minimum=0),
+        "hardness_gpg": Known(unit="gpg", typed=False, minimum=0),
+        "hardness_mmol_l": Known(unit="mmol/L", typed=False, minimum=0),
+        "chloride_mg_l": Known(
+            unit="mg/L", typed=True, minimum=0, maximum=5000, usual_low=0, usual_high=100
+        ),
+        "nitrate_mg_l": Known(
+            unit="mg/L", typed=True, minimum=0, maximum=1000, usual_low=0, usual_high=50
+        ),
+        "second_shows": Known(
+            unit="1", typed=True, minimum=0, maximum=1000, usual_low=0.5, usual_high=100
+        ),
+        "second_factor": Known(
+            unit="1", typed=True, maximum=50, above=0, usual_low=0.05, usual_high=10
+        ),
+        "second_u": Known(unit="1", typed=True, maximum=100, above=0, usual_low=0, usual_high=5),
+        "normalised_error": Known(unit="1", typed=False),
+        "score": Known(unit="1", typed=False),
+        "shelf_life_months": Known(unit="month", typed=False, minimum=1, maximum=120),
         "ph": Known(unit="1", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8),
         "nitrite_mg_l": Known(
             unit="mg/L", typed=True, minimum=0, maximum=5000, usual_low=0, usual_high=20

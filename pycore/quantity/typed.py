@@ -21,6 +21,8 @@ _NUMBER = re.compile(
 )
 _UNIT_START = re.compile(r"[^\W\d_]|[\"'″′%°]")
 _RULE_DENOMINATORS = {2, 4, 8, 16, 32, 64}
+# Dimensions whose units are all in use side by side, so that none can be taken for granted.
+_ASK_UNIT = {"length", "volume", "temperature", "mass", "hardness", "density"}
 _SPACES = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2009": " "})
 
 
@@ -135,7 +137,7 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
     dimension = UNITS[known.unit].dimension
     number_text, spelling = _split(text, path)
     meant = unit_named(spelling, dimension, path) if spelling else UNITS.get(unit or known.unit)
-    if not spelling and unit is None and dimension in ("length", "volume", "temperature", "mass"):
+    if not spelling and unit is None and dimension in _ASK_UNIT:
         raise Fault("missing_unit", path, text, {"allowed": names_of(dimension)})
     if meant is None:
         raise Fault("unknown_unit", path, unit, {"allowed": names_of(dimension)})

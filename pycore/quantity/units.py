@@ -1,4 +1,4 @@
-"""Exact units of length, volume, temperature, mass and of what is read in its own unit.
+"""Exact units of length, volume, temperature, mass and what else stands on a sheet.
 
 Factors are exact fractions, so a number that was typed in any unit becomes the nearest
 float of the true value and no second rounding creeps in.
@@ -6,7 +6,10 @@ float of the true value and no second rounding creeps in.
 Sources: inch, foot and pound: NIST SP 811 (2008), appendix B.8; US gallon = 231 cubic inches,
 with its quart, pint and fluid ounce as 1/4, 1/8 and 1/128: NIST Handbook 44, appendix C;
 imperial gallon = 4.546 09 L, fluid ounce 1/160: NIST SP 811, appendix B.8, and Handbook 44,
-appendix C; Fahrenheit: NIST SP 811, appendix B.8.
+appendix C; Fahrenheit: NIST SP 811, appendix B.8. Hardness as calcium carbonate: the German degree
+is 10 mg of calcium oxide in a litre, the French one 10 mg of calcium carbonate (definitions), the
+grain per US gallon 64.798 91 mg in 231 cubic inches (NIST SP 811, appendix B.8); molar masses
+CaCO₃ 100.0869 and CaO 56.0774 g/mol from the standard atomic weights (IUPAC 2005).
 """
 
 from __future__ import annotations
@@ -19,6 +22,10 @@ from pycore.quantity.fault import Fault
 _INCH_MM = Fraction(254, 10)
 _US_GALLON_L = 231 * _INCH_MM**3 / 10**6
 _IMPERIAL_GALLON_L = Fraction(454609, 100000)
+_POUND_KG = Fraction(45359237, 100000000)
+_GRAIN_MG = Fraction(6479891, 100000)
+_CACO3_G_MOL = Fraction(1000869, 10000)
+_CAO_G_MOL = Fraction(560774, 10000)
 
 
 @dataclass(frozen=True)
@@ -51,11 +58,19 @@ _ALL = (
     Unit("°C", "temperature", Fraction(1)),
     Unit("°F", "temperature", Fraction(5, 9), Fraction(-160, 9)),
     Unit("kg", "mass", Fraction(1)),
-    Unit("lb", "mass", Fraction(45359237, 100000000), customary=True),
-    Unit("mg/L", "concentration", Fraction(1)),
-    Unit("CFU/mL", "germs", Fraction(1)),
+    Unit("lb", "mass", _POUND_KG, customary=True),
     Unit("%", "strength", Fraction(1)),
     Unit("Brix", "brix", Fraction(1)),
+    Unit("nD", "refractive index", Fraction(1)),
+    Unit("mg/L", "concentration", Fraction(1)),
+    Unit("mg/L CaCO₃", "hardness", Fraction(1)),
+    Unit("°dH", "hardness", 10 * _CACO3_G_MOL / _CAO_G_MOL),
+    Unit("°fH", "hardness", Fraction(10)),
+    Unit("gpg", "hardness", _GRAIN_MG / _US_GALLON_L, customary=True),
+    Unit("mmol/L", "hardness", _CACO3_G_MOL),
+    Unit("CFU/mL", "germs", Fraction(1)),
+    Unit("kg/L", "density", Fraction(1)),
+    Unit("lb/US gal", "density", _POUND_KG / _US_GALLON_L, customary=True),
     Unit("1", "plain", Fraction(1)),
 )
 
@@ -94,8 +109,7 @@ _AMBIGUOUS = {
 
 
 def names_of(dimension: str) -> list[str]:
-    """Names of all units of a dimension: length, volume, temperature, mass, concentration,
-    germs, strength, brix, plain."""
+    """Names of all units of a dimension, such as length, volume, hardness or density."""
     return [unit.name for unit in _ALL if unit.dimension == dimension]
 
 
@@ -123,7 +137,7 @@ def unit_named(spelling: str, dimension: str, path: str) -> Unit:
 
 
 def to_base(number: Fraction, unit: Unit) -> Fraction:
-    """A number in ``unit`` as an exact number of its dimension's base unit.
+    """A number in ``unit`` as an exact number of its dimension's base unit, such as mm or L.
 
     >>> float(to_base(Fraction(11, 4), UNITS["in"]))
     69.85
@@ -132,7 +146,7 @@ def to_base(number: Fraction, unit: Unit) -> Fraction:
 
 
 def from_base(base: float, unit: Unit) -> float:
-    """A number in a dimension's base unit (mm, L, °C, kg …) in ``unit``, correctly rounded.
+    """A number in a dimension's base unit (mm, L, °C, kg, mg/L …) in ``unit``, correctly rounded.
 
     Errors: ``OverflowError`` or ``ValueError`` for a number that is not finite.
 

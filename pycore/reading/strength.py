@@ -1,7 +1,8 @@
 """Strength from a refractometer reading.
 
-strength = (reading − zero) × factor, the working-concentration rule of the DGUV/IFA portal on
-metalworking fluids ("Gebrauchskonzentration": reading times the product's own factor).
+strength = (reading − zero) × dilution × factor, the working-concentration rule of the DGUV/IFA
+portal on metalworking fluids ("Gebrauchskonzentration": reading times the product's own factor; a
+blurred sample is diluted with the same amount of water and the reading doubled).
 """
 
 from __future__ import annotations
@@ -20,7 +21,11 @@ STRENGTH_BELOW_PCT = 40.0
 
 
 def strength_from_reading(
-    reading_brix: Measured, factor: Measured, zero_brix: float, path: str
+    reading_brix: Measured,
+    factor: Measured,
+    zero_brix: float,
+    path: str,
+    diluted: float = 0.0,
 ) -> Measured:
     """Strength in per cent by volume with its standard uncertainty, to first order.
 
@@ -34,6 +39,9 @@ def strength_from_reading(
         What the instrument shows in water, Brix, −5 to 5.
     path : str
         Where the reading stood in the request, for the error.
+    diluted : float
+        Parts of water to one part of the sample, 0 to 9; the uncertainty grows with the dilution.
+        One vessel measures both, so that its own error falls out.
 
     Error: ``out_of_range`` when the strength would lie below 0 or at 40 % and above; the limits
     are then given in Brix, as the person reads them.
@@ -41,11 +49,14 @@ def strength_from_reading(
     >>> s = strength_from_reading(Measured(5.2, 0.1), Measured(1.5, 0.05), 0.0, "reading")
     >>> round(s.value, 9), round(s.u, 4)
     (7.8, 0.3002)
+    >>> strength_from_reading(Measured(2.6, 0.2), Measured(1.5, 0.0), 0.0, "reading", 1.0).u
+    0.6000000000000001
     """
     reading = variable(reading_brix, "reading")
-    strength = result((reading - zero_brix) * variable(factor, "factor"))
+    grown = 1 + diluted
+    strength = result((reading - zero_brix) * grown * variable(factor, "factor"))
     if not 0 <= strength.value < STRENGTH_BELOW_PCT:
-        highest = zero_brix + STRENGTH_BELOW_PCT / factor.value
+        highest = zero_brix + STRENGTH_BELOW_PCT / (factor.value * grown)
         limit = {"minimum": zero_brix, "below": highest, "unit": "Brix"}
         raise Fault("out_of_range", path, reading_brix.value, limit)
     return strength

@@ -1,13 +1,13 @@
-"""More than one person carries: a mixing unit, a hose with premix, or two days."""
+"""More than one person carries: lower buckets, a mixing unit, a hose with premix, or two days."""
 
 from __future__ import annotations
 
 from dataclasses import replace
 
-from pycore.recipe.draw_off import filled
+from pycore.recipe.draw_off import filling
 from pycore.recipe.marks import Space, floor_marks
-from pycore.recipe.outcome import Plan, bucket_pours, made
-from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L
+from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
+from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L, light_usable_l
 from pycore.recipe.pours import Step, finish
 from pycore.recipe.request import PlanRequest
 from pycore.recipe.search import best_pours
@@ -18,6 +18,20 @@ def is_too_much(ask: PlanRequest, plan: Plan) -> bool:
     most = (ask.effort and ask.effort.most_buckets) or MOST_BUCKETS
     carried_l = sum(pour.count * (pour.water_l + pour.concentrate_l) for pour in plan.pours)
     return plan.totals.buckets > most or carried_l > MOST_CARRIED_L
+
+
+def lighter_buckets(ask: PlanRequest, plan: Plan) -> Plan | None:
+    """The same in buckets that are filled so low that this person may carry them.
+
+    None where they are light enough, or where so little holds no mark of water and of concentrate.
+    """
+    bucket, usable_l = ask.bucket, light_usable_l(ask)
+    too_little = usable_l < bucket.water_mark_l + bucket.jug_mark_l
+    if "bucket_heavy" not in plan.cautions or too_little:
+        return None
+    lower = replace(ask, bucket=replace(bucket, usable_l=usable_l))
+    pours = filling(drawn(lower, plan.draw_off_l))
+    return made(ask, pours, plan.draw_off_l) if pours else None
 
 
 def by_mixing_unit(ask: PlanRequest) -> Plan | None:
@@ -31,7 +45,7 @@ def by_mixing_unit(ask: PlanRequest) -> Plan | None:
     lowest = max(unit.lowest_pct, ask.mixing.weak_pct)
     if lowest > highest:
         return None
-    wanted = space.wanted_pct()
+    wanted = space.wanted_pct
     steps_up = round((wanted - unit.lowest_pct) / unit.step_pct)
     while unit.lowest_pct + steps_up * unit.step_pct > highest + 1e-9:
         steps_up -= 1
@@ -51,7 +65,7 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     None when the fill needs no strong bucket or plain water is all it needs.
     """
     space = Space.of(ask)
-    wanted, strong = space.wanted_pct(), ask.mixing.strong_pct
+    wanted, strong = space.wanted_pct, ask.mixing.strong_pct
     mark_l = ask.bucket.water_mark_l
     hose_l = floor_marks(space.room_l * (1 - wanted / strong) / mark_l) * mark_l
     if hose_l <= 0 or wanted <= 0:
@@ -82,5 +96,5 @@ def half_today(ask: PlanRequest) -> Plan | None:
     """The same aim with half the room filled now; the other half is planned from a new reading."""
     room_l = ask.fill_to_l - ask.sump.volume_l.value
     half = replace(ask, fill_to_l=ask.sump.volume_l.value + room_l / 2)
-    plan = filled(half)
-    return made(ask, plan.pours) if plan.pours else None
+    pours = filling(half)
+    return made(ask, pours) if pours else None

@@ -33,14 +33,16 @@ def _carriers(ask: PlanRequest, jugs: int) -> list[Pour]:
     """Buckets of own fluid that carry so many jug marks, as alike as marks allow."""
     bucket, space = ask.bucket, Space.of(ask)
     best = (0, 0)
-    for fluid in range(space.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1):
+    for fluid in range(
+        space.limits.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1
+    ):
         best = max(best, (_jugs_per_bucket(ask, fluid * bucket.water_mark_l), fluid))
     most, fluid = best
-    if min(most, jugs) < space.first_jug:
+    if min(most, jugs) < space.limits.first_jug:
         return []
     count = math.ceil(jugs / most)
     # Full ones only, where the rest would lie below the first mark of the jug.
-    if jugs // count < space.first_jug:
+    if jugs // count < space.limits.first_jug:
         count, jugs = count - 1, (count - 1) * most
     few, more = divmod(jugs, count)
     fluid_l, mark_l = fluid * bucket.water_mark_l, bucket.jug_mark_l

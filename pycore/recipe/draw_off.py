@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pycore.recipe.harm import does_harm, harmless_pours
 from pycore.recipe.marks import Pours, Space, ceil_marks
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
+from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import best_pours
+from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
 # over two bucket marks of litres, and never more than the most; finer marks are then skipped.
@@ -16,10 +19,29 @@ _LEAST_TRIES = 12
 _MOST_TRIES = 96
 
 
-def filled(ask: PlanRequest, draw_off_l: float = 0.0) -> Plan:
-    """The best buckets for the question after so much has been taken out."""
-    space = Space.of(drawn(ask, draw_off_l))
-    return made(ask, bucket_pours(space, _best(space)), draw_off_l)
+def filling(ask: PlanRequest) -> list[Pour]:
+    """The best buckets for the question that do no harm, with nothing taken out."""
+    return _harmless(ask)[0]
+
+
+def filled(ask: PlanRequest) -> Plan:
+    """The plan of these buckets; it says so where they leave room open that could be filled."""
+    pours, is_up = _harmless(ask)
+    plan = made(ask, pours)
+    return plan if is_up else replace(plan, cautions=["not_filled_up", *plan.cautions])
+
+
+def _harmless(ask: PlanRequest) -> tuple[list[Pour], bool]:
+    space = Space.of(ask)
+    best = _best(space)
+    is_up = not does_harm(ask, space.strength_pct(best))
+    return bucket_pours(space, best if is_up else harmless_pours(space).pours), is_up
+
+
+def filled_up(ask: PlanRequest) -> Plan:
+    """The best buckets that fill the room, even where that leads away from the band."""
+    space = Space.of(ask)
+    return made(ask, bucket_pours(space, _best(space)))
 
 
 def _best(space: Space) -> Pours:
@@ -67,6 +89,8 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
         if marks * mark_l > ask.sump.volume_l.value:
             return None
         space = Space.of(drawn(inside, marks * mark_l))
+        if not may_end_between(space, low_pct, high_pct):
+            continue
         groups = _best(space)
         if low_pct - 1e-9 <= space.strength_pct(groups) <= high_pct + 1e-9:
             return made(ask, bucket_pours(space, groups), marks * mark_l)

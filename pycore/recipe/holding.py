@@ -14,9 +14,11 @@ from pycore.recipe.request import (
     Bucket,
     DrawOff,
     Mixing,
+    Pail,
     PlanRequest,
     SumpState,
     Target,
+    refuse_contradicting_options,
     refuse_contradictions,
 )
 from pycore.recipe.search import best_pours
@@ -42,6 +44,7 @@ class HoldingRequest:
     mixing: Mixing
     bucket: Bucket
     last: LastReading | None = None
+    pail: Pail | None = None
 
 
 @dataclass(frozen=True)
@@ -78,6 +81,24 @@ def _ends(ask: HoldingRequest, pours: list[Pour]) -> Ends | None:
     return Ends(after[0], after[1])
 
 
+def even_request(ask: HoldingRequest) -> PlanRequest:
+    """The question whose answer is buckets at the usual strength, and nothing else.
+
+    A sump that holds the usual strength already, with the usual strength as its aim, stays where
+    it is at that strength only.
+    """
+    usual = ask.usual_pct
+    return PlanRequest(
+        sump=SumpState(ask.volume_l, Measured(usual, 0.0)),
+        fill_to_l=ask.fill_to_l,
+        target=Target(usual, usual, usual),
+        mixing=replace(ask.mixing, closeness_pct=min(ask.mixing.closeness_pct, 0.2)),
+        bucket=ask.bucket,
+        draw_off=DrawOff(allowed=False, mark_l=ask.bucket.water_mark_l),
+        pail=ask.pail,
+    )
+
+
 def plan_holding(ask: HoldingRequest) -> Holding:
     """Buckets at the usual top-up strength up to the mark, and how far off the sump may be.
 
@@ -95,15 +116,8 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     if not ask.mixing.weak_pct <= usual <= ask.mixing.strong_pct:
         limit = {"minimum": ask.mixing.weak_pct, "maximum": ask.mixing.strong_pct, "unit": "%"}
         raise Fault("order", "usual_pct", usual, limit)
-    # At the usual strength throughout, any state at that strength stays where it is.
-    even = PlanRequest(
-        sump=SumpState(ask.volume_l, Measured(usual, 0.0)),
-        fill_to_l=ask.fill_to_l,
-        target=Target(usual, usual, usual),
-        mixing=replace(ask.mixing, closeness_pct=min(ask.mixing.closeness_pct, 0.2)),
-        bucket=ask.bucket,
-        draw_off=DrawOff(allowed=False, mark_l=ask.bucket.water_mark_l),
-    )
+    even = even_request(ask)
+    refuse_contradicting_options(even)
     space = Space.of(even)
     pours = bucket_pours(space, best_pours(space).pours) if space.can_pour() else []
     ends = _ends(ask, pours)

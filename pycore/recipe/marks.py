@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cached_property, lru_cache
 
 from pycore.recipe.balance import concentrate_needed_l, state_after
-from pycore.recipe.request import PlanRequest
+from pycore.recipe.request import Bucket, Mixing, Pail, PlanRequest
 
 # Room for the last digit of a float when marks are counted.
 _HAIR = 1e-9
@@ -40,6 +41,66 @@ class Group:
 Pours = tuple[Group, ...]
 
 
+class Limits:
+    """What single buckets of one pail, jug and fluid may hold; worked out once for a question."""
+
+    def __init__(self, mixing: Mixing, bucket: Bucket, pail: Pail | None) -> None:
+        """Litres and per cent by volume."""
+        self._mixing, self._bucket = mixing, bucket
+        first_l = (pail and pail.first_mark_l) or 0.0
+        jug_first_l = (pail and pail.jug_first_mark_l) or 0.0
+        self.first_water = max(1, ceil_marks(first_l / bucket.water_mark_l))
+        self.first_jug = max(1, ceil_marks(jug_first_l / bucket.jug_mark_l))
+        self._jugs: dict[int, tuple[int, float]] = {}
+
+    def jugs(self, water: int) -> tuple[int, float]:
+        """Fewest jug marks beside so many water marks, and the most, which is not rounded."""
+        known = self._jugs.get(water)
+        if known is None:
+            known = self._jugs[water] = self._jugs_beside(water)
+        return known
+
+    def _jugs_beside(self, water: int) -> tuple[int, float]:
+        mix, bucket = self._mixing, self._bucket
+        water_l = water * bucket.water_mark_l
+        most = (bucket.usable_l - water_l) / bucket.jug_mark_l
+        if mix.strong_pct < 100:
+            ratio = mix.strong_pct / (100 - mix.strong_pct)
+            most = min(most, ratio * water_l / bucket.jug_mark_l)
+        exact = mix.weak_pct / (100 - mix.weak_pct) * water_l / bucket.jug_mark_l
+        weakest = math.floor(exact + 0.5)
+        weakest_l = weakest * bucket.jug_mark_l
+        if 100 * weakest_l < (mix.weak_pct - WEAK_ROUNDING_PCT) * (water_l + weakest_l):
+            weakest = ceil_marks(exact)
+        return weakest, most
+
+    @cached_property
+    def ratios(self) -> tuple[float, float]:
+        """Jug marks per water mark of the leanest and of the richest bucket; no bucket is beyond.
+
+        Lowest above highest when no bucket may be mixed at all.
+        """
+        mix, bucket = self._mixing, self._bucket
+        per_mark = bucket.water_mark_l / bucket.jug_mark_l
+        waters = range(self.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1)
+        if len(waters) > _MOST_TRIED:
+            weak_pct, strong_pct = max(mix.weak_pct - WEAK_ROUNDING_PCT, 0.0), mix.strong_pct
+            richest = strong_pct / (100 - strong_pct) if strong_pct < 100 else math.inf
+            return weak_pct / (100 - weak_pct) * per_mark, richest * per_mark
+        leanest, richest = math.inf, -math.inf
+        for water in waters:
+            fewest, most = self.jugs(water)
+            fewest = self.first_jug if 0 < fewest < self.first_jug else fewest
+            if fewest <= floor_marks(most):
+                leanest = min(leanest, fewest / water)
+                richest = max(richest, floor_marks(most) / water)
+        return leanest, richest
+
+
+# One question asks for the same few limits hundreds of times, a draw-off and lighter buckets too.
+limits_of = lru_cache(maxsize=8)(Limits)
+
+
 @dataclass(frozen=True)
 class Space:
     """The room of one question: what is there, what may be poured, between which totals."""
@@ -54,7 +115,12 @@ class Space:
         room_l = ask.fill_to_l - ask.sump.volume_l.value
         return cls(ask, room_l, room_l - ask.bucket.water_mark_l - ask.bucket.jug_mark_l)
 
-    @property
+    @cached_property
+    def limits(self) -> Limits:
+        """What single buckets may hold."""
+        return limits_of(self.ask.mixing, self.ask.bucket, self.ask.pail)
+
+    @cached_property
     def usable_l(self) -> float:
         """What one bucket holds at the most, L."""
         return self.ask.bucket.usable_l
@@ -68,33 +134,22 @@ class Space:
 
         Empty (first above second) when no such bucket may be poured.
         """
-        mix, bucket = self.ask.mixing, self.ask.bucket
+        bucket = self.ask.bucket
         water_l = water * bucket.water_mark_l
-        most = (min(most_l, bucket.usable_l) - water_l) / bucket.jug_mark_l
-        if mix.strong_pct < 100:
-            ratio = mix.strong_pct / (100 - mix.strong_pct)
-            most = min(most, ratio * water_l / bucket.jug_mark_l)
-        exact = mix.weak_pct / (100 - mix.weak_pct) * water_l / bucket.jug_mark_l
-        weakest = math.floor(exact + 0.5)
-        weakest_l = weakest * bucket.jug_mark_l
-        if 100 * weakest_l < (mix.weak_pct - WEAK_ROUNDING_PCT) * (water_l + weakest_l):
-            weakest = ceil_marks(exact)
+        weakest, most = self.limits.jugs(water)
+        most = min(most, (most_l - water_l) / bucket.jug_mark_l)
         least = (least_l - water_l) / bucket.jug_mark_l
         return max(weakest, ceil_marks(least)), floor_marks(most)
-
-    @property
-    def first_water(self) -> int:
-        """The lowest mark of the pail, in marks; 1 when it has all of them."""
-        first_l = (self.ask.pail and self.ask.pail.first_mark_l) or 0.0
-        return max(1, ceil_marks(first_l / self.ask.bucket.water_mark_l))
 
     def water_range(self, least_l: float, most_l: float) -> range:
         """Water marks worth trying for a bucket whose total lies between two limits."""
         mix, mark_l = self.ask.mixing, self.ask.bucket.water_mark_l
         high = floor_marks(min(most_l, self.usable_l) / mark_l)
-        low = max(self.first_water, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l))
+        low = max(
+            self.limits.first_water, ceil_marks(least_l * (1 - mix.strong_pct / 100) / mark_l)
+        )
         if high - low >= _MOST_TRIED:
-            middle = round(min(most_l, self.usable_l) * (1 - self.wanted_pct() / 100) / mark_l)
+            middle = round(min(most_l, self.usable_l) * (1 - self.wanted_pct / 100) / mark_l)
             low = max(low, min(middle, high) - _MOST_TRIED // 2)
             high = min(high, low + _MOST_TRIED)
         return range(low, high + 1)
@@ -111,6 +166,7 @@ class Space:
         ranges = (self.jug_range(water, 0.0, self.room_l) for water in waters)
         return any(low <= high for low, high in ranges)
 
+    @cached_property
     def wanted_pct(self) -> float:
         """Strength of the fill that lands on the aim, kept inside what may be mixed."""
         sump, mix = self.ask.sump, self.ask.mixing
@@ -120,19 +176,12 @@ class Space:
         wanted = self.ask.target.aim_pct + missing / self.room_l
         return min(max(wanted, mix.weak_pct), mix.strong_pct)
 
-    @property
-    def first_jug(self) -> int:
-        """The lowest mark of the jug, in marks; 1 when it has all of them."""
-        pail, mark_l = self.ask.pail, self.ask.bucket.jug_mark_l
-        first_l = (pail and pail.jug_first_mark_l) or 0.0
-        return max(1, ceil_marks(first_l / mark_l))
-
     def jugs_near(self, wanted: float, low: int, high: int) -> list[int]:
         """Jug marks on both sides of a wanted number, inside low to high, that a jug can show.
 
         A jug shows nothing below its first mark, so between none and that mark there is nothing.
         """
-        first = self.first_jug
+        first = self.limits.first_jug
         near = set(nearest_two(wanted, low, high))
         hidden = {jug for jug in near if 0 < jug < first}
         if hidden:

@@ -20,9 +20,12 @@ LIKELY_K = 2.0
 # Below this share of the full mark a sump is filled anew: common practice, no source.
 NEW_CHARGE_SHARE = 0.20
 
-# Weight of a bucket from which a person is warned, and of the empty pail: common practice, no
-# source. Water: 0.9982 kg/L at 20 °C (IAPWS-95). Concentrate: 0.9 to 1.1 kg/L, taken as 1.0.
-HEAVY_KG = 15.0
+# Weight of a bucket from which a person is warned: the lower of the two figures (25 and 16 kg)
+# between knuckle and elbow, close to the body, in the lifting filter of HSE INDG143(rev4),
+# figure 1, from memory. Who carries is not known here; what a person says goes before it.
+# Weight of the empty pail: common practice, no source. Water: 0.9982 kg/L at 20 °C (IAPWS-95).
+# Concentrate: 0.9 to 1.1 kg/L, taken as 1.0.
+HEAVY_KG = 16.0
 PAIL_KG = 1.0
 WATER_KG_L = 0.9982
 CONCENTRATE_KG_L = 1.0
@@ -72,6 +75,17 @@ def bucket_weight_kg(
     11.0
     """
     return PAIL_KG + WATER_KG_L * water_l + (density_kg_l or CONCENTRATE_KG_L) * concentrate_l
+
+
+def heaviest_kg(ask: PlanRequest) -> float:
+    """Weight of a bucket above which this person is warned, kg."""
+    return (ask.effort and ask.effort.heaviest_kg) or HEAVY_KG
+
+
+def light_usable_l(ask: PlanRequest) -> float:
+    """What a bucket may hold to stay below that weight, whatever is in it, L; 0 or less if none."""
+    each_kg_l = max(WATER_KG_L, ask.density_kg_l or CONCENTRATE_KG_L)
+    return (heaviest_kg(ask) - PAIL_KG) / each_kg_l
 
 
 def _strength(ask: PlanRequest, water_l: float, concentrate_l: float) -> Any:
@@ -157,7 +171,6 @@ def cautions(
     """Codes of what to say beside the recipe, the most important first."""
     ask = space.ask
     effort = ask.effort
-    heavy_kg = (effort and effort.heaviest_kg) or HEAVY_KG
     most_buckets = (effort and effort.most_buckets) or MOST_BUCKETS
     weights_kg = [
         bucket_weight_kg(pour.water_l + (pour.fluid_l or 0.0), pour.concentrate_l, ask.density_kg_l)
@@ -177,7 +190,7 @@ def cautions(
         "gloves_and_eyes": totals.concentrate_l > 0,
         "strong_harms_skin": after.value > ask.target.high_pct,
         "large_change": poured and stays and change > LARGE_CHANGE_PCT,
-        "bucket_heavy": max(weights_kg, default=0.0) > heavy_kg,
+        "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
         "many_buckets": totals.buckets > most_buckets or carried_l > MOST_CARRIED_L,
     }
     return [

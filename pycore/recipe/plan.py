@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pycore.recipe.draw_off import filled, least_draw_off
-from pycore.recipe.outcome import Plan, alternative
+from pycore.recipe.outcome import Alternative, Plan, alternative
 from pycore.recipe.request import (
     Bucket,
     PlanRequest,
@@ -13,7 +13,7 @@ from pycore.recipe.request import (
     refuse_contradictions,
     whole_circuit,
 )
-from pycore.recipe.stock import affordable, within_stock
+from pycore.recipe.stock import affordable, fill_less, missing, within_stock
 from pycore.recipe.ways import other_ways
 
 
@@ -24,6 +24,21 @@ def _measured_by(ask: PlanRequest) -> PlanRequest:
     bucket = ask.bucket
     marks = Bucket(bucket.usable_l, bucket.water_mark_l, bucket.water_mark_l)
     return replace(ask, bucket=marks)
+
+
+def _when_short(ask: PlanRequest, plan: Plan, at_hand: Plan) -> list[Alternative]:
+    """The recipe that the stock does not allow stays visible: it says what to fetch."""
+    short = missing(ask, plan.totals)
+    fetch = "fetch_concentrate" if "stock_short" in short else "fetch_water"
+    less = fill_less(ask) if "stock_short" in short else None
+    ways = [alternative(fetch, plan)]
+    if less is not None:
+        ways.append(alternative("fill_less", less))
+    return [way for way in ways if not _same(way, at_hand)]
+
+
+def _same(way: Alternative, plan: Plan) -> bool:
+    return way.wait is None and way.steps == plan.steps and way.pours == plan.pours
 
 
 def plan_recipe(ask: PlanRequest) -> Plan:
@@ -47,7 +62,7 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     that cannot be reached is no error: the nearest reachable value comes with the verdict
     ``out_of_band``.
     """
-    refuse_contradictions(ask.target, ask.mixing, ask.bucket)
+    refuse_contradictions(ask.target, ask.mixing, ask.bucket, ask.pail)
     refuse_contradicting_options(ask)
     ask = _measured_by(whole_circuit(ask))
     plan = filled(ask)
@@ -56,6 +71,5 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     at_hand = within_stock(ask, plan)
     ways = affordable(ask, other_ways(ask, plan))
     if at_hand is not plan:
-        # The recipe that the stock does not allow stays visible: it says what to fetch.
-        ways = [alternative("fetch_concentrate", plan), *ways]
+        ways = [*_when_short(ask, plan, at_hand), *(w for w in ways if not _same(w, at_hand))]
     return replace(at_hand, alternatives=ways)

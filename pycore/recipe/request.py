@@ -7,6 +7,9 @@ from dataclasses import dataclass, replace
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured, result, variable
 
+# Room for the last digit of a float where marks are added up.
+_HAIR_L = 1e-9
+
 
 @dataclass(frozen=True)
 class SumpState:
@@ -166,11 +169,14 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
     )
 
 
-def refuse_contradictions(target: Target, mixing: Mixing, bucket: Bucket) -> None:
+def refuse_contradictions(
+    target: Target, mixing: Mixing, bucket: Bucket, pail: Pail | None = None
+) -> None:
     """Raises for settings that cannot all hold, naming the field to change, such as target.low_pct.
 
     Errors: ``order`` for a band upside down, an aim outside it and a weakest mix that is not
-    weaker than the strongest; ``mark_above_bucket`` for marks wider than the bucket.
+    weaker than the strongest; ``mark_above_bucket`` for marks wider than the bucket, and for
+    marks so wide that one of water and one of concentrate do not fit into it together.
     """
     if target.low_pct >= target.high_pct:
         limit = {"below": target.high_pct, "unit": "%"}
@@ -184,23 +190,50 @@ def refuse_contradictions(target: Target, mixing: Mixing, bucket: Bucket) -> Non
     marks_l = {"water_mark_l": bucket.water_mark_l, "jug_mark_l": bucket.jug_mark_l}
     for name, mark_l in marks_l.items():
         _refuse_above(f"bucket.{name}", mark_l, bucket.usable_l)
+    _refuse_coarse(bucket, by_pail=pail is not None and pail.measure_by == "pail")
+
+
+def _refuse_coarse(bucket: Bucket, *, by_pail: bool) -> None:
+    """Raises where one mark of water and one of concentrate overfill the bucket.
+
+    The wider mark is the one to change: the other may well fit.
+    """
+    water_l = bucket.water_mark_l
+    # The pail's own marks measure both then, and the jug's nothing.
+    measure_l = water_l if by_pail else bucket.jug_mark_l
+    if water_l + measure_l <= bucket.usable_l + _HAIR_L:
+        return
+    name, wide_l = ("jug_mark_l", measure_l) if measure_l > water_l else ("water_mark_l", water_l)
+    most_l = bucket.usable_l / 2 if by_pail else bucket.usable_l - min(water_l, measure_l)
+    raise Fault("mark_above_bucket", f"bucket.{name}", wide_l, {"maximum": most_l, "unit": "L"})
 
 
 def refuse_contradicting_options(ask: PlanRequest) -> None:
     """Raises for optional fields that contradict the others.
 
-    Errors: ``order`` for a never-above mark below the mark that is filled to and for a mixing
-    unit whose range is upside down; ``mark_above_bucket`` for a first mark above the bucket.
+    Errors: ``order`` for a never-above mark below the mark that is filled to; those of
+    ``refuse_contradicting_unit`` and ``refuse_contradicting_pail``.
     """
     if ask.never_above_l is not None and ask.never_above_l < ask.fill_to_l:
         limit = {"minimum": ask.fill_to_l, "unit": "L"}
         raise Fault("order", "never_above_l", ask.never_above_l, limit)
-    if ask.unit is not None and ask.unit.lowest_pct > ask.unit.highest_pct:
-        limit = {"maximum": ask.unit.highest_pct, "unit": "%"}
-        raise Fault("order", "unit.lowest_pct", ask.unit.lowest_pct, limit)
-    pail = ask.pail or Pail()
-    _refuse_above("pail.first_mark_l", pail.first_mark_l or 0.0, ask.bucket.usable_l)
-    jug_max_l = pail.jug_max_l or ask.bucket.usable_l
+    if ask.unit is not None:
+        refuse_contradicting_unit(ask.unit)
+    if ask.pail is not None:
+        refuse_contradicting_pail(ask.pail, ask.bucket)
+
+
+def refuse_contradicting_unit(unit: MixingUnit) -> None:
+    """Raises ``order`` at unit.lowest_pct for a mixing unit whose range is upside down."""
+    if unit.lowest_pct > unit.highest_pct:
+        limit = {"maximum": unit.highest_pct, "unit": "%"}
+        raise Fault("order", "unit.lowest_pct", unit.lowest_pct, limit)
+
+
+def refuse_contradicting_pail(pail: Pail, bucket: Bucket) -> None:
+    """Raises ``mark_above_bucket`` for a first mark above the bucket or above the jug's size."""
+    _refuse_above("pail.first_mark_l", pail.first_mark_l or 0.0, bucket.usable_l)
+    jug_max_l = pail.jug_max_l or bucket.usable_l
     _refuse_above("pail.jug_first_mark_l", pail.jug_first_mark_l or 0.0, jug_max_l)
 
 

@@ -16,10 +16,11 @@ from dataclasses import dataclass
 from itertools import groupby
 
 from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks, nearest_two
+from pycore.recipe.totals import pours_between
 
 # Two plans whose results differ by less cannot be told apart by any refractometer in use
 # (resolution 0.1 Brix at best: common practice, no source).
-_SAME_PCT = 0.05
+SAME_PCT = 0.05
 
 # Buckets all alike are worth one bucket in five more to carry, never more than these.
 _MORE_ALIKE_SHARE = 5
@@ -91,7 +92,7 @@ class _Whole:
 def _whole_buckets(space: Space) -> list[_Whole]:
     """Buckets near the strength that the fill needs, the fullest first."""
     most = min(space.usable_l, space.room_l)
-    wanted = space.wanted_pct()
+    wanted = space.wanted_pct
     bucket = space.ask.bucket
     found = []
     for water in space.water_range(_LEAST_WHOLE_SHARE * most, most):
@@ -155,7 +156,7 @@ def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
     jug = math.floor(whole.jug)
     low, high = space.jug_range(whole.water, 0.0, space.usable_l)
     # Below the first mark of the jug the neighbours are none and that mark.
-    weak, strong = (jug, jug + 1) if jug >= space.first_jug else (0, space.first_jug)
+    weak, strong = (jug, jug + 1) if jug >= space.limits.first_jug else (0, space.limits.first_jug)
     if count < 2 or weak < low or strong > high:
         return
     size_l = space.bucket_l(whole.water, weak)
@@ -179,8 +180,7 @@ def _nearest(space: Space, all_pours: Iterable[Pours]) -> list[Candidate]:
 def _families(space: Space) -> Iterator[list[Candidate]]:
     """Candidates in rising effort: each list holds the plans of one family and one count."""
     fewest = max(1, ceil_marks(space.least_l / space.usable_l))
-    more = min(1 + fewest // _MORE_ALIKE_SHARE, _MORE_ALIKE)
-    for count in range(fewest, fewest + more + 1):
+    for count in range(fewest, fewest + _more_alike(fewest) + 1):
         yield _nearest(space, _alike(space, count))
     wholes = _whole_buckets(space)
     for family in (_with_part, _split):
@@ -198,15 +198,55 @@ def _search_window(space: Space) -> Candidate | None:
     for candidates in _families(space):
         near = [candidate for candidate in candidates if candidate.is_near]
         if near:
-            return min(near, key=Candidate.effort)
+            return _least_effort(near)
         seen.extend(candidates)
-    if not seen:
-        return None
+    seen += _nearest(space, _by_totals(space, seen))
+    return _best_of(seen) if seen else None
+
+
+def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
+    """Pours that are clearly better than all that were seen, where marks are coarse.
+
+    Not near enough is what brought us here: near the aim first, then the band, then beyond it.
+    """
+    target, close = space.ask.target, space.ask.mixing.closeness_pct
+    low, high, aim = target.low_pct, target.high_pct, target.aim_pct
+    best = min(seen, key=lambda c: (c.outside_pct, c.excess_pct), default=None)
+    if best is not None and best.distance_pct <= SAME_PCT:
+        return []
+    found = pours_between(space, max(low, aim - close), min(high, aim + close), aim)
+    if found:
+        return found
+    if best is None:
+        return pours_between(space, 0.0, 100.0, aim)
+    if best.outside_pct > 0:
+        beyond = max(best.outside_pct - SAME_PCT, 0.0)
+        return pours_between(space, low - beyond, high + beyond, aim)
+    reach = close + best.excess_pct - SAME_PCT
+    return pours_between(space, max(low, aim - reach), min(high, aim + reach), aim)
+
+
+def _least_effort(equal: list[Candidate]) -> Candidate:
+    """The fewest different buckets, unless they are many more to carry."""
+    fewest = min(candidate.buckets for candidate in equal)
+    worth = [c for c in equal if c.buckets <= fewest + _more_alike(fewest)]
+    return min(worth, key=Candidate.effort)
+
+
+def _more_alike(fewest: int) -> int:
+    """How many buckets more are worth carrying when they are all alike."""
+    return min(1 + fewest // _MORE_ALIKE_SHARE, _MORE_ALIKE)
+
+
+def _best_of(seen: list[Candidate]) -> Candidate:
+    near = [candidate for candidate in seen if candidate.is_near]
+    if near:
+        return _least_effort(near)
     outside = min(candidate.outside_pct for candidate in seen)
-    inside = [c for c in seen if c.outside_pct <= (outside + _SAME_PCT if outside > 0 else 0)]
+    inside = [c for c in seen if c.outside_pct <= (outside + SAME_PCT if outside > 0 else 0)]
     nearest = min(candidate.excess_pct for candidate in inside)
-    equal = [c for c in inside if c.excess_pct <= nearest + _SAME_PCT]
-    return min(equal, key=Candidate.effort)
+    equal = [c for c in inside if c.excess_pct <= nearest + SAME_PCT]
+    return _least_effort(equal)
 
 
 def alike_pours(space: Space) -> Pours | None:
@@ -227,7 +267,7 @@ def strongest_bucket(space: Space) -> Group | None:
     best: tuple[float, float, Group] | None = None
     for water in space.water_range(0.0, space.usable_l):
         low, high = space.jug_range(water, 0.0, space.usable_l)
-        if max(low, space.first_jug) <= high:
+        if max(low, space.limits.first_jug) <= high:
             total_l = space.bucket_l(water, high)
             strength = high * space.ask.bucket.jug_mark_l / total_l
             # Of two buckets that differ by less than a tenth of a point the fuller one.

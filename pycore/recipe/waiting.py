@@ -3,9 +3,18 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from pycore.recipe.outcome import Plan, Wait, made
 from pycore.recipe.request import PlanRequest
+
+# What a sump that only waits is warned of; the others speak of a recipe that is poured.
+_OF_A_WAIT = ("above_full_mark", "strong_harms_skin")
+
+
+def _left_alone(ask: PlanRequest) -> Plan:
+    plan = made(ask, [])
+    return replace(plan, cautions=[code for code in plan.cautions if code in _OF_A_WAIT])
 
 
 def leave_room(ask: PlanRequest) -> tuple[Plan, Wait] | None:
@@ -24,7 +33,7 @@ def leave_room(ask: PlanRequest) -> tuple[Plan, Wait] | None:
     # Below the concentrate itself there is no level to wait for.
     if not held_l < level_l < volume_l:
         return None
-    return made(ask, []), Wait(level_l=level_l, strength_pct=100 * held_l / level_l)
+    return _left_alone(ask), Wait(level_l=level_l, strength_pct=100 * held_l / level_l)
 
 
 def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
@@ -40,4 +49,4 @@ def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
         return None
     volume_l, carried_l_d = ask.sump.volume_l.value, ask.losses.carry_out_l_d
     time_d = volume_l / carried_l_d * math.log((strength - weak) / (aim - weak))
-    return made(ask, []), Wait(time_d=time_d)
+    return _left_alone(ask), Wait(time_d=time_d)

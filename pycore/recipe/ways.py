@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much
+from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much, lighter_buckets
 from pycore.recipe.carrier import by_own_fluid
-from pycore.recipe.draw_off import draw_off_to_aim, filled, least_draw_off
+from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, filling, least_draw_off
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
 from pycore.recipe.outlook import NEW_CHARGE_SHARE
@@ -39,7 +39,7 @@ def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
     if strongest is None:
         return None
     each_l = space.bucket_l(strongest.water, strongest.jug)
-    spread = space.wanted_pct() - ask.mixing.weak_pct
+    spread = space.wanted_pct - ask.mixing.weak_pct
     share = spread / max(ask.mixing.strong_pct - ask.mixing.weak_pct, 1e-9)
     count = int(share * space.room_l / each_l)
     if count < 1:
@@ -84,8 +84,8 @@ def _above_full(ask: PlanRequest) -> Plan | None:
     """The room between the full mark and the never-above mark, where the pump is stopped."""
     if ask.never_above_l is None or ask.never_above_l <= ask.fill_to_l:
         return None
-    higher = filled(replace(ask, fill_to_l=ask.never_above_l))
-    return made(ask, higher.pours) if higher.pours else None
+    pours = filling(replace(ask, fill_to_l=ask.never_above_l))
+    return made(ask, pours) if pours else None
 
 
 def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
@@ -107,6 +107,8 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
 
 def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
     """Other ways of pouring what fits."""
+    yield "fill_up", filled_up(ask) if "not_filled_up" in plan.cautions else None, None
+    yield "lighter_buckets", lighter_buckets(ask, plan), None
     yield "alike", _alike(ask, plan), None
     yield "strong_first", _strong_first(ask, plan), None
     yield "smaller_dose", _smaller_dose(ask, plan), None

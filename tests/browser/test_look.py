@@ -6,11 +6,20 @@ from typing import Any
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, Playwright
+from playwright.sync_api import Page, Playwright, expect
 
 from tests.browser.phone import DESK_SIZE, Phone, Theme, heading, picture
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+from tests.browser.walk import (
+    OPTIONS,
+    check_until_recipe,
+    fill_in,
+    next_page,
+    open_group,
+    press,
+    save_check,
+    set_up_machine,
+)
 
 SERIOUS = {"serious", "critical"}
 # Half a millimetre on a phone; rounding of a fraction of a pixel.
@@ -66,6 +75,26 @@ def test_every_screen_at_phone_size(phone: Phone, server: Server, theme: Theme) 
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
+def test_pages_aside_of_the_set_up(phone: Phone, server: Server, theme: Theme) -> None:
+    page = phone.start(theme)
+    page.goto(server.address)
+    set_up_machine(page)
+    look = Look(f"{theme}-aside")
+    for group in ("rim", "measuring", "what the shop allows"):
+        open_group(page, group)
+        for radio in page.get_by_role("radio", name="Yes").all():
+            # The drawn circle lies over the real one.
+            radio.check(force=True)
+        fill_in(page, OPTIONS)
+        look(page)
+        next_page(page)
+        look(page)
+        next_page(page, "Save the machine")
+    assert len(look.seen) == 4
+    assert look.wrong == []
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
 @pytest.mark.parametrize(
     ("kind", "depth", "reading", "title"),
     [
@@ -83,10 +112,15 @@ def test_pages_without_an_ordinary_recipe(
     set_up_machine(page)
     check_until_recipe(page, depth, reading)
     assert heading(page).inner_text() == title
-    for way in page.locator("summary").all():
-        way.click()
     look = Look(f"{theme}-{kind}")
     look(page)
+    for i in range(page.locator(".ways a").count()):
+        page.locator(".ways a").nth(i).click()
+        page.wait_for_url(f"**/way/{i + 1}")
+        expect(heading(page)).not_to_have_text(title)
+        look(page)
+        page.go_back()
+        expect(heading(page)).to_have_text(title)
     assert look.wrong == []
 
 

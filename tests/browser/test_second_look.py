@@ -1,7 +1,7 @@
 """A recipe whose own amounts miss what it promises is not shown."""
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
@@ -26,26 +26,16 @@ Worker.prototype.addEventListener = function (type, heard, options) {
 """
 
 
-@pytest.mark.parametrize(
-    ("change", "title"),
-    [
-        ("shown.pours[0].concentrate.value *= 1.5", "The numbers do not agree"),
-        ("shown.pours[0].count += 1", "The numbers do not agree"),
-        ("shown.strength.value += 0.3", "The numbers do not agree"),
-        ("shown.pours[0].water.unit = 'US gal'", "The numbers do not agree"),
-        ("shown.pours[0].water.unit = 'barrel'", "The numbers do not agree"),
-        ("shown.strength.value += 0", "Pour this"),
-    ],
-)
-def test_a_broken_reply_is_not_shown(phone: Phone, server: Server, change: str, title: str) -> None:
+def until_recipe(phone: Phone, server: Server, change: str, depth: str, reading: str) -> Page:
+    """The page where the recipe would stand, with ``change`` done to pycore's reply."""
     page = phone.start()
     page.add_init_script(BREAK.replace("CHANGE", change))
     page.goto(server.address)
     set_up_machine(page)
     press(page, "Start a check")
     for name, text, answer in (
-        ("How deep", "342", "Hard floor"),
-        ("What does the reading", "4.0", "Sharp line"),
+        ("How deep", depth, "Hard floor"),
+        ("What does the reading", reading, "Sharp line"),
     ):
         expect(field(page, name)).to_be_visible()
         field(page, name).fill(text)
@@ -54,7 +44,50 @@ def test_a_broken_reply_is_not_shown(phone: Phone, server: Server, change: str, 
     expect(heading(page)).to_have_text("Where should it be?")
     next_page(page)
     next_page(page, "Work out the recipe")
+    return page
+
+
+@pytest.mark.parametrize(
+    ("change", "title"),
+    [
+        ("shown.pours[0].concentrate.value *= 1.5", "The numbers do not agree"),
+        ("shown.pours[0].count += 1", "The numbers do not agree"),
+        ("shown.strength.value += 0.3", "The numbers do not agree"),
+        ("shown.volume.value += 2", "The numbers do not agree"),
+        ("shown.pours[0].water.unit = 'US gal'", "The numbers do not agree"),
+        ("shown.pours[0].water.unit = 'barrel'", "The numbers do not agree"),
+        ("shown.band_high.value = 8.0", "The numbers do not agree"),
+        ("shown.strength.value += 0", "Pour this"),
+    ],
+)
+def test_a_broken_reply_is_not_shown(phone: Phone, server: Server, change: str, title: str) -> None:
+    page = until_recipe(phone, server, change, "342", "4.0")
     expect(heading(page)).to_have_text(title)
     # The page that still waits has the recipe's title too, so the amounts are waited for as well.
     amounts = 1 if title == "Pour this" else 0
     expect(page.get_by_text("In each of the")).to_have_count(amounts)
+
+
+OWN, WAIT, LEAST = "Carry it with", "Let the level fall", "Take out as little"
+
+
+@pytest.mark.parametrize(
+    ("change", "way", "is_shown"),
+    [
+        ("ways[0].pours[0].concentrate.value += 0.1", OWN, False),
+        ("ways[0].pours[0].fluid.value += 1", OWN, True),
+        ("ways[0].take_out.value += 7", OWN, False),
+        ("ways[1].level.value -= 8", WAIT, False),
+        ("ways[1].level_strength.value = 8", WAIT, False),
+        ("ways[2].take_out.value = 0", LEAST, False),
+        ("ways[2].take_out.value += 0", LEAST, True),
+    ],
+)
+def test_a_broken_way_is_not_shown(
+    phone: Phone, server: Server, change: str, way: str, *, is_shown: bool
+) -> None:
+    page = until_recipe(phone, server, f"const ways = reply.result.ways; {change}", "440", "3.3")
+    expect(heading(page)).to_have_text("The target is out of reach")
+    page.get_by_role("link", name=way).click()
+    expect(heading(page)).to_contain_text(way if is_shown else "The numbers do not agree")
+    expect(page.get_by_role("button", name="Save to the log")).to_have_count(int(is_shown))

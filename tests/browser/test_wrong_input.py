@@ -5,11 +5,29 @@ from playwright.sync_api import Page, Route, expect
 
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, field, fill_in, press, set_up_machine
+from tests.browser.walk import (
+    OPTIONS,
+    check_until_recipe,
+    field,
+    fill_in,
+    next_page,
+    open_group,
+    press,
+    set_up_machine,
+)
 
 WRONG = ["1_000", "1e3", "0x10", "٣٤٢", "1.000,5", "-5000", "9999999"]
 # These may stay empty.
-FREE = ("Name of the concentrate", "Depth up to the rim")
+FREE = (
+    "Name of the concentrate",
+    "Depth up to the rim",
+    "Never above",
+    "Lowest mark",
+    "Highest mark",
+    "Leaves with the parts",
+    "Most buckets",
+    "Heaviest bucket",
+)
 NAMES = ("Name of the machine", "Name of the concentrate")
 
 
@@ -32,24 +50,50 @@ def assert_refused(page: Page, name: str, text: str) -> None:
     expect(heading(page)).to_have_text(before)
 
 
+def spoil_fields(page: Page) -> list[str]:
+    """Types wrong things into every field of the page and puts back what stood there."""
+    names = names_of_fields(page)
+    for name in names:
+        kept = field(page, name).first.input_value()
+        if not name.startswith(FREE):
+            assert_refused(page, name, "")
+        if name not in NAMES:
+            for text in WRONG:
+                assert_refused(page, name, text)
+        field(page, name).first.fill(kept)
+    return names
+
+
 def test_every_field_of_the_set_up(page: Page) -> None:
     wait_until_ready(page)
     seen: list[str] = []
 
     def spoil(page: Page) -> None:
         fill_in(page)
-        for name in names_of_fields(page):
-            seen.append(name)
-            kept = field(page, name).first.input_value()
-            if name not in FREE:
-                assert_refused(page, name, "")
-            if name not in NAMES:
-                for text in WRONG:
-                    assert_refused(page, name, text)
-            field(page, name).first.fill(kept)
+        seen.extend(spoil_fields(page))
 
     set_up_machine(page, at_page=spoil)
-    assert len(seen) >= 12
+    assert len(seen) >= 13
+
+
+@pytest.mark.parametrize(("group", "count"), [("measuring", 3), ("what the shop allows", 6)])
+def test_every_field_of_the_pages_aside(page: Page, group: str, count: int) -> None:
+    set_up_machine(page)
+    open_group(page, group)
+    for radio in page.get_by_role("radio", name="Yes", exact=False).all():
+        # The drawn circle lies over the real one.
+        radio.check(force=True)
+    fill_in(page, OPTIONS)
+    assert len(spoil_fields(page)) == count
+    next_page(page)
+    expect(heading(page)).to_have_text("Is the set-up right?")
+
+
+def test_part_of_a_bucket_is_not_carried(page: Page) -> None:
+    set_up_machine(page)
+    open_group(page, "what the shop allows")
+    assert_refused(page, "Most buckets", "2.5")
+    expect(page.get_by_role("alert").first).to_contain_text("whole numbers")
 
 
 def _never_answer(_: Route) -> None:

@@ -24,6 +24,19 @@ TYPED = {
     "one bucket mark": "1",
     "one jug mark": "50",
 }
+# The same for the pages that are opened from the check of the set-up.
+OPTIONS = {
+    "Never above": "470",
+    "Lowest mark on the bucket": "2",
+    "Lowest mark on the jug": "100",
+    "Highest mark on the jug": "1000",
+    "Leaves with the parts": "2",
+    "Most buckets": "8",
+    "Heaviest bucket": "12",
+    "Lowest setting": "1",
+    "Highest setting": "10",
+    "From one setting": "0.5",
+}
 # Beginnings of the answers that are chosen.
 CHOSEN = (
     "Volume at the full mark",
@@ -77,6 +90,14 @@ def next_page(page: Page, button: str = "Continue") -> None:
     before = heading(page).inner_text()
     press(page, button)
     expect(heading(page)).not_to_have_text(before)
+
+
+def open_group(page: Page, group: str) -> None:
+    """From the machine's own page to a page of its set-up, by the group's name."""
+    page.get_by_role("link", name="Change the set-up").click()
+    expect(heading(page)).to_have_text("Is the set-up right?")
+    page.get_by_role("link", name=f"Change: {group}", exact=True).click()
+    expect(heading(page)).not_to_have_text("Is the set-up right?")
 
 
 def set_up_machine(

@@ -141,6 +141,12 @@ def fill_gap_l(body: dict[str, Any], plan: dict[str, Any]) -> float:
     return max(0.0, body["fill_to_l"] - plan["final"]["volume_l"] - marks_l - HAIR)
 
 
+def outside_pct(body: dict[str, Any], strength_pct: float) -> float:
+    """How far a strength lies outside the band, points."""
+    target = body["target"]
+    return max(target["low_pct"] - strength_pct, strength_pct - target["high_pct"], 0.0)
+
+
 def allowed_buckets(body: dict[str, Any]) -> list[tuple[int, int]]:
     """Every bucket that may be poured, as bucket marks and jug marks, tried one by one.
 

@@ -167,6 +167,7 @@ def test_no_plan_needs_more_concentrate_than_there_is(system: str, draws: bool) 
         for way in (plan, *plan["alternatives"]):
             if way.get("why") != "fetch_concentrate" and not ready(way):
                 assert way["totals"]["concentrate_l"] <= have_l + 1e-9, (body, way)
+        assert plan["totals"]["concentrate_l"] <= have_l + 1e-9
         fetch = [way for way in plan["alternatives"] if way["why"] == "fetch_concentrate"]
         assert bool(fetch) is ("stock_short" in plan["cautions"]), body
         short += len(fetch)

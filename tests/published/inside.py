@@ -11,7 +11,10 @@ from pycore.desk import handle
 from pycore.quantity.measured import Measured, result, variable
 from pycore.quantity.typed import read_typed
 from pycore.quantity.units import UNITS, from_base
+from pycore.reading.line import fit_line
+from pycore.reading.refraction import brix_from_index, index_from_brix
 from pycore.reading.strength import strength_from_reading
+from pycore.reading.temperature import correction_brix
 from pycore.recipe.balance import concentrate_needed_l, mix_strength_pct, state_after
 from pycore.recipe.outlook import final_state
 from pycore.recipe.request import Bucket, DrawOff, Mixing, PlanRequest, SumpState, Target
@@ -83,8 +86,32 @@ def _tank(row: Row, file: Row) -> Row:
 
 def _strength(row: Row, _: Row) -> Row:
     reading, factor = Measured(**row["reading_brix"]), Measured(**row["factor"])
-    strength = strength_from_reading(reading, factor, row["zero_brix"], "check")
+    diluted = row.get("diluted", 0)
+    strength = strength_from_reading(reading, factor, row["zero_brix"], "check", diluted)
     return {"value": strength.value, "u": strength.u}
+
+
+def _hardness(row: Row, _: Row) -> Row:
+    typed = {"text": row["number"], "unit": row["unit"]}
+    got = ask("read_water", {"water": {"kind": "mains", "hardness": typed}})["hardness"]
+    return {name: got[name] for name in row["expect"]}
+
+
+def _temperature(row: Row, _: Row) -> Row:
+    return {"correction_brix": correction_brix(row["reading_brix"], row["prism_c"], "check")}
+
+
+def _index(row: Row, _: Row) -> Row:
+    return {
+        "reading_brix": brix_from_index(row["index_nd"], "check"),
+        "index_nd": index_from_brix(row["reading_brix"], "check"),
+    }
+
+
+def _line(row: Row, _: Row) -> Row:
+    x, y = ([point[side] for point in row["points"]] for side in (0, 1))
+    line = fit_line(x, y, None, row["through_zero"])
+    return {name: getattr(line, name) for name in row["expect"]}
 
 
 def _formula(row: Row, _: Row) -> Row:
@@ -179,6 +206,10 @@ KINDS = {
     "recipe": _recipe,
     "tank": _tank,
     "strength": _strength,
+    "hardness": _hardness,
+    "temperature": _temperature,
+    "index": _index,
+    "line": _line,
     "formula": _formula,
     "shop_sump": _shop_sump,
     "shop_fill": _shop_fill,

@@ -11,7 +11,8 @@ from tests.published.inside import KINDS
 STATUS = ("read", "second hand", "from memory", "computed", "common practice, no source")
 NEEDED = {
     "units.json", "ratios.json", "dilution.json", "recipes.json", "tanks.json", "readings.json",
-    "uncertainty.json", "common_practice.json",
+    "uncertainty.json", "common_practice.json", "hardness.json", "lines.json",
+    "refractometer.json",
 }  # fmt: skip
 
 

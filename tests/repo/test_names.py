@@ -13,7 +13,7 @@ from web.build.paths import SHARED
 
 SUFFIXES = (
     "_mm", "_l", "_pct", "_brix", "_c", "_mg_l", "_kg", "_kg_l", "_d", "_s", "_l_per_mm", "_share",
-    "litres_per_mm", "_in",
+    "litres_per_mm", "_in", "_nd", "_ph", "_dh", "_fh", "_gpg",
 )  # fmt: skip
 # Numbers whose unit stands beside them as a value or is the caller's own choice.
 WITHOUT_UNIT = {
@@ -26,6 +26,21 @@ WITHOUT_UNIT = {
     "wanted": "counted in marks",
     "jug": "counted in marks",
     "factor": "per cent for one Brix, a quantity of its own",
+    "last_factor": "as factor",
+    "divisor": "Brix for one per cent, the factor turned over",
+    "inside": "a factor",
+    "factor_inside": "a factor",
+    "diluted": "parts of water to one part of the sample",
+    "score": "counted in standard uncertainties",
+    "normalised_error": "a plain ratio",
+    "slope": "in the units of the y and x that were handed in",
+    "slope_u": "as slope",
+    "offset": "in the unit of the y that was handed in",
+    "offset_u": "as offset",
+    "spread": "in the unit of the y that was handed in",
+    "shown": "in the unit of the instrument's own scale",
+    "step": "in the unit of the instrument's own scale",
+    "number": "in the unit beside it",
     "share": "a plain ratio",
     "chance_in_band": "a plain ratio",
     "minutes": "is its own unit",
@@ -73,6 +88,7 @@ COUNTS = {
     "conflict",
     "disputed",
     "left_out",
+    "way",
     "rows",
 }
 

@@ -56,6 +56,33 @@ def test_share_has_a_sentence(code: str) -> None:
     assert WORDS[f"share.{code}"].strip()
 
 
+def _codes(part: Any) -> set[str]:
+    return set(part["items"]["enum"])
+
+
+DOUBTS = SCHEMAS["common.schema.json"]["doubt"]["properties"]["code"]["enum"]
+CURES = SCHEMAS["assess_sump.schema.json"]["strength"]["properties"]["cures"]
+FLUID = SCHEMAS["read_fluid.schema.json"]["read_fluid_result"]["properties"]
+WATER = SCHEMAS["read_water.schema.json"]["read_water_result"]["properties"]
+CHECK = SCHEMAS["plan_check.schema.json"]
+SECOND = CHECK["second_strength"]["properties"]
+APART = CHECK["disagreement"]["properties"]
+OF_FLUID = {
+    *(f"doubt.{code}" for code in DOUBTS),
+    *(f"cure.{code}" for code in _codes(CURES)),
+    *(f"note.{code}" for code in _codes(FLUID["notes"])),
+    *(f"caution.{code}" for code in _codes(FLUID["cautions"])),
+    *(f"caution.{code}" for code in _codes(WATER["cautions"])),
+    *(f"caution.{code}" for code in _codes(SECOND["cautions"])),
+    *(f"second.{code}" for code in _codes(APART["codes"])),
+}
+
+
+@pytest.mark.parametrize("key", sorted(OF_FLUID))
+def test_code_about_fluid_and_instrument_has_a_sentence(key: str) -> None:
+    assert WORDS[key].strip()
+
+
 def test_no_sentence_is_empty() -> None:
     sentences = {
         f"{key} {form}": sentence

@@ -56,6 +56,9 @@ def _make_venv() -> None:
             "This Python came without the part that makes virtual environments.",
             "On Debian and Ubuntu: apt install python3-venv. Then start again.",
         )
+    # Clearing through a link would empty another folder's environment.
+    if VENV.is_symlink():
+        VENV.unlink()
     run_tool("Making the Python environment", [sys.executable, "-m", "venv", "--clear", VENV])
 
 

@@ -5,7 +5,7 @@ import { startOffline } from "./offline";
 import { App } from "./screens/app";
 import { CoreContext } from "./screens/core";
 import { followAddress } from "./screens/route";
-import { readJournal } from "./store/journal";
+import { followOtherWindows, readJournal } from "./store/journal";
 import { readKeeping } from "./store/keeping";
 import "./style/all.css";
 
@@ -14,6 +14,7 @@ if (root === null) throw new Error("the page has no place for the app");
 
 followAddress();
 void readJournal();
+followOtherWindows();
 void readKeeping();
 const core = startCore();
 // Drafts are written at every change already, so there is nothing left to store before a reload.

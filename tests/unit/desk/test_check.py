@@ -66,6 +66,23 @@ def test_fill_lower_for_this_once() -> None:
     assert (error["code"], error["path"]) == ("order", "body.fill_to_depth")
 
 
+def test_lower_mark_is_shown_with_the_room_up_to_it() -> None:
+    lower: dict[str, Any] = {"text": "400", "unit": "mm"}
+    said = ask("plan_check", check(WHEEL_LATHE, fill_to_depth=lower))["shown"]
+    assert said["fill_to"] == {"value": 400, "decimals": 0, "unit": "mm"}
+    # 58 mm of 0.45 L each, to the litre, since the dip is no surer.
+    assert said["fill_room"] == {"value": 26, "decimals": 0, "unit": "L"}
+    assert "fill_to" not in ask("plan_check", check(WHEEL_LATHE))["shown"]
+
+
+def test_fault_of_the_mark_is_told_before_the_dip_is_there() -> None:
+    above = {"text": "441", "unit": "mm"}
+    error = refusal("plan_check", check(WHEEL_LATHE, "", fill_to_depth=above))
+    assert (error["path"], error["limit"]) == (
+        "body.fill_to_depth", {"maximum": 440.0, "unit": "mm"},
+    )  # fmt: skip
+
+
 def test_no_recipe_without_a_factor() -> None:
     error = refusal("plan_check", check(changed("fluid.factor", None)))
     assert (error["code"], error["path"]) == ("no_factor", "body.machine.fluid.factor")
@@ -119,3 +136,10 @@ def test_more_litres_than_any_sump_holds_are_refused_at_the_field() -> None:
     error = refusal("read_machine", {"machine": machine})
     assert (error["code"], error["path"]) == ("out_of_range", "body.machine.sump.full_depth")
     assert error["limit"]["maximum"] == 200000
+
+
+def test_weight_of_a_bucket_counts_with_the_concentrates_own_density() -> None:
+    got = ask("plan_check", check(changed("fluid.density", {"text": "0.9", "unit": "kg/L"})))
+    assert got["request"]["density_kg_l"] == 0.9
+    plain = ask("plan_check", check(WHEEL_LATHE))
+    assert "density_kg_l" not in plain["request"]

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from pycore.desk import messages, results
+from pycore.desk import answers, messages, records, results
 from pycore.recipe import holding, outcome, outlook, pours, request
 from tests.properties.asking import SCHEMAS
 
@@ -17,26 +17,53 @@ DEFINITIONS = {
 }
 PLAN_BODY = DEFINITIONS["plan_recipe_body"]["properties"]
 PLAN_RESULT = DEFINITIONS["plan_recipe_result"]["properties"]
+FLUID = DEFINITIONS["fluid_typed"]["properties"]
+FIT = DEFINITIONS["fit_factor_result"]["properties"]
 PAIRS: list[tuple[type, dict[str, Any]]] = [
-    (messages.Typed, DEFINITIONS["typed"]),
+    (records.Typed, DEFINITIONS["typed"]),
     (messages.PointTyped, DEFINITIONS["sump_typed"]["properties"]["points"]["items"]),
     (messages.SumpTyped, DEFINITIONS["sump_typed"]),
-    (messages.FluidTyped, DEFINITIONS["fluid_typed"]),
-    (messages.TargetTyped, DEFINITIONS["target_typed"]),
+    (records.FluidTyped, DEFINITIONS["fluid_typed"]),
+    (records.TargetTyped, DEFINITIONS["target_typed"]),
     (messages.MixingTyped, DEFINITIONS["mixing_typed"]),
     (messages.BucketTyped, DEFINITIONS["bucket_typed"]),
     (messages.MachineTyped, DEFINITIONS["machine_typed"]),
     (messages.PailTyped, DEFINITIONS["pail_typed"]),
     (messages.WaysTyped, DEFINITIONS["ways_typed"]),
+    (messages.UnitTyped, DEFINITIONS["unit_typed"]),
     (results.Jugs, DEFINITIONS["pour_shown"]["properties"]["jugs"]),
     (results.WayShown, DEFINITIONS["way_shown"]),
     (messages.DipTyped, DEFINITIONS["dip_typed"]),
-    (messages.ReadingTyped, DEFINITIONS["reading_typed"]),
+    (records.ReadingTyped, DEFINITIONS["reading_typed"]),
     (messages.DescribeBody, DEFINITIONS["describe_body"]),
     (messages.ReadQuantityBody, DEFINITIONS["read_quantity_body"]),
     (messages.ReadMachineBody, DEFINITIONS["read_machine_body"]),
     (messages.AssessSumpBody, DEFINITIONS["assess_sump_body"]),
     (messages.PlanCheckBody, DEFINITIONS["plan_check_body"]),
+    (messages.HoldCheckBody, DEFINITIONS["hold_check_body"]),
+    (messages.LastCheck, DEFINITIONS["hold_check_body"]["properties"]["last"]),
+    (messages.LaterReading, DEFINITIONS["hold_check_body"]["properties"]["read"]),
+    (results.HoldCheckResult, DEFINITIONS["hold_check_result"]),
+    (records.ChartPairTyped, FLUID["factor_chart"]["items"]),
+    (records.WaterLimitsTyped, DEFINITIONS["water_limits_typed"]),
+    (records.ZeroTyped, DEFINITIONS["zero_typed"]),
+    (records.InstrumentTyped, DEFINITIONS["instrument_typed"]),
+    (records.SecondTyped, DEFINITIONS["second_typed"]),
+    (records.ReadFluidBody, DEFINITIONS["read_fluid_body"]),
+    (records.WaterTyped, DEFINITIONS["water_typed"]),
+    (records.ReadWaterBody, DEFINITIONS["read_water_body"]),
+    (records.JugTyped, DEFINITIONS["jug_typed"]),
+    (records.FitFactorBody, DEFINITIONS["fit_factor_body"]),
+    (answers.Drum, DEFINITIONS["read_fluid_result"]["properties"]["drum"]),
+    (answers.ReadFluidResult, DEFINITIONS["read_fluid_result"]),
+    (answers.Hardness, DEFINITIONS["hardness"]),
+    (answers.ReadWaterResult, DEFINITIONS["read_water_result"]),
+    (answers.FittedJug, DEFINITIONS["fitted_jug"]),
+    (answers.Interval, FIT["interval"]),
+    (answers.Keep, FIT["keep"]),
+    (answers.FitFactorResult, DEFINITIONS["fit_factor_result"]),
+    (results.SecondStrength, DEFINITIONS["second_strength"]),
+    (results.Disagreement, DEFINITIONS["disagreement"]),
     (results.Doubt, DEFINITIONS["doubt"]),
     (results.Level, DEFINITIONS["level"]),
     (results.Strength, DEFINITIONS["strength"]),
@@ -50,7 +77,7 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
     (request.Mixing, DEFINITIONS["plan_mixing"]),
     (request.Bucket, DEFINITIONS["plan_bucket"]),
     (request.DrawOff, PLAN_BODY["draw_off"]),
-    (request.Pail, PLAN_BODY["pail"]),
+    (request.Pail, DEFINITIONS["plan_pail"]),
     (request.Effort, PLAN_BODY["effort"]),
     (request.MixingUnit, PLAN_BODY["unit"]),
     (request.Stock, PLAN_BODY["stock"]),
@@ -85,7 +112,7 @@ def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str
 def test_every_dataclass_of_the_messages_is_compared() -> None:
     own = {
         kind.__name__
-        for module in (messages, results)
+        for module in (messages, records, results, answers)
         for kind in vars(module).values()
         if isinstance(kind, type) and kind.__module__ == module.__name__
     }

@@ -7,15 +7,18 @@ from typing import Any
 import pytest
 
 from pycore.desk.messages import Units
-from pycore.desk.recipe import plan_shown, way_shown
+from pycore.desk.recipe import chance_code, plan_shown, section_after, way_shown
+from pycore.desk.results import Section
 from pycore.quantity.rounding import Shown
 from pycore.recipe.outcome import Alternative, Wait, alternative, made
 from pycore.recipe.pours import Pour, Step
 from pycore.recipe.request import Pail, PlanRequest
+from pycore.sump.shapes import Sump, proportional
 from tests.unit.recipe.shop import question
 
-METRIC = SimpleNamespace(units=Units(plate="L", stick="mm", pail="L", jug="mL"))
-US = SimpleNamespace(units=Units(plate="US gal", stick="in", pail="US gal", jug="US fl oz"))
+METRIC: Any = SimpleNamespace(units=Units(plate="L", stick="mm", pail="L", jug="mL"))
+US: Any = SimpleNamespace(units=Units(plate="US gal", stick="in", pail="US gal", jug="US fl oz"))
+AFTER = Section(0.9, 0.91, 16)
 US_GAL_L = 3.785411784  # 231 cubic inches, exact
 
 
@@ -112,24 +115,78 @@ def test_volume_of_a_customary_plate_has_a_decimal() -> None:
 
 def test_way_that_waits() -> None:
     ask = question(198.0, 5.0)
-    found = way_shown(way(ask, [], Wait(level_l=168.3, strength_pct=5.882)), ask, METRIC)
+    found = way_shown(way(ask, [], Wait(level_l=168.3, strength_pct=5.882)), ask, METRIC, AFTER)
     assert (said(found.level), said(found.level_strength)) == ((168.0, 0, "L"), (5.9, 1, "%"))
     assert (found.days, found.take_out, found.run_in) == (None, None, None)
     # A day that has begun counts.
-    assert way_shown(way(ask, [], Wait(time_d=35.31)), ask, METRIC).days == 36
+    assert way_shown(way(ask, [], Wait(time_d=35.31)), ask, METRIC, AFTER).days == 36
 
 
 def test_way_by_hose_or_unit() -> None:
     ask = question()
     steps = [Step("unit", volume_l=44.0, setting_pct=14.5), Step("run", minutes=30.0)]
-    found = way_shown(way(ask, [], steps=steps, run_in_l=(37.62, 6.38)), ask, METRIC)
+    found = way_shown(way(ask, [], steps=steps, run_in_l=(37.62, 6.38)), ask, METRIC, AFTER)
     assert (said(found.run_in), said(found.setting)) == ((44.0, 0, "L"), (14.5, 1, "%"))
-    hose = way_shown(way(ask, [], steps=[Step("hose", volume_l=40.0)]), ask, METRIC)
+    hose = way_shown(way(ask, [], steps=[Step("hose", volume_l=40.0)]), ask, METRIC, AFTER)
     assert (said(hose.run_in), hose.setting) == ((40.0, 0, "L"), None)
 
 
 def test_way_with_a_draw_off() -> None:
     ask = question(198.0, 5.0)
-    found = way_shown(way(ask, [Pour(4, 8.0, 2.0)], draw_off_l=40.0), ask, METRIC)
+    found = way_shown(way(ask, [Pour(4, 8.0, 2.0)], draw_off_l=40.0), ask, METRIC, AFTER)
     assert said(found.take_out) == (40.0, 0, "L")
     assert (found.why, found.verdict, len(found.pours)) == ("alike", "on_target", 1)
+
+
+@pytest.mark.parametrize(
+    ("chance", "code"),
+    [
+        (0.95, "very_likely"),
+        (0.90, "very_likely"),
+        (0.89, "likely"),
+        (0.5, "even"),
+        (0.2, "unlikely"),
+        (0.0, "very_unlikely"),
+    ],
+)
+def test_chance_in_words(chance: float, code: str) -> None:
+    final = replace(made(question(), []).final, chance_in_band=chance)
+    assert chance_code(final, ["gloves_and_eyes"]) == code
+    assert chance_code(final, ["rough"]) is None
+
+
+def test_a_way_that_waits_promises_no_chance() -> None:
+    ask = question(198.0, 5.0)
+    assert way_shown(way(ask, [], Wait(time_d=3.0)), ask, METRIC, AFTER).chance is None
+    poured = way_shown(way(ask, [Pour(4, 8.0, 2.0)], draw_off_l=40.0), ask, METRIC, AFTER)
+    assert poured.chance is not None
+    assert poured.after == AFTER
+
+
+def lathe() -> Sump:
+    """198 L at 440 mm, straight walls, rim at the full mark."""
+    return proportional(440.0, 198.0, 0.03, 440.0)
+
+
+def test_section_after_the_last_bucket() -> None:
+    ask = question(99.0, 6.0)
+    after = section_after(lathe(), made(ask, [Pour(4, 8.5, 1.4)]), 220.0)
+    # 99 L and 39.6 L of 198 L.
+    assert after.level == pytest.approx(0.7)
+    # One dot is half a per cent of the full sump: (99 x 6 + 560)/138.6 % of 138.6 L.
+    assert after.dots == round((99 * 0.06 + 5.6) / (0.005 * 198))
+
+
+def test_section_stays_where_nothing_is_poured() -> None:
+    assert section_after(lathe(), made(question(99.0), []), 219.0).level == pytest.approx(219 / 440)
+
+
+def test_section_falls_when_coolant_is_only_taken_out() -> None:
+    after = section_after(lathe(), made(question(99.0), [], 19.8), 220.0)
+    assert after.level == pytest.approx(0.4)
+
+
+def test_a_sum_may_pass_the_rim_by_the_last_digit_of_a_float() -> None:
+    ask = question(198.0 - 3 * 9.9, 6.0)
+    after = section_after(lathe(), made(ask, [Pour(3, 8.5, 1.4000000000001)]), 400.0)
+    assert after.level == pytest.approx(1.0)

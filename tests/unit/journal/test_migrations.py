@@ -42,6 +42,35 @@ def test_step_1_leaves_checks_as_they_are() -> None:
     assert from_1(old)["body"] == old["body"]
 
 
+def test_step_1_takes_the_chosen_way_into_the_body() -> None:
+    old = json.loads(stored_in_schema_1("check", check(), 4, way=2))
+    new = from_1(old)
+    assert new["body"] == {**check(), "way": 2}
+    assert "way" not in new
+    checked("check_content", new["body"], "line.body")
+
+
+STORED = {
+    path.stem: json.loads(path.read_text(encoding="utf-8"))
+    for op in ("plan_check", "hold_check", "read_machine")
+    for path in sorted((SHARED / "examples").glob(f"{op}*.json"))
+}
+
+
+@pytest.mark.parametrize("name", STORED)
+def test_what_the_first_app_stored_is_read(name: str) -> None:
+    request, reply = STORED[name]["request"], STORED[name]["reply"]
+    kind = "machine" if request["op"] == "read_machine" else "check"
+    row = stored_in_schema_1(kind, request["body"], 1, shown=reply["result"])
+    entry = read_line(from_store(row), checked)
+    assert (entry.newer, entry.body) == (False, request["body"])
+
+
+def test_a_stored_reading_alone_is_read() -> None:
+    body = {"machine": setup(), "reading": check()["reading"]}
+    assert read_line(from_store(stored_in_schema_1("check", body, 1)), checked).body == body
+
+
 @pytest.mark.parametrize("name", ["prev", "clock_flags", "by", "hash", "colour"])
 def test_step_1_refuses_what_schema_1_did_not_have(name: str) -> None:
     old = {**json.loads(stored_in_schema_1("check", check(), 1)), name: "x"}

@@ -4,10 +4,17 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much
+from pycore.recipe.bulk import (
+    by_hose,
+    by_mixing_unit,
+    half_today,
+    is_too_much,
+    lighter_buckets,
+)
 from pycore.recipe.outcome import Plan, made
+from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour
-from pycore.recipe.request import Effort, MixingUnit, PlanRequest
+from pycore.recipe.request import DrawOff, Effort, MixingUnit, PlanRequest
 from tests.unit.recipe.shop import question
 
 
@@ -36,6 +43,40 @@ def test_a_person_may_set_the_most() -> None:
     plan = made(question(), [Pour(5, 8.0, 0.5)])
     assert is_too_much(replace(question(), effort=Effort(most_buckets=4)), plan)
     assert not is_too_much(replace(question(), effort=Effort(most_buckets=5)), plan)
+
+
+def test_buckets_that_a_person_may_carry() -> None:
+    # 8 kg less the pail of 1 kg: 7 L of anything that is not heavier than 1 kg/L.
+    ask = replace(question(), effort=Effort(heaviest_kg=8.0))
+    main = plan_recipe(ask)
+    assert "bucket_heavy" in main.cautions
+    plan = planned(lighter_buckets(ask, main))
+    assert max(pour.water_l + pour.concentrate_l for pour in plan.pours) <= 7.0
+    assert "bucket_heavy" not in plan.cautions
+    assert plan.verdict == "on_target"
+    assert "lighter_buckets" in [way.why for way in main.alternatives]
+    # A heavy concentrate, 1.4 kg/L: 5 L.
+    dense = replace(ask, density_kg_l=1.4)
+    heavy = planned(lighter_buckets(dense, plan_recipe(dense)))
+    assert max(pour.water_l + pour.concentrate_l for pour in heavy.pours) <= 5.0
+
+
+def test_no_lighter_buckets() -> None:
+    # Light enough; so weak that one mark of water is too heavy; nothing but water by the hose.
+    assert lighter_buckets(question(), plan_recipe(question())) is None
+    weak = replace(question(), effort=Effort(heaviest_kg=2.0))
+    assert "bucket_heavy" in plan_recipe(weak).cautions
+    assert lighter_buckets(weak, plan_recipe(weak)) is None
+    unit = planned(by_mixing_unit(with_unit(weak)))
+    assert "bucket_heavy" not in unit.cautions
+
+
+def test_lighter_buckets_after_a_draw_off() -> None:
+    ask = replace(question(198.0, 5.0), effort=Effort(heaviest_kg=8.0), draw_off=DrawOff(True, 1.0))
+    main = plan_recipe(ask)
+    plan = planned(lighter_buckets(ask, main))
+    assert (plan.draw_off_l, plan.final.volume_l) == (main.draw_off_l, pytest.approx(197.5, abs=1))
+    assert plan.verdict == "on_target"
 
 
 def test_mixing_unit_is_set_to_the_nearest_step() -> None:

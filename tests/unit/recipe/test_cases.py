@@ -138,6 +138,29 @@ def test_13_too_little_concentrate_in_stock() -> None:
     assert ways(plan)["fetch_concentrate"]["totals"]["concentrate_l"] > 3
 
 
+def test_13_too_little_for_a_new_charge() -> None:
+    # 5.024 L of concentrate are 8 % of 62.8 L.
+    plan = planned("13b")
+    assert (plan["verdict"], plan["cautions"][0]) == ("on_target", "stock_short")
+    assert plan["final"]["volume_l"] == pytest.approx(62.8, abs=1.5)
+
+
+def test_13_too_little_water_in_stock() -> None:
+    # 154·6 + 100·x = 8·(174 + x): x = 5.09 L beside 20 L of water.
+    plan = planned("13c")
+    assert (plan["verdict"], plan["cautions"][0]) == ("on_target", "water_short")
+    assert plan["totals"]["water_l"] <= 20 + 1e-9
+    assert plan["final"]["volume_l"] == pytest.approx(179.1, abs=1.05)
+
+
+def test_5_filling_up_would_leave_the_range() -> None:
+    # One mark of 50 mL beside each litre is 4.76 %: from 8.5 % it may be 67 L of that at most.
+    plan = planned("5b")
+    assert (plan["verdict"], plan["cautions"][0]) == ("in_band", "not_filled_up")
+    assert 100 < plan["final"]["volume_l"] <= 167
+    assert strength(ways(plan)["fill_up"]) < 7
+
+
 def test_14_dip_without_reading() -> None:
     # 8.2 ± (2·0.3 + 5·0.1) before; with 6 × (7 L + 200 mL) in 197.2 L afterwards.
     plan = planned("14a")
@@ -166,6 +189,7 @@ def test_14_reading_without_dip_is_a_state_and_no_recipe() -> None:
         ("15b", "order", "body.target.aim_pct"),
         ("15c", "order", "body.mixing.weak_pct"),
         ("15d", "mark_above_bucket", "body.bucket.water_mark_l"),
+        ("15e", "mark_above_bucket", "body.bucket.water_mark_l"),
     ],
 )
 def test_15_contradictory_settings(number: str, code: str, path: str) -> None:
@@ -175,6 +199,6 @@ def test_15_contradictory_settings(number: str, code: str, path: str) -> None:
 
 
 def test_table_has_all_fifteen() -> None:
-    assert {case.number.rstrip("abcd") for case in CASES} == {str(n) for n in range(1, 16)}
+    assert {case.number.rstrip("abcde") for case in CASES} == {str(n) for n in range(1, 16)}
     assert len(table().splitlines()) == len(CASES) + 1
     assert row(named("9"))[3].startswith("take out 50 L, ")

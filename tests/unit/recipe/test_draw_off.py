@@ -8,9 +8,12 @@ from pycore.recipe.draw_off import (
     draw_off_to_aim,
     drawn_to,
     filled,
+    filled_up,
+    filling,
     inside_pct,
     least_draw_off,
 )
+from pycore.recipe.outcome import drawn
 from pycore.recipe.request import DrawOff, Mixing, Target
 from tests.unit.recipe.shop import question
 
@@ -22,7 +25,7 @@ def test_least_for_a_lean_sump() -> None:
     assert plan.draw_off_l == 34.0
     assert plan.final.strength_pct.value >= 7.5
     # One mark less does not do it with the best pours there are.
-    assert filled(question(198.0, 5.0), 33.0).final.strength_pct.value < 7.5
+    assert filled(drawn(question(198.0, 5.0), 33.0)).final.strength_pct.value < 7.5
 
 
 def test_least_for_a_rich_sump() -> None:
@@ -99,6 +102,17 @@ def test_inside_is_the_band_less_the_closeness_but_never_past_the_aim() -> None:
     assert inside_pct(wide) == (8.0, 8.0)
     edge = replace(question(), target=Target(7.0, 7.2, 9.0))
     assert inside_pct(edge) == (7.2, 8.5)
+
+
+def test_filled_does_no_harm_and_filled_up_fills() -> None:
+    # 5 % is one mark of 50 mL beside each litre, 4.76 %: (100·8.5 + 98·4.76)/198 = 6.65 %.
+    ask = question(100.0, 8.5, strong_pct=5.0)
+    lower, up = filled(ask), filled_up(ask)
+    assert (lower.cautions[0], lower.pours) == ("not_filled_up", filling(ask))
+    assert lower.final.strength_pct.value >= 7.0
+    assert up.final.strength_pct.value == pytest.approx(6.65, abs=0.02)
+    assert up.final.volume_l >= 196.9
+    assert "not_filled_up" not in [*up.cautions, *filled(question()).cautions]
 
 
 def test_filled_pours_nothing_into_a_full_sump() -> None:

@@ -8,6 +8,7 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.recipe.balance import mix_strength_pct, state_after
 from pycore.recipe.holding import HoldingRequest, LastReading, plan_holding
+from pycore.recipe.request import Pail
 from tests.unit.recipe.shop import question
 
 LAST = LastReading(Measured(8.2, 0.3), 5.0, 0.1)
@@ -76,6 +77,15 @@ def test_usual_strength_may_be_plain_water() -> None:
     plan = plan_holding(dip(usual_pct=0.0, mixing=ask.mixing))
     assert plan.totals.concentrate_l == 0
     assert "gloves_and_eyes" not in plan.cautions
+
+
+def test_keeps_to_the_first_mark_of_the_jug() -> None:
+    plan = plan_holding(dip(pail=Pail(jug_first_mark_l=0.5)))
+    assert plan.pours
+    assert all(p.concentrate_l == 0 or p.concentrate_l >= 0.5 for p in plan.pours)
+    with pytest.raises(Fault) as refused:
+        plan_holding(dip(pail=Pail(first_mark_l=11.0)))
+    assert (refused.value.code, refused.value.path) == ("mark_above_bucket", "pail.first_mark_l")
 
 
 def test_contradiction_is_refused() -> None:

@@ -6,9 +6,15 @@ from dataclasses import replace
 import pytest
 
 from pycore.quantity.measured import Measured
-from pycore.recipe.outlook import bucket_weight_kg, final_state, reach_pct
+from pycore.recipe.outlook import (
+    bucket_weight_kg,
+    final_state,
+    heaviest_kg,
+    light_usable_l,
+    reach_pct,
+)
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import Bucket, SumpState
+from pycore.recipe.request import Effort, Pail, SumpState
 from tests.unit.recipe.shop import question, space
 
 
@@ -65,12 +71,19 @@ def test_weight_of_a_pail() -> None:
         ({"volume_l": 180.0, "strength_pct": 15.0}, "strong_harms_skin"),
         ({"volume_l": 100.0, "strength_pct": 3.0}, "large_change"),
         ({"fill_to_l": 400.0}, "many_buckets"),
-        ({"bucket": (18.0, 1.0, 0.05)}, "bucket_heavy"),
+        ({"bucket": (25.0, 1.0, 0.05)}, "bucket_heavy"),
         ({}, "gloves_and_eyes"),
     ],
 )
 def test_caution(changes: dict[str, float], caution: str) -> None:
     assert caution in plan_recipe(question(**changes)).cautions
+
+
+def test_weight_that_a_person_may_carry() -> None:
+    # 16 kg less 1 kg for the pail at 1 kg/L; HSE INDG143(rev4), figure 1, from memory.
+    assert (heaviest_kg(question()), light_usable_l(question())) == (16.0, 15.0)
+    said = replace(question(), effort=Effort(heaviest_kg=25.0), density_kg_l=1.2)
+    assert (heaviest_kg(said), light_usable_l(said)) == (25.0, pytest.approx(20.0))
 
 
 def test_ordinary_fill_has_one_caution_only() -> None:
@@ -97,9 +110,8 @@ def test_rough_where_first_order_is_not_enough(
 
 
 def test_room_that_no_bucket_fills_is_not_called_full() -> None:
-    # One mark is a whole bucket, so no mix can be measured at all, with 44 L free.
-    ask = question(154.0, 6.0)
-    plan = plan_recipe(replace(ask, bucket=Bucket(10.0, 10.0, 0.05)))
+    # The pail's first mark is its brim, so no mix can be measured at all, with 44 L free.
+    plan = plan_recipe(replace(question(154.0, 6.0), pail=Pail(first_mark_l=10.0)))
     assert plan.pours == []
     assert plan.case == "lean_low"
     assert plan.cautions[:2] == ["best_reachable", "marks_too_coarse"]

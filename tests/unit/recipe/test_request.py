@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from pycore.quantity.fault import Fault
-from pycore.recipe.request import Bucket, Mixing, Target, refuse_contradictions
+from pycore.recipe.request import Bucket, Mixing, Pail, Target, refuse_contradictions
 
 TARGET = Target(7.0, 8.0, 9.0)
 MIXING = Mixing(20.0, 1.0, 0.5)
@@ -14,13 +14,34 @@ BUCKET = Bucket(10.0, 1.0, 0.05)
 
 def test_settings_that_fit() -> None:
     assert refuse_contradictions(TARGET, MIXING, BUCKET) is None
-    # Edges: an aim on the edge of the band, marks as wide as the bucket.
-    assert (
-        refuse_contradictions(
-            replace(TARGET, aim_pct=9.0), MIXING, replace(BUCKET, water_mark_l=10.0)
-        )
-        is None
-    )
+    # Edges: an aim on the edge of the band, one mark of water and one of concentrate fill the pail.
+    edge = replace(BUCKET, water_mark_l=9.95)
+    assert refuse_contradictions(replace(TARGET, aim_pct=9.0), MIXING, edge) is None
+    # 0.3 − 0.2 is a little less than 0.1 in floats.
+    assert refuse_contradictions(TARGET, MIXING, Bucket(0.3, 0.1, 0.2)) is None
+
+
+@pytest.mark.parametrize(
+    ("bucket", "pail", "most_l"),
+    [
+        (Bucket(10.0, 10.0, 0.05), None, 9.95),
+        (Bucket(10.0, 9.96, 0.05), Pail(measure_by="jug"), 9.95),
+        # Water and concentrate both come in whole marks of the pail, whatever the jug's are.
+        (Bucket(10.0, 5.1, 0.05), Pail(measure_by="pail"), 5.0),
+    ],
+)
+def test_marks_that_leave_nothing_to_mix(bucket: Bucket, pail: Pail | None, most_l: float) -> None:
+    with pytest.raises(Fault) as caught:
+        refuse_contradictions(TARGET, MIXING, bucket, pail)
+    fault = caught.value
+    assert (fault.code, fault.path) == ("mark_above_bucket", "bucket.water_mark_l")
+    assert fault.got == bucket.water_mark_l
+    assert fault.limit == {"maximum": pytest.approx(most_l), "unit": "L"}
+
+
+def test_marks_of_an_unused_jug_may_be_wide() -> None:
+    by_pail = Pail(measure_by="pail")
+    assert refuse_contradictions(TARGET, MIXING, Bucket(10.0, 5.0, 9.0), by_pail) is None
 
 
 @pytest.mark.parametrize(

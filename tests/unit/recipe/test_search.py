@@ -56,6 +56,13 @@ def test_split_below_the_first_mark_of_the_jug() -> None:
     assert found.distance_pct <= 0.05
 
 
+def test_one_kind_is_not_worth_carrying_twice_as_often() -> None:
+    # 25 L of plain water into a rich sump: 10, 10 and 5 L, and not five times 5 L.
+    found = best_pours(space(question(155.0, 12.0, fill_to_l=180.0, weak_pct=0.0,
+                                      bucket=(10.0, 5.0, 0.05))))  # fmt: skip
+    assert found.pours == (Group(2, 2, 0), Group(1, 1, 0))
+
+
 def test_strongest_bucket_is_one_that_can_be_measured() -> None:
     assert strongest_bucket(space(question())) == Group(1, 8, 40)
     # 20 % of a pail of 10 L are 2 L; a jug that starts at 2.5 L cannot show it.

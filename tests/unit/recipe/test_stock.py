@@ -7,9 +7,16 @@ import pytest
 from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import alternative, made
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.pours import Pour
+from pycore.recipe.pours import Pour, Totals
 from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock
-from pycore.recipe.stock import affordable, from_ready_mixes, within_stock
+from pycore.recipe.stock import (
+    affordable,
+    fill_less,
+    from_ready_mixes,
+    level_for_l,
+    missing,
+    within_stock,
+)
 from tests.unit.recipe.shop import question
 
 
@@ -45,8 +52,14 @@ def test_none_at_all() -> None:
     # No bucket may be plain water here, so nothing is poured; with weak 0 water may go in.
     dry = within_stock(with_stock(0.0), filled(question()))
     assert (dry.pours, dry.verdict, dry.cautions[0]) == ([], "out_of_band", "stock_short")
+    # Plain water would bring 6 % down to 924/198 = 4.67 %.
     water = with_stock(0.0, question(weak_pct=0.0))
-    assert within_stock(water, filled(water)).totals.concentrate_l == 0
+    assert within_stock(water, filled(water)).pours == []
+    # From 8.2 % it may, up to 154·8.2/7 = 180.4 L.
+    in_band = with_stock(0.0, question(154.0, 8.2, weak_pct=0.0))
+    plan = within_stock(in_band, filled(in_band))
+    assert plan.totals.concentrate_l == 0
+    assert 178.0 <= plan.final.volume_l <= 180.4
 
 
 def test_nothing_is_taken_out_where_the_stock_cannot_make_it_good() -> None:
@@ -58,6 +71,81 @@ def test_nothing_is_taken_out_where_the_stock_cannot_make_it_good() -> None:
     assert plan.cautions[0] == "stock_short"
     fetch = next(way for way in plan.alternatives if way.why == "fetch_concentrate")
     assert fetch.draw_off_l == 34.0
+
+
+def test_fill_less_high_to_the_aim_or_else_to_the_band() -> None:
+    # (924 + 500)/8 = 178 L; with 3 L only 153 L, so up to the band: (924 + 300)/7 = 174.9 L.
+    ways = {
+        litres: {way.why: way for way in plan_recipe(with_stock(litres)).alternatives}
+        for litres in (1.0, 3.0, 5.0)
+    }
+    aim, band = ways[5.0]["fill_less"], ways[3.0]["fill_less"]
+    assert (aim.verdict, band.verdict) == ("on_target", "in_band")
+    assert 176.0 <= aim.final.volume_l <= 178.0 + 1e-9
+    assert 172.8 <= band.final.volume_l <= 174.9
+    assert aim.totals.concentrate_l <= 5.0 + 1e-9
+    # (924 + 100)/7 = 146.3 L is less than there is.
+    assert "fill_less" not in ways[1.0]
+    assert fill_less(with_stock(1.0)) is None
+
+
+def test_level_that_the_concentrate_reaches() -> None:
+    assert level_for_l(with_stock(5.0), 8.0) == pytest.approx(1424 / 8)
+
+
+def test_too_little_concentrate_does_no_harm() -> None:
+    # All of 1 L in a full sump is 1024/198 = 5.17 %; up to 1024/6 = 170.7 L it stays at 6 %.
+    plan = plan_recipe(with_stock(1.0))
+    assert plan.final.strength_pct.value >= 6.0
+    assert 168.0 <= plan.final.volume_l <= 170.7
+    assert plan.cautions[0] == "stock_short"
+
+
+def test_new_charge_is_filled_less_high_and_never_too_thin() -> None:
+    # 6 L at 0.4 % and 5 L of concentrate: 5.024 L are 8 % of 62.8 L; in 198 L they were 2.5 %.
+    plan = plan_recipe(with_stock(5.0, question(6.0, 0.4)))
+    assert plan.verdict == "on_target"
+    assert 60.0 <= plan.final.volume_l <= 62.8
+    assert plan.cautions[0] == "stock_short"
+    # 0.3 L are 8 % of 4 L: less than the rinse water that is there.
+    assert plan_recipe(with_stock(0.3, question(6.0, 0.4))).pours == []
+
+
+def test_too_little_water_fills_less_high() -> None:
+    # 154·6 + 100·x = 8·(174 + x) with 20 L of water: x = 5.09 L, so 179 L.
+    plan = plan_recipe(replace(question(), stock=Stock(water_l=20.0)))
+    assert plan.totals.water_l <= 20.0 + 1e-9
+    assert plan.verdict == "on_target"
+    assert plan.final.volume_l == pytest.approx(179.0, abs=1.05)
+    assert plan.cautions[0] == "water_short"
+    fetch = plan.alternatives[0]
+    assert (fetch.why, fetch.totals) == ("fetch_water", plan_recipe(question()).totals)
+
+
+def test_no_water_at_all_and_neither_of_both() -> None:
+    dry = plan_recipe(replace(question(), stock=Stock(water_l=0.0)))
+    assert (dry.pours, dry.cautions[0]) == ([], "water_short")
+    both = plan_recipe(replace(question(), stock=Stock(concentrate_l=1.0, water_l=10.0)))
+    assert both.cautions[:2] == ["stock_short", "water_short"]
+    assert both.totals.water_l <= 10.0 + 1e-9
+    assert both.totals.concentrate_l <= 1.0 + 1e-9
+    assert both.alternatives[0].why == "fetch_concentrate"
+
+
+def test_what_is_missing() -> None:
+    ask = replace(question(), stock=Stock(concentrate_l=1.0, water_l=10.0))
+    assert missing(ask, Totals(2, 10.0, 1.0)) == []
+    assert missing(ask, Totals(2, 10.1, 1.0)) == ["water_short"]
+    assert missing(ask, Totals(2, 10.0, 1.1)) == ["stock_short"]
+    assert missing(question(), Totals(2, 1e6, 1e6)) == []
+
+
+def test_no_way_is_the_main_plan_again() -> None:
+    # Nothing is taken out for want of water, which is what "without_draw_off" would say, too.
+    full = replace(question(198.0, 5.0), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    plan = plan_recipe(replace(full, stock=Stock(water_l=20.0)))
+    assert plan.pours == []
+    assert [way.why for way in plan.alternatives] == ["fetch_water", "leave_room"]
 
 
 def test_what_the_stock_does_not_allow_is_no_way() -> None:

@@ -58,3 +58,15 @@ def test_days_only_for_a_rich_sump_with_known_carry_out_and_a_weaker_mix() -> No
     assert use_it_up(question(198.0, 11.0)) is None
     assert use_it_up(replace(question(198.0, 9.0), losses=Losses(2.0))) is None
     assert use_it_up(replace(rich, mixing=replace(rich.mixing, weak_pct=8.0))) is None
+
+
+def test_waiting_warns_of_the_sump_and_not_of_a_recipe() -> None:
+    lean, rich = (
+        leave_room(question(198.0, 5.0)),
+        use_it_up(replace(question(200.0, 11.0), losses=Losses(2.0))),
+    )
+    assert lean is not None
+    assert rich is not None
+    assert lean[0].cautions == []
+    # Fuller than its mark, and stronger than the range.
+    assert rich[0].cautions == ["above_full_mark", "strong_harms_skin"]

@@ -49,8 +49,16 @@ export type Unit =
   | "lb"
   | "%"
   | "Brix"
+  | "nD"
   | "mg/L"
+  | "mg/L CaCO₃"
+  | "°dH"
+  | "°fH"
+  | "gpg"
+  | "mmol/L"
   | "CFU/mL"
+  | "kg/L"
+  | "lb/US gal"
   | "1";
 export type VolumeUnit =
   | "L"
@@ -64,6 +72,26 @@ export type VolumeUnit =
   | "imp pt"
   | "imp fl oz";
 export type LengthUnit = "mm" | "cm" | "m" | "in" | "ft";
+/**
+ * One refractometer. resolution: distance of two marks or digits; lowest, highest: ends of its scale; all in its own unit.
+ */
+export type InstrumentTyped = {
+  /**
+   * What the scale is in. An instrument that shows per cent holds a factor of its own, which is never applied a second time.
+   */
+  shows: "brix" | "refractive_index" | "per_cent";
+  name?: string;
+  kind?: "optical" | "digital";
+  factor_inside?: Typed;
+  /**
+   * Automatic temperature compensation; left out where nobody knows.
+   */
+  compensation?: "automatic" | "none";
+  resolution?: Typed;
+  lowest?: Typed;
+  highest?: Typed;
+  zero?: ZeroTyped;
+};
 /**
  * 128 random bits, made when the form opens, so that a second try is the same entry.
  */
@@ -99,6 +127,7 @@ export type ErrorCode =
   | "out_of_range"
   | "empty"
   | "not_a_number"
+  | "not_whole"
   | "two_separators"
   | "missing_unit"
   | "ambiguous_unit"
@@ -108,6 +137,8 @@ export type ErrorCode =
   | "not_rising"
   | "mark_above_bucket"
   | "no_factor"
+  | "off_scale"
+  | "not_a_date"
   | "neat_oil"
   | "wrong_form"
   | "seal_missing"
@@ -136,6 +167,10 @@ export type EntryKind =
   | "correction"
   | "withdrawal"
   | "decision";
+/**
+ * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
+ */
+export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
 /**
  * @maxItems 200
  */
@@ -186,6 +221,10 @@ export interface Operations {
     body: DescribeBody;
     result: DescribeResult;
   };
+  fit_factor: {
+    body: FitFactorBody;
+    result: FitFactorResult;
+  };
   fold_log: {
     body: FoldLogBody;
     result: FoldLogResult;
@@ -193,6 +232,10 @@ export interface Operations {
   handover: {
     body: HandoverBody;
     result: HandoverResult;
+  };
+  hold_check: {
+    body: HoldCheckBody;
+    result: HoldCheckResult;
   };
   merge_logs: {
     body: MergeLogsBody;
@@ -214,6 +257,10 @@ export interface Operations {
     body: ReadExportBody;
     result: ReadExportResult;
   };
+  read_fluid: {
+    body: ReadFluidBody;
+    result: ReadFluidResult;
+  };
   read_machine: {
     body: ReadMachineBody;
     result: ReadMachineResult;
@@ -221,6 +268,10 @@ export interface Operations {
   read_quantity: {
     body: ReadQuantityBody;
     result: ReadQuantityResult;
+  };
+  read_water: {
+    body: ReadWaterBody;
+    result: ReadWaterResult;
   };
   write_csv: {
     body: WriteCsvBody;
@@ -241,6 +292,11 @@ export interface AssessSumpBody {
   units?: Units;
   dip?: DipTyped;
   reading?: ReadingTyped;
+  instrument?: InstrumentTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
 }
 /**
  * What a person typed and the unit that stood beside the field. A unit typed into the text wins; a text without one takes this unit; with neither it is refused.
@@ -253,7 +309,7 @@ export interface Typed {
   unit?: Unit;
 }
 /**
- * factor: strength in per cent by volume for one Brix on the glass; without it there is no per cent. zero: what the instrument shows in water.
+ * factor: strength in per cent by volume for one Brix on the glass, or the sheet's number with its factor_direction; a chart instead of it is factor_chart. Without either there is no per cent. factor_u: its own standard uncertainty, before factor_known_by. factor_offset: what a mix of nothing reads once the zero is taken off, from fit_factor. zero: what the instrument shows in water, where there is no record of the instrument. titration_factor, split_factor: per cent for one drop, millilitre or division of the second method. target, strong, weak: as the fluid's sheet has them; the machine's own stand beside. Dates and shelf life are those of the drum in use.
  */
 export interface FluidTyped {
   /**
@@ -267,10 +323,61 @@ export interface FluidTyped {
    */
   factor_known_by?: "sheet" | "own_jugs" | "old_fluid";
   zero?: Typed;
+  /**
+   * How the sheet uses its number: reading × factor, or reading ÷ factor. Without it the number is per cent for one Brix.
+   */
+  factor_direction?: "multiply" | "divide";
+  factor_u?: Typed;
+  factor_offset?: Typed;
+  /**
+   * A printed chart instead of a factor: per cent and what that mix reads in Brix, rising; (0, 0) is added when missing.
+   *
+   * @minItems 1
+   * @maxItems 20
+   */
+  factor_chart?: {
+    strength: Typed;
+    reading: Typed;
+  }[];
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  factor_on?: string;
+  titration_factor?: Typed;
+  split_factor?: Typed;
+  /**
+   * @maxItems 10
+   */
+  metals?: ("steel" | "cast_iron" | "aluminium" | "copper" | "titanium" | "magnesium" | "other")[];
+  made_for_magnesium?: boolean;
+  batch?: string;
+  target?: TargetTyped;
+  strong?: Typed;
+  weak?: Typed;
+  first_fill_ph?: Typed;
+  water_limits?: WaterLimitsTyped;
+  density?: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  delivered_on?: string;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  opened_on?: string;
+  shelf_life_months?: number;
 }
 export interface TargetTyped {
   low: Typed;
   aim: Typed;
+  high: Typed;
+}
+/**
+ * Hardness that the mixing water may have, and whose advice that is.
+ */
+export interface WaterLimitsTyped {
+  scheme: string;
+  low: Typed;
   high: Typed;
 }
 /**
@@ -290,6 +397,9 @@ export interface DipTyped {
   how?: "hard_floor" | "through_slot" | "running" | "chips";
   u?: Typed;
 }
+/**
+ * In the unit of the instrument's scale, Brix without an instrument. temperature: of the prism, half a minute after the drop. diluted: parts of water to one part of the sample, 1 for one to one; the page sends what was read, not the doubled number.
+ */
 export interface ReadingTyped {
   shows: Typed;
   /**
@@ -297,9 +407,42 @@ export interface ReadingTyped {
    */
   how?: "digital" | "optical" | "optical_oily" | "blurred";
   u?: Typed;
+  /**
+   * Further readings of the same sample; the mean counts.
+   *
+   * @minItems 1
+   * @maxItems 9
+   */
+  again?: Typed[];
+  temperature?: Typed;
+  diluted?: Typed;
+}
+/**
+ * The zero in water: what it showed, when, how warm, with which water.
+ */
+export interface ZeroTyped {
+  shows: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  on?: string;
+  temperature?: Typed;
+  water?: "demineralised" | "softened" | "mains";
 }
 export interface AssessSumpResult {
-  notes: ("no_factor" | "above_full_mark" | "may_be_leaner")[];
+  notes: (
+    | "no_factor"
+    | "above_full_mark"
+    | "may_be_leaner"
+    | "zero_old"
+    | "zero_age_unknown"
+    | "zero_not_taken"
+    | "temperature_not_known"
+    | "compensation_not_known"
+    | "beyond_chart"
+    | "no_fluid_factor"
+    | "magnesium"
+  )[];
   level?: Level;
   strength?: Strength;
   section?: Section;
@@ -351,7 +494,7 @@ export interface Fraction {
   denominator: number;
 }
 /**
- * Without a factor there is no strength_pct.
+ * Without a factor there is no strength_pct. reading_brix is what was read, the mean where there were several; corrected_brix what the factor is applied to, where that is another number: zero and temperature taken off, dilution undone. cures: what helps against a blurred line, least work first.
  */
 export interface Strength {
   reading_brix: Measured;
@@ -361,12 +504,23 @@ export interface Strength {
     strength?: Shown;
     low?: Shown;
     high?: Shown;
+    mean?: Shown;
+    spread?: Shown;
+    zero?: Shown;
+    temperature_change?: Shown;
+    corrected?: Shown;
   };
   strength_pct?: Measured;
   /**
    * Against the target band; its edges belong to the band.
    */
   state?: "weak" | "in_range" | "strong";
+  corrected_brix?: Measured;
+  spread_brix?: number;
+  temperature_change_brix?: number;
+  cures?: (
+    "filter_the_sample" | "read_the_middle" | "dilute_and_double" | "use_the_second_method"
+  )[];
 }
 /**
  * The section drawing.
@@ -386,11 +540,19 @@ export interface Section {
   dots?: number;
 }
 /**
- * Possible but unusual: the page asks once, keeps what was typed and goes on.
+ * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got.
  */
 export interface Doubt {
   path: string;
-  code: "unusual";
+  code:
+    | "unusual"
+    | "readings_scatter"
+    | "factor_moved"
+    | "factor_inside_differs"
+    | "chart_bent"
+    | "jug_stands_out"
+    | "jugs_scatter"
+    | "range_small";
   got: Shown;
   usual_low: number;
   usual_high: number;
@@ -406,6 +568,86 @@ export interface DescribeResult {
   operations: string[];
   quantities: string[];
   units: string[];
+}
+/**
+ * Two to five fresh mixes, each read once with the same freshly zeroed instrument. on: the day of it.
+ */
+export interface FitFactorBody {
+  /**
+   * @minItems 2
+   * @maxItems 5
+   */
+  jugs: JugTyped[];
+  /**
+   * syringe: by syringe or scale, 0.5 % of each amount; jug: by the jug's marks, 2 % (standard uncertainties, common practice, no source).
+   */
+  measured_with: "syringe" | "jug";
+  how?: "digital" | "optical" | "optical_oily" | "blurred";
+  instrument?: InstrumentTyped;
+  fluid_type?: "soluble_oil" | "semi_synthetic" | "synthetic";
+  last_factor?: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  on: string;
+}
+export interface JugTyped {
+  water: Typed;
+  concentrate: Typed;
+  shows: Typed;
+}
+export interface FitFactorResult {
+  on: string;
+  /**
+   * with_offset when the offset of the free line lies more than 2.576 standard uncertainties (1 %) away from 0, that of the zero included; from three jugs on.
+   */
+  model: "through_zero" | "with_offset";
+  factor: Measured;
+  offset_brix?: Measured;
+  /**
+   * 95 % interval of the factor; not the same to both sides.
+   */
+  interval: {
+    low: number;
+    high: number;
+  };
+  jugs: FittedJug[];
+  /**
+   * Fields for the fluid's record, ready to be kept.
+   */
+  keep: {
+    factor: Typed;
+    factor_u: Typed;
+    factor_offset?: Typed;
+    factor_known_by: string;
+    factor_on: string;
+  };
+  shown: {
+    factor: Shown;
+    low: Shown;
+    high: Shown;
+    five_reads: Shown;
+    offset?: Shown;
+  };
+  doubts: Doubt[];
+}
+/**
+ * One jug beside the fitted line; reading_brix has the zero taken off.
+ */
+export interface FittedJug {
+  strength_pct: Measured;
+  reading_brix: Measured;
+  off_brix: number;
+  /**
+   * off_brix in its own standard uncertainties.
+   */
+  score: number;
+  shown: {
+    strength: Shown;
+    reading: Shown;
+    expected: Shown;
+    off: Shown;
+  };
 }
 /**
  * The present state of everything in a log. now is the device's clock.
@@ -483,6 +725,7 @@ export interface MachineTyped {
   units: Units;
   pail?: PailTyped;
   ways?: WaysTyped;
+  instrument?: InstrumentTyped;
 }
 export interface MixingTyped {
   strong: Typed;
@@ -504,13 +747,23 @@ export interface PailTyped {
   measure_by?: "jug" | "pail";
 }
 /**
- * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, buckets one person carries.
+ * What this shop allows and knows: taking coolant out, the sump's own fluid as carrier, litres a day that leave with parts, whole buckets one person carries, the heaviest of them, a mixing unit.
  */
 export interface WaysTyped {
   draw_off?: boolean;
   own_fluid?: boolean;
   carry_out?: Typed;
-  most_buckets?: number;
+  most_buckets?: Typed;
+  heaviest?: Typed;
+  unit?: UnitTyped;
+}
+/**
+ * A mixing unit (proportioner): its range and the step of its setting.
+ */
+export interface UnitTyped {
+  lowest: Typed;
+  highest: Typed;
+  step: Typed;
 }
 export interface StateNow {
   entry: EntryId;
@@ -774,6 +1027,234 @@ export interface HandoverResult {
     name: string;
   }[];
 }
+/**
+ * usual is this machine's usual top-up strength; without it the strength of the last recipe's top-up is taken. fill_to_depth replaces the full mark for this once.
+ */
+export interface HoldCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  usual?: Typed;
+  fill_to_depth?: Typed;
+  /**
+   * The last whole check as it was stored, and when it was taken.
+   */
+  last?: {
+    check: PlanCheckBody;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * A reading without a dip that was taken after the last whole check: its strength replaces that of the check.
+   */
+  read?: {
+    machine: MachineTyped;
+    reading: ReadingTyped;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+   */
+  now: string;
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
+}
+/**
+ * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
+ */
+export interface SecondTyped {
+  method: "acid_split" | "titration";
+  shows: Typed;
+  factor?: Typed;
+  u?: Typed;
+}
+export interface HoldCheckResult {
+  assessment: AssessSumpResult;
+  request: PlanHoldingBody;
+  holding: PlanHoldingResult;
+  shown: HoldShown;
+  /**
+   * What was taken for granted: the last recipe was poured; its top-up is the usual one; that recipe corrected the strength, so that its mix is hardly the usual one; the strength moves in a day as far as shown.
+   */
+  assumed: ("last_recipe_poured" | "usual_of_last_recipe" | "usual_of_correction" | "drift")[];
+  after: Section;
+  doubts: Doubt[];
+}
+/**
+ * A dip without a reading.
+ */
+export interface PlanHoldingBody {
+  volume_l: {
+    value: number;
+    u: number;
+  };
+  fill_to_l: number;
+  /**
+   * This machine's usual top-up strength.
+   */
+  usual_pct: number;
+  target: PlanTarget;
+  mixing: PlanMixing;
+  bucket: PlanBucket;
+  /**
+   * The last reading.
+   */
+  last?: {
+    strength_pct: {
+      value: number;
+      u: number;
+    };
+    age_d: number;
+    /**
+     * How far the strength of this sump can move in a day, in points.
+     */
+    drift_pct_d: number;
+  };
+  pail?: PlanPail;
+}
+export interface PlanTarget {
+  low_pct: number;
+  aim_pct: number;
+  high_pct: number;
+}
+export interface PlanMixing {
+  /**
+   * Strongest premix that this fluid allows.
+   */
+  strong_pct: number;
+  /**
+   * Weakest mix; 0 = plain water is fine.
+   */
+  weak_pct: number;
+  /**
+   * How near to the aim is near enough, in points.
+   */
+  closeness_pct: number;
+}
+/**
+ * Amounts are whole marks.
+ */
+export interface PlanBucket {
+  usable_l: number;
+  water_mark_l: number;
+  jug_mark_l: number;
+}
+/**
+ * Lowest marks of pail and jug, size of the jug, and whether concentrate is measured by the jug or by the pail's own marks.
+ */
+export interface PlanPail {
+  first_mark_l?: number;
+  jug_first_mark_l?: number;
+  jug_max_l?: number;
+  measure_by?: "jug" | "pail";
+}
+export interface PlanHoldingResult {
+  pours: Pour[];
+  steps: Step[];
+  totals: {
+    buckets: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  volume_l: number;
+  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+  /**
+   * Worst-case ends of the strength after the top-up.
+   */
+  ends?: {
+    low_pct: number;
+    high_pct: number;
+  };
+}
+/**
+ * So many buckets, each with this water and this concentrate, in pouring order. Of a ready mix they say what is in it.
+ */
+export interface Pour {
+  count: number;
+  water_l: number;
+  concentrate_l: number;
+  /**
+   * The sump's own fluid as the carrier.
+   */
+  fluid_l?: number;
+  kind?: "own_fluid" | "ready_mix";
+}
+export interface Step {
+  kind: "take_out" | "bucket" | "own_fluid" | "unit" | "hose" | "run" | "read_again";
+  /**
+   * Which of pours.
+   */
+  pour?: number;
+  minutes?: number;
+  /**
+   * Litres to take out or to run in.
+   */
+  volume_l?: number;
+  /**
+   * Setting of the mixing unit.
+   */
+  setting_pct?: number;
+}
+/**
+ * last is the strength after the last check's recipe, drift how far it is taken to move in a day, low and high the worst-case ends after this top-up: only where a last check is known.
+ */
+export interface HoldShown {
+  pours: PourShown[];
+  now_volume: Shown;
+  water: Shown;
+  concentrate: Shown;
+  added: Shown;
+  volume: Shown;
+  usual: Shown;
+  band_low: Shown;
+  band_high: Shown;
+  last?: Shown;
+  drift?: Shown;
+  low?: Shown;
+  high?: Shown;
+  fill_to?: Shown;
+}
+export interface PourShown {
+  count: number;
+  water: Shown;
+  concentrate: Shown;
+  total: Shown;
+  strength: Shown;
+  weight: Shown;
+  /**
+   * Water, or own fluid, as a share of the usable bucket.
+   */
+  water_share: number;
+  concentrate_share: number;
+  fluid?: Shown;
+  /**
+   * The concentrate as so many full jugs and a rest.
+   */
+  jugs?: {
+    count: number;
+    rest: Shown;
+  };
+  pail_mark?: Shown;
+  kind?: "own_fluid" | "ready_mix";
+}
 export interface MergeLogsBody {
   /**
    * @minItems 1
@@ -814,17 +1295,6 @@ export interface FileReport {
    */
   ahead_s?: number;
 }
-/**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe.
- */
-export interface PlanCheckBody {
-  machine: MachineTyped;
-  dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
-  fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
-}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
@@ -846,10 +1316,15 @@ export interface PlanCheckResult {
     band_high: Shown;
     reach_low: Shown;
     reach_high: Shown;
+    chance?: Chance;
+    fill_to?: Shown;
+    fill_room?: Shown;
   };
   after: Section;
   ways: WayShown[];
   doubts: Doubt[];
+  second?: SecondStrength;
+  disagreement?: Disagreement;
 }
 /**
  * What there is, what is wanted, what one can pour with.
@@ -893,15 +1368,7 @@ export interface PlanRecipeBody {
       u: number;
     };
   };
-  /**
-   * Lowest marks of pail and jug, size of the jug, and whether concentrate is measured by the jug or by the pail's own marks.
-   */
-  pail?: {
-    first_mark_l?: number;
-    jug_first_mark_l?: number;
-    jug_max_l?: number;
-    measure_by?: "jug" | "pail";
-  };
+  pail?: PlanPail;
   /**
    * Beyond it a mixing unit, a hose or two days come first.
    */
@@ -948,33 +1415,6 @@ export interface PlanRecipeBody {
    */
   density_kg_l?: number;
 }
-export interface PlanTarget {
-  low_pct: number;
-  aim_pct: number;
-  high_pct: number;
-}
-export interface PlanMixing {
-  /**
-   * Strongest premix that this fluid allows.
-   */
-  strong_pct: number;
-  /**
-   * Weakest mix; 0 = plain water is fine.
-   */
-  weak_pct: number;
-  /**
-   * How near to the aim is near enough, in points.
-   */
-  closeness_pct: number;
-}
-/**
- * Amounts are whole marks.
- */
-export interface PlanBucket {
-  usable_l: number;
-  water_mark_l: number;
-  jug_mark_l: number;
-}
 export interface PlanRecipeResult {
   verdict: "on_target" | "in_band" | "out_of_band";
   draw_off_l: number;
@@ -1007,10 +1447,12 @@ export interface PlanRecipeResult {
     | "above_full_mark"
     | "best_reachable"
     | "marks_too_coarse"
+    | "not_filled_up"
     | "needs_stronger_premix"
     | "needs_weaker_mix"
     | "no_room"
     | "stock_short"
+    | "water_short"
     | "taken_out_is_waste"
     | "bucket_heavy"
     | "many_buckets"
@@ -1041,35 +1483,6 @@ export interface PlanRecipeResult {
   alternatives: Alternative[];
 }
 /**
- * So many buckets, each with this water and this concentrate, in pouring order. Of a ready mix they say what is in it.
- */
-export interface Pour {
-  count: number;
-  water_l: number;
-  concentrate_l: number;
-  /**
-   * The sump's own fluid as the carrier.
-   */
-  fluid_l?: number;
-  kind?: "own_fluid" | "ready_mix";
-}
-export interface Step {
-  kind: "take_out" | "bucket" | "own_fluid" | "unit" | "hose" | "run" | "read_again";
-  /**
-   * Which of pours.
-   */
-  pour?: number;
-  minutes?: number;
-  /**
-   * Litres to take out or to run in.
-   */
-  volume_l?: number;
-  /**
-   * Setting of the mixing unit.
-   */
-  setting_pct?: number;
-}
-/**
  * Another complete way, with the reason to take it.
  */
 export interface Alternative {
@@ -1088,7 +1501,11 @@ export interface Alternative {
     | "draw_off_to_aim"
     | "leave_room"
     | "use_it_up"
-    | "fetch_concentrate";
+    | "fetch_concentrate"
+    | "fetch_water"
+    | "fill_less"
+    | "fill_up"
+    | "lighter_buckets";
   verdict: "on_target" | "in_band" | "out_of_band";
   draw_off_l: number;
   pours: Pour[];
@@ -1120,10 +1537,12 @@ export interface Alternative {
     | "above_full_mark"
     | "best_reachable"
     | "marks_too_coarse"
+    | "not_filled_up"
     | "needs_stronger_premix"
     | "needs_weaker_mix"
     | "no_room"
     | "stock_short"
+    | "water_short"
     | "taken_out_is_waste"
     | "bucket_heavy"
     | "many_buckets"
@@ -1145,29 +1564,6 @@ export interface Alternative {
     time_d?: number;
   };
 }
-export interface PourShown {
-  count: number;
-  water: Shown;
-  concentrate: Shown;
-  total: Shown;
-  strength: Shown;
-  weight: Shown;
-  /**
-   * Water, or own fluid, as a share of the usable bucket.
-   */
-  water_share: number;
-  concentrate_share: number;
-  fluid?: Shown;
-  /**
-   * The concentrate as so many full jugs and a rest.
-   */
-  jugs?: {
-    count: number;
-    rest: Shown;
-  };
-  pail_mark?: Shown;
-  kind?: "own_fluid" | "ready_mix";
-}
 /**
  * Another way, ready to show.
  */
@@ -1185,55 +1581,54 @@ export interface WayShown {
   days?: number;
   run_in?: Shown;
   setting?: Shown;
+  chance?: Chance;
+  after: Section;
+  cautions: string[];
 }
 /**
- * A dip without a reading.
+ * The second method's own result; never averaged with the first.
  */
-export interface PlanHoldingBody {
-  volume_l: {
-    value: number;
-    u: number;
-  };
-  fill_to_l: number;
+export interface SecondStrength {
+  method: "acid_split" | "titration";
+  strength_pct: Measured;
   /**
-   * This machine's usual top-up strength.
+   * (refractometer − second method) over their combined expanded uncertainty; beyond 1 either way they disagree.
    */
-  usual_pct: number;
-  target: PlanTarget;
-  mixing: PlanMixing;
-  bucket: PlanBucket;
-  /**
-   * The last reading.
-   */
-  last?: {
-    strength_pct: {
-      value: number;
-      u: number;
-    };
-    age_d: number;
-    /**
-     * How far the strength of this sump can move in a day, in points.
-     */
-    drift_pct_d: number;
+  normalised_error: number;
+  agrees: boolean;
+  cautions: "strong_acid"[];
+  shown: {
+    shows: Shown;
+    factor: Shown;
+    strength: Shown;
+    low: Shown;
+    high: Shown;
   };
 }
-export interface PlanHoldingResult {
-  pours: Pour[];
-  steps: Step[];
-  totals: {
-    buckets: number;
-    water_l: number;
-    concentrate_l: number;
-  };
-  volume_l: number;
-  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+/**
+ * Two methods that differ by more than their uncertainties allow: what can pull them apart, and both recipes. The main plan is the smaller dose: pour it, run the pump, read both again. other: the whole answer for the other strength, which needs more concentrate, without a second method.
+ */
+export interface Disagreement {
+  low_pct: number;
+  high_pct: number;
   /**
-   * Worst-case ends of the strength after the top-up.
+   * Which strength the main plan is for: the one that needs less concentrate.
    */
-  ends?: {
-    low_pct: number;
-    high_pct: number;
+  planned_for: "low" | "high";
+  codes: (
+    | "refractometer_sees_oil"
+    | "refractometer_sees_minerals"
+    | "titration_falls_when_sour"
+    | "titration_raised_by_cleaner"
+    | "split_counts_tramp_oil"
+    | "pour_the_smaller_dose"
+    | "ask_a_laboratory"
+  )[];
+  shown: {
+    low: Shown;
+    high: Shown;
   };
+  other: PlanCheckResult;
 }
 /**
  * lines and heads are what the device has. Nothing is changed by asking.
@@ -1276,6 +1671,69 @@ export interface ReadExportResult {
   heads: LogHead[];
   report: LogReport;
 }
+/**
+ * last_factor: the factor that was known before, as per cent for one Brix; one that has moved by more than a tenth is asked about.
+ */
+export interface ReadFluidBody {
+  fluid: FluidTyped;
+  instrument?: InstrumentTyped;
+  last_factor?: Typed;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  today: string;
+}
+/**
+ * five_reads: what a mix of 5 % shows on this instrument, so that a factor given the wrong way round is seen.
+ */
+export interface ReadFluidResult {
+  factor?: Measured;
+  offset_brix?: number;
+  /**
+   * Per cent for one Brix of each step of a chart.
+   */
+  slopes?: number[];
+  strong_pct?: number;
+  weak_pct?: number;
+  low_pct?: number;
+  aim_pct?: number;
+  high_pct?: number;
+  first_fill_ph?: number;
+  density_kg_l?: number;
+  drum?: {
+    delivered_d?: number;
+    opened_d?: number;
+    best_before?: string;
+  };
+  zero_age_d?: number;
+  cautions: (
+    | "magnesium"
+    | "magnesium_not_asked"
+    | "not_made_for_magnesium"
+    | "drum_age_unknown"
+    | "past_shelf_life"
+    | "past_usual_shelf_life"
+    | "ask_shelf_life"
+  )[];
+  notes: ("zero_old" | "zero_age_unknown" | "zero_not_taken" | "no_factor")[];
+  shown: {
+    factor?: Shown;
+    factor_u?: Shown;
+    five_reads?: Shown;
+    strong?: Shown;
+    weak?: Shown;
+    low?: Shown;
+    aim?: Shown;
+    high?: Shown;
+    first_fill_ph?: Shown;
+    density?: Shown;
+    water_low?: Shown;
+    water_high?: Shown;
+    zero?: Shown;
+    resolution?: Shown;
+  };
+  doubts: Doubt[];
+}
 export interface ReadMachineBody {
   machine: MachineTyped;
 }
@@ -1306,6 +1764,7 @@ export interface ReadMachineResult {
     strong: Shown;
     weak: Shown;
     factor?: Shown;
+    five_reads?: Shown;
   };
   doubts: Doubt[];
   factor?: number;
@@ -1329,6 +1788,53 @@ export interface ReadQuantityResult {
   value: number;
   read_as: Shown;
   doubts: Doubt[];
+}
+/**
+ * limits: those of the fluid that is mixed with this water.
+ */
+export interface ReadWaterBody {
+  water: WaterTyped;
+  limits?: WaterLimitsTyped;
+}
+export interface WaterTyped {
+  name?: string;
+  kind: "demineralised" | "softened" | "mains";
+  hardness?: Typed;
+  chloride?: Typed;
+  nitrate?: Typed;
+}
+export interface ReadWaterResult {
+  kind: string;
+  hardness?: Hardness;
+  chloride_mg_l?: number;
+  nitrate_mg_l?: number;
+  scheme?: string;
+  cautions: (
+    | "softened_keeps_salts"
+    | "hard_for_demineralised"
+    | "water_too_soft"
+    | "water_too_hard"
+    | "chloride_high"
+    | "nitrate_high"
+  )[];
+  shown: {
+    chloride?: Shown;
+    nitrate?: Shown;
+    low?: Shown;
+    high?: Shown;
+  };
+  doubts: Doubt[];
+}
+export interface Hardness {
+  hardness_mg_l: number;
+  hardness_dh: number;
+  hardness_fh: number;
+  hardness_gpg: number;
+  hardness_mmol_l: number;
+  /**
+   * The same in all units, rounded, mg/L of calcium carbonate first.
+   */
+  shown: Shown[];
 }
 export interface WriteCsvBody {
   /**
@@ -1440,6 +1946,37 @@ export interface CheckContent {
   instrument?: EntryId;
   of?: EntryId;
   remarks?: Remarks;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
+  usual?: Typed;
+  /**
+   * The last whole check as it was stored, and when it was taken.
+   */
+  last?: {
+    check: PlanCheckBody;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * A reading without a dip that was taken after the last whole check: its strength replaces that of the check.
+   */
+  read?: {
+    machine: MachineTyped;
+    reading: ReadingTyped;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * Which of the other ways was chosen, counted from 0; absent for the main recipe.
+   */
+  way?: number;
 }
 /**
  * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.

@@ -32,6 +32,15 @@ export function OtherAction({ onPress, children }: Pressed) {
   );
 }
 
+/** A quiet way off the ordinary one, in the top bar: the keys below need all the room. */
+export function SideAction({ onPress, children }: Pressed) {
+  return (
+    <button type="button" class="swap" onClick={onPress}>
+      {children}
+    </button>
+  );
+}
+
 /** A place to go to. A link, so that it can be opened and announced as one. */
 export function PlaceLink({
   to,

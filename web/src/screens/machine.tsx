@@ -3,36 +3,49 @@ import { MainAction, PlaceLink } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
-import { hasPlan, type CheckEntry, type MachineEntry } from "../store/entry";
+import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { lastCheck } from "../store/journal";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
+import { storedRecipe } from "./check/chosen";
+import { isReadingOpen } from "./check/partial";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
 
+/** Filled up without a reading: until somebody reads it, that is what there is to do here. */
+function OpenReading({ check }: { readonly check: CheckEntry }) {
+  return (
+    <section class="task">
+      <h2>{say("machine.open")}</h2>
+      <p>{say("machine.open_text", { time: writeMoment(check.measured_at) })}</p>
+    </section>
+  );
+}
+
 function LastCheck({ check }: { readonly check: CheckEntry }) {
   const { assessment } = check.shown;
+  const recipe = storedRecipe(check);
   const depth = assessment.level?.shown.depth;
   const strength = assessment.strength?.shown.strength;
   const facts = [
     depth === undefined ? null : say("machine.depth", { depth: write(depth) }),
     strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
-    hasPlan(check.shown)
-      ? say("machine.recipe", { strength: write(check.shown.shown.strength) })
-      : null,
+    recipe === null ? null : say("machine.recipe", { strength: write(recipe.strength) }),
   ].filter((fact): fact is string => fact !== null);
   return (
     <section class="last-check">
       <h2>{say("machine.last", { time: writeMoment(check.measured_at) })}</h2>
       <StateMark state={stateOf(check)} />
-      <SectionDrawing
-        name={say("machine.drawing")}
-        section={assessment.section ?? null}
-        fullWord={say("drawn.full")}
-      />
+      {assessment.section === undefined ? null : (
+        <SectionDrawing
+          name={say("machine.drawing")}
+          section={assessment.section}
+          fullWord={say("drawn.full")}
+        />
+      )}
       <ul class="facts">
         {facts.map((fact) => (
           <li key={fact}>{fact}</li>
@@ -65,6 +78,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         </MainAction>
       }
     >
+      {check !== undefined && isReadingOpen(check) ? <OpenReading check={check} /> : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
       <div class="places">
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>

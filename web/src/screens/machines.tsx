@@ -8,6 +8,7 @@ import type { MachineEntry } from "../store/entry";
 import { isStarted, walkOf } from "../store/walk";
 import { say, isKey } from "../words/say";
 import { writeMoment } from "../words/times";
+import { isReadingOpen } from "./check/partial";
 import { Foot } from "./foot";
 import { address, go } from "./route";
 import { stateOf } from "./state";
@@ -26,16 +27,18 @@ function Row({ machine }: { readonly machine: MachineEntry }) {
           </span>
         </span>
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
+        {isReadingOpen(check) ? <span class="machine-due">{say("machine.open")}</span> : null}
       </a>
     </li>
   );
 }
 
-/** Checks under way first, then those whose last check is oldest, then by name. */
+/** Checks under way first, then open readings, then those whose last check is oldest, then by name. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const rank = (machine: MachineEntry): string => {
+    const check = lastCheck(machine.machine);
     const started = isStarted(walkOf(machine.machine).value) ? "0" : "1";
-    return `${started} ${lastCheck(machine.machine)?.wall ?? ""}`;
+    return `${started} ${isReadingOpen(check) ? "0" : "1"} ${check?.wall ?? ""}`;
   };
   return [...list].sort(
     (a, b) =>

@@ -2,6 +2,9 @@
 // because 2.0 becomes 2 on the way through a JSON object.
 import type {
   AssessSumpResult,
+  HoldCheckBody,
+  HoldCheckResult,
+  MachineTyped,
   PlanCheckBody,
   PlanCheckResult,
   ReadMachineBody,
@@ -30,19 +33,50 @@ export interface MachineContent extends Common {
   readonly shown: ReadMachineResult;
 }
 
-/** Without a factor there is no recipe, and the log keeps what could be said. */
-export type CheckShown = PlanCheckResult | { readonly assessment: AssessSumpResult };
-
-export interface CheckContent extends Common {
-  readonly kind: "check";
-  readonly body: PlanCheckBody;
-  readonly shown: CheckShown;
+interface Assessed {
+  readonly assessment: AssessSumpResult;
 }
+
+interface CheckCommon extends Common {
+  readonly kind: "check";
+}
+
+/** Dip and reading. Without a factor there is no recipe, and the log keeps what could be said. */
+export interface WholeContent extends CheckCommon {
+  readonly body: PlanCheckBody;
+  readonly shown: PlanCheckResult | Assessed;
+  /** Which of the other ways was chosen, counted from 0; absent for the main recipe. */
+  readonly way?: number;
+}
+
+/** A dip alone: the top-up that only keeps the machine going, and a reading that is still open. */
+export interface HoldContent extends CheckCommon {
+  readonly body: HoldCheckBody;
+  readonly shown: HoldCheckResult;
+}
+
+export interface ReadingBody {
+  readonly machine: MachineTyped;
+  readonly reading: PlanCheckBody["reading"];
+}
+
+/** A reading alone: the state, and no recipe. */
+export interface ReadingContent extends CheckCommon {
+  readonly body: ReadingBody;
+  readonly shown: Assessed;
+}
+
+export type CheckContent = WholeContent | HoldContent | ReadingContent;
+export type CheckShown = CheckContent["shown"];
 
 export type Content = MachineContent | CheckContent;
 export type Entry = Content & { readonly log: string; readonly seq: number };
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;
 export type CheckEntry = Extract<Entry, { kind: "check" }>;
+type Stored<T> = T & { readonly log: string; readonly seq: number };
+export type WholeEntry = Stored<WholeContent>;
+export type HoldEntry = Stored<HoldContent>;
+export type ReadingEntry = Stored<ReadingContent>;
 
 /** The row of the store. `seq` and `id` are repeated outside the text only to be found by. */
 export interface Row {
@@ -71,4 +105,20 @@ export function entryOf(row: Row): Entry | null {
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {
   return "plan" in shown;
+}
+
+export function isHolding(check: CheckEntry): check is HoldEntry {
+  return "holding" in check.shown;
+}
+
+export function hasDip(check: CheckEntry): check is WholeEntry | HoldEntry {
+  return "dip" in check.body;
+}
+
+export function hasReading(check: CheckEntry): check is WholeEntry | ReadingEntry {
+  return "reading" in check.body;
+}
+
+export function isWhole(check: CheckEntry): check is WholeEntry {
+  return hasDip(check) && hasReading(check);
 }

@@ -49,6 +49,18 @@ export function lastCheck(machine: string): CheckEntry | undefined {
   return lastChecks.value.get(machine);
 }
 
+/** The last check of a machine that has what is looked for, such as a dip. */
+export function lastCheckWith<T extends CheckEntry>(
+  machine: string,
+  fits: (check: CheckEntry) => check is T,
+): T | undefined {
+  return entries.value
+    .filter((entry) => entry.kind === "check")
+    .filter((check) => check.machine === machine)
+    .filter(fits)
+    .at(-1);
+}
+
 export function entryById(id: string): Entry | undefined {
   return entries.value.find((entry) => entry.id === id);
 }
@@ -63,12 +75,32 @@ export async function readJournal(): Promise<void> {
   }
 }
 
+/** Another window of this app may have written: without this an old set-up would stand here as the present one. */
+const news = "BroadcastChannel" in globalThis ? new BroadcastChannel("pailwright.log") : null;
+
+async function readAgain(): Promise<void> {
+  if (loadState.value.kind !== "ready") return;
+  try {
+    rows.value = await readRows();
+  } catch (error) {
+    loadState.value = { kind: "failed", trouble: troubleOf(error) };
+  }
+}
+
+export function followOtherWindows(): void {
+  news?.addEventListener("message", () => void readAgain());
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible") void readAgain();
+  });
+}
+
 /** Memory changes only after the store has answered; a row that was there already is not added twice. */
 export async function save(content: Content): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
     const others = rows.value.filter((row) => row.seq !== outcome.row.seq);
     rows.value = [...others, outcome.row].sort((a, b) => a.seq - b.seq);
+    news?.postMessage("written");
     void askToKeep();
   }
   return outcome;

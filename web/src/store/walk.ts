@@ -1,9 +1,9 @@
 // The check under way at one machine: what was typed, untouched.
 import { signal, type Signal } from "@preact/signals";
-import type { AssessSumpBody, MachineTyped, PlanCheckBody } from "../core/messages";
+import type { AssessSumpBody, MachineTyped, PlanCheckBody, Unit } from "../core/messages";
 import { dropDraft, readDraft, writeDraft } from "./drafts";
 import { newId } from "./ids";
-import type { CheckContent } from "./entry";
+import type { CheckContent, ReadingBody } from "./entry";
 
 export type Touched = "hard_floor" | "chips";
 export type Line = "digital" | "optical" | "optical_oily" | "blurred";
@@ -18,6 +18,13 @@ export interface Walk {
   readonly line: Line | "";
   /** Empty: the machine's own aim. */
   readonly aim: string;
+  /** Empty: enough concentrate. The unit that stood beside it; the digits mean nothing without. */
+  readonly stock: string;
+  readonly stockUnit: Unit | "";
+  /** Depth of the mark that is filled to this once, in the stick's unit. Empty: the full mark. */
+  readonly fill: string;
+  /** The usual top-up strength, per cent, for a dip without a reading. Empty: as the log tells. */
+  readonly usual: string;
   /** Unusual numbers that the person has looked at again and kept, as "field text". */
   readonly kept: readonly string[];
   /** The entry as it was first sent to the store, so that a retry is the same entry. */
@@ -33,6 +40,10 @@ function emptyWalk(): Walk {
     reading: "",
     line: "",
     aim: "",
+    stock: "",
+    stockUnit: "",
+    fill: "",
+    usual: "",
     kept: [],
     prepared: null,
   };
@@ -40,7 +51,11 @@ function emptyWalk(): Walk {
 
 const open = new Map<string, Signal<Walk>>();
 
-function isWalk(value: unknown): value is Walk {
+type Added = "stock" | "stockUnit" | "fill" | "usual";
+/** A draft of an older build has none of what was added since; the rest of it still holds. */
+type Draft = Omit<Walk, Added> & Partial<Pick<Walk, Added>>;
+
+function isDraft(value: unknown): value is Draft {
   if (value === null || typeof value !== "object") return false;
   const draft = value as Partial<Walk>;
   const texts = [
@@ -51,6 +66,10 @@ function isWalk(value: unknown): value is Walk {
     draft.reading,
     draft.line,
     draft.aim,
+    draft.stock ?? "",
+    draft.stockUnit ?? "",
+    draft.fill ?? "",
+    draft.usual ?? "",
   ];
   return texts.every((text) => typeof text === "string") && Array.isArray(draft.kept);
 }
@@ -59,7 +78,7 @@ export function walkOf(machine: string): Signal<Walk> {
   const known = open.get(machine);
   if (known !== undefined) return known;
   const draft = readDraft(`walk.${machine}`);
-  const walk = signal<Walk>(isWalk(draft) ? draft : emptyWalk());
+  const walk = signal<Walk>(isDraft(draft) ? { ...emptyWalk(), ...draft } : emptyWalk());
   open.set(machine, walk);
   return walk;
 }
@@ -96,7 +115,7 @@ export function assessBody(
   };
 }
 
-function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"] {
+export function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"] {
   const depth = { text: walk.dip, unit: machine.units.stick };
   return walk.touched === "" ? { depth } : { depth, how: walk.touched };
 }
@@ -106,7 +125,28 @@ function readingTyped(walk: Walk): PlanCheckBody["reading"] {
   return walk.line === "" ? { shows } : { shows, how: walk.line };
 }
 
+/** The mark that is filled to this once; for a recipe as for a top-up without a reading. */
+export function fillTyped(machine: MachineTyped, walk: Walk): Pick<PlanCheckBody, "fill_to_depth"> {
+  if (walk.fill.trim() === "") return {};
+  return { fill_to_depth: { text: walk.fill, unit: machine.units.stick } };
+}
+
+function stockTyped(walk: Walk): Pick<PlanCheckBody, "concentrate_at_hand"> {
+  if (walk.stock.trim() === "" || walk.stockUnit === "") return {};
+  return { concentrate_at_hand: { text: walk.stock, unit: walk.stockUnit } };
+}
+
 export function planBody(machine: MachineTyped, walk: Walk): PlanCheckBody {
-  const body = { machine, dip: dipTyped(machine, walk), reading: readingTyped(walk) };
-  return walk.aim === "" ? body : { ...body, aim: { text: walk.aim, unit: "%" } };
+  return {
+    machine,
+    dip: dipTyped(machine, walk),
+    reading: readingTyped(walk),
+    ...(walk.aim === "" ? {} : { aim: { text: walk.aim, unit: "%" } }),
+    ...fillTyped(machine, walk),
+    ...stockTyped(walk),
+  };
+}
+
+export function readingBody(machine: MachineTyped, walk: Walk): ReadingBody {
+  return { machine, reading: readingTyped(walk) };
 }

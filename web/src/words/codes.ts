@@ -1,6 +1,6 @@
 // Codes of pycore as sentences. A code that this build does not know is shown as it came: a caution
 // must never vanish because its wording is missing.
-import { isKey, say, type Key } from "./say";
+import { isKey, say, type Blanks, type Key } from "./say";
 
 export type State = "weak" | "in_range" | "strong" | "none" | "stop";
 
@@ -16,12 +16,19 @@ export function stateWord(state: State): string {
   return say(STATE_KEYS[state]);
 }
 
-function coded(prefix: string, code: string): string {
+function coded(prefix: string, code: string, blanks: Blanks = {}): string {
   const key = `${prefix}.${code}`;
-  return isKey(key) ? say(key) : code.replaceAll("_", " ");
+  return isKey(key) ? say(key, blanks) : code.replaceAll("_", " ");
 }
 
 export const cautionSentence = (code: string): string => coded("caution", code);
+export const chanceSentence = (code: string, band: Blanks): string => coded("chance", code, band);
+/** What was taken for granted; the drift is a number that the sentence needs. */
+export function assumedSentence(code: string, blanks: Blanks): string {
+  const key = `assumed.${code}`;
+  return isKey(key) ? say(key, blanks) : code.replaceAll("_", " ");
+}
+
 export const wayTitle = (code: string): string => coded("way", code);
 export const wayReason = (code: string): string => coded("way", `${code}.why`);
 export const noteSentence = (code: string): string => coded("note", code);
@@ -31,4 +38,5 @@ export const shareSentence = (code: string): string => coded("share", code);
 export const fluidTypeWord = (code: string): string => coded("fluid_type", code);
 export const knownByWord = (code: string): string => coded("known_by", code);
 export const kindWord = (code: string): string => coded("kind", code);
+export const measuredByWord = (code: string): string => coded("measured_by", code);
 export const factorKnownByWord = (code: string): string => coded("factor_by", code);

@@ -41,6 +41,7 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   missing: "error.empty",
   not_a_number: "error.not_a_number",
   not_finite: "error.not_a_number",
+  not_whole: "error.not_whole",
   two_separators: "error.two_separators",
   missing_unit: "error.missing_unit",
   ambiguous_unit: "error.ambiguous_unit",

@@ -15,8 +15,20 @@ export type SetupStep =
   | "target"
   | "limits"
   | "bucket"
+  | "pail"
+  | "allow"
   | "check";
-export type WalkStep = "dip" | "touched" | "reading" | "line" | "target" | "answers" | "recipe";
+export type WalkStep =
+  | "dip"
+  | "touched"
+  | "reading"
+  | "line"
+  | "target"
+  | "answers"
+  | "recipe"
+  | "stock"
+  | "fill"
+  | "usual";
 
 export interface Field {
   readonly name: string;
@@ -45,6 +57,11 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "sump.points.volume": { key: "field.point_volume", quantity: "volume_l", setup: "size" },
   "sump.points": { key: "field.points", setup: "size" },
   "sump.rim_depth": { key: "field.rim_depth", quantity: "rim_depth_mm", setup: "rim" },
+  "sump.never_above_depth": {
+    key: "field.never_above",
+    quantity: "never_above_mm",
+    setup: "rim",
+  },
   sump: { key: "field.sump", setup: "size" },
   "fluid.type": { key: "field.fluid_type", setup: "fluid" },
   "fluid.name": { key: "field.fluid_name", setup: "drum" },
@@ -63,11 +80,29 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "bucket.water_mark": { key: "field.water_mark", quantity: "water_mark_l", setup: "bucket" },
   "bucket.jug_mark": { key: "field.jug_mark", quantity: "jug_mark_l", setup: "bucket" },
   bucket: { key: "field.usable", setup: "bucket" },
+  "pail.first_mark": { key: "field.first_mark", quantity: "first_mark_l", setup: "pail" },
+  "pail.jug_first_mark": {
+    key: "field.jug_first_mark",
+    quantity: "jug_first_mark_l",
+    setup: "pail",
+  },
+  "pail.jug_size": { key: "field.jug_size", quantity: "jug_max_l", setup: "pail" },
+  pail: { key: "field.measure_by", setup: "pail" },
+  "ways.carry_out": { key: "field.carry_out", quantity: "carry_out_l_d", setup: "allow" },
+  "ways.most_buckets": { key: "field.most_buckets", quantity: "most_buckets", setup: "allow" },
+  "ways.heaviest": { key: "field.heaviest", quantity: "heaviest_kg", setup: "allow" },
+  "ways.unit.lowest": { key: "field.unit_lowest", quantity: "lowest_pct", setup: "allow" },
+  "ways.unit.highest": { key: "field.unit_highest", quantity: "highest_pct", setup: "allow" },
+  "ways.unit.step": { key: "field.unit_step", quantity: "step_pct", setup: "allow" },
+  ways: { key: "field.ways", setup: "allow" },
   "dip.depth": { key: "field.dip", quantity: "depth_mm", walk: "dip" },
   dip: { key: "field.dip", walk: "dip" },
   "reading.shows": { key: "field.reading", quantity: "reading_brix", walk: "reading" },
   reading: { key: "field.reading", walk: "reading" },
   aim: { key: "field.aim", quantity: "aim_pct", walk: "target" },
+  fill_to_depth: { key: "field.fill", quantity: "full_depth_mm", walk: "fill" },
+  concentrate_at_hand: { key: "field.stock", quantity: "concentrate_at_hand_l", walk: "stock" },
+  usual: { key: "field.usual", quantity: "usual_pct", walk: "usual" },
 };
 
 function known(id: string): Field {

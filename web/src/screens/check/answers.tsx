@@ -43,10 +43,31 @@ function typedOr(text: string, unit: string): string {
   return text.trim() === "" ? say("answers.missing") : writeTyped({ text, unit });
 }
 
-function rowsOf(
-  { machine, walk }: CheckProps,
-  result: AssessSumpResult | null,
-): readonly RowProps[] {
+function fillRow({ machine, walk }: CheckProps): RowProps {
+  const full = write(machine.shown.shown.full_depth);
+  const isFull = walk.fill.trim() === "";
+  return {
+    label: say("answers.fill"),
+    value: isFull ? say("answers.full_mark") : typedOr(walk.fill, machine.body.machine.units.stick),
+    note: isFull ? full : say("answers.fill_note", { full }),
+    to: address("machines", machine.machine, "fill", "change"),
+  };
+}
+
+/** Stands there only once somebody said that there is little. */
+function stockRows({ machine, walk }: CheckProps): readonly RowProps[] {
+  if (walk.stock.trim() === "") return [];
+  return [
+    {
+      label: say("answers.stock"),
+      value: typedOr(walk.stock, walk.stockUnit),
+      to: address("machines", machine.machine, "stock", "change"),
+    },
+  ];
+}
+
+function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly RowProps[] {
+  const { machine, walk } = props;
   const typed = machine.body.machine;
   const { low, high } = machine.shown.shown;
   const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
@@ -82,7 +103,7 @@ function rowsOf(
       value: walk.line === "" ? missing : lineWord(walk.line),
       to: to("line"),
     },
-    ...(typed.fluid.factor === undefined ? [] : [target]),
+    ...(typed.fluid.factor === undefined ? [] : [target, fillRow(props), ...stockRows(props)]),
   ];
 }
 

@@ -2,27 +2,28 @@
 // nearly empty sump.
 import { useState } from "preact/hooks";
 import type { Shown } from "../../core/messages";
-import { MainAction } from "../../elements/buttons";
+import { MainAction, SideAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { NumberField } from "../../elements/numberfield";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { Hint } from "../../elements/why";
 import { assessBody } from "../../store/walk";
-import { lastCheck } from "../../store/journal";
+import { hasDip } from "../../store/entry";
+import { lastCheckWith } from "../../store/journal";
 import { errorSentence } from "../../words/errors";
 import { unitSign, write, writeNumber, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
-import { replace } from "../route";
-import { DipPad } from "./dippad";
+import { go, replace } from "../route";
+import { DepthPad } from "./depthpad";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 
 function LastDip({ machine }: Pick<CheckProps, "machine">) {
-  const check = lastCheck(machine.machine);
+  const check = lastCheckWith(machine.machine, hasDip);
   if (check === undefined) return <p class="note">{say("dip.first")}</p>;
   const blanks = {
     value: writeTyped(check.body.dip.depth),
@@ -52,7 +53,7 @@ function useDip({ machine, walk, change, next }: CheckProps) {
  * Whole inches and their part take a line each, and the unit stays at the field beside it: all in one
  * line would be cut off at the edge of the drawing.
  */
-function dimensionOf(depth: Shown): { number: string; unit: string } {
+export function dimensionOf(depth: Shown): { number: string; unit: string } {
   const unit = unitSign(depth.unit);
   const { fraction } = depth;
   if (fraction === undefined || fraction.whole === 0) return { number: writeNumber(depth), unit };
@@ -64,7 +65,7 @@ function DipDrawing({
   machine,
   result,
 }: Pick<CheckProps, "machine"> & { readonly result: ReturnType<typeof useDip>["level"] }) {
-  const before = lastCheck(machine.machine)?.shown.assessment.section ?? null;
+  const before = lastCheckWith(machine.machine, hasDip)?.shown.assessment.section ?? null;
   const depth = result?.level?.shown.depth;
   const name =
     depth === undefined ? say("dip.drawing_empty") : say("dip.drawing", { depth: write(depth) });
@@ -80,17 +81,20 @@ function DipDrawing({
   );
 }
 
-function Swap({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
-  if (walk.order === "reading_first") return null;
+/** The reading may come first; once it is there, the dip can be left out. */
+function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
+  if (walk.order === "reading_first") {
+    if (walk.reading.trim() === "" || walk.dip.trim() !== "") return null;
+    const leaveOut = (): void => {
+      go("machines", machine.machine, "state");
+    };
+    return <SideAction onPress={leaveOut}>{say("dip.none")}</SideAction>;
+  }
   const swap = (): void => {
     change({ order: "reading_first" });
     replace("machines", machine.machine, "reading");
   };
-  return (
-    <button type="button" class="swap" onClick={swap}>
-      {say("dip.reading_first")}
-    </button>
-  );
+  return <SideAction onPress={swap}>{say("dip.reading_first")}</SideAction>;
 }
 
 interface PartProps extends Pick<CheckProps, "machine" | "walk" | "change"> {
@@ -176,13 +180,20 @@ export function DipScreen(props: CheckProps) {
       step={step}
       layout="question"
       onBack={parts ? toWhole : onBack}
-      side={<Swap {...common} />}
+      side={<Side {...common} />}
       action={doubt === null ? action : undefined}
     >
       <Above dip={dip} parts={parts} />
       <Measure {...common} dip={dip} onEnter={goOn} onWhole={parts ? toWhole : null} />
       {doubt === null ? (
-        <DipPad {...common} parts={parts} />
+        <DepthPad
+          unit={machine.body.machine.units.stick}
+          text={walk.dip}
+          parts={parts}
+          onText={(typed) => {
+            change({ dip: typed });
+          }}
+        />
       ) : (
         <MeasureDoubt gate={dip.gate} field={say("field.dip")} again={say("doubt.again")} />
       )}

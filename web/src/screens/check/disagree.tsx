@@ -1,18 +1,16 @@
 // A recipe whose own amounts do not give what it promises is not shown: only the two numbers are.
-import type { PlanCheckResult } from "../../core/messages";
+import type { SecondLook } from "../../core/secondlook";
 import { StateMark } from "../../elements/statemark";
 import { writeDecimal, withUnit, write } from "../../words/numbers";
 import { say } from "../../words/say";
+import type { Recipe } from "./chosen";
 
-export function Disagree({
-  result,
-  found_pct,
-}: {
-  readonly result: PlanCheckResult;
-  readonly found_pct: number;
-}) {
-  const promised = result.shown.strength;
-  const found = withUnit(writeDecimal(found_pct, promised.decimals, promised.decimals + 1), "%");
+export function Disagree({ recipe, look }: { readonly recipe: Recipe; readonly look: SecondLook }) {
+  const promised = recipe.levelStrength ?? recipe.strength;
+  const { decimals } = promised;
+  const found = Number.isFinite(look.found_pct)
+    ? withUnit(writeDecimal(look.found_pct, decimals, decimals + 1), "%")
+    : say("second.nothing");
   return (
     <section class="plain-page" role="alert">
       <StateMark state="stop" />

@@ -3,7 +3,8 @@ import { Answers, type Option } from "../../elements/choice";
 import { DigitalWindow, Eyepiece, type LineKind } from "../../elements/eyepiece";
 import { Page } from "../../elements/page";
 import { Hint } from "../../elements/why";
-import { lastCheck } from "../../store/journal";
+import { hasReading } from "../../store/entry";
+import { lastCheckWith } from "../../store/journal";
 import type { Line } from "../../store/walk";
 import { lineWord } from "../../words/codes";
 import { say } from "../../words/say";
@@ -28,7 +29,7 @@ export function LineScreen({ machine, change, next, step, onBack }: CheckProps) 
     word: lineWord(value),
     drawing: drawingOf(value),
   }));
-  const last = lastCheck(machine.machine)?.body.reading.how ?? "";
+  const last = lastCheckWith(machine.machine, hasReading)?.body.reading.how ?? "";
   return (
     <Page title={say("line.title")} place={machine.body.machine.name} step={step} onBack={onBack}>
       <Hint id="hint" hint={say("line.hint")} why={say("line.why")} />

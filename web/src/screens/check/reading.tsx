@@ -1,5 +1,5 @@
 // The refractometer reading, as it stands on the glass; pycore multiplies it.
-import { MainAction } from "../../elements/buttons";
+import { MainAction, SideAction } from "../../elements/buttons";
 import { Eyepiece } from "../../elements/eyepiece";
 import { Fault } from "../../elements/fault";
 import { Keypad } from "../../elements/keypad";
@@ -8,7 +8,8 @@ import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
 import { Hint } from "../../elements/why";
 import type { AssessSumpResult } from "../../core/messages";
-import { lastCheck } from "../../store/journal";
+import { hasReading } from "../../store/entry";
+import { lastCheckWith } from "../../store/journal";
 import { assessBody } from "../../store/walk";
 import { errorSentence } from "../../words/errors";
 import { write, writeNumber, writeTyped } from "../../words/numbers";
@@ -16,12 +17,12 @@ import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
-import { replace } from "../route";
+import { go, replace } from "../route";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 
 function LastReading({ machine }: Pick<CheckProps, "machine">) {
-  const check = lastCheck(machine.machine);
+  const check = lastCheckWith(machine.machine, hasReading);
   if (check === undefined) return <p class="note">{say("reading.first")}</p>;
   const blanks = {
     value: writeTyped(check.body.reading.shows),
@@ -59,17 +60,21 @@ function useReading({ machine, walk, change, next }: CheckProps) {
   return { result: answer?.kind === "ok" ? answer.result : null, gate };
 }
 
-function Swap({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
+/** With a dip the reading can stay open; without one the dip can still come first. */
+function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
+  const isDipped = walk.dip.trim() !== "";
+  if (isDipped && walk.reading.trim() === "") {
+    const leaveOpen = (): void => {
+      go("machines", machine.machine, "holding");
+    };
+    return <SideAction onPress={leaveOpen}>{say("reading.none")}</SideAction>;
+  }
   if (walk.order === "dip_first") return null;
   const swap = (): void => {
     change({ order: "dip_first" });
     replace("machines", machine.machine, "dip");
   };
-  return (
-    <button type="button" class="swap" onClick={swap}>
-      {say("reading.dip_first")}
-    </button>
-  );
+  return <SideAction onPress={swap}>{say("reading.dip_first")}</SideAction>;
 }
 
 function Measure({
@@ -125,7 +130,7 @@ export function ReadingScreen(props: CheckProps) {
       step={step}
       layout="question"
       onBack={onBack}
-      side={<Swap walk={walk} machine={machine} change={change} />}
+      side={<Side walk={walk} machine={machine} change={change} />}
       action={
         gate.doubt === null ? (
           <MainAction onPress={gate.pass} about={walk.reading}>

@@ -11,6 +11,17 @@ function largestShare(result: PlanCheckResult): string | null {
   return first === undefined || first.share === 0 ? null : first.input;
 }
 
+/** To which mark: the full one, or another for this once. */
+function roomReason({ assessment, shown }: PlanCheckResult): string {
+  const level = assessment.level?.shown;
+  if (shown.fill_to !== undefined && shown.fill_room !== undefined) {
+    return say("reason.fill", { mark: write(shown.fill_to), room: write(shown.fill_room) });
+  }
+  return level === undefined
+    ? ""
+    : say("reason.room", { room: write(level.room), full: write(level.full_volume) });
+}
+
 export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): readonly string[] {
   const { assessment, shown } = result;
   const level = assessment.level?.shown;
@@ -32,9 +43,7 @@ export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): reado
       low: write(shown.band_low),
       high: write(shown.band_high),
     }),
-    level === undefined
-      ? ""
-      : say("reason.room", { room: write(level.room), full: write(level.full_volume) }),
+    roomReason(result),
     say("reason.bucket", bucket),
     share === null ? "" : shareSentence(share),
   ].filter((line) => line !== "");

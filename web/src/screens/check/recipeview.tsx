@@ -1,70 +1,51 @@
 // A recipe as shown, from pycore's rounded numbers alone; the log shows the stored one with the same view.
-import type { MachineTyped, PlanCheckResult, PourShown, Shown } from "../../core/messages";
-import { Amount } from "../../elements/amount";
+import type { ComponentChildren } from "preact";
+import type { MachineTyped, PlanCheckResult } from "../../core/messages";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
 import { StateMark, StateShape } from "../../elements/statemark";
-import { cautionSentence } from "../../words/codes";
+import { cautionSentence, chanceSentence } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
-import { amountsOf } from "./amounts";
+import type { Recipe } from "./chosen";
+import { Pours } from "./pours";
 import { Reasons } from "./reasons";
-import { Ways } from "./ways";
 
-const SENTENCES: Readonly<Record<string, CountKey>> = {
-  weak: "recipe.weak",
-  in_range: "recipe.in_range",
-  strong: "recipe.strong",
-};
-
-/** The first kind of bucket large; the rest in one line, in pouring order. */
-function Pours({
-  pours,
-  takeOut,
-}: {
-  readonly pours: readonly PourShown[];
-  readonly takeOut: Shown;
-}) {
-  const [first, ...rest] = pours;
-  if (first === undefined) return null;
-  const lines = [
-    { word: say("amount.take_out"), amount: takeOut },
-    { word: say("amount.water"), amount: first.water },
-    { word: say("amount.concentrate"), amount: first.concentrate },
-  ].filter(({ amount }) => amount.value > 0);
-  return (
-    <section class="pours">
-      <h2>{sayCount("recipe.each", first.count)}</h2>
-      {lines.map(({ word, amount }, i) => (
-        <Amount key={word} order={String(i + 1)} word={word} amount={amount} />
-      ))}
-      {rest.length === 0 ? null : (
-        <p class="pours-rest">
-          {sayCount("recipe.like_this", first.count)}
-          {rest.map((pour, i) => (
-            <span key={i}>
-              {" "}
-              {sayCount("recipe.plus", pour.count, { amounts: amountsOf(pour) })}
-            </span>
-          ))}
-        </p>
-      )}
-      <p class="note">{say("recipe.weight", { weight: write(first.weight) })}</p>
-    </section>
-  );
+interface ViewProps {
+  readonly result: PlanCheckResult;
+  readonly recipe: Recipe;
 }
 
-export function BeforeAfter({ result }: { readonly result: PlanCheckResult }) {
-  const { assessment, after, shown } = result;
+const SENTENCES: Readonly<Record<string, CountKey>> = {
+  lean_low: "recipe.lean_low",
+  lean_full: "recipe.lean_full",
+  in_range_low: "recipe.in_range_low",
+  in_range_full: "recipe.in_range_low",
+  rich_low: "recipe.rich_low",
+  rich_full: "recipe.rich_full",
+  new_charge: "recipe.new_charge",
+};
+
+/** What kind of recipe this is, in one sentence: the case, unless something else decides more. */
+function sentenceKey({ plan }: PlanCheckResult, recipe: Recipe): CountKey {
+  if (recipe.why !== null) return "recipe.pour";
+  if (recipe.cautions.includes("stock_short")) return "recipe.stock_short";
+  if (recipe.verdict === "out_of_band") return "recipe.nearest";
+  if (recipe.verdict === "in_band" && plan.case === "lean_low") return "recipe.lean_band";
+  return SENTENCES[plan.case] ?? "recipe.pour";
+}
+
+export function BeforeAfter({ result, recipe }: ViewProps) {
+  const { assessment } = result;
   const now = {
     strength: assessment.strength?.shown.strength,
     volume: assessment.level?.shown.volume,
   };
   const range = {
-    strength: write(shown.strength),
-    low: write(shown.low),
-    high: write(shown.high),
-    volume: write(shown.volume),
+    strength: write(recipe.strength),
+    low: write(recipe.low),
+    high: write(recipe.high),
+    volume: write(recipe.volume),
   };
   const before = say("recipe.now", {
     strength: now.strength === undefined ? "" : write(now.strength),
@@ -83,13 +64,20 @@ export function BeforeAfter({ result }: { readonly result: PlanCheckResult }) {
         </figcaption>
       </figure>
       <figure>
-        <SectionDrawing name={say("recipe.after_drawing")} section={after} size="half" />
+        <SectionDrawing name={say("recipe.after_drawing")} section={recipe.after} size="half" />
         <figcaption>
           <b>{say("recipe.after")}</b> {say("recipe.then", range)}
         </figcaption>
       </figure>
     </div>
   );
+}
+
+function Chance({ result, recipe }: ViewProps) {
+  if (recipe.chance === null) return null;
+  const { band_low, band_high } = result.shown;
+  const band = { low: write(band_low), high: write(band_high) };
+  return <p class="chance">{chanceSentence(recipe.chance, band)}</p>;
 }
 
 export function Cautions({ codes }: { readonly codes: readonly string[] }) {
@@ -109,31 +97,34 @@ export function Cautions({ codes }: { readonly codes: readonly string[] }) {
 
 export function RecipeView({
   result,
+  recipe,
   machine,
-}: {
-  readonly result: PlanCheckResult;
-  readonly machine: MachineTyped;
-}) {
-  const { plan, shown, assessment } = result;
-  const buckets = plan.totals.buckets;
-  const state = assessment.strength?.state;
+  children,
+}: ViewProps & { readonly machine: MachineTyped; readonly children?: ComponentChildren }) {
+  const { pours, buckets, cautions } = recipe;
+  const state = result.assessment.strength?.state;
   return (
     <>
-      <p class="recipe-sentence" role="status">
-        <StateShape state={state ?? "none"} />
-        <span>{sayCount(SENTENCES[state ?? ""] ?? "recipe.pour", buckets)}</span>
-      </p>
-      <BucketRow pours={shown.pours} name={sayCount("recipe.row", buckets)} />
-      <Pours pours={shown.pours} takeOut={shown.take_out} />
-      <BeforeAfter result={result} />
+      {buckets === 0 ? null : (
+        <p class="recipe-sentence" role="status">
+          <StateShape state={state ?? "none"} />
+          <span>{sayCount(sentenceKey(result, recipe), buckets)}</span>
+        </p>
+      )}
+      {pours.length === 0 ? null : (
+        <BucketRow pours={pours} name={sayCount("recipe.row", buckets)} />
+      )}
+      <Pours recipe={recipe} />
+      <BeforeAfter result={result} recipe={recipe} />
+      <Chance result={result} recipe={recipe} />
       <Reasons result={result} machine={machine} />
-      <Cautions codes={plan.cautions} />
-      <Ways ways={result.ways} />
+      <Cautions codes={cautions} />
+      {children}
     </>
   );
 }
 
-export function NothingView({ result }: { readonly result: PlanCheckResult }) {
+export function NothingView({ result, recipe }: ViewProps) {
   const why = `nothing.${result.plan.case}`;
   return (
     <section class="plain-page">
@@ -141,8 +132,8 @@ export function NothingView({ result }: { readonly result: PlanCheckResult }) {
       <p class="plain-lead" role="status">
         {isKey(why) ? say(why) : say("nothing.other")}
       </p>
-      <BeforeAfter result={result} />
-      {result.plan.cautions.includes("above_full_mark") ? (
+      <BeforeAfter result={result} recipe={recipe} />
+      {recipe.cautions.includes("above_full_mark") ? (
         <p>{cautionSentence("above_full_mark")}</p>
       ) : null}
     </section>

@@ -1,7 +1,13 @@
 // Saving a check: prepared once, so that pressing again after a failure is the same entry.
 import { useState } from "preact/hooks";
 import { save } from "../../store/journal";
-import type { CheckContent, CheckShown, MachineEntry } from "../../store/entry";
+import type {
+  CheckContent,
+  HoldContent,
+  MachineEntry,
+  ReadingContent,
+  WholeContent,
+} from "../../store/entry";
 import type { StoreTrouble } from "../../store/database";
 import { changeWalk, endWalk, planBody, type Walk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
@@ -15,11 +21,17 @@ export type Saving =
   | { readonly kind: "saving" }
   | { readonly kind: "not_saved"; readonly trouble: StoreTrouble };
 
+/** What was asked and what came back: whole, or with the dip or the reading left open. */
+export type Answered =
+  | Pick<WholeContent, "body" | "shown" | "way">
+  | Pick<HoldContent, "body" | "shown">
+  | Pick<ReadingContent, "body" | "shown">;
+
 async function prepare(
   core: Core,
   machine: MachineEntry,
   walk: Walk,
-  shown: CheckShown,
+  answered: Answered,
 ): Promise<CheckContent> {
   const now = isoWithOffset(new Date());
   return {
@@ -29,18 +41,36 @@ async function prepare(
     machine: machine.machine,
     measured_at: now,
     wall: now,
-    body: planBody(machine.body.machine, walk),
-    shown,
+    ...answered,
     versions: await readVersions(core),
   };
 }
 
-export function useSaving(machine: MachineEntry, walk: Walk, shown: CheckShown | null) {
+export function useSaving(
+  machine: MachineEntry,
+  walk: Walk,
+  shown: WholeContent["shown"] | null,
+  way?: number,
+) {
+  const body = planBody(machine.body.machine, walk);
+  const chosen = way === undefined ? {} : { way };
+  return useSavingOf(machine, walk, shown === null ? null : { body, shown, ...chosen });
+}
+
+/** Prepared for another way, it would be another entry. */
+function isSameWay(prepared: CheckContent, answered: Answered): boolean {
+  const wayOf = (part: Answered): number | undefined => ("way" in part ? part.way : undefined);
+  return wayOf(prepared) === wayOf(answered);
+}
+
+export function useSavingOf(machine: MachineEntry, walk: Walk, answered: Answered | null) {
   const core = useCore();
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
-  const press = async (recipe: CheckShown): Promise<void> => {
+  const press = async (answer: Answered): Promise<void> => {
     setSaving({ kind: "saving" });
-    const content = walk.prepared ?? (await prepare(core, machine, walk, recipe));
+    const { prepared } = walk;
+    const isSame = prepared !== null && isSameWay(prepared, answer);
+    const content = isSame ? prepared : await prepare(core, machine, walk, answer);
     changeWalk(machine.machine, { prepared: content });
     const outcome = await save(content);
     if (outcome.kind === "not_saved") {
@@ -54,7 +84,7 @@ export function useSaving(machine: MachineEntry, walk: Walk, shown: CheckShown |
   return {
     saving,
     press: (): void => {
-      if (shown !== null && saving.kind !== "saving") void press(shown);
+      if (answered !== null && saving.kind !== "saving") void press(answered);
     },
   };
 }

@@ -3,17 +3,19 @@ import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
-import { hasPlan } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
+import { isEmpty, isWait, storedRecipe, type Recipe } from "./chosen";
+import { partialNext } from "./partial";
 
-function nextStep(minutes: number | undefined, poured: boolean): string {
-  if (!poured) return say("saved.nothing");
-  return minutes === undefined
+function nextStep(recipe: Recipe | null): string {
+  if (recipe !== null && isWait(recipe)) return say("saved.wait");
+  if (recipe === null || isEmpty(recipe)) return say("saved.nothing");
+  return recipe.runMinutes === null
     ? say("saved.read_again")
-    : say("saved.run", { minutes: String(minutes) });
+    : say("saved.run", { minutes: String(recipe.runMinutes) });
 }
 
 export function SavedScreen({ id }: { readonly id: string }) {
@@ -23,8 +25,7 @@ export function SavedScreen({ id }: { readonly id: string }) {
     if (isMissing) replace();
   }, [isMissing]);
   if (entry?.kind !== "check") return null;
-  const plan = hasPlan(entry.shown) ? entry.shown.plan : null;
-  const minutes = plan?.steps.find((step) => step.kind === "run")?.minutes;
+  const recipe = storedRecipe(entry);
   const toList = (): void => {
     replace();
   };
@@ -36,14 +37,14 @@ export function SavedScreen({ id }: { readonly id: string }) {
       action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
-      <p class="saved-next">{nextStep(minutes, plan !== null && plan.pours.length > 0)}</p>
-      {hasPlan(entry.shown) && entry.shown.plan.pours.length > 0 ? (
+      <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
+      {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing
           name={say("recipe.after_drawing")}
-          section={entry.shown.after}
+          section={recipe.after}
           fullWord={say("drawn.full")}
         />
-      ) : null}
+      )}
       <div class="places">
         <PlaceLink to={address("log", entry.id)}>{say("saved.entry")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>

@@ -6,13 +6,27 @@ import { changeWalk, isStarted, walkOf } from "../../store/walk";
 import { back, go, replace } from "../route";
 import { AnswersScreen } from "./answers";
 import { DipScreen } from "./dip";
+import { FillScreen } from "./fill";
+import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
-import { isCheckStep, stepsOf, stepWords, type CheckProps, type CheckStep } from "./steps";
+import { StateScreen } from "./state";
+import {
+  isCheckStep,
+  missingBefore,
+  nextOf,
+  returnOf,
+  stepsOf,
+  stepWords,
+  type CheckProps,
+  type CheckStep,
+} from "./steps";
+import { StockScreen } from "./stock";
 import { TargetScreen } from "./target";
 import { TouchedScreen } from "./touched";
+import { UsualScreen } from "./usual";
 
 const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
@@ -22,6 +36,11 @@ const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   target: TargetScreen,
   answers: AnswersScreen,
   recipe: RecipeScreen,
+  stock: StockScreen,
+  fill: FillScreen,
+  holding: HoldingScreen,
+  usual: UsualScreen,
+  state: StateScreen,
 };
 
 interface ScreenProps {
@@ -29,16 +48,20 @@ interface ScreenProps {
   readonly parts: readonly string[];
 }
 
-/** A place of a check that does not exist, or of one that is over, leads to its machine. */
-function Leave({ id }: { readonly id: string }) {
+/**
+ * A place of a check that does not exist, or of one that is over, leads to its machine; one that
+ * needs a measurement leads to the page where it is typed.
+ */
+function Leave({ id, step }: { readonly id: string; readonly step?: CheckStep }) {
   useEffect(() => {
-    replace("machines", id);
-  }, [id]);
+    replace("machines", id, ...(step === undefined ? [] : [step]));
+  }, [id, step]);
   return null;
 }
 
 export function CheckScreen({ machine, parts }: ScreenProps) {
-  const [first, second] = parts;
+  const [first, ...rest] = parts;
+  const [second] = rest;
   const id = machine.machine;
   const walk = walkOf(id).value;
   const hasFactor = machine.body.machine.fluid.factor !== undefined;
@@ -46,14 +69,16 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
   const isEntrance = first === "dip" || first === "reading";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
+  const missing = missingBefore(first, walk);
+  if (missing !== null) return <Leave id={id} step={missing} />;
   const next = (): void => {
     if (second === "change") {
-      back("machines", id, "answers");
+      back("machines", id, returnOf(first));
       return;
     }
     // Read anew: the answer that was just given may have changed the walk.
     const order = stepsOf(walkOf(id).value.order, hasFactor);
-    const after = order[order.indexOf(first) + 1];
+    const after = nextOf(first, order);
     if (after !== undefined) go("machines", id, after);
   };
   const Screen = SCREENS[first];
@@ -63,6 +88,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       machine={machine}
       walk={walk}
       next={next}
+      rest={rest}
       step={stepWords(first, walk.order, hasFactor)}
       change={(change) => {
         changeWalk(id, change);

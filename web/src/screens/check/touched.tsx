@@ -3,7 +3,8 @@ import { Answers, type Option } from "../../elements/choice";
 import { Page } from "../../elements/page";
 import { ToolDrawing } from "../../elements/tools";
 import { Hint } from "../../elements/why";
-import { lastCheck } from "../../store/journal";
+import { hasDip } from "../../store/entry";
+import { lastCheckWith } from "../../store/journal";
 import type { Touched } from "../../store/walk";
 import { touchedWord } from "../../words/codes";
 import { say } from "../../words/say";
@@ -24,7 +25,7 @@ export function TouchedScreen({ machine, change, next, step, onBack }: CheckProp
       drawing: <ToolDrawing tool="chips" />,
     },
   ];
-  const last = lastCheck(machine.machine)?.body.dip.how ?? "";
+  const last = lastCheckWith(machine.machine, hasDip)?.body.dip.how ?? "";
   return (
     <Page
       title={say("touched.title")}

@@ -1,67 +1,50 @@
-// The other ways, one row each that opens in place: what to do, and what it gives.
-import type { WayShown } from "../../core/messages";
-import { cautionSentence, wayReason, wayTitle } from "../../words/codes";
+// The other ways: one row each with its reason and what it gives; each leads to its own page.
+import type { PlanCheckResult } from "../../core/messages";
+import { wayReason, wayTitle } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { amountsOf } from "./amounts";
+import { address } from "../route";
+import { recipeOf, type Recipe } from "./chosen";
 
-function stepsOf(way: WayShown): readonly string[] {
-  const lines: string[] = [];
-  if (way.take_out !== undefined) lines.push(say("ways.take_out", { amount: write(way.take_out) }));
-  if (way.run_in !== undefined) {
-    const amount = write(way.run_in);
-    lines.push(
-      way.setting === undefined
-        ? say("ways.hose", { amount })
-        : say("ways.unit", { amount, setting: write(way.setting) }),
-    );
-  }
-  if (way.level !== undefined && way.level_strength !== undefined) {
-    const blanks = { level: write(way.level), strength: write(way.level_strength) };
-    lines.push(say("ways.wait_level", blanks));
-  }
-  if (way.days !== undefined) lines.push(sayCount("ways.wait_days", way.days));
-  for (const pour of way.pours)
-    lines.push(sayCount("ways.pour", pour.count, { amounts: amountsOf(pour) }));
-  return lines;
+/** What a way comes to, in a few words, so that ways can be compared without opening each. */
+function summaryOf(recipe: Recipe): string {
+  const { level, days, runIn, takeOut, buckets } = recipe;
+  const strength = write(recipe.strength);
+  if (level !== null) return say("ways.to_level", { level: write(level) });
+  if (days !== null) return sayCount("ways.to_days", days);
+  if (runIn !== null && buckets === 0)
+    return say("ways.to_run", { amount: write(runIn), strength });
+  if (takeOut !== null)
+    return sayCount("ways.to_take_out", buckets, { out: write(takeOut), strength });
+  return sayCount("ways.to", buckets, { strength });
 }
 
-/** A way that only waits has no result of its own to promise. */
-function resultOf(way: WayShown): string | null {
-  if (way.level !== undefined || way.days !== undefined) return null;
-  return say("ways.result", {
-    strength: write(way.strength),
-    low: write(way.low),
-    high: write(way.high),
-    volume: write(way.volume),
-  });
-}
-
-function Way({ way }: { readonly way: WayShown }) {
-  const result = resultOf(way);
-  return (
-    <details class="way">
-      <summary>{wayTitle(way.why)}</summary>
-      <p>{wayReason(way.why)}</p>
-      <ul>
-        {stepsOf(way).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
-      {result === null ? null : <p>{result}</p>}
-      {way.take_out === undefined ? null : <p>{cautionSentence("taken_out_is_waste")}</p>}
-    </details>
-  );
-}
-
-export function Ways({ ways }: { readonly ways: readonly WayShown[] }) {
-  if (ways.length === 0) return null;
+export function Ways({
+  result,
+  machine,
+}: {
+  readonly result: PlanCheckResult;
+  /** The machine's id, for the addresses. */
+  readonly machine: string;
+}) {
+  if (result.ways.length === 0) return null;
   return (
     <section class="ways">
       <h2>{say("ways.title")}</h2>
-      {ways.map((way) => (
-        <Way key={way.why} way={way} />
-      ))}
+      <ul>
+        {result.ways.map(({ why }, i) => {
+          const recipe = recipeOf(result, i);
+          return (
+            <li key={i}>
+              <a class="way" href={address("machines", machine, "recipe", "way", String(i + 1))}>
+                <span class="way-title">{wayTitle(why)}</span>
+                <span>{wayReason(why)}</span>
+                {recipe === null ? null : <span class="way-gives">{summaryOf(recipe)}</span>}
+              </a>
+            </li>
+          );
+        })}
+      </ul>
     </section>
   );
 }

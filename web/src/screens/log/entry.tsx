@@ -2,13 +2,16 @@
 import type { MachineTyped } from "../../core/messages";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
-import { hasPlan, type CheckEntry, type Entry } from "../../store/entry";
+import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
-import { lineWord, touchedWord } from "../../words/codes";
+import { lineWord, touchedWord, wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { isEmpty, storedRecipe } from "../check/chosen";
+import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { NothingView, RecipeView } from "../check/recipeview";
+import { WayView } from "../check/wayview";
 import { back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 
@@ -26,6 +29,7 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
 }
 
 function inputsOf(entry: CheckEntry): readonly Fact[] {
+  if (!isWhole(entry)) return partialInputs(entry);
   const { dip, reading, aim, machine } = entry.body;
   return [
     [say("answers.dip"), writeTyped(dip.depth)],
@@ -36,12 +40,15 @@ function inputsOf(entry: CheckEntry): readonly Fact[] {
       reading.how === undefined ? say("answers.missing") : lineWord(reading.how),
     ],
     [say("answers.aim"), writeTyped(aim ?? machine.target.aim)],
+    ...onceInputs(entry.body),
   ];
 }
 
 function Recipe({ entry }: { readonly entry: CheckEntry }) {
+  if (!isWhole(entry)) return <PartialView entry={entry} />;
   const { shown } = entry;
-  if (!hasPlan(shown)) {
+  const recipe = storedRecipe(entry);
+  if (recipe === null || !hasPlan(shown)) {
     return (
       <SectionDrawing
         name={say("machine.drawing")}
@@ -50,10 +57,18 @@ function Recipe({ entry }: { readonly entry: CheckEntry }) {
       />
     );
   }
-  return shown.plan.pours.length === 0 ? (
-    <NothingView result={shown} />
+  const machine = entry.body.machine;
+  if (recipe.why !== null)
+    return (
+      <>
+        <h2>{wayTitle(recipe.why)}</h2>
+        <WayView result={shown} recipe={recipe} machine={machine} />
+      </>
+    );
+  return isEmpty(recipe) ? (
+    <NothingView result={shown} recipe={recipe} />
   ) : (
-    <RecipeView result={shown} machine={entry.body.machine} />
+    <RecipeView result={shown} recipe={recipe} machine={machine} />
   );
 }
 

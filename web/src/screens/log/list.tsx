@@ -1,12 +1,14 @@
 // The log: what was saved, by day, newest first.
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { hasPlan, type Entry, type MachineEntry } from "../../store/entry";
+import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
 import { entries, load, unreadable } from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
+import { isEmpty, storedRecipe } from "../check/chosen";
+import { partialSummary } from "../check/partial";
 import { address, back } from "../route";
 
 const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
@@ -17,20 +19,20 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
 
 function summary(entry: Entry): string {
   if (entry.kind === "machine") return say("log.set_up");
+  if (!isWhole(entry)) return partialSummary(entry);
   const blanks = {
     dip: writeTyped(entry.body.dip.depth),
     reading: writeTyped(entry.body.reading.shows),
   };
-  if (!hasPlan(entry.shown)) return say("log.no_recipe", blanks);
-  const { pours } = entry.shown.plan;
+  const recipe = storedRecipe(entry);
+  if (recipe === null) return say("log.no_recipe", blanks);
   const strength = entry.shown.assessment.strength?.shown.strength;
   const now = strength === undefined ? "" : write(strength);
-  if (pours.length === 0) return say("log.nothing", { ...blanks, now });
-  return sayCount("log.recipe", entry.shown.plan.totals.buckets, {
-    ...blanks,
-    now,
-    then: write(entry.shown.shown.strength),
-  });
+  if (isEmpty(recipe)) return say("log.nothing", { ...blanks, now });
+  const then = write(recipe.strength);
+  return recipe.buckets === 0
+    ? say("log.run_in", { ...blanks, now, then })
+    : sayCount("log.recipe", recipe.buckets, { ...blanks, now, then });
 }
 
 function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean }) {

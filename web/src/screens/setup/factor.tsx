@@ -12,7 +12,7 @@ const EXAMPLE = "5";
 function Example({ form }: { readonly form: Form }) {
   const isGiven = form.hasFactor === "yes" && form.factor.trim() !== "";
   const body = {
-    sump: sumpOf({ ...form, rimDepth: "" }),
+    sump: sumpOf({ ...form, rimDepth: "", neverAbove: "" }),
     fluid: fluidOf(form),
     reading: { shows: { text: EXAMPLE, unit: "Brix" as const } },
   };

@@ -4,6 +4,7 @@ import { factorKnownByWord, fluidTypeWord, kindWord, knownByWord } from "../../w
 import type { SetupStep } from "../../words/fields";
 import { unitSign, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
+import { allowFacts, pailFacts, typedOrNot } from "./shopfacts";
 
 export type Fact = readonly [name: string, value: string];
 type Group = readonly [SetupStep, readonly Fact[]];
@@ -25,13 +26,14 @@ function sizeFacts({ sump }: MachineTyped): readonly Fact[] {
   ];
 }
 
-/** The groups that a set-up can have or not have. */
-function rimGroup({ sump }: MachineTyped): readonly Group[] {
-  if (sump.kind === "table") return [];
-  const value = sump.rim_depth === undefined ? say("facts.no_rim") : writeTyped(sump.rim_depth);
-  return [["rim", [[say("facts.rim"), value]]]];
+/** The last row of a table is its rim already. */
+function rimFacts({ sump }: MachineTyped): readonly Fact[] {
+  const never: Fact = [say("facts.never_above"), typedOrNot(sump.never_above_depth)];
+  if (sump.kind === "table") return [never];
+  return [[say("facts.rim"), typedOrNot(sump.rim_depth)], never];
 }
 
+/** The groups that a set-up can have or not have. */
 function factorGroups({ fluid }: MachineTyped): readonly Group[] {
   if (fluid.factor === undefined) {
     return [["factor", [[say("facts.factor"), say("facts.no_factor")]]]];
@@ -59,7 +61,7 @@ export function factsByStep(machine: MachineTyped): readonly Group[] {
     ["litres", [[say("facts.kind"), kindWord(sump.kind)]]],
     ["size", sizeFacts(machine)],
     ["source", [[say("facts.known_by"), knownByWord(sump.volume_known_by)]]],
-    ...rimGroup(machine),
+    ["rim", rimFacts(machine)],
     ["fluid", [[say("facts.fluid_type"), fluidTypeWord(fluid.type)]]],
     ["drum", [[say("facts.fluid_name"), fluid.name ?? ""]]],
     ...factorGroups(machine),
@@ -85,6 +87,8 @@ export function factsByStep(machine: MachineTyped): readonly Group[] {
         [say("bucket.jug_mark"), writeTyped(bucket.jug_mark)],
       ],
     ],
+    ["pail", pailFacts(machine)],
+    ["allow", allowFacts(machine)],
   ];
 }
 

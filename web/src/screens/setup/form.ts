@@ -2,6 +2,7 @@
 import type { FluidTyped, MachineTyped, SumpTyped, Typed, Units } from "../../core/messages";
 import { newId } from "../../store/ids";
 import type { SetupStep } from "../../words/fields";
+import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop";
 
 export type Kind = SumpTyped["kind"];
 export type KnownBy = SumpTyped["volume_known_by"];
@@ -13,7 +14,7 @@ export interface Point {
   readonly volume: string;
 }
 
-export interface Form {
+export interface Form extends ShopForm {
   /** Of the machine; an edited machine keeps its own. */
   readonly machine: string;
   /** Of the entry that Save will write. */
@@ -28,6 +29,7 @@ export interface Form {
   readonly width: string;
   readonly points: readonly Point[];
   readonly rimDepth: string;
+  readonly neverAbove: string;
   readonly fluidName: string;
   readonly fluidType: FluidType | "";
   readonly hasFactor: "yes" | "no" | "";
@@ -61,6 +63,7 @@ export function newForm(): Form {
     width: "",
     points: [EMPTY_POINT, EMPTY_POINT, EMPTY_POINT, EMPTY_POINT],
     rimDepth: "",
+    neverAbove: "",
     fluidName: "",
     fluidType: "",
     hasFactor: "",
@@ -75,6 +78,7 @@ export function newForm(): Form {
     usable: "10",
     waterMark: "1",
     jugMark: "50",
+    ...NEW_SHOP,
     kept: [],
   };
 }
@@ -97,6 +101,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
       volume: volume.text,
     })) ?? [EMPTY_POINT, EMPTY_POINT],
     rimDepth: sump.rim_depth?.text ?? "",
+    neverAbove: sump.never_above_depth?.text ?? "",
     fluidName: fluid.name ?? "",
     fluidType: fluid.type,
     hasFactor: fluid.factor === undefined ? "no" : "yes",
@@ -111,6 +116,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     usable: bucket.usable.text,
     waterMark: bucket.water_mark.text,
     jugMark: bucket.jug_mark.text,
+    ...shopFormOf(typed),
     kept: [],
   };
 }
@@ -138,6 +144,7 @@ export function sumpOf(form: Form): SumpTyped {
     full_depth: depth(form.fullDepth),
     volume_known_by: form.knownBy === "" ? "said" : form.knownBy,
     ...(form.rimDepth.trim() === "" || kind === "table" ? {} : { rim_depth: depth(form.rimDepth) }),
+    ...(form.neverAbove.trim() === "" ? {} : { never_above_depth: depth(form.neverAbove) }),
   } as const;
   if (kind === "box") return { ...common, length: depth(form.length), width: depth(form.width) };
   if (kind === "proportional") return { ...common, full_volume: volume(form.fullVolume) };
@@ -175,8 +182,7 @@ export function machineOf(form: Form): MachineTyped {
       jug_mark: { text: form.jugMark, unit: form.units.jug },
     },
     units: form.units,
-    // Only offered as another way, and its words ask for healthy fluid and the supplier's word.
-    ways: { own_fluid: true },
+    ...shopOf(form),
   };
 }
 

@@ -42,9 +42,10 @@ function useFields(fields: readonly Asked[], whole: (() => Promise<Check | null>
     const checks = answers.filter((check): check is Check => check !== null);
     const errors = checks.flatMap((check) => check.errors);
     const doubts = checks.flatMap((check) => check.doubts);
-    if (errors.length > 0 || whole === undefined) return { errors, doubts };
-    const together = await whole();
-    return { errors: together?.errors ?? [], doubts };
+    // A refusal comes before a doubt: Keep on the one must not carry the other past the page.
+    if (errors.length > 0) return { errors, doubts: [] };
+    const together = (await whole?.())?.errors ?? [];
+    return { errors: together, doubts: together.length > 0 ? [] : doubts };
   };
 }
 

@@ -8,7 +8,24 @@ import type { SetupProps } from "./steps";
 /** The parts of the form that are one typed number. */
 type Part = {
   [K in keyof Form]: K extends
-    "fullDepth" | "fullVolume" | "length" | "width" | "usable" | "waterMark" | "jugMark"
+    | "fullDepth"
+    | "fullVolume"
+    | "length"
+    | "width"
+    | "rimDepth"
+    | "neverAbove"
+    | "usable"
+    | "waterMark"
+    | "jugMark"
+    | "firstMark"
+    | "jugFirstMark"
+    | "jugSize"
+    | "carryOut"
+    | "mostBuckets"
+    | "heaviest"
+    | "unitLowest"
+    | "unitHighest"
+    | "unitStep"
     ? K
     : never;
 }[keyof Form];
@@ -23,6 +40,11 @@ export interface NumberPart {
 
 export function askedOf(parts: readonly NumberPart[], form: Form): readonly Asked[] {
   return parts.map(({ part, path, unit }) => ({ path, text: form[part], unit }));
+}
+
+/** Of fields that may stay empty, those that do not. */
+export function givenOf(parts: readonly NumberPart[], form: Form): readonly Asked[] {
+  return askedOf(parts, form).filter(({ text }) => text.trim() !== "");
 }
 
 interface NumberRowsProps extends Pick<SetupProps, "form" | "change">, Faults {

@@ -1,40 +1,45 @@
+// The highest marks: how deep a dip can be at all, and what may not be passed with the pump stopped.
 import { EmptySump } from "../../elements/emptysump";
-import { TextField } from "../../elements/textfield";
 import { say } from "../../words/say";
 import { useCore } from "../core";
 import { checkOf } from "../gate";
-import { sumpOf } from "./form";
+import { sumpOf, type Form } from "./form";
 import { Question } from "./frame";
+import { givenOf, NumberRows, type NumberPart } from "./numberrow";
 import type { SetupProps } from "./steps";
+
+/** The last row of a table is its rim already. */
+function partsOf({ kind, units: { stick } }: Form): readonly NumberPart[] {
+  const never: NumberPart = {
+    part: "neverAbove",
+    path: "sump.never_above_depth",
+    label: say("rim.never_above"),
+    hint: say("rim.never_above_hint"),
+    unit: stick,
+  };
+  if (kind === "table") return [never];
+  return [
+    { part: "rimDepth", path: "sump.rim_depth", label: say("rim.label"), unit: stick },
+    never,
+  ];
+}
 
 export function RimStep(props: SetupProps) {
   const { form, change } = props;
   const core = useCore();
-  const isGiven = form.rimDepth.trim() !== "";
-  const fields = isGiven
-    ? [{ path: "sump.rim_depth", text: form.rimDepth, unit: form.units.stick } as const]
-    : [];
+  const parts = partsOf(form);
   return (
     <Question
       {...props}
-      title={say("rim.title")}
+      title={say(form.kind === "table" ? "rim.table_title" : "rim.title")}
       hint={say("rim.hint")}
-      why={say("rim.why")}
-      fields={fields}
+      why={say(form.kind === "table" ? "rim.table_why" : "rim.why")}
+      fields={givenOf(parts, form)}
       whole={() => core.ask("assess_sump", { sump: sumpOf(form) }).then(checkOf)}
     >
       {({ at }) => (
         <>
-          <TextField
-            id="rim"
-            label={say("rim.label")}
-            unit={form.units.stick}
-            text={form.rimDepth}
-            fault={at("sump.rim_depth")}
-            onText={(rimDepth) => {
-              change({ rimDepth });
-            }}
-          />
+          <NumberRows parts={parts} form={form} change={change} at={at} />
           <EmptySump />
         </>
       )}

@@ -7,6 +7,7 @@ import type { MachineEntry } from "../../store/entry";
 import type { SetupStep } from "../../words/fields";
 import { say } from "../../words/say";
 import { back, go, replace } from "../route";
+import { AllowStep } from "./allow";
 import { BucketStep } from "./bucket";
 import { CheckStep } from "./check";
 import { DrumStep } from "./drum";
@@ -17,6 +18,7 @@ import { formOf, isForm, newForm, type Form } from "./form";
 import { LimitsStep } from "./limits";
 import { LitresStep } from "./litres";
 import { NameStep } from "./name";
+import { PailStep } from "./pail";
 import { RimStep } from "./rim";
 import { SizeStep } from "./size";
 import { SourceStep } from "./source";
@@ -38,6 +40,8 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   target: TargetStep,
   limits: LimitsStep,
   bucket: BucketStep,
+  pail: PailStep,
+  allow: AllowStep,
 };
 
 const open = new Map<string, Signal<Form>>();
@@ -65,6 +69,11 @@ function Leave({ to }: { readonly to: readonly string[] }) {
   return null;
 }
 
+function numberOf(step: SetupStep, steps: readonly SetupStep[]): string | undefined {
+  const n = steps.indexOf(step) + 1;
+  return n === 0 ? undefined : say("step.of", { n: String(n), total: String(steps.length) });
+}
+
 interface ScreenProps {
   /** Null while a new machine is set up. */
   readonly machine: MachineEntry | null;
@@ -87,11 +96,12 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   const steps = stepsFor(form);
   const next = (): void => {
     const now = stepsFor(stored.value);
-    const after = now[now.indexOf(first) + 1];
+    const at = now.indexOf(first);
+    const after = at < 0 ? "check" : now[at + 1];
     if (second === "change") back(...base, "check");
     else if (after !== undefined) go(...base, after);
   };
-  const step = say("step.of", { n: String(steps.indexOf(first) + 1), total: String(steps.length) });
+  const step = numberOf(first, steps);
   const props: SetupProps = {
     form,
     change,

@@ -41,8 +41,8 @@ function pointsOf(form: Form): readonly Asked[] {
 export function SizeStep(props: SetupProps) {
   const { form, change } = props;
   const core = useCore();
-  // The rim comes later and may not fit any more; only this page's own numbers are looked at together.
-  const sump = sumpOf({ ...form, rimDepth: "" });
+  // Rim and never-above mark come later and may not fit any more; only this page's own numbers are looked at together.
+  const sump = sumpOf({ ...form, rimDepth: "", neverAbove: "" });
   const kind = form.kind === "" ? "proportional" : form.kind;
   const parts = partsOf(form);
   return (

@@ -2,7 +2,7 @@
 import type { SetupStep } from "../../words/fields";
 import type { Form } from "./form";
 
-export const STEPS: readonly SetupStep[] = [
+const STEPS: readonly SetupStep[] = [
   "name",
   "units",
   "litres",
@@ -19,9 +19,11 @@ export const STEPS: readonly SetupStep[] = [
   "check",
 ];
 
-/** The last row of a table is its rim, and a factor that nobody knows has no source. */
-export function isAsked(step: SetupStep, form: Form): boolean {
-  if (step === "rim") return form.kind !== "table";
+/** Not on the ordinary way: opened from the check page, so that a first set-up stays short. */
+const ASIDE: readonly SetupStep[] = ["pail", "allow"];
+
+/** A factor that nobody knows has no source. */
+function isAsked(step: SetupStep, form: Form): boolean {
   return step !== "factor_source" || form.hasFactor === "yes";
 }
 
@@ -30,7 +32,7 @@ export function stepsFor(form: Form): readonly SetupStep[] {
 }
 
 export function isSetupStep(text: string | undefined): text is SetupStep {
-  return STEPS.some((step) => step === text);
+  return [...STEPS, ...ASIDE].some((step) => step === text);
 }
 
 export interface SetupProps {
@@ -39,5 +41,6 @@ export interface SetupProps {
   readonly next: () => void;
   readonly onBack: () => void;
   readonly place: string;
-  readonly step: string;
+  /** Which of how many; a page aside of the way has no number. */
+  readonly step: string | undefined;
 }

@@ -38,7 +38,7 @@ export function useStoring(form: Form, onSaved: () => void) {
     }
     if (stickBefore !== undefined && stickBefore !== form.units.stick) {
       // Digits that were typed in another unit are another depth: the dip is asked for anew.
-      changeWalk(form.machine, { dip: "", touched: "" });
+      changeWalk(form.machine, { dip: "", touched: "", fill: "" });
     }
     replace("machines", form.machine);
     onSaved();

@@ -1,6 +1,7 @@
 // Which units a tool can have, and the usual pail and jug in each: a suggestion that can be typed over.
 import type { Units } from "../../core/messages";
 import type { Form } from "./form";
+import { shopWithUnits } from "./shop";
 
 export const PLATE_UNITS = ["L", "US gal", "imp gal"] as const;
 export const STICK_UNITS = ["mm", "in", "cm"] as const;
@@ -33,7 +34,8 @@ export function withUnits(form: Form, units: Units): Form {
   return {
     ...form,
     units,
-    ...(stick ? { fullDepth: "", length: "", width: "", rimDepth: "" } : {}),
+    ...shopWithUnits(form, units),
+    ...(stick ? { fullDepth: "", length: "", width: "", rimDepth: "", neverAbove: "" } : {}),
     ...(plate ? { fullVolume: "" } : {}),
     ...(stick || plate
       ? {

@@ -1,0 +1,59 @@
+"""The operation read_water: mixing water as typed, its hardness in every unit."""
+
+from __future__ import annotations
+
+from pycore.desk.answers import Hardness, ReadWaterResult
+from pycore.desk.reader import Reader, placed
+from pycore.desk.records import ReadWaterBody, WaterLimitsTyped
+from pycore.quantity.fault import Fault
+from pycore.quantity.rounding import Shown, shown
+from pycore.reading.water import HARDNESS_UNITS, hardness_in_units, water_cautions
+
+# Decimals that a test strip or a laboratory sheet has in each unit.
+_DECIMALS = {"mg/L CaCO₃": 0, "°dH": 1, "°fH": 1, "gpg": 1, "mmol/L": 2}
+
+
+def read_limits(
+    reader: Reader, typed: WaterLimitsTyped, path: str
+) -> tuple[tuple[float, float], dict[str, Shown]]:
+    """Both limits in mg/L of calcium carbonate, and as typed. Error: ``order``."""
+    low = reader.read(typed.low, "hardness_mg_l", f"{path}.low")
+    high = reader.read(typed.high, "hardness_mg_l", f"{path}.high")
+    if low.value >= high.value:
+        fault = Fault(
+            "order", f"{path}.low", low.value, {"below": high.value, "unit": "mg/L CaCO₃"}
+        )
+        raise placed(fault, f"{path}.low", low.unit.name)
+    return (low.value, high.value), {"low": low.shown, "high": high.shown}
+
+
+def answer_read_water(body: ReadWaterBody) -> ReadWaterResult:
+    """The water's numbers, and what to take care of. Errors: those of ``read_typed``, ``order``."""
+    reader, water = Reader(), body.water
+    limits: tuple[float, float] | None = None
+    said: dict[str, Shown] = {}
+    if body.limits is not None:
+        limits, said = read_limits(reader, body.limits, "body.limits")
+    values: dict[str, float | None] = {"chloride": None, "nitrate": None}
+    for name in values:
+        typed = getattr(water, name)
+        if typed is not None:
+            read = reader.read(typed, f"{name}_mg_l", f"body.water.{name}")
+            values[name], said[name] = read.value, read.shown
+    hardness = hardness_mg_l = None
+    if water.hardness is not None:
+        hardness_mg_l = reader.value(water.hardness, "hardness_mg_l", "body.water.hardness")
+        units = [shown(hardness_mg_l, unit, _DECIMALS[unit]) for unit in HARDNESS_UNITS.values()]
+        hardness = Hardness(**hardness_in_units(hardness_mg_l), shown=units)
+    return ReadWaterResult(
+        kind=water.kind,
+        cautions=water_cautions(
+            water.kind, hardness_mg_l, values["chloride"], values["nitrate"], limits
+        ),
+        shown=said,
+        doubts=reader.doubts,
+        hardness=hardness,
+        chloride_mg_l=values["chloride"],
+        nitrate_mg_l=values["nitrate"],
+        scheme=body.limits.scheme if body.limits else None,
+    )

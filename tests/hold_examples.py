@@ -1,0 +1,56 @@
+"""The example requests of a dip without a reading."""
+
+from collections.abc import Callable
+from typing import Any
+
+Ask = Callable[[str, Any], dict[str, Any]]
+
+# The lathe a week before, in range and low.
+LAST_AT = "2026-11-18T07:40:00+01:00"
+_STRONG = {"text": "25", "unit": "%"}
+_USUAL = {"text": "3", "unit": "%"}
+_DIP = {"depth": {"text": "342", "unit": "mm"}, "how": "hard_floor"}
+
+
+def _last(lathe: dict[str, Any]) -> dict[str, Any]:
+    check = {
+        "machine": lathe,
+        "dip": {"depth": {"text": "380", "unit": "mm"}, "how": "hard_floor"},
+        "reading": {"shows": {"text": "5.4", "unit": "Brix"}, "how": "optical"},
+    }
+    return {"check": check, "at": LAST_AT}
+
+
+def _hold(lathe: dict[str, Any], **more: Any) -> dict[str, Any]:
+    return {"machine": lathe, "dip": _DIP, "now": "2026-11-25T22:10:00+01:00", **more}
+
+
+def answered(ask: Ask, lathe: dict[str, Any]) -> dict[str, Any]:
+    """Requests that get a holding top-up."""
+    last = _last(lathe)
+    # A reading without a dip, five days after the last whole check.
+    later = {
+        "machine": lathe,
+        "reading": {"shows": {"text": "5.6", "unit": "Brix"}, "how": "optical"},
+        "at": "2026-11-23T06:05:00+01:00",
+    }
+    return {
+        "hold_check": ask("hold_check", _hold(lathe, last=last)),
+        "hold_check_later_reading": ask("hold_check", _hold(lathe, last=last, read=later)),
+        "hold_check_usual_typed": ask("hold_check", _hold(lathe, usual=_USUAL)),
+    }
+
+
+def refused(ask: Ask, lathe: dict[str, Any]) -> dict[str, Any]:
+    """Requests that are refused, each with the code that its name says."""
+    early = _hold(lathe, last=_last(lathe), now="2026-11-17T22:10:00+01:00")
+    above = {"text": "441", "unit": "mm"}
+    return {
+        "error_missing_usual": ask("hold_check", _hold(lathe)),
+        "error_order_now_before_last": ask("hold_check", early),
+        "error_order_usual_too_strong": ask("hold_check", _hold(lathe, usual=_STRONG)),
+        "error_order_above_full_mark": ask(
+            "hold_check", _hold(lathe, usual=_USUAL, fill_to_depth=above)
+        ),
+        "error_not_a_date_now": ask("hold_check", _hold(lathe, now="22:10")),
+    }
