@@ -49,7 +49,7 @@ def answered() -> dict[str, Any]:
 
 
 def refused() -> dict[str, Any]:
-    """Files and moments that are refused."""
+    """Files and heads that are refused."""
 
     def file(text: str) -> dict[str, Any]:
         return ask("read_export", {"text": text, "lines": []})
@@ -58,5 +58,8 @@ def refused() -> dict[str, Any]:
         "error_file_empty": file("\n"),
         "error_file_foreign": file("time;machine;reading\n06:30;lathe;4.8\n"),
         "error_file_newer": file('{"pailwright":"log","format":2,"parts":[]}\n'),
-        "error_wrong_form": ask("fold_log", {"lines": [], "now": "noon"}),
+        "error_wrong_form": ask(
+            "fold_log",
+            {"lines": [], "now": NOW, "heads": [{"log": "7", "count": 1, "head": "0" * 64}]},
+        ),
     }

@@ -69,7 +69,7 @@ def report_of(union: Gathered, chains: Chains, flags: Iterable[ClockFlag]) -> Lo
 
 
 def fold_log(body: FoldLogBody) -> dict[str, Any]:
-    """The present state. Error: ``wrong_form`` for a ``now`` that is no moment."""
+    """The present state. Error: ``not_a_date`` for a ``now`` that is no moment."""
     now_s = moment_of(body.now, "body.now")[0]
     union = _stored(body.lines, body.heads)
     now = folded(union, now_s)
@@ -130,7 +130,7 @@ def read_export(body: ReadExportBody) -> dict[str, Any]:
 
 
 def write_export(body: WriteExportBody) -> dict[str, Any]:
-    """The whole store as a file. Error: ``wrong_form`` for a ``now`` that is no moment."""
+    """The whole store as a file. Error: ``not_a_date`` for a ``now`` that is no moment."""
     moment_of(body.now, "body.now")
     union = _stored(body.lines, body.heads)
     return {
@@ -168,7 +168,7 @@ def _low_sumps(now: Folded, now_s: int) -> list[dict[str, Any]]:
 
 
 def handover(body: HandoverBody) -> dict[str, Any]:
-    """The shift's page. Error: ``wrong_form`` for a ``now`` or ``since`` that is no moment."""
+    """The shift's page. Error: ``not_a_date`` for a ``now`` or ``since`` that is no moment."""
     now_s = moment_of(body.now, "body.now")[0]
     since_s = moment_of(body.since, "body.since")[0]
     now = folded(_stored(body.lines, body.heads), now_s)
@@ -197,7 +197,7 @@ def _said(said: Any) -> dict[str, str]:
 
 
 def write_csv(body: WriteCsvBody) -> dict[str, Any]:
-    """The log for a spreadsheet. Error: ``wrong_form`` for a ``now`` that is no moment."""
+    """The log for a spreadsheet. Error: ``not_a_date`` for a ``now`` that is no moment."""
     now = folded(_stored(body.lines, ()), moment_of(body.now, "body.now")[0])
     names = {machine.machine: name_of(machine) for machine in now.machines}
     return {"text": csv_of(now.entries, names), "rows": len(now.entries)}

@@ -144,7 +144,7 @@ def read_line(line: str, valid: Valid) -> Entry:
 
     ``valid`` compares a part with its definition in the contract and raises Fault.
     Errors: ``too_large``; those of ``opened`` and of ``parsed_object``; those of ``valid``;
-    ``wrong_form`` for a moment that is none and for a first line that names one before it;
+    ``not_a_date`` for a moment that is none; ``wrong_form`` for a first line that names one before;
     ``missing`` for a kind that belongs to a machine and names none.
     """
     if len(line) > MOST_LINE:

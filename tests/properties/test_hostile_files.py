@@ -69,7 +69,7 @@ LINES = {
     "fraction": (entry("seq", "1.5"), "wrong_type"),
     "schema 0": (entry("schema", "0"), "out_of_range"),
     "schema in words": (entry("schema", '"two"'), "wrong_type"),
-    "month 13": (entry("wall", '"2026-13-01T00:00:00Z"'), "wrong_form"),
+    "month 13": (entry("wall", '"2026-13-01T00:00:00Z"'), "not_a_date"),
     "control character": (entry("body", '{"text":"a\tb"}'), "not_json"),
 }
 

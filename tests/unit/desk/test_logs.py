@@ -143,7 +143,7 @@ def test_table_has_a_row_for_every_entry() -> None:
 )
 def test_a_moment_that_is_none(op: str, more: dict[str, str], path: str) -> None:
     error = refusal(op, {"lines": [], **more})
-    assert (error["code"], error["path"]) == ("wrong_form", path)
+    assert (error["code"], error["path"]) == ("not_a_date", path)
 
 
 def test_an_empty_log_is_answered() -> None:

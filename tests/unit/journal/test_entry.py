@@ -97,8 +97,8 @@ def test_a_note_may_be_about_the_shop() -> None:
         ({"schema": True}, "wrong_type", "line.schema"),
         ({"schema": 0}, "out_of_range", "line.schema"),
         ({"kind": 7}, "wrong_type", "line.kind"),
-        ({"measured_at": "yesterday"}, "wrong_form", "line.measured_at"),
-        ({"wall": "2026-02-30T00:00:00Z"}, "wrong_form", "line.wall"),
+        ({"measured_at": "yesterday"}, "not_a_date", "line.measured_at"),
+        ({"wall": "2026-02-30T00:00:00Z"}, "not_a_date", "line.wall"),
         ({"clock_flags": ["fast"]}, "not_allowed", "line.clock_flags[0]"),
         ({"shown": {"constructor": 1}}, "unknown_field", "line"),
         ({"by": "x" * 41}, "too_long", "line.by"),
@@ -118,7 +118,7 @@ def test_outside_of_an_entry(parts: dict[str, Any], code: str, path: str) -> Non
 )
 def test_moments_inside(kind: str, parts: dict[str, Any], path: str) -> None:
     line = changed(line_of(kind), body={**CONTENT[kind], **parts})
-    assert code_of(line) == ("wrong_form", path)
+    assert code_of(line) == ("not_a_date", path)
 
 
 def test_a_correction_holds_what_its_kind_allows() -> None:

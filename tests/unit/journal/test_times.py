@@ -9,10 +9,12 @@ from hypothesis import strategies as st
 from pycore.journal.times import moment_of
 from pycore.quantity.fault import Fault
 
-ZONES = st.integers(-14 * 60, 14 * 60)
+ZONES = st.integers(-23 * 60, 23 * 60)
+# The years that a log can hold.
+FIRST, LAST = datetime(1900, 1, 1), datetime(2999, 12, 31)
 
 
-@given(st.datetimes(min_value=datetime(1, 1, 2), max_value=datetime(9999, 12, 30)), ZONES)
+@given(st.datetimes(min_value=FIRST, max_value=LAST), ZONES)
 def test_same_seconds_as_the_standard_library(at: datetime, offset_min: int) -> None:
     sign = "-" if offset_min < 0 else "+"
     hours, minutes = divmod(abs(offset_min), 60)
@@ -41,17 +43,18 @@ def test_z_and_parts_of_a_second() -> None:
         "2026-11-25T24:00:00Z",
         "2026-11-25T06:60:00Z",
         "2026-11-25T06:00:60Z",
-        "2026-11-25T06:00:00+15:00",
         "2026-11-25T06:00:00+01:60",
         "0000-11-25T06:00:00Z",
         "２026-11-25T06:00:00Z",
         "2026-11-25T06:00:00Z\n",
+        "1899-12-31T06:00:00Z",
+        "2026-11-25T06:00Z",
     ],
 )
 def test_what_is_no_moment_is_refused(text: str) -> None:
     with pytest.raises(Fault) as caught:
         moment_of(text, "wall")
-    assert (caught.value.code, caught.value.path) == ("wrong_form", "wall")
+    assert (caught.value.code, caught.value.path) == ("not_a_date", "wall")
 
 
 def test_leap_days() -> None:
