@@ -159,6 +159,31 @@ def test_a_place_that_cannot_be_written(place: Path, capsys: pytest.CaptureFixtu
     assert "was not written" in capsys.readouterr().err
 
 
+def test_help_names_every_exit_status(capsys: pytest.CaptureFixture[str]) -> None:
+    assert merge_command(["--help"]) == DONE
+    told = capsys.readouterr().out
+    assert all(f"{status} " in told for status in (DONE, REFUSED, MISUSED, FORKED))
+    assert "Example:" in told
+
+
+def test_a_file_that_cannot_be_read_is_told_and_the_others_are_written(
+    place: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    put(place, "bad", "x")
+    put(place, "good", phone("a").export())
+    real = Path.read_bytes
+
+    def broken(path: Path) -> bytes:
+        if path.name == "bad":
+            raise OSError(5, "Input/output error")
+        return real(path)
+
+    monkeypatch.setattr(Path, "read_bytes", broken)
+    assert run(place) == REFUSED
+    assert "bad: could not be read: Input/output error" in capsys.readouterr().out
+    assert (place / "all.jsonl").exists()
+
+
 def start(place: Path) -> subprocess.Popen[bytes]:
     command = [sys.executable, "-m", "pycore", "merge", str(place / "in")]
     return subprocess.Popen(
