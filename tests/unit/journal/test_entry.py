@@ -128,6 +128,12 @@ def test_a_correction_holds_what_its_kind_allows() -> None:
     assert code_of(changed(line_of("correction"), body=body)) == ("not_allowed", "line.body.kind")
 
 
+def test_moments_inside_a_correction() -> None:
+    content = {"text": "x", "until": "soon"}
+    line = changed(line_of("correction"), body={**CONTENT["correction"], "content": content})
+    assert code_of(line) == ("not_a_date", "line.body.content.until")
+
+
 def test_a_line_of_the_greatest_length_is_read() -> None:
     room = MOST_LINE - len(line_of(shown={"t": ""}))
     assert read_line(line_of(shown={"t": "x" * room}), checked).kind == "check"

@@ -102,6 +102,28 @@ def test_what_is_in_doubt_makes_the_latest_uncertain() -> None:
     assert later.is_certain
 
 
+def test_what_is_in_doubt_elsewhere_is_told_within_ten_minutes() -> None:
+    for behind_s, others in ((600, 2), (601, 0)):
+        one, two = Phone("a"), Phone("b")
+        twin = two.clone()
+        two.save("check", check("310"), 0, id=id_of("x"))
+        twin.save("check", check("320"), 0, id=id_of("y"))
+        one.save("check", check("300"), behind_s)
+        level = machine(one, two, twin).level
+        assert level is not None
+        assert len(level.others) == others
+
+
+def test_a_clean_out_in_doubt_does_not_take_the_readings_away() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    twin = phone.clone()
+    phone.save("clean_out", {"finished": True}, 60, id=id_of("x"))
+    twin.save("clean_out", {"finished": True, "lot": "1"}, 60, id=id_of("y"))
+    assert machine(phone).strength is None
+    assert machine(phone, twin).strength is not None
+
+
 def test_poured_since_the_last_measurement() -> None:
     phone = Phone("a")
     phone.save("pour", pour(7), 0)

@@ -16,6 +16,7 @@ from pycore.quantity.fault import Fault
         ("[]", "wrong_type"),
         ('{"a": NaN}', "not_finite"),
         ('{"a": 1e999}', "not_finite"),
+        ('{"a": -1e999}', "not_finite"),
         ('{"a": 1, "a": 1}', "duplicate_key"),
         ('{"a": [[[[1]]]]}', "too_deep"),
         (f'{{"a": {"9" * 40}}}', "too_long"),
