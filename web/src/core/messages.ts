@@ -1472,7 +1472,8 @@ export interface PlanRecipeResult {
     | "in_range_full"
     | "rich_low"
     | "rich_full"
-    | "new_charge";
+    | "new_charge"
+    | "emptied";
   /**
    * Weakest and strongest result that the room left allows, before rounding to marks.
    */
