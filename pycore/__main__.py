@@ -1,4 +1,4 @@
-"""``python -m pycore``: one request a line in, one reply a line out; ``sheet`` draws into files."""
+"""``python -m pycore``: one request a line in, one reply a line out; and work with whole files."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from pathlib import Path
 
 USAGE = """usage: python -m pycore < requests
        python -m pycore sheet REQUEST [options], more with: python -m pycore sheet --help
+       python -m pycore merge FILE … -o OUT    (python -m pycore merge --help)
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
@@ -33,6 +34,12 @@ def _desk() -> Callable[[str], str] | None:
     return handle
 
 
+def _merge(arguments: list[str]) -> int:
+    from pycore.desk.merging import merge_command
+
+    return merge_command(arguments)
+
+
 def _sheet(arguments: list[str]) -> int:
     from pycore.desk.sheet_command import USAGE as SHEET_USAGE
     from pycore.desk.sheet_command import sheet_command
@@ -45,12 +52,16 @@ def _sheet(arguments: list[str]) -> int:
     return status
 
 
+# Imported when they are asked for: most runs only answer requests.
+_COMMANDS = {"merge": _merge, "sheet": _sheet}
+
+
 def main(arguments: list[str]) -> int:
     """Answers standard input line by line; empty lines are passed over."""
     if arguments in (["-h"], ["--help"]):
         print(USAGE)
         return 0
-    if arguments and arguments[0] != "sheet":
+    if arguments and arguments[0] not in _COMMANDS:
         print(USAGE, file=sys.stderr)
         return 2
     handle = _desk()
@@ -61,10 +72,10 @@ def main(arguments: list[str]) -> int:
             file=sys.stderr,
         )
         return 2
-    if arguments:
-        return _sheet(arguments[1:])
-    for stream in (sys.stdin, sys.stdout):
+    for stream in (sys.stdin, sys.stdout, sys.stderr):
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
+    if arguments:
+        return _COMMANDS[arguments[0]](arguments[1:])
     try:
         for line in sys.stdin:
             if line.strip():

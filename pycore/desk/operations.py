@@ -17,6 +17,22 @@ from pycore.desk.fit import answer_fit_factor
 from pycore.desk.fluid import answer_read_fluid
 from pycore.desk.hold import hold_check
 from pycore.desk.instrument import read_glass
+from pycore.desk.log_messages import (
+    FoldLogBody,
+    HandoverBody,
+    MergeLogsBody,
+    ReadExportBody,
+    WriteCsvBody,
+    WriteExportBody,
+)
+from pycore.desk.logs import (
+    fold_log,
+    handover,
+    merge_logs,
+    read_export,
+    write_csv,
+    write_export,
+)
 from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
@@ -183,4 +199,14 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "draw_sheet": (DrawSheetBody, _draw_sheet),
     "make_code": (MakeCodeBody, make_code),
     "read_code": (ReadCodeBody, answer_code),
+    "fold_log": (FoldLogBody, fold_log),
+    "read_export": (ReadExportBody, read_export),
+    "write_export": (WriteExportBody, write_export),
+    "merge_logs": (MergeLogsBody, merge_logs),
+    "handover": (HandoverBody, handover),
+    "write_csv": (WriteCsvBody, write_csv),
 }
+# Their requests carry a log and may be as long as one.
+WITH_A_LOG = frozenset(
+    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv")
+)

@@ -6,6 +6,7 @@ import ast
 import re
 from typing import Any
 
+from pycore.journal.strict import short
 from pycore.quantity.fault import Fault
 
 _PATH_PART = re.compile(r"[^.\[\]]+")
@@ -24,8 +25,6 @@ _SIZES = {
     "maxItems": ("too_many", "most"),
     "minItems": ("too_few", "least"),
 }
-# Twice the longest text that a person may type.
-_LONGEST_GOT = 80
 
 
 class SchemaRefusal(ValueError):
@@ -61,15 +60,15 @@ def _join(root: str, parts: list[str]) -> str:
     return root + "".join(f"[{part}]" if part.isdigit() else f".{part}" for part in parts)
 
 
-def short(value: Any) -> Any:
-    """What stood there, fit for an error: long texts and whole objects only by their size."""
-    if isinstance(value, str) and len(value) > _LONGEST_GOT:
-        return value[:_LONGEST_GOT] + "…"
-    if isinstance(value, dict):
-        return f"an object with {len(value)} fields"
-    if isinstance(value, list):
-        return f"a list of {len(value)}"
-    return value
+def error_of(fault: Fault) -> dict[str, Any]:
+    """A refusal as it is sent: code, path, got, limit and a sentence in English."""
+    return {
+        "code": fault.code,
+        "path": fault.path,
+        "got": fault.got,
+        "limit": fault.limit,
+        "message": fault.sentence(),
+    }
 
 
 def fault_from(refusal: SchemaRefusal, root: str) -> Fault:
@@ -92,5 +91,7 @@ def fault_from(refusal: SchemaRefusal, root: str) -> Fault:
     if rule in ("enum", "const"):
         choices = allowed if isinstance(allowed, list) else [allowed]
         return Fault("not_allowed", path, short(value), {"allowed": [str(c) for c in choices]})
+    if rule == "pattern":
+        return Fault("wrong_form", path, short(value), {"type": allowed})
     kind = allowed if isinstance(allowed, str) else "a fitting value"
     return Fault("wrong_type", path, short(value), {"type": kind})

@@ -3,7 +3,13 @@
 from __future__ import annotations
 
 import json
+import sys
+from pathlib import Path
 from typing import Any
+
+from pycore.desk.door import VERSION, handle
+from pycore.desk.files import write_whole
+from pycore.sheets.wrapper import print_file
 
 USAGE = """usage: python -m pycore sheet REQUEST [--to FOLDER] [--paper A4|Letter]
                               [--measured-100-mm TEXT]
@@ -48,8 +54,6 @@ def _body(text: str, options: dict[str, str]) -> dict[str, Any] | None:
 
 def drawn_files(reply: dict[str, Any]) -> dict[str, str]:
     """Name and content of every file for an answered draw_sheet request."""
-    from pycore.sheets.wrapper import print_file
-
     result = reply["result"]
     kind, pages = result["kind"], result["pages"]
     page_mm = (result["page_width_mm"], result["page_height_mm"])
@@ -58,15 +62,7 @@ def drawn_files(reply: dict[str, Any]) -> dict[str, str]:
 
 
 def sheet_command(arguments: list[str]) -> tuple[int, str]:
-    """Writes the files of a sheet; returns the exit status and what to say.
-
-    The imports stand here because the phone loads this module but never runs it.
-    """
-    import sys
-    from pathlib import Path
-
-    from pycore.desk.door import VERSION, handle
-
+    """Writes the files of a sheet; returns the exit status and what to say."""
     read = _options(arguments)
     if read is None:
         return 2, USAGE
@@ -86,7 +82,7 @@ def sheet_command(arguments: list[str]) -> tuple[int, str]:
     try:
         folder.mkdir(parents=True, exist_ok=True)
         for name, content in drawn_files(reply).items():
-            (folder / name).write_text(content, encoding="utf-8")
+            write_whole(folder / name, content)
     except OSError as error:
         return 2, f"{folder} cannot be written: {error}"
     return 0, "\n".join(str(folder / name) for name in drawn_files(reply))

@@ -11,79 +11,182 @@ from pycore.desk.refusal import SchemaRefusal as JsonSchemaValueException
 JsonSchemaValuesException = JsonSchemaValueException
 VERSION = '2.22.3'
 from decimal import Decimal
+import re
+REGEX_PATTERNS = {'^[0-9a-f]{32}$': re.compile('^[0-9a-f]{32}\\Z'), '^[2-9A-HJKMNP-Z]{5}$': re.compile('^[2-9A-HJKMNP-Z]{5}\\Z'), '^([0-9a-f]{64})?$': re.compile('^([0-9a-f]{64})?\\Z'), '^[0-9a-f]{64}$': re.compile('^[0-9a-f]{64}\\Z')}
 NoneType = type(None)
 
-def validate___definitions_read_water_body(data, custom_formats={}, name_prefix=None):
+def validate___definitions_withdrawal_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['water']) - data.keys()
+        data__missing_keys = set(['retracts', 'reason']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['retracts', 'reason']}, rule='required')
         data_keys = set(data.keys())
-        if 'water' in data_keys:
-            data_keys.remove('water')
-            data__water = data['water']
-            validate___definitions_water_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
-        if 'limits' in data_keys:
-            data_keys.remove('limits')
-            data__limits = data['limits']
-            validate___definitions_water_limits_typed(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if 'retracts' in data_keys:
+            data_keys.remove('retracts')
+            data__retracts = data['retracts']
+            validate___definitions_entry_id(data__retracts, custom_formats, (name_prefix or 'data') + '.retracts')
+        if 'settles' in data_keys:
+            data_keys.remove('settles')
+            data__settles = data['settles']
+            if not isinstance(data__settles, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
+            data__settles_is_list = isinstance(data__settles, (list, tuple))
+            if data__settles_is_list:
+                data__settles_len = len(data__settles)
+                if data__settles_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
+                for data__settles_x, data__settles_item in enumerate(data__settles):
+                    validate___definitions_entry_id(data__settles_item, custom_formats, (name_prefix or 'data') + '.settles[{data__settles_x}]'.format(**locals()))
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            validate___definitions_reason(data__reason, custom_formats, (name_prefix or 'data') + '.reason')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_water_limits_typed(data, custom_formats={}, name_prefix=None):
+def validate___definitions_reason(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len < 1:
+            raise JsonSchemaValueException('minLength', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
+        if data_len > 2000:
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
+    return data
+
+def validate___definitions_entry_id(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        if not REGEX_PATTERNS['^[0-9a-f]{32}$'].search(data):
+            raise JsonSchemaValueException('pattern', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{32}$'}, rule='pattern')
+    return data
+
+def validate___definitions_unknown_addition_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['scheme', 'low', 'high']) - data.keys()
+        data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'low', 'high']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
-        if 'scheme' in data_keys:
-            data_keys.remove('scheme')
-            data__scheme = data['scheme']
-            if not isinstance(data__scheme, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.scheme must be string', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
-            if isinstance(data__scheme, str):
-                data__scheme_len = len(data__scheme)
-                if data__scheme_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.scheme must be longer than or equal to 1 characters', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
-                if data__scheme_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.scheme must be shorter than or equal to 80 characters', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
-        if 'low' in data_keys:
-            data_keys.remove('low')
-            data__low = data['low']
-            validate___definitions_typed(data__low, custom_formats, (name_prefix or 'data') + '.low')
-        if 'high' in data_keys:
-            data_keys.remove('high')
-            data__high = data['high']
-            validate___definitions_typed(data__high, custom_formats, (name_prefix or 'data') + '.high')
+        if 'what' in data_keys:
+            data_keys.remove('what')
+            data__what = data['what']
+            if not isinstance(data__what, str):
+                raise JsonSchemaValueException('type', value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__what, str) and data__what == 'water' or (isinstance(data__what, str) and data__what == 'mix') or (isinstance(data__what, str) and data__what == 'concentrate') or (isinstance(data__what, str) and data__what == 'unknown')):
+                raise JsonSchemaValueException('enum', value=data__what, name='' + (name_prefix or 'data') + '.what', definition={'enum': ['water', 'mix', 'concentrate', 'unknown']}, rule='enum')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_remarks(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 2000:
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
+    return data
+
+def validate___definitions_recheck_content(data, custom_formats={}, name_prefix=None):
+    validate___definitions_check_content(data, custom_formats, (name_prefix or 'data') + '')
+    return data
+
+def validate___definitions_pour_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['pours', 'finished']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'finished']}, rule='required')
+        data_keys = set(data.keys())
+        if 'plan' in data_keys:
+            data_keys.remove('plan')
+            data__plan = data['plan']
+            validate___definitions_entry_id(data__plan, custom_formats, (name_prefix or 'data') + '.plan')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            validate___definitions_bucket_rows(data__pours, custom_formats, (name_prefix or 'data') + '.pours')
+        if 'finished' in data_keys:
+            data_keys.remove('finished')
+            data__finished = data['finished']
+            if not isinstance(data__finished, bool):
+                raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'draw_off' in data_keys:
+            data_keys.remove('draw_off')
+            data__drawoff = data['draw_off']
+            validate___definitions_typed(data__drawoff, custom_formats, (name_prefix or 'data') + '.draw_off')
+        if 'recheck_due_at' in data_keys:
+            data_keys.remove('recheck_due_at')
+            data__recheckdueat = data['recheck_due_at']
+            validate___definitions_moment(data__recheckdueat, custom_formats, (name_prefix or 'data') + '.recheck_due_at')
+        if 'lot' in data_keys:
+            data_keys.remove('lot')
+            data__lot = data['lot']
+            validate___definitions_short_text(data__lot, custom_formats, (name_prefix or 'data') + '.lot')
+        if 'looked_even' in data_keys:
+            data_keys.remove('looked_even')
+            data__lookedeven = data['looked_even']
+            if not isinstance(data__lookedeven, bool):
+                raise JsonSchemaValueException('type', value=data__lookedeven, name='' + (name_prefix or 'data') + '.looked_even', definition={'type': 'boolean'}, rule='type')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_short_text(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 80:
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+    return data
+
+def validate___definitions_moment(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 40:
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 40}, rule='maxLength')
     return data
 
 def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['text']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
             data__text = data['text']
             if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
             if isinstance(data__text, str):
                 data__text_len = len(data__text)
                 if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
@@ -94,124 +197,216 @@ def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'kg/L', 'lb/US gal', '1']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'kg/L', 'lb/US gal', '1']}, rule='enum')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'CFU/mL', 'kg/L', 'lb/US gal', '1']}, rule='enum')
     return data
 
-def validate___definitions_water_typed(data, custom_formats={}, name_prefix=None):
+def validate___definitions_bucket_rows(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, (list, tuple)):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'array'}, rule='type')
+    data_is_list = isinstance(data, (list, tuple))
+    if data_is_list:
+        data_len = len(data)
+        if data_len > 200:
+            raise JsonSchemaValueException('maxItems', value=data, name='' + (name_prefix or 'data') + '', definition={'maxItems': 200}, rule='maxItems')
+        for data_x, data_item in enumerate(data):
+            validate___definitions_bucket_row(data_item, custom_formats, (name_prefix or 'data') + '[{data_x}]'.format(**locals()))
+    return data
+
+def validate___definitions_bucket_row(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['kind']) - data.keys()
+        data__missing_keys = set(['count']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count']}, rule='required')
         data_keys = set(data.keys())
-        if 'name' in data_keys:
-            data_keys.remove('name')
-            data__name = data['name']
-            if not isinstance(data__name, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be string', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
-            if isinstance(data__name, str):
-                data__name_len = len(data__name)
-                if data__name_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be shorter than or equal to 80 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__kind, str) and data__kind == 'demineralised' or (isinstance(data__kind, str) and data__kind == 'softened') or (isinstance(data__kind, str) and data__kind == 'mains')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['demineralised', 'softened', 'mains']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
-        if 'hardness' in data_keys:
-            data_keys.remove('hardness')
-            data__hardness = data['hardness']
-            validate___definitions_typed(data__hardness, custom_formats, (name_prefix or 'data') + '.hardness')
-        if 'chloride' in data_keys:
-            data_keys.remove('chloride')
-            data__chloride = data['chloride']
-            validate___definitions_typed(data__chloride, custom_formats, (name_prefix or 'data') + '.chloride')
-        if 'nitrate' in data_keys:
-            data_keys.remove('nitrate')
-            data__nitrate = data['nitrate']
-            validate___definitions_typed(data__nitrate, custom_formats, (name_prefix or 'data') + '.nitrate')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'mix' or (isinstance(data__kind, str) and data__kind == 'water') or (isinstance(data__kind, str) and data__kind == 'concentrate') or (isinstance(data__kind, str) and data__kind == 'own_fluid') or (isinstance(data__kind, str) and data__kind == 'ready_mix') or (isinstance(data__kind, str) and data__kind == 'unknown')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['mix', 'water', 'concentrate', 'own_fluid', 'ready_mix', 'unknown']}, rule='enum')
+        if 'each' in data_keys:
+            data_keys.remove('each')
+            data__each = data['each']
+            validate___definitions_typed(data__each, custom_formats, (name_prefix or 'data') + '.each')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_typed(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'about' in data_keys:
+            data_keys.remove('about')
+            data__about = data['about']
+            if not isinstance(data__about, bool):
+                raise JsonSchemaValueException('type', value=data__about, name='' + (name_prefix or 'data') + '.about', definition={'type': 'boolean'}, rule='type')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
+def validate___definitions_plan_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['text', 'quantity']) - data.keys()
+        data__missing_keys = set(['pours']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'quantity']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_entry_id(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            validate___definitions_bucket_rows(data__pours, custom_formats, (name_prefix or 'data') + '.pours')
+        if 'draw_off' in data_keys:
+            data_keys.remove('draw_off')
+            data__drawoff = data['draw_off']
+            validate___definitions_typed(data__drawoff, custom_formats, (name_prefix or 'data') + '.draw_off')
+        if 'way' in data_keys:
+            data_keys.remove('way')
+            data__way = data['way']
+            validate___definitions_short_text(data__way, custom_formats, (name_prefix or 'data') + '.way')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_note_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
             data__text = data['text']
-            if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
-            if isinstance(data__text, str):
-                data__text_len = len(data__text)
-                if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if 'quantity' in data_keys:
-            data_keys.remove('quantity')
-            data__quantity = data['quantity']
-            if not isinstance(data__quantity, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be string', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'type': 'string'}, rule='type')
-            if isinstance(data__quantity, str):
-                data__quantity_len = len(data__quantity)
-                if data__quantity_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.quantity must be shorter than or equal to 40 characters', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'maxLength': 40}, rule='maxLength')
-        if 'unit' in data_keys:
-            data_keys.remove('unit')
-            data__unit = data['unit']
-            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+            validate___definitions_reason(data__text, custom_formats, (name_prefix or 'data') + '.text')
+        if 'until' in data_keys:
+            data_keys.remove('until')
+            data__until = data['until']
+            validate___definitions_moment(data__until, custom_formats, (name_prefix or 'data') + '.until')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_read_machine_body(data, custom_formats={}, name_prefix=None):
+def validate___definitions_machine_state_content(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['state']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['state']}, rule='required')
+        data_keys = set(data.keys())
+        if 'state' in data_keys:
+            data_keys.remove('state')
+            data__state = data['state']
+            if not isinstance(data__state, str):
+                raise JsonSchemaValueException('type', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__state, str) and data__state == 'in_use' or (isinstance(data__state, str) and data__state == 'watch') or (isinstance(data__state, str) and data__state == 'stopped') or (isinstance(data__state, str) and data__state == 'clean_out') or (isinstance(data__state, str) and data__state == 'out_of_service') or (isinstance(data__state, str) and data__state == 'shutdown')):
+                raise JsonSchemaValueException('enum', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'enum': ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']}, rule='enum')
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            if not isinstance(data__reason, str):
+                raise JsonSchemaValueException('type', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__reason, str) and data__reason == 'wrong_drum' or (isinstance(data__reason, str) and data__reason == 'split') or (isinstance(data__reason, str) and data__reason == 'smell') or (isinstance(data__reason, str) and data__reason == 'leak') or (isinstance(data__reason, str) and data__reason == 'water_getting_in') or (isinstance(data__reason, str) and data__reason == 'overfilled') or (isinstance(data__reason, str) and data__reason == 'ran_dry') or (isinstance(data__reason, str) and data__reason == 'lumpy_mix') or (isinstance(data__reason, str) and data__reason == 'cleaner_in_it') or (isinstance(data__reason, str) and data__reason == 'hydraulic_oil') or (isinstance(data__reason, str) and data__reason == 'lab_sample') or (isinstance(data__reason, str) and data__reason == 'dose_in_progress') or (isinstance(data__reason, str) and data__reason == 'holiday') or (isinstance(data__reason, str) and data__reason == 'repair') or (isinstance(data__reason, str) and data__reason == 'other')):
+                raise JsonSchemaValueException('enum', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'enum': ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']}, rule='enum')
+        if 'until' in data_keys:
+            data_keys.remove('until')
+            data__until = data['until']
+            validate___definitions_moment(data__until, custom_formats, (name_prefix or 'data') + '.until')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_machine_set_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['machine']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
             data__machine = data['machine']
             validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'code' in data_keys:
+            data_keys.remove('code')
+            data__code = data['code']
+            validate___definitions_short_code(data__code, custom_formats, (name_prefix or 'data') + '.code')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_short_code(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        if not REGEX_PATTERNS['^[2-9A-HJKMNP-Z]{5}$'].search(data):
+            raise JsonSchemaValueException('pattern', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[2-9A-HJKMNP-Z]{5}$'}, rule='pattern')
+    return data
+
 def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['name', 'sump', 'fluid', 'target', 'mixing', 'bucket', 'units']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name', 'sump', 'fluid', 'target', 'mixing', 'bucket', 'units']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name', 'sump', 'fluid', 'target', 'mixing', 'bucket', 'units']}, rule='required')
         data_keys = set(data.keys())
         if 'name' in data_keys:
             data_keys.remove('name')
             data__name = data['name']
             if not isinstance(data__name, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be string', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
             if isinstance(data__name, str):
                 data__name_len = len(data__name)
                 if data__name_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be longer than or equal to 1 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'minLength': 1}, rule='minLength')
+                    raise JsonSchemaValueException('minLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'minLength': 1}, rule='minLength')
                 if data__name_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be shorter than or equal to 80 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
         if 'sump' in data_keys:
             data_keys.remove('sump')
             data__sump = data['sump']
@@ -254,7 +449,7 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_instrument_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -263,7 +458,7 @@ def validate___definitions_instrument_typed(data, custom_formats={}, name_prefix
                 data_keys.remove('shows')
                 data__shows = data['shows']
                 if not (isinstance(data__shows, str) and data__shows == 'per_cent'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shows must be same as const definition: per_cent', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'const': 'per_cent'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'const': 'per_cent'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -271,36 +466,36 @@ def validate___definitions_instrument_typed(data, custom_formats={}, name_prefix
         if data_is_dict:
             data__missing_keys = set(['factor_inside']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['factor_inside']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['factor_inside']}, rule='required')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['shows']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
         data_keys = set(data.keys())
         if 'shows' in data_keys:
             data_keys.remove('shows')
             data__shows = data['shows']
             if not isinstance(data__shows, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shows must be string', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__shows, str) and data__shows == 'brix' or (isinstance(data__shows, str) and data__shows == 'refractive_index') or (isinstance(data__shows, str) and data__shows == 'per_cent')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".shows must be one of ['brix', 'refractive_index', 'per_cent']", value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'refractive_index', 'per_cent']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'refractive_index', 'per_cent']}, rule='enum')
         if 'name' in data_keys:
             data_keys.remove('name')
             data__name = data['name']
             if not isinstance(data__name, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be string', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
             if isinstance(data__name, str):
                 data__name_len = len(data__name)
                 if data__name_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be shorter than or equal to 80 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'optical' or (isinstance(data__kind, str) and data__kind == 'digital')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['optical', 'digital']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['optical', 'digital']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['optical', 'digital']}, rule='enum')
         if 'factor_inside' in data_keys:
             data_keys.remove('factor_inside')
             data__factorinside = data['factor_inside']
@@ -309,9 +504,9 @@ def validate___definitions_instrument_typed(data, custom_formats={}, name_prefix
             data_keys.remove('compensation')
             data__compensation = data['compensation']
             if not isinstance(data__compensation, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.compensation must be string', value=data__compensation, name='' + (name_prefix or 'data') + '.compensation', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__compensation, name='' + (name_prefix or 'data') + '.compensation', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__compensation, str) and data__compensation == 'automatic' or (isinstance(data__compensation, str) and data__compensation == 'none')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".compensation must be one of ['automatic', 'none']", value=data__compensation, name='' + (name_prefix or 'data') + '.compensation', definition={'enum': ['automatic', 'none']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__compensation, name='' + (name_prefix or 'data') + '.compensation', definition={'enum': ['automatic', 'none']}, rule='enum')
         if 'resolution' in data_keys:
             data_keys.remove('resolution')
             data__resolution = data['resolution']
@@ -334,12 +529,12 @@ def validate___definitions_instrument_typed(data, custom_formats={}, name_prefix
 
 def validate___definitions_zero_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['shows']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
         data_keys = set(data.keys())
         if 'shows' in data_keys:
             data_keys.remove('shows')
@@ -349,11 +544,11 @@ def validate___definitions_zero_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('on')
             data__on = data['on']
             if not isinstance(data__on, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.on must be string', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'type': 'string'}, rule='type')
             if isinstance(data__on, str):
                 data__on_len = len(data__on)
                 if data__on_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.on must be shorter than or equal to 40 characters', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'maxLength': 40}, rule='maxLength')
         if 'temperature' in data_keys:
             data_keys.remove('temperature')
             data__temperature = data['temperature']
@@ -362,32 +557,32 @@ def validate___definitions_zero_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('water')
             data__water = data['water']
             if not isinstance(data__water, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water must be string', value=data__water, name='' + (name_prefix or 'data') + '.water', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__water, name='' + (name_prefix or 'data') + '.water', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__water, str) and data__water == 'demineralised' or (isinstance(data__water, str) and data__water == 'softened') or (isinstance(data__water, str) and data__water == 'mains')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".water must be one of ['demineralised', 'softened', 'mains']", value=data__water, name='' + (name_prefix or 'data') + '.water', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__water, name='' + (name_prefix or 'data') + '.water', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'draw_off' in data_keys:
             data_keys.remove('draw_off')
             data__drawoff = data['draw_off']
             if not isinstance(data__drawoff, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must be boolean', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'boolean'}, rule='type')
         if 'own_fluid' in data_keys:
             data_keys.remove('own_fluid')
             data__ownfluid = data['own_fluid']
             if not isinstance(data__ownfluid, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must be boolean', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'boolean'}, rule='type')
         if 'carry_out' in data_keys:
             data_keys.remove('carry_out')
             data__carryout = data['carry_out']
@@ -410,12 +605,12 @@ def validate___definitions_ways_typed(data, custom_formats={}, name_prefix=None)
 
 def validate___definitions_unit_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['lowest', 'highest', 'step']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lowest', 'highest', 'step']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lowest', 'highest', 'step']}, rule='required')
         data_keys = set(data.keys())
         if 'lowest' in data_keys:
             data_keys.remove('lowest')
@@ -435,12 +630,12 @@ def validate___definitions_unit_typed(data, custom_formats={}, name_prefix=None)
 
 def validate___definitions_pail_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'first_mark' in data_keys:
             data_keys.remove('first_mark')
@@ -458,21 +653,21 @@ def validate___definitions_pail_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('measure_by')
             data__measureby = data['measure_by']
             if not isinstance(data__measureby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.measure_by must be string', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__measureby, str) and data__measureby == 'jug' or (isinstance(data__measureby, str) and data__measureby == 'pail')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".measure_by must be one of ['jug', 'pail']", value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_units(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['plate', 'stick', 'pail', 'jug']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['plate', 'stick', 'pail', 'jug']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['plate', 'stick', 'pail', 'jug']}, rule='required')
         data_keys = set(data.keys())
         if 'plate' in data_keys:
             data_keys.remove('plate')
@@ -496,26 +691,26 @@ def validate___definitions_units(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_length_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['mm', 'cm', 'm', 'in', 'ft']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft']}, rule='enum')
     return data
 
 def validate___definitions_volume_unit(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be string', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
     if not (isinstance(data, str) and data == 'L' or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz')):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + " must be one of ['L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz']", value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz']}, rule='enum')
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz']}, rule='enum')
     return data
 
 def validate___definitions_bucket_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['usable', 'water_mark', 'jug_mark']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable', 'water_mark', 'jug_mark']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable', 'water_mark', 'jug_mark']}, rule='required')
         data_keys = set(data.keys())
         if 'usable' in data_keys:
             data_keys.remove('usable')
@@ -535,12 +730,12 @@ def validate___definitions_bucket_typed(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_mixing_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['strong', 'weak', 'closeness']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong', 'weak', 'closeness']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong', 'weak', 'closeness']}, rule='required')
         data_keys = set(data.keys())
         if 'strong' in data_keys:
             data_keys.remove('strong')
@@ -560,12 +755,12 @@ def validate___definitions_mixing_typed(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_target_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['low', 'aim', 'high']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low', 'aim', 'high']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low', 'aim', 'high']}, rule='required')
         data_keys = set(data.keys())
         if 'low' in data_keys:
             data_keys.remove('low')
@@ -585,29 +780,29 @@ def validate___definitions_target_typed(data, custom_formats={}, name_prefix=Non
 
 def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['type']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['type']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['type']}, rule='required')
         data_keys = set(data.keys())
         if 'type' in data_keys:
             data_keys.remove('type')
             data__type = data['type']
             if not isinstance(data__type, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.type must be string', value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__type, str) and data__type == 'soluble_oil' or (isinstance(data__type, str) and data__type == 'semi_synthetic') or (isinstance(data__type, str) and data__type == 'synthetic') or (isinstance(data__type, str) and data__type == 'neat_oil')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".type must be one of ['soluble_oil', 'semi_synthetic', 'synthetic', 'neat_oil']", value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic', 'neat_oil']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__type, name='' + (name_prefix or 'data') + '.type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic', 'neat_oil']}, rule='enum')
         if 'name' in data_keys:
             data_keys.remove('name')
             data__name = data['name']
             if not isinstance(data__name, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be string', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
             if isinstance(data__name, str):
                 data__name_len = len(data__name)
                 if data__name_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.name must be shorter than or equal to 80 characters', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
         if 'factor' in data_keys:
             data_keys.remove('factor')
             data__factor = data['factor']
@@ -616,9 +811,9 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('factor_known_by')
             data__factorknownby = data['factor_known_by']
             if not isinstance(data__factorknownby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_known_by must be string', value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__factorknownby, str) and data__factorknownby == 'sheet' or (isinstance(data__factorknownby, str) and data__factorknownby == 'own_jugs') or (isinstance(data__factorknownby, str) and data__factorknownby == 'old_fluid')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".factor_known_by must be one of ['sheet', 'own_jugs', 'old_fluid']", value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'enum': ['sheet', 'own_jugs', 'old_fluid']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__factorknownby, name='' + (name_prefix or 'data') + '.factor_known_by', definition={'enum': ['sheet', 'own_jugs', 'old_fluid']}, rule='enum')
         if 'zero' in data_keys:
             data_keys.remove('zero')
             data__zero = data['zero']
@@ -627,9 +822,9 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('factor_direction')
             data__factordirection = data['factor_direction']
             if not isinstance(data__factordirection, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_direction must be string', value=data__factordirection, name='' + (name_prefix or 'data') + '.factor_direction', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__factordirection, name='' + (name_prefix or 'data') + '.factor_direction', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__factordirection, str) and data__factordirection == 'multiply' or (isinstance(data__factordirection, str) and data__factordirection == 'divide')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".factor_direction must be one of ['multiply', 'divide']", value=data__factordirection, name='' + (name_prefix or 'data') + '.factor_direction', definition={'enum': ['multiply', 'divide']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__factordirection, name='' + (name_prefix or 'data') + '.factor_direction', definition={'enum': ['multiply', 'divide']}, rule='enum')
         if 'factor_u' in data_keys:
             data_keys.remove('factor_u')
             data__factoru = data['factor_u']
@@ -642,22 +837,22 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('factor_chart')
             data__factorchart = data['factor_chart']
             if not isinstance(data__factorchart, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_chart must be array', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'type': 'array'}, rule='type')
             data__factorchart_is_list = isinstance(data__factorchart, (list, tuple))
             if data__factorchart_is_list:
                 data__factorchart_len = len(data__factorchart)
                 if data__factorchart_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_chart must contain at least 1 items', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'minItems': 1}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'minItems': 1}, rule='minItems')
                 if data__factorchart_len > 20:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_chart must contain less than or equal to 20 items', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'maxItems': 20}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__factorchart, name='' + (name_prefix or 'data') + '.factor_chart', definition={'maxItems': 20}, rule='maxItems')
                 for data__factorchart_x, data__factorchart_item in enumerate(data__factorchart):
                     if not isinstance(data__factorchart_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + ' must be object', value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__factorchart_item_is_dict = isinstance(data__factorchart_item, dict)
                     if data__factorchart_item_is_dict:
                         data__factorchart_item__missing_keys = set(['strength', 'reading']) - data__factorchart_item.keys()
                         if data__factorchart_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__factorchart_item__missing_keys)) + ' properties'), value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'required': ['strength', 'reading']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__factorchart_item, name='' + (name_prefix or 'data') + '.factor_chart[{data__factorchart_x}]'.format(**locals()) + '', definition={'required': ['strength', 'reading']}, rule='required')
                         data__factorchart_item_keys = set(data__factorchart_item.keys())
                         if 'strength' in data__factorchart_item_keys:
                             data__factorchart_item_keys.remove('strength')
@@ -673,11 +868,11 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('factor_on')
             data__factoron = data['factor_on']
             if not isinstance(data__factoron, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_on must be string', value=data__factoron, name='' + (name_prefix or 'data') + '.factor_on', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__factoron, name='' + (name_prefix or 'data') + '.factor_on', definition={'type': 'string'}, rule='type')
             if isinstance(data__factoron, str):
                 data__factoron_len = len(data__factoron)
                 if data__factoron_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.factor_on must be shorter than or equal to 40 characters', value=data__factoron, name='' + (name_prefix or 'data') + '.factor_on', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__factoron, name='' + (name_prefix or 'data') + '.factor_on', definition={'maxLength': 40}, rule='maxLength')
         if 'titration_factor' in data_keys:
             data_keys.remove('titration_factor')
             data__titrationfactor = data['titration_factor']
@@ -690,31 +885,31 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('metals')
             data__metals = data['metals']
             if not isinstance(data__metals, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.metals must be array', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'type': 'array'}, rule='type')
             data__metals_is_list = isinstance(data__metals, (list, tuple))
             if data__metals_is_list:
                 data__metals_len = len(data__metals)
                 if data__metals_len > 10:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.metals must contain less than or equal to 10 items', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'maxItems': 10}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'maxItems': 10}, rule='maxItems')
                 for data__metals_x, data__metals_item in enumerate(data__metals):
                     if not isinstance(data__metals_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + ' must be string', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
                     if not (isinstance(data__metals_item, str) and data__metals_item == 'steel' or (isinstance(data__metals_item, str) and data__metals_item == 'cast_iron') or (isinstance(data__metals_item, str) and data__metals_item == 'aluminium') or (isinstance(data__metals_item, str) and data__metals_item == 'copper') or (isinstance(data__metals_item, str) and data__metals_item == 'titanium') or (isinstance(data__metals_item, str) and data__metals_item == 'magnesium') or (isinstance(data__metals_item, str) and data__metals_item == 'other')):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + " must be one of ['steel', 'cast_iron', 'aluminium', 'copper', 'titanium', 'magnesium', 'other']", value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'enum': ['steel', 'cast_iron', 'aluminium', 'copper', 'titanium', 'magnesium', 'other']}, rule='enum')
+                        raise JsonSchemaValueException('enum', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'enum': ['steel', 'cast_iron', 'aluminium', 'copper', 'titanium', 'magnesium', 'other']}, rule='enum')
         if 'made_for_magnesium' in data_keys:
             data_keys.remove('made_for_magnesium')
             data__madeformagnesium = data['made_for_magnesium']
             if not isinstance(data__madeformagnesium, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.made_for_magnesium must be boolean', value=data__madeformagnesium, name='' + (name_prefix or 'data') + '.made_for_magnesium', definition={'type': 'boolean'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__madeformagnesium, name='' + (name_prefix or 'data') + '.made_for_magnesium', definition={'type': 'boolean'}, rule='type')
         if 'batch' in data_keys:
             data_keys.remove('batch')
             data__batch = data['batch']
             if not isinstance(data__batch, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.batch must be string', value=data__batch, name='' + (name_prefix or 'data') + '.batch', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__batch, name='' + (name_prefix or 'data') + '.batch', definition={'type': 'string'}, rule='type')
             if isinstance(data__batch, str):
                 data__batch_len = len(data__batch)
                 if data__batch_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.batch must be shorter than or equal to 80 characters', value=data__batch, name='' + (name_prefix or 'data') + '.batch', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__batch, name='' + (name_prefix or 'data') + '.batch', definition={'maxLength': 80}, rule='maxLength')
         if 'target' in data_keys:
             data_keys.remove('target')
             data__target = data['target']
@@ -743,37 +938,69 @@ def validate___definitions_fluid_typed(data, custom_formats={}, name_prefix=None
             data_keys.remove('delivered_on')
             data__deliveredon = data['delivered_on']
             if not isinstance(data__deliveredon, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.delivered_on must be string', value=data__deliveredon, name='' + (name_prefix or 'data') + '.delivered_on', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__deliveredon, name='' + (name_prefix or 'data') + '.delivered_on', definition={'type': 'string'}, rule='type')
             if isinstance(data__deliveredon, str):
                 data__deliveredon_len = len(data__deliveredon)
                 if data__deliveredon_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.delivered_on must be shorter than or equal to 40 characters', value=data__deliveredon, name='' + (name_prefix or 'data') + '.delivered_on', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__deliveredon, name='' + (name_prefix or 'data') + '.delivered_on', definition={'maxLength': 40}, rule='maxLength')
         if 'opened_on' in data_keys:
             data_keys.remove('opened_on')
             data__openedon = data['opened_on']
             if not isinstance(data__openedon, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.opened_on must be string', value=data__openedon, name='' + (name_prefix or 'data') + '.opened_on', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__openedon, name='' + (name_prefix or 'data') + '.opened_on', definition={'type': 'string'}, rule='type')
             if isinstance(data__openedon, str):
                 data__openedon_len = len(data__openedon)
                 if data__openedon_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.opened_on must be shorter than or equal to 40 characters', value=data__openedon, name='' + (name_prefix or 'data') + '.opened_on', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__openedon, name='' + (name_prefix or 'data') + '.opened_on', definition={'maxLength': 40}, rule='maxLength')
         if 'shelf_life_months' in data_keys:
             data_keys.remove('shelf_life_months')
             data__shelflifemonths = data['shelf_life_months']
             if not isinstance(data__shelflifemonths, int) and (not (isinstance(data__shelflifemonths, float) and data__shelflifemonths.is_integer())) or isinstance(data__shelflifemonths, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shelf_life_months must be integer', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'type': 'integer'}, rule='type')
             if isinstance(data__shelflifemonths, (int, float, Decimal)) and (not isinstance(data__shelflifemonths, bool)):
                 if data__shelflifemonths < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shelf_life_months must be bigger than or equal to 1', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'minimum': 1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'minimum': 1}, rule='minimum')
                 if data__shelflifemonths > 120:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.shelf_life_months must be smaller than or equal to 120', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'maximum': 120}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__shelflifemonths, name='' + (name_prefix or 'data') + '.shelf_life_months', definition={'maximum': 120}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_water_limits_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['scheme', 'low', 'high']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'low', 'high']}, rule='required')
+        data_keys = set(data.keys())
+        if 'scheme' in data_keys:
+            data_keys.remove('scheme')
+            data__scheme = data['scheme']
+            if not isinstance(data__scheme, str):
+                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
+            if isinstance(data__scheme, str):
+                data__scheme_len = len(data__scheme)
+                if data__scheme_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
+                if data__scheme_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
+        if 'low' in data_keys:
+            data_keys.remove('low')
+            data__low = data['low']
+            validate___definitions_typed(data__low, custom_formats, (name_prefix or 'data') + '.low')
+        if 'high' in data_keys:
+            data_keys.remove('high')
+            data__high = data['high']
+            validate___definitions_typed(data__high, custom_formats, (name_prefix or 'data') + '.high')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -782,7 +1009,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'proportional'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: proportional', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'proportional'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'proportional'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -790,7 +1017,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['full_volume']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_volume']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_volume']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -799,7 +1026,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'box'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: box', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'box'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'box'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -807,7 +1034,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['length', 'width']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -816,7 +1043,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'sloped_box'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: sloped_box', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'sloped_box'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'sloped_box'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -824,7 +1051,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['length', 'width', 'rise', 'dipped_end']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width', 'rise', 'dipped_end']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['length', 'width', 'rise', 'dipped_end']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -833,7 +1060,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'stepped'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: stepped', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'stepped'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'stepped'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -841,7 +1068,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['steps']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['steps']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['steps']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -850,7 +1077,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'upright_cylinder'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: upright_cylinder', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'upright_cylinder'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'upright_cylinder'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -858,7 +1085,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['diameter']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['diameter']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['diameter']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -867,7 +1094,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'horizontal_cylinder'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: horizontal_cylinder', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'horizontal_cylinder'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'horizontal_cylinder'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -875,7 +1102,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['diameter', 'length']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['diameter', 'length']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['diameter', 'length']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -884,7 +1111,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'frustum'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: frustum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'frustum'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'frustum'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -892,7 +1119,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['bottom_diameter', 'top_diameter', 'height']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['bottom_diameter', 'top_diameter', 'height']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['bottom_diameter', 'top_diameter', 'height']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -901,7 +1128,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'table'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: table', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'table'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'table'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -909,19 +1136,19 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['points']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['points']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['points']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
             data__missing_keys = set(['dip_from']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['dip_from']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['dip_from']}, rule='required')
             data_keys = set(data.keys())
             if 'dip_from' in data_keys:
                 data_keys.remove('dip_from')
                 data__dipfrom = data['dip_from']
                 if not (isinstance(data__dipfrom, str) and data__dipfrom == 'top'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_from must be same as const definition: top', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'const': 'top'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'const': 'top'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -929,20 +1156,20 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
         if data_is_dict:
             data__missing_keys = set(['reference_height']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['reference_height']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['reference_height']}, rule='required')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['kind', 'full_depth', 'volume_known_by']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'full_depth', 'volume_known_by']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'full_depth', 'volume_known_by']}, rule='required')
         data_keys = set(data.keys())
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'proportional' or (isinstance(data__kind, str) and data__kind == 'box') or (isinstance(data__kind, str) and data__kind == 'sloped_box') or (isinstance(data__kind, str) and data__kind == 'stepped') or (isinstance(data__kind, str) and data__kind == 'upright_cylinder') or (isinstance(data__kind, str) and data__kind == 'horizontal_cylinder') or (isinstance(data__kind, str) and data__kind == 'frustum') or (isinstance(data__kind, str) and data__kind == 'table')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['proportional', 'box', 'sloped_box', 'stepped', 'upright_cylinder', 'horizontal_cylinder', 'frustum', 'table']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['proportional', 'box', 'sloped_box', 'stepped', 'upright_cylinder', 'horizontal_cylinder', 'frustum', 'table']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['proportional', 'box', 'sloped_box', 'stepped', 'upright_cylinder', 'horizontal_cylinder', 'frustum', 'table']}, rule='enum')
         if 'full_depth' in data_keys:
             data_keys.remove('full_depth')
             data__fulldepth = data['full_depth']
@@ -951,9 +1178,9 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('volume_known_by')
             data__volumeknownby = data['volume_known_by']
             if not isinstance(data__volumeknownby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_known_by must be string', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__volumeknownby, str) and data__volumeknownby == 'plate' or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'poured') or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'said') or (isinstance(data__volumeknownby, str) and data__volumeknownby == 'measured')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".volume_known_by must be one of ['plate', 'poured', 'said', 'measured']", value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'enum': ['plate', 'poured', 'said', 'measured']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__volumeknownby, name='' + (name_prefix or 'data') + '.volume_known_by', definition={'enum': ['plate', 'poured', 'said', 'measured']}, rule='enum')
         if 'full_volume' in data_keys:
             data_keys.remove('full_volume')
             data__fullvolume = data['full_volume']
@@ -970,22 +1197,22 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('points')
             data__points = data['points']
             if not isinstance(data__points, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must be array', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
             data__points_is_list = isinstance(data__points, (list, tuple))
             if data__points_is_list:
                 data__points_len = len(data__points)
                 if data__points_len < 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must contain at least 2 items', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'minItems': 2}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'minItems': 2}, rule='minItems')
                 if data__points_len > 200:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points must contain less than or equal to 200 items', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
                 for data__points_x, data__points_item in enumerate(data__points):
                     if not isinstance(data__points_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must be object', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__points_item_is_dict = isinstance(data__points_item, dict)
                     if data__points_item_is_dict:
                         data__points_item__missing_keys = set(['depth', 'volume']) - data__points_item.keys()
                         if data__points_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__points_item__missing_keys)) + ' properties'), value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
                         data__points_item_keys = set(data__points_item.keys())
                         if 'depth' in data__points_item_keys:
                             data__points_item_keys.remove('depth')
@@ -1017,29 +1244,29 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('dipped_end')
             data__dippedend = data['dipped_end']
             if not isinstance(data__dippedend, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dipped_end must be string', value=data__dippedend, name='' + (name_prefix or 'data') + '.dipped_end', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__dippedend, name='' + (name_prefix or 'data') + '.dipped_end', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__dippedend, str) and data__dippedend == 'deep' or (isinstance(data__dippedend, str) and data__dippedend == 'shallow')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".dipped_end must be one of ['deep', 'shallow']", value=data__dippedend, name='' + (name_prefix or 'data') + '.dipped_end', definition={'enum': ['deep', 'shallow']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__dippedend, name='' + (name_prefix or 'data') + '.dipped_end', definition={'enum': ['deep', 'shallow']}, rule='enum')
         if 'steps' in data_keys:
             data_keys.remove('steps')
             data__steps = data['steps']
             if not isinstance(data__steps, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must be array', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
             data__steps_is_list = isinstance(data__steps, (list, tuple))
             if data__steps_is_list:
                 data__steps_len = len(data__steps)
                 if data__steps_len < 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must contain at least 2 items', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'minItems': 2}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'minItems': 2}, rule='minItems')
                 if data__steps_len > 20:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must contain less than or equal to 20 items', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 20}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 20}, rule='maxItems')
                 for data__steps_x, data__steps_item in enumerate(data__steps):
                     if not isinstance(data__steps_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must be object', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__steps_item_is_dict = isinstance(data__steps_item, dict)
                     if data__steps_item_is_dict:
                         data__steps_item__missing_keys = set(['floor', 'length', 'width']) - data__steps_item.keys()
                         if data__steps_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__steps_item__missing_keys)) + ' properties'), value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['floor', 'length', 'width']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['floor', 'length', 'width']}, rule='required')
                         data__steps_item_keys = set(data__steps_item.keys())
                         if 'floor' in data__steps_item_keys:
                             data__steps_item_keys.remove('floor')
@@ -1075,24 +1302,24 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('obstacles')
             data__obstacles = data['obstacles']
             if not isinstance(data__obstacles, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.obstacles must be array', value=data__obstacles, name='' + (name_prefix or 'data') + '.obstacles', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__obstacles, name='' + (name_prefix or 'data') + '.obstacles', definition={'type': 'array'}, rule='type')
             data__obstacles_is_list = isinstance(data__obstacles, (list, tuple))
             if data__obstacles_is_list:
                 data__obstacles_len = len(data__obstacles)
                 if data__obstacles_len > 20:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.obstacles must contain less than or equal to 20 items', value=data__obstacles, name='' + (name_prefix or 'data') + '.obstacles', definition={'maxItems': 20}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__obstacles, name='' + (name_prefix or 'data') + '.obstacles', definition={'maxItems': 20}, rule='maxItems')
                 for data__obstacles_x, data__obstacles_item in enumerate(data__obstacles):
                     validate___definitions_obstacle_typed(data__obstacles_item, custom_formats, (name_prefix or 'data') + '.obstacles[{data__obstacles_x}]'.format(**locals()))
         if 'hidden' in data_keys:
             data_keys.remove('hidden')
             data__hidden = data['hidden']
             if not isinstance(data__hidden, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must be object', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
             data__hidden_is_dict = isinstance(data__hidden, dict)
             if data__hidden_is_dict:
                 data__hidden__missing_keys = set(['volume', 'drains_back']) - data__hidden.keys()
                 if data__hidden__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must contain ' + (str(sorted(data__hidden__missing_keys)) + ' properties'), value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume', 'drains_back']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume', 'drains_back']}, rule='required')
                 data__hidden_keys = set(data__hidden.keys())
                 if 'volume' in data__hidden_keys:
                     data__hidden_keys.remove('volume')
@@ -1106,7 +1333,7 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                     data__hidden_keys.remove('drains_back')
                     data__hidden__drainsback = data__hidden['drains_back']
                     if not isinstance(data__hidden__drainsback, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.drains_back must be boolean', value=data__hidden__drainsback, name='' + (name_prefix or 'data') + '.hidden.drains_back', definition={'type': 'boolean'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__hidden__drainsback, name='' + (name_prefix or 'data') + '.hidden.drains_back', definition={'type': 'boolean'}, rule='type')
                 if data__hidden_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must not contain ' + str(data__hidden_keys) + ' properties', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'rest' in data_keys:
@@ -1117,9 +1344,9 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('dip_from')
             data__dipfrom = data['dip_from']
             if not isinstance(data__dipfrom, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_from must be string', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__dipfrom, str) and data__dipfrom == 'bottom' or (isinstance(data__dipfrom, str) and data__dipfrom == 'top')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".dip_from must be one of ['bottom', 'top']", value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'enum': ['bottom', 'top']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'enum': ['bottom', 'top']}, rule='enum')
         if 'reference_height' in data_keys:
             data_keys.remove('reference_height')
             data__referenceheight = data['reference_height']
@@ -1132,38 +1359,38 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
             data_keys.remove('read_as')
             data__readas = data['read_as']
             if not isinstance(data__readas, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read_as must be string', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__readas, str) and data__readas == 'depth' or (isinstance(data__readas, str) and data__readas == 'volume') or (isinstance(data__readas, str) and data__readas == 'gauge')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".read_as must be one of ['depth', 'volume', 'gauge']", value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'enum': ['depth', 'volume', 'gauge']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'enum': ['depth', 'volume', 'gauge']}, rule='enum')
         if 'level_true' in data_keys:
             data_keys.remove('level_true')
             data__leveltrue = data['level_true']
             if not isinstance(data__leveltrue, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.level_true must be string', value=data__leveltrue, name='' + (name_prefix or 'data') + '.level_true', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__leveltrue, name='' + (name_prefix or 'data') + '.level_true', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__leveltrue, str) and data__leveltrue == 'stopped' or (isinstance(data__leveltrue, str) and data__leveltrue == 'running')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".level_true must be one of ['stopped', 'running']", value=data__leveltrue, name='' + (name_prefix or 'data') + '.level_true', definition={'enum': ['stopped', 'running']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__leveltrue, name='' + (name_prefix or 'data') + '.level_true', definition={'enum': ['stopped', 'running']}, rule='enum')
         if 'wait_min' in data_keys:
             data_keys.remove('wait_min')
             data__waitmin = data['wait_min']
             if not isinstance(data__waitmin, int) and (not (isinstance(data__waitmin, float) and data__waitmin.is_integer())) or isinstance(data__waitmin, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.wait_min must be integer', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'type': 'integer'}, rule='type')
             if isinstance(data__waitmin, (int, float, Decimal)) and (not isinstance(data__waitmin, bool)):
                 if data__waitmin < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.wait_min must be bigger than or equal to 0', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'minimum': 0}, rule='minimum')
                 if data__waitmin > 240:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.wait_min must be smaller than or equal to 240', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'maximum': 240}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'maximum': 240}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_obstacle_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['from_depth']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['from_depth']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['from_depth']}, rule='required')
         data_keys = set(data.keys())
         if 'from_depth' in data_keys:
             data_keys.remove('from_depth')
@@ -1193,14 +1420,1093 @@ def validate___definitions_obstacle_typed(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_log_entry(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['id', 'log', 'seq', 'prev', 'schema', 'kind', 'measured_at', 'wall', 'clock_flags', 'body', 'versions']}, rule='required')
+        data_keys = set(data.keys())
+        if 'id' in data_keys:
+            data_keys.remove('id')
+            data__id = data['id']
+            validate___definitions_entry_id(data__id, custom_formats, (name_prefix or 'data') + '.id')
+        if 'log' in data_keys:
+            data_keys.remove('log')
+            data__log = data['log']
+            validate___definitions_entry_id(data__log, custom_formats, (name_prefix or 'data') + '.log')
+        if 'seq' in data_keys:
+            data_keys.remove('seq')
+            data__seq = data['seq']
+            if not isinstance(data__seq, int) and (not (isinstance(data__seq, float) and data__seq.is_integer())) or isinstance(data__seq, bool):
+                raise JsonSchemaValueException('type', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__seq, (int, float, Decimal)) and (not isinstance(data__seq, bool)):
+                if data__seq < 1:
+                    raise JsonSchemaValueException('minimum', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'minimum': 1}, rule='minimum')
+                if data__seq > 1000000000:
+                    raise JsonSchemaValueException('maximum', value=data__seq, name='' + (name_prefix or 'data') + '.seq', definition={'maximum': 1000000000}, rule='maximum')
+        if 'prev' in data_keys:
+            data_keys.remove('prev')
+            data__prev = data['prev']
+            if not isinstance(data__prev, str):
+                raise JsonSchemaValueException('type', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'type': 'string'}, rule='type')
+            if isinstance(data__prev, str):
+                if not REGEX_PATTERNS['^([0-9a-f]{64})?$'].search(data__prev):
+                    raise JsonSchemaValueException('pattern', value=data__prev, name='' + (name_prefix or 'data') + '.prev', definition={'pattern': '^([0-9a-f]{64})?$'}, rule='pattern')
+        if 'schema' in data_keys:
+            data_keys.remove('schema')
+            data__schema = data['schema']
+            if not isinstance(data__schema, int) and (not (isinstance(data__schema, float) and data__schema.is_integer())) or isinstance(data__schema, bool):
+                raise JsonSchemaValueException('type', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'type': 'integer'}, rule='type')
+            if not (isinstance(data__schema, (int, float)) and (not isinstance(data__schema, bool)) and (data__schema == 2)):
+                raise JsonSchemaValueException('const', value=data__schema, name='' + (name_prefix or 'data') + '.schema', definition={'const': 2}, rule='const')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            validate___definitions_entry_kind(data__kind, custom_formats, (name_prefix or 'data') + '.kind')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'measured_at' in data_keys:
+            data_keys.remove('measured_at')
+            data__measuredat = data['measured_at']
+            validate___definitions_moment(data__measuredat, custom_formats, (name_prefix or 'data') + '.measured_at')
+        if 'wall' in data_keys:
+            data_keys.remove('wall')
+            data__wall = data['wall']
+            validate___definitions_moment(data__wall, custom_formats, (name_prefix or 'data') + '.wall')
+        if 'clock_flags' in data_keys:
+            data_keys.remove('clock_flags')
+            data__clockflags = data['clock_flags']
+            if not isinstance(data__clockflags, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'type': 'array'}, rule='type')
+            data__clockflags_is_list = isinstance(data__clockflags, (list, tuple))
+            if data__clockflags_is_list:
+                data__clockflags_len = len(data__clockflags)
+                if data__clockflags_len > 3:
+                    raise JsonSchemaValueException('maxItems', value=data__clockflags, name='' + (name_prefix or 'data') + '.clock_flags', definition={'maxItems': 3}, rule='maxItems')
+                for data__clockflags_x, data__clockflags_item in enumerate(data__clockflags):
+                    validate___definitions_clock_flag(data__clockflags_item, custom_formats, (name_prefix or 'data') + '.clock_flags[{data__clockflags_x}]'.format(**locals()))
+        if 'by' in data_keys:
+            data_keys.remove('by')
+            data__by = data['by']
+            if not isinstance(data__by, str):
+                raise JsonSchemaValueException('type', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'type': 'string'}, rule='type')
+            if isinstance(data__by, str):
+                data__by_len = len(data__by)
+                if data__by_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__by, name='' + (name_prefix or 'data') + '.by', definition={'maxLength': 40}, rule='maxLength')
+        if 'body' in data_keys:
+            data_keys.remove('body')
+            data__body = data['body']
+            if not isinstance(data__body, dict):
+                raise JsonSchemaValueException('type', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
+        if 'shown' in data_keys:
+            data_keys.remove('shown')
+            data__shown = data['shown']
+            if not isinstance(data__shown, dict):
+                raise JsonSchemaValueException('type', value=data__shown, name='' + (name_prefix or 'data') + '.shown', definition={'type': 'object'}, rule='type')
+        if 'versions' in data_keys:
+            data_keys.remove('versions')
+            data__versions = data['versions']
+            if not isinstance(data__versions, dict):
+                raise JsonSchemaValueException('type', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'type': 'object'}, rule='type')
+            data__versions_is_dict = isinstance(data__versions, dict)
+            if data__versions_is_dict:
+                data__versions__missing_keys = set(['build', 'pycore']) - data__versions.keys()
+                if data__versions__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'required': ['build', 'pycore']}, rule='required')
+                data__versions_keys = set(data__versions.keys())
+                if 'build' in data__versions_keys:
+                    data__versions_keys.remove('build')
+                    data__versions__build = data__versions['build']
+                    validate___definitions_short_text(data__versions__build, custom_formats, (name_prefix or 'data') + '.versions.build')
+                if 'pycore' in data__versions_keys:
+                    data__versions_keys.remove('pycore')
+                    data__versions__pycore = data__versions['pycore']
+                    if not isinstance(data__versions__pycore, str):
+                        raise JsonSchemaValueException('type', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__versions__pycore, str):
+                        data__versions__pycore_len = len(data__versions__pycore)
+                        if data__versions__pycore_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__versions__pycore, name='' + (name_prefix or 'data') + '.versions.pycore', definition={'maxLength': 40}, rule='maxLength')
+                if data__versions_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.versions must not contain ' + str(data__versions_keys) + ' properties', value=data__versions, name='' + (name_prefix or 'data') + '.versions', definition={'additionalProperties': False}, rule='additionalProperties')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_clock_flag(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'back' or (isinstance(data, str) and data == 'future') or (isinstance(data, str) and data == 'zone')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['back', 'future', 'zone']}, rule='enum')
+    return data
+
+def validate___definitions_entry_kind(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'check' or (isinstance(data, str) and data == 'plan') or (isinstance(data, str) and data == 'pour') or (isinstance(data, str) and data == 'recheck') or (isinstance(data, str) and data == 'clean_out') or (isinstance(data, str) and data == 'additive') or (isinstance(data, str) and data == 'unknown_addition') or (isinstance(data, str) and data == 'machine_set') or (isinstance(data, str) and data == 'fluid_set') or (isinstance(data, str) and data == 'instrument_set') or (isinstance(data, str) and data == 'calibration') or (isinstance(data, str) and data == 'machine_state') or (isinstance(data, str) and data == 'note') or (isinstance(data, str) and data == 'correction') or (isinstance(data, str) and data == 'withdrawal') or (isinstance(data, str) and data == 'decision')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
+    return data
+
+def validate___definitions_latest_entry(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['entry', 'measured_at', 'age_d', 'certain', 'others']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['entry', 'measured_at', 'age_d', 'certain', 'others']}, rule='required')
+        data_keys = set(data.keys())
+        if 'entry' in data_keys:
+            data_keys.remove('entry')
+            data__entry = data['entry']
+            validate___definitions_entry_id(data__entry, custom_formats, (name_prefix or 'data') + '.entry')
+        if 'measured_at' in data_keys:
+            data_keys.remove('measured_at')
+            data__measuredat = data['measured_at']
+            validate___definitions_moment(data__measuredat, custom_formats, (name_prefix or 'data') + '.measured_at')
+        if 'age_d' in data_keys:
+            data_keys.remove('age_d')
+            data__aged = data['age_d']
+            if not isinstance(data__aged, (int, float, Decimal)) or isinstance(data__aged, bool):
+                raise JsonSchemaValueException('type', value=data__aged, name='' + (name_prefix or 'data') + '.age_d', definition={'type': 'number'}, rule='type')
+        if 'certain' in data_keys:
+            data_keys.remove('certain')
+            data__certain = data['certain']
+            if not isinstance(data__certain, bool):
+                raise JsonSchemaValueException('type', value=data__certain, name='' + (name_prefix or 'data') + '.certain', definition={'type': 'boolean'}, rule='type')
+        if 'others' in data_keys:
+            data_keys.remove('others')
+            data__others = data['others']
+            if not isinstance(data__others, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__others, name='' + (name_prefix or 'data') + '.others', definition={'type': 'array'}, rule='type')
+            data__others_is_list = isinstance(data__others, (list, tuple))
+            if data__others_is_list:
+                data__others_len = len(data__others)
+                for data__others_x, data__others_item in enumerate(data__others):
+                    validate___definitions_entry_id(data__others_item, custom_formats, (name_prefix or 'data') + '.others[{data__others_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_instrument_set_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['instrument', 'name', 'shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['instrument', 'name', 'shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_entry_id(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            validate___definitions_short_name(data__name, custom_formats, (name_prefix or 'data') + '.name')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            if not isinstance(data__shows, str):
+                raise JsonSchemaValueException('type', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__shows, str) and data__shows == 'brix' or (isinstance(data__shows, str) and data__shows == 'per_cent')):
+                raise JsonSchemaValueException('enum', value=data__shows, name='' + (name_prefix or 'data') + '.shows', definition={'enum': ['brix', 'per_cent']}, rule='enum')
+        if 'factor_inside' in data_keys:
+            data_keys.remove('factor_inside')
+            data__factorinside = data['factor_inside']
+            validate___definitions_typed(data__factorinside, custom_formats, (name_prefix or 'data') + '.factor_inside')
+        if 'compensates' in data_keys:
+            data_keys.remove('compensates')
+            data__compensates = data['compensates']
+            if not isinstance(data__compensates, bool):
+                raise JsonSchemaValueException('type', value=data__compensates, name='' + (name_prefix or 'data') + '.compensates', definition={'type': 'boolean'}, rule='type')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_short_name(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len < 1:
+            raise JsonSchemaValueException('minLength', value=data, name='' + (name_prefix or 'data') + '', definition={'minLength': 1}, rule='minLength')
+        if data_len > 80:
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+    return data
+
+def validate___definitions_fluid_set_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['fluid', 'definition']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'definition']}, rule='required')
+        data_keys = set(data.keys())
+        if 'fluid' in data_keys:
+            data_keys.remove('fluid')
+            data__fluid = data['fluid']
+            validate___definitions_entry_id(data__fluid, custom_formats, (name_prefix or 'data') + '.fluid')
+        if 'definition' in data_keys:
+            data_keys.remove('definition')
+            data__definition = data['definition']
+            validate___definitions_fluid_typed(data__definition, custom_formats, (name_prefix or 'data') + '.definition')
+        if 'target' in data_keys:
+            data_keys.remove('target')
+            data__target = data['target']
+            validate___definitions_target_typed(data__target, custom_formats, (name_prefix or 'data') + '.target')
+        if 'mixing' in data_keys:
+            data_keys.remove('mixing')
+            data__mixing = data['mixing']
+            validate___definitions_mixing_typed(data__mixing, custom_formats, (name_prefix or 'data') + '.mixing')
+        if 'lot' in data_keys:
+            data_keys.remove('lot')
+            data__lot = data['lot']
+            validate___definitions_short_text(data__lot, custom_formats, (name_prefix or 'data') + '.lot')
+        if 'opened' in data_keys:
+            data_keys.remove('opened')
+            data__opened = data['opened']
+            if not isinstance(data__opened, str):
+                raise JsonSchemaValueException('type', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'type': 'string'}, rule='type')
+            if isinstance(data__opened, str):
+                data__opened_len = len(data__opened)
+                if data__opened_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__opened, name='' + (name_prefix or 'data') + '.opened', definition={'maxLength': 40}, rule='maxLength')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_decision_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['use', 'leave', 'reason']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['use', 'leave', 'reason']}, rule='required')
+        data_keys = set(data.keys())
+        if 'use' in data_keys:
+            data_keys.remove('use')
+            data__use = data['use']
+            if not isinstance(data__use, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'type': 'array'}, rule='type')
+            data__use_is_list = isinstance(data__use, (list, tuple))
+            if data__use_is_list:
+                data__use_len = len(data__use)
+                if data__use_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__use, name='' + (name_prefix or 'data') + '.use', definition={'maxItems': 50}, rule='maxItems')
+                for data__use_x, data__use_item in enumerate(data__use):
+                    validate___definitions_entry_hash(data__use_item, custom_formats, (name_prefix or 'data') + '.use[{data__use_x}]'.format(**locals()))
+        if 'leave' in data_keys:
+            data_keys.remove('leave')
+            data__leave = data['leave']
+            if not isinstance(data__leave, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'type': 'array'}, rule='type')
+            data__leave_is_list = isinstance(data__leave, (list, tuple))
+            if data__leave_is_list:
+                data__leave_len = len(data__leave)
+                if data__leave_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__leave, name='' + (name_prefix or 'data') + '.leave', definition={'maxItems': 50}, rule='maxItems')
+                for data__leave_x, data__leave_item in enumerate(data__leave):
+                    validate___definitions_entry_hash(data__leave_item, custom_formats, (name_prefix or 'data') + '.leave[{data__leave_x}]'.format(**locals()))
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            validate___definitions_reason(data__reason, custom_formats, (name_prefix or 'data') + '.reason')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_entry_hash(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        if not REGEX_PATTERNS['^[0-9a-f]{64}$'].search(data):
+            raise JsonSchemaValueException('pattern', value=data, name='' + (name_prefix or 'data') + '', definition={'pattern': '^[0-9a-f]{64}$'}, rule='pattern')
+    return data
+
+def validate___definitions_correction_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['corrects', 'reason', 'kind', 'content']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['corrects', 'reason', 'kind', 'content']}, rule='required')
+        data_keys = set(data.keys())
+        if 'corrects' in data_keys:
+            data_keys.remove('corrects')
+            data__corrects = data['corrects']
+            validate___definitions_entry_id(data__corrects, custom_formats, (name_prefix or 'data') + '.corrects')
+        if 'settles' in data_keys:
+            data_keys.remove('settles')
+            data__settles = data['settles']
+            if not isinstance(data__settles, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'type': 'array'}, rule='type')
+            data__settles_is_list = isinstance(data__settles, (list, tuple))
+            if data__settles_is_list:
+                data__settles_len = len(data__settles)
+                if data__settles_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__settles, name='' + (name_prefix or 'data') + '.settles', definition={'maxItems': 50}, rule='maxItems')
+                for data__settles_x, data__settles_item in enumerate(data__settles):
+                    validate___definitions_entry_id(data__settles_item, custom_formats, (name_prefix or 'data') + '.settles[{data__settles_x}]'.format(**locals()))
+        if 'reason' in data_keys:
+            data_keys.remove('reason')
+            data__reason = data['reason']
+            validate___definitions_reason(data__reason, custom_formats, (name_prefix or 'data') + '.reason')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            validate___definitions_entry_kind(data__kind, custom_formats, (name_prefix or 'data') + '.kind')
+        if 'content' in data_keys:
+            data_keys.remove('content')
+            data__content = data['content']
+            if not isinstance(data__content, dict):
+                raise JsonSchemaValueException('type', value=data__content, name='' + (name_prefix or 'data') + '.content', definition={'type': 'object'}, rule='type')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'measured_at' in data_keys:
+            data_keys.remove('measured_at')
+            data__measuredat = data['measured_at']
+            validate___definitions_moment(data__measuredat, custom_formats, (name_prefix or 'data') + '.measured_at')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_clean_out_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['finished']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['finished']}, rule='required')
+        data_keys = set(data.keys())
+        if 'finished' in data_keys:
+            data_keys.remove('finished')
+            data__finished = data['finished']
+            if not isinstance(data__finished, bool):
+                raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'waste' in data_keys:
+            data_keys.remove('waste')
+            data__waste = data['waste']
+            validate___definitions_typed(data__waste, custom_formats, (name_prefix or 'data') + '.waste')
+        if 'waste_note' in data_keys:
+            data_keys.remove('waste_note')
+            data__wastenote = data['waste_note']
+            if not isinstance(data__wastenote, str):
+                raise JsonSchemaValueException('type', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'type': 'string'}, rule='type')
+            if isinstance(data__wastenote, str):
+                data__wastenote_len = len(data__wastenote)
+                if data__wastenote_len > 200:
+                    raise JsonSchemaValueException('maxLength', value=data__wastenote, name='' + (name_prefix or 'data') + '.waste_note', definition={'maxLength': 200}, rule='maxLength')
+        if 'rinse' in data_keys:
+            data_keys.remove('rinse')
+            data__rinse = data['rinse']
+            validate___definitions_typed(data__rinse, custom_formats, (name_prefix or 'data') + '.rinse')
+        if 'left' in data_keys:
+            data_keys.remove('left')
+            data__left = data['left']
+            validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'charge' in data_keys:
+            data_keys.remove('charge')
+            data__charge = data['charge']
+            validate___definitions_bucket_rows(data__charge, custom_formats, (name_prefix or 'data') + '.charge')
+        if 'fluid' in data_keys:
+            data_keys.remove('fluid')
+            data__fluid = data['fluid']
+            validate___definitions_entry_id(data__fluid, custom_formats, (name_prefix or 'data') + '.fluid')
+        if 'lot' in data_keys:
+            data_keys.remove('lot')
+            data__lot = data['lot']
+            validate___definitions_short_text(data__lot, custom_formats, (name_prefix or 'data') + '.lot')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_check_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'dip' in data_keys:
+            data_keys.remove('dip')
+            data__dip = data['dip']
+            validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'reading' in data_keys:
+            data_keys.remove('reading')
+            data__reading = data['reading']
+            validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'aim' in data_keys:
+            data_keys.remove('aim')
+            data__aim = data['aim']
+            validate___definitions_typed(data__aim, custom_formats, (name_prefix or 'data') + '.aim')
+        if 'fill_to_depth' in data_keys:
+            data_keys.remove('fill_to_depth')
+            data__filltodepth = data['fill_to_depth']
+            validate___definitions_typed(data__filltodepth, custom_formats, (name_prefix or 'data') + '.fill_to_depth')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if 'hidden_strength' in data_keys:
+            data_keys.remove('hidden_strength')
+            data__hiddenstrength = data['hidden_strength']
+            validate___definitions_typed(data__hiddenstrength, custom_formats, (name_prefix or 'data') + '.hidden_strength')
+        if 'look' in data_keys:
+            data_keys.remove('look')
+            data__look = data['look']
+            if not isinstance(data__look, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'type': 'array'}, rule='type')
+            data__look_is_list = isinstance(data__look, (list, tuple))
+            if data__look_is_list:
+                data__look_len = len(data__look)
+                if data__look_len > 20:
+                    raise JsonSchemaValueException('maxItems', value=data__look, name='' + (name_prefix or 'data') + '.look', definition={'maxItems': 20}, rule='maxItems')
+                for data__look_x, data__look_item in enumerate(data__look):
+                    validate___definitions_look(data__look_item, custom_formats, (name_prefix or 'data') + '.look[{data__look_x}]'.format(**locals()))
+        if 'ph' in data_keys:
+            data_keys.remove('ph')
+            data__ph = data['ph']
+            validate___definitions_typed(data__ph, custom_formats, (name_prefix or 'data') + '.ph')
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'nitrite' in data_keys:
+            data_keys.remove('nitrite')
+            data__nitrite = data['nitrite']
+            validate___definitions_typed(data__nitrite, custom_formats, (name_prefix or 'data') + '.nitrite')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            if not isinstance(data__dipslide, dict):
+                raise JsonSchemaValueException('type', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'type': 'object'}, rule='type')
+            data__dipslide_is_dict = isinstance(data__dipslide, dict)
+            if data__dipslide_is_dict:
+                data__dipslide__missing_keys = set([]) - data__dipslide.keys()
+                if data__dipslide__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'required': []}, rule='required')
+                data__dipslide_keys = set(data__dipslide.keys())
+                if 'germs' in data__dipslide_keys:
+                    data__dipslide_keys.remove('germs')
+                    data__dipslide__germs = data__dipslide['germs']
+                    validate___definitions_typed(data__dipslide__germs, custom_formats, (name_prefix or 'data') + '.dip_slide.germs')
+                if 'yeast' in data__dipslide_keys:
+                    data__dipslide_keys.remove('yeast')
+                    data__dipslide__yeast = data__dipslide['yeast']
+                    validate___definitions_typed(data__dipslide__yeast, custom_formats, (name_prefix or 'data') + '.dip_slide.yeast')
+                if data__dipslide_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_slide must not contain ' + str(data__dipslide_keys) + ' properties', value=data__dipslide, name='' + (name_prefix or 'data') + '.dip_slide', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_entry_id(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'of' in data_keys:
+            data_keys.remove('of')
+            data__of = data['of']
+            validate___definitions_entry_id(data__of, custom_formats, (name_prefix or 'data') + '.of')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if 'second' in data_keys:
+            data_keys.remove('second')
+            data__second = data['second']
+            validate___definitions_second_typed(data__second, custom_formats, (name_prefix or 'data') + '.second')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            if not isinstance(data__now, str):
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+            if isinstance(data__now, str):
+                data__now_len = len(data__now)
+                if data__now_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
+        if 'usual' in data_keys:
+            data_keys.remove('usual')
+            data__usual = data['usual']
+            validate___definitions_typed(data__usual, custom_formats, (name_prefix or 'data') + '.usual')
+        if 'last' in data_keys:
+            data_keys.remove('last')
+            data__last = data['last']
+            if not isinstance(data__last, dict):
+                raise JsonSchemaValueException('type', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+            data__last_is_dict = isinstance(data__last, dict)
+            if data__last_is_dict:
+                data__last__missing_keys = set(['check', 'at']) - data__last.keys()
+                if data__last__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['check', 'at']}, rule='required')
+                data__last_keys = set(data__last.keys())
+                if 'check' in data__last_keys:
+                    data__last_keys.remove('check')
+                    data__last__check = data__last['check']
+                    validate___definitions_plan_check_body(data__last__check, custom_formats, (name_prefix or 'data') + '.last.check')
+                if 'at' in data__last_keys:
+                    data__last_keys.remove('at')
+                    data__last__at = data__last['at']
+                    if not isinstance(data__last__at, str):
+                        raise JsonSchemaValueException('type', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__last__at, str):
+                        data__last__at_len = len(data__last__at)
+                        if data__last__at_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__last_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'read' in data_keys:
+            data_keys.remove('read')
+            data__read = data['read']
+            if not isinstance(data__read, dict):
+                raise JsonSchemaValueException('type', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
+            data__read_is_dict = isinstance(data__read, dict)
+            if data__read_is_dict:
+                data__read__missing_keys = set(['machine', 'reading', 'at']) - data__read.keys()
+                if data__read__missing_keys:
+                    raise JsonSchemaValueException('required', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
+                data__read_keys = set(data__read.keys())
+                if 'machine' in data__read_keys:
+                    data__read_keys.remove('machine')
+                    data__read__machine = data__read['machine']
+                    validate___definitions_machine_typed(data__read__machine, custom_formats, (name_prefix or 'data') + '.read.machine')
+                if 'reading' in data__read_keys:
+                    data__read_keys.remove('reading')
+                    data__read__reading = data__read['reading']
+                    validate___definitions_reading_typed(data__read__reading, custom_formats, (name_prefix or 'data') + '.read.reading')
+                if 'at' in data__read_keys:
+                    data__read_keys.remove('at')
+                    data__read__at = data__read['at']
+                    if not isinstance(data__read__at, str):
+                        raise JsonSchemaValueException('type', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
+                    if isinstance(data__read__at, str):
+                        data__read__at_len = len(data__read__at)
+                        if data__read__at_len > 40:
+                            raise JsonSchemaValueException('maxLength', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
+                if data__read_keys:
+                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must not contain ' + str(data__read_keys) + ' properties', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'way' in data_keys:
+            data_keys.remove('way')
+            data__way = data['way']
+            if not isinstance(data__way, int) and (not (isinstance(data__way, float) and data__way.is_integer())) or isinstance(data__way, bool):
+                raise JsonSchemaValueException('type', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__way, (int, float, Decimal)) and (not isinstance(data__way, bool)):
+                if data__way < 0:
+                    raise JsonSchemaValueException('minimum', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'minimum': 0}, rule='minimum')
+                if data__way > 100:
+                    raise JsonSchemaValueException('maximum', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'maximum': 100}, rule='maximum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_second_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['method', 'shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['method', 'shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'method' in data_keys:
+            data_keys.remove('method')
+            data__method = data['method']
+            if not isinstance(data__method, str):
+                raise JsonSchemaValueException('type', value=data__method, name='' + (name_prefix or 'data') + '.method', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__method, str) and data__method == 'acid_split' or (isinstance(data__method, str) and data__method == 'titration')):
+                raise JsonSchemaValueException('enum', value=data__method, name='' + (name_prefix or 'data') + '.method', definition={'enum': ['acid_split', 'titration']}, rule='enum')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'factor' in data_keys:
+            data_keys.remove('factor')
+            data__factor = data['factor']
+            validate___definitions_typed(data__factor, custom_formats, (name_prefix or 'data') + '.factor')
+        if 'u' in data_keys:
+            data_keys.remove('u')
+            data__u = data['u']
+            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'floating_oil' or (isinstance(data, str) and data == 'foam') or (isinstance(data, str) and data == 'split') or (isinstance(data, str) and data == 'cream') or (isinstance(data, str) and data == 'grey_or_brown') or (isinstance(data, str) and data == 'smell') or (isinstance(data, str) and data == 'slime') or (isinstance(data, str) and data == 'rust') or (isinstance(data, str) and data == 'chips_or_sludge') or (isinstance(data, str) and data == 'skin_complaint') or (isinstance(data, str) and data == 'level_odd') or (isinstance(data, str) and data == 'normal')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['floating_oil', 'foam', 'split', 'cream', 'grey_or_brown', 'smell', 'slime', 'rust', 'chips_or_sludge', 'skin_complaint', 'level_odd', 'normal']}, rule='enum')
+    return data
+
+def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['shows']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
+        data_keys = set(data.keys())
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'how' in data_keys:
+            data_keys.remove('how')
+            data__how = data['how']
+            if not isinstance(data__how, str):
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
+        if 'u' in data_keys:
+            data_keys.remove('u')
+            data__u = data['u']
+            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if 'again' in data_keys:
+            data_keys.remove('again')
+            data__again = data['again']
+            if not isinstance(data__again, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'type': 'array'}, rule='type')
+            data__again_is_list = isinstance(data__again, (list, tuple))
+            if data__again_is_list:
+                data__again_len = len(data__again)
+                if data__again_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'minItems': 1}, rule='minItems')
+                if data__again_len > 9:
+                    raise JsonSchemaValueException('maxItems', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'maxItems': 9}, rule='maxItems')
+                for data__again_x, data__again_item in enumerate(data__again):
+                    validate___definitions_typed(data__again_item, custom_formats, (name_prefix or 'data') + '.again[{data__again_x}]'.format(**locals()))
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'diluted' in data_keys:
+            data_keys.remove('diluted')
+            data__diluted = data['diluted']
+            validate___definitions_typed(data__diluted, custom_formats, (name_prefix or 'data') + '.diluted')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['depth']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth']}, rule='required')
+        data_keys = set(data.keys())
+        if 'depth' in data_keys:
+            data_keys.remove('depth')
+            data__depth = data['depth']
+            validate___definitions_typed(data__depth, custom_formats, (name_prefix or 'data') + '.depth')
+        if 'how' in data_keys:
+            data_keys.remove('how')
+            data__how = data['how']
+            if not isinstance(data__how, str):
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+        if 'u' in data_keys:
+            data_keys.remove('u')
+            data__u = data['u']
+            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
+        if 'read_as' in data_keys:
+            data_keys.remove('read_as')
+            data__readas = data['read_as']
+            if not isinstance(data__readas, str):
+                raise JsonSchemaValueException('type', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__readas, str) and data__readas == 'depth' or (isinstance(data__readas, str) and data__readas == 'volume') or (isinstance(data__readas, str) and data__readas == 'gauge')):
+                raise JsonSchemaValueException('enum', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'enum': ['depth', 'volume', 'gauge']}, rule='enum')
+        if 'gauge_to' in data_keys:
+            data_keys.remove('gauge_to')
+            data__gaugeto = data['gauge_to']
+            validate___definitions_typed(data__gaugeto, custom_formats, (name_prefix or 'data') + '.gauge_to')
+        if 'clean_side' in data_keys:
+            data_keys.remove('clean_side')
+            data__cleanside = data['clean_side']
+            validate___definitions_typed(data__cleanside, custom_formats, (name_prefix or 'data') + '.clean_side')
+        if 'pump' in data_keys:
+            data_keys.remove('pump')
+            data__pump = data['pump']
+            if not isinstance(data__pump, str):
+                raise JsonSchemaValueException('type', value=data__pump, name='' + (name_prefix or 'data') + '.pump', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__pump, str) and data__pump == 'stopped' or (isinstance(data__pump, str) and data__pump == 'running')):
+                raise JsonSchemaValueException('enum', value=data__pump, name='' + (name_prefix or 'data') + '.pump', definition={'enum': ['stopped', 'running']}, rule='enum')
+        if 'waited' in data_keys:
+            data_keys.remove('waited')
+            data__waited = data['waited']
+            if not isinstance(data__waited, bool):
+                raise JsonSchemaValueException('type', value=data__waited, name='' + (name_prefix or 'data') + '.waited', definition={'type': 'boolean'}, rule='type')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_calibration_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['of']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['of']}, rule='required')
+        data_keys = set(data.keys())
+        if 'of' in data_keys:
+            data_keys.remove('of')
+            data__of = data['of']
+            if not isinstance(data__of, str):
+                raise JsonSchemaValueException('type', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__of, str) and data__of == 'instrument' or (isinstance(data__of, str) and data__of == 'sump')):
+                raise JsonSchemaValueException('enum', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'enum': ['instrument', 'sump']}, rule='enum')
+        if 'instrument' in data_keys:
+            data_keys.remove('instrument')
+            data__instrument = data['instrument']
+            validate___definitions_entry_id(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'zero' in data_keys:
+            data_keys.remove('zero')
+            data__zero = data['zero']
+            validate___definitions_typed(data__zero, custom_formats, (name_prefix or 'data') + '.zero')
+        if 'shows' in data_keys:
+            data_keys.remove('shows')
+            data__shows = data['shows']
+            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
+        if 'reference' in data_keys:
+            data_keys.remove('reference')
+            data__reference = data['reference']
+            validate___definitions_typed(data__reference, custom_formats, (name_prefix or 'data') + '.reference')
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'points' in data_keys:
+            data_keys.remove('points')
+            data__points = data['points']
+            if not isinstance(data__points, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
+            data__points_is_list = isinstance(data__points, (list, tuple))
+            if data__points_is_list:
+                data__points_len = len(data__points)
+                if data__points_len > 200:
+                    raise JsonSchemaValueException('maxItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
+                for data__points_x, data__points_item in enumerate(data__points):
+                    if not isinstance(data__points_item, dict):
+                        raise JsonSchemaValueException('type', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__points_item_is_dict = isinstance(data__points_item, dict)
+                    if data__points_item_is_dict:
+                        data__points_item__missing_keys = set(['depth', 'volume']) - data__points_item.keys()
+                        if data__points_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
+                        data__points_item_keys = set(data__points_item.keys())
+                        if 'depth' in data__points_item_keys:
+                            data__points_item_keys.remove('depth')
+                            data__points_item__depth = data__points_item['depth']
+                            validate___definitions_typed(data__points_item__depth, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].depth'.format(**locals()))
+                        if 'volume' in data__points_item_keys:
+                            data__points_item_keys.remove('volume')
+                            data__points_item__volume = data__points_item['volume']
+                            validate___definitions_typed(data__points_item__volume, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].volume'.format(**locals()))
+                        if data__points_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must not contain ' + str(data__points_item_keys) + ' properties', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_additive_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['name']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['name']}, rule='required')
+        data_keys = set(data.keys())
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            validate___definitions_short_name(data__name, custom_formats, (name_prefix or 'data') + '.name')
+        if 'amount' in data_keys:
+            data_keys.remove('amount')
+            data__amount = data['amount']
+            validate___definitions_typed(data__amount, custom_formats, (name_prefix or 'data') + '.amount')
+        if 'agreed_with' in data_keys:
+            data_keys.remove('agreed_with')
+            data__agreedwith = data['agreed_with']
+            validate___definitions_short_text(data__agreedwith, custom_formats, (name_prefix or 'data') + '.agreed_with')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_write_export_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'build']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'build']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'build' in data_keys:
+            data_keys.remove('build')
+            data__build = data['build']
+            if not isinstance(data__build, str):
+                raise JsonSchemaValueException('type', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'type': 'string'}, rule='type')
+            if isinstance(data__build, str):
+                data__build_len = len(data__build)
+                if data__build_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__build, name='' + (name_prefix or 'data') + '.build', definition={'maxLength': 80}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_log_head(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['log', 'count', 'head']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['log', 'count', 'head']}, rule='required')
+        data_keys = set(data.keys())
+        if 'log' in data_keys:
+            data_keys.remove('log')
+            data__log = data['log']
+            validate___definitions_entry_id(data__log, custom_formats, (name_prefix or 'data') + '.log')
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000000000:
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000000000}, rule='maximum')
+        if 'head' in data_keys:
+            data_keys.remove('head')
+            data__head = data['head']
+            validate___definitions_entry_hash(data__head, custom_formats, (name_prefix or 'data') + '.head')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_water_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['water']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water']}, rule='required')
+        data_keys = set(data.keys())
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_water_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_water_limits_typed(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_water_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            if not isinstance(data__name, str):
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+            if isinstance(data__name, str):
+                data__name_len = len(data__name)
+                if data__name_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'demineralised' or (isinstance(data__kind, str) and data__kind == 'softened') or (isinstance(data__kind, str) and data__kind == 'mains')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
+        if 'hardness' in data_keys:
+            data_keys.remove('hardness')
+            data__hardness = data['hardness']
+            validate___definitions_typed(data__hardness, custom_formats, (name_prefix or 'data') + '.hardness')
+        if 'chloride' in data_keys:
+            data_keys.remove('chloride')
+            data__chloride = data['chloride']
+            validate___definitions_typed(data__chloride, custom_formats, (name_prefix or 'data') + '.chloride')
+        if 'nitrate' in data_keys:
+            data_keys.remove('nitrate')
+            data__nitrate = data['nitrate']
+            validate___definitions_typed(data__nitrate, custom_formats, (name_prefix or 'data') + '.nitrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_quantity_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text', 'quantity']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'quantity']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+        if 'quantity' in data_keys:
+            data_keys.remove('quantity')
+            data__quantity = data['quantity']
+            if not isinstance(data__quantity, str):
+                raise JsonSchemaValueException('type', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'type': 'string'}, rule='type')
+            if isinstance(data__quantity, str):
+                data__quantity_len = len(data__quantity)
+                if data__quantity_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__quantity, name='' + (name_prefix or 'data') + '.quantity', definition={'maxLength': 40}, rule='maxLength')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_machine_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_read_fluid_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['fluid', 'today']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'today']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fluid', 'today']}, rule='required')
         data_keys = set(data.keys())
         if 'fluid' in data_keys:
             data_keys.remove('fluid')
@@ -1218,121 +2524,168 @@ def validate___definitions_read_fluid_body(data, custom_formats={}, name_prefix=
             data_keys.remove('today')
             data__today = data['today']
             if not isinstance(data__today, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.today must be string', value=data__today, name='' + (name_prefix or 'data') + '.today', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__today, name='' + (name_prefix or 'data') + '.today', definition={'type': 'string'}, rule='type')
             if isinstance(data__today, str):
                 data__today_len = len(data__today)
                 if data__today_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.today must be shorter than or equal to 40 characters', value=data__today, name='' + (name_prefix or 'data') + '.today', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__today, name='' + (name_prefix or 'data') + '.today', definition={'maxLength': 40}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_read_export_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text', 'lines']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text', 'lines']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_read_code_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['text']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
         data_keys = set(data.keys())
         if 'text' in data_keys:
             data_keys.remove('text')
             data__text = data['text']
             if not isinstance(data__text, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be string', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
             if isinstance(data__text, str):
                 data__text_len = len(data__text)
                 if data__text_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.text must be shorter than or equal to 40 characters', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['sump', 'fill_to_l', 'target', 'mixing', 'bucket', 'draw_off']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump', 'fill_to_l', 'target', 'mixing', 'bucket', 'draw_off']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump', 'fill_to_l', 'target', 'mixing', 'bucket', 'draw_off']}, rule='required')
         data_keys = set(data.keys())
         if 'sump' in data_keys:
             data_keys.remove('sump')
             data__sump = data['sump']
             if not isinstance(data__sump, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump must be object', value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'type': 'object'}, rule='type')
             data__sump_is_dict = isinstance(data__sump, dict)
             if data__sump_is_dict:
                 data__sump__missing_keys = set(['volume_l', 'strength_pct']) - data__sump.keys()
                 if data__sump__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump must contain ' + (str(sorted(data__sump__missing_keys)) + ' properties'), value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__sump, name='' + (name_prefix or 'data') + '.sump', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
                 data__sump_keys = set(data__sump.keys())
                 if 'volume_l' in data__sump_keys:
                     data__sump_keys.remove('volume_l')
                     data__sump__volumel = data__sump['volume_l']
                     if not isinstance(data__sump__volumel, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must be object', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'type': 'object'}, rule='type')
                     data__sump__volumel_is_dict = isinstance(data__sump__volumel, dict)
                     if data__sump__volumel_is_dict:
                         data__sump__volumel__missing_keys = set(['value', 'u']) - data__sump__volumel.keys()
                         if data__sump__volumel__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must contain ' + (str(sorted(data__sump__volumel__missing_keys)) + ' properties'), value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'required': ['value', 'u']}, rule='required')
                         data__sump__volumel_keys = set(data__sump__volumel.keys())
                         if 'value' in data__sump__volumel_keys:
                             data__sump__volumel_keys.remove('value')
                             data__sump__volumel__value = data__sump__volumel['value']
                             if not isinstance(data__sump__volumel__value, (int, float, Decimal)) or isinstance(data__sump__volumel__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.value must be number', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__volumel__value, (int, float, Decimal)) and (not isinstance(data__sump__volumel__value, bool)):
                                 if data__sump__volumel__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.value must be bigger than or equal to 0', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__volumel__value > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.value must be smaller than or equal to 200000', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__sump__volumel__value, name='' + (name_prefix or 'data') + '.sump.volume_l.value', definition={'maximum': 200000}, rule='maximum')
                         if 'u' in data__sump__volumel_keys:
                             data__sump__volumel_keys.remove('u')
                             data__sump__volumel__u = data__sump__volumel['u']
                             if not isinstance(data__sump__volumel__u, (int, float, Decimal)) or isinstance(data__sump__volumel__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be number', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__volumel__u, (int, float, Decimal)) and (not isinstance(data__sump__volumel__u, bool)):
                                 if data__sump__volumel__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be bigger than or equal to 0', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__volumel__u > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l.u must be smaller than or equal to 200000', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__sump__volumel__u, name='' + (name_prefix or 'data') + '.sump.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                         if data__sump__volumel_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.volume_l must not contain ' + str(data__sump__volumel_keys) + ' properties', value=data__sump__volumel, name='' + (name_prefix or 'data') + '.sump.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'strength_pct' in data__sump_keys:
                     data__sump_keys.remove('strength_pct')
                     data__sump__strengthpct = data__sump['strength_pct']
                     if not isinstance(data__sump__strengthpct, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must be object', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'type': 'object'}, rule='type')
                     data__sump__strengthpct_is_dict = isinstance(data__sump__strengthpct, dict)
                     if data__sump__strengthpct_is_dict:
                         data__sump__strengthpct__missing_keys = set(['value', 'u']) - data__sump__strengthpct.keys()
                         if data__sump__strengthpct__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must contain ' + (str(sorted(data__sump__strengthpct__missing_keys)) + ' properties'), value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'required': ['value', 'u']}, rule='required')
                         data__sump__strengthpct_keys = set(data__sump__strengthpct.keys())
                         if 'value' in data__sump__strengthpct_keys:
                             data__sump__strengthpct_keys.remove('value')
                             data__sump__strengthpct__value = data__sump__strengthpct['value']
                             if not isinstance(data__sump__strengthpct__value, (int, float, Decimal)) or isinstance(data__sump__strengthpct__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.value must be number', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__sump__strengthpct__value, bool)):
                                 if data__sump__strengthpct__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.value must be bigger than or equal to 0', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__strengthpct__value >= 40:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.value must be smaller than 40', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                                    raise JsonSchemaValueException('exclusiveMaximum', value=data__sump__strengthpct__value, name='' + (name_prefix or 'data') + '.sump.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
                         if 'u' in data__sump__strengthpct_keys:
                             data__sump__strengthpct_keys.remove('u')
                             data__sump__strengthpct__u = data__sump__strengthpct['u']
                             if not isinstance(data__sump__strengthpct__u, (int, float, Decimal)) or isinstance(data__sump__strengthpct__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be number', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__sump__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__sump__strengthpct__u, bool)):
                                 if data__sump__strengthpct__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be bigger than or equal to 0', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'minimum': 0}, rule='minimum')
                                 if data__sump__strengthpct__u > 100:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct.u must be smaller than or equal to 100', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'maximum': 100}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__sump__strengthpct__u, name='' + (name_prefix or 'data') + '.sump.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__sump__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.sump.strength_pct must not contain ' + str(data__sump__strengthpct_keys) + ' properties', value=data__sump__strengthpct, name='' + (name_prefix or 'data') + '.sump.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__sump_keys:
@@ -1341,12 +2694,12 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('fill_to_l')
             data__filltol = data['fill_to_l']
             if not isinstance(data__filltol, (int, float, Decimal)) or isinstance(data__filltol, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be number', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__filltol, (int, float, Decimal)) and (not isinstance(data__filltol, bool)):
                 if data__filltol > 200000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be smaller than or equal to 200000', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
                 if data__filltol <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be bigger than 0', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'target' in data_keys:
             data_keys.remove('target')
             data__target = data['target']
@@ -1363,115 +2716,115 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('draw_off')
             data__drawoff = data['draw_off']
             if not isinstance(data__drawoff, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must be object', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'type': 'object'}, rule='type')
             data__drawoff_is_dict = isinstance(data__drawoff, dict)
             if data__drawoff_is_dict:
                 data__drawoff__missing_keys = set(['allowed', 'mark_l']) - data__drawoff.keys()
                 if data__drawoff__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must contain ' + (str(sorted(data__drawoff__missing_keys)) + ' properties'), value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'required': ['allowed', 'mark_l']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'required': ['allowed', 'mark_l']}, rule='required')
                 data__drawoff_keys = set(data__drawoff.keys())
                 if 'allowed' in data__drawoff_keys:
                     data__drawoff_keys.remove('allowed')
                     data__drawoff__allowed = data__drawoff['allowed']
                     if not isinstance(data__drawoff__allowed, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.allowed must be boolean', value=data__drawoff__allowed, name='' + (name_prefix or 'data') + '.draw_off.allowed', definition={'type': 'boolean'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__drawoff__allowed, name='' + (name_prefix or 'data') + '.draw_off.allowed', definition={'type': 'boolean'}, rule='type')
                 if 'mark_l' in data__drawoff_keys:
                     data__drawoff_keys.remove('mark_l')
                     data__drawoff__markl = data__drawoff['mark_l']
                     if not isinstance(data__drawoff__markl, (int, float, Decimal)) or isinstance(data__drawoff__markl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be number', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__drawoff__markl, (int, float, Decimal)) and (not isinstance(data__drawoff__markl, bool)):
                         if data__drawoff__markl < 0.001:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be bigger than or equal to 0.001', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'minimum': 0.001}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'minimum': 0.001}, rule='minimum')
                         if data__drawoff__markl > 1000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off.mark_l must be smaller than or equal to 1000', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'maximum': 1000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'maximum': 1000}, rule='maximum')
                 if data__drawoff_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must not contain ' + str(data__drawoff_keys) + ' properties', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'never_above_l' in data_keys:
             data_keys.remove('never_above_l')
             data__neverabovel = data['never_above_l']
             if not isinstance(data__neverabovel, (int, float, Decimal)) or isinstance(data__neverabovel, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be number', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__neverabovel, (int, float, Decimal)) and (not isinstance(data__neverabovel, bool)):
                 if data__neverabovel > 200000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be smaller than or equal to 200000', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'maximum': 200000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'maximum': 200000}, rule='maximum')
                 if data__neverabovel <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.never_above_l must be bigger than 0', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__neverabovel, name='' + (name_prefix or 'data') + '.never_above_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'hidden' in data_keys:
             data_keys.remove('hidden')
             data__hidden = data['hidden']
             if not isinstance(data__hidden, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must be object', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
             data__hidden_is_dict = isinstance(data__hidden, dict)
             if data__hidden_is_dict:
                 data__hidden__missing_keys = set(['volume_l', 'strength_pct']) - data__hidden.keys()
                 if data__hidden__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden must contain ' + (str(sorted(data__hidden__missing_keys)) + ' properties'), value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
                 data__hidden_keys = set(data__hidden.keys())
                 if 'volume_l' in data__hidden_keys:
                     data__hidden_keys.remove('volume_l')
                     data__hidden__volumel = data__hidden['volume_l']
                     if not isinstance(data__hidden__volumel, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must be object', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'type': 'object'}, rule='type')
                     data__hidden__volumel_is_dict = isinstance(data__hidden__volumel, dict)
                     if data__hidden__volumel_is_dict:
                         data__hidden__volumel__missing_keys = set(['value', 'u']) - data__hidden__volumel.keys()
                         if data__hidden__volumel__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must contain ' + (str(sorted(data__hidden__volumel__missing_keys)) + ' properties'), value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'required': ['value', 'u']}, rule='required')
                         data__hidden__volumel_keys = set(data__hidden__volumel.keys())
                         if 'value' in data__hidden__volumel_keys:
                             data__hidden__volumel_keys.remove('value')
                             data__hidden__volumel__value = data__hidden__volumel['value']
                             if not isinstance(data__hidden__volumel__value, (int, float, Decimal)) or isinstance(data__hidden__volumel__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be number', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__volumel__value, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__value, bool)):
                                 if data__hidden__volumel__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be bigger than or equal to 0', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__volumel__value > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.value must be smaller than or equal to 200000', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__hidden__volumel__value, name='' + (name_prefix or 'data') + '.hidden.volume_l.value', definition={'maximum': 200000}, rule='maximum')
                         if 'u' in data__hidden__volumel_keys:
                             data__hidden__volumel_keys.remove('u')
                             data__hidden__volumel__u = data__hidden__volumel['u']
                             if not isinstance(data__hidden__volumel__u, (int, float, Decimal)) or isinstance(data__hidden__volumel__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be number', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__volumel__u, (int, float, Decimal)) and (not isinstance(data__hidden__volumel__u, bool)):
                                 if data__hidden__volumel__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be bigger than or equal to 0', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__volumel__u > 200000:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l.u must be smaller than or equal to 200000', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'maximum': 200000}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__hidden__volumel__u, name='' + (name_prefix or 'data') + '.hidden.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                         if data__hidden__volumel_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.volume_l must not contain ' + str(data__hidden__volumel_keys) + ' properties', value=data__hidden__volumel, name='' + (name_prefix or 'data') + '.hidden.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'strength_pct' in data__hidden_keys:
                     data__hidden_keys.remove('strength_pct')
                     data__hidden__strengthpct = data__hidden['strength_pct']
                     if not isinstance(data__hidden__strengthpct, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must be object', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'type': 'object'}, rule='type')
                     data__hidden__strengthpct_is_dict = isinstance(data__hidden__strengthpct, dict)
                     if data__hidden__strengthpct_is_dict:
                         data__hidden__strengthpct__missing_keys = set(['value', 'u']) - data__hidden__strengthpct.keys()
                         if data__hidden__strengthpct__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must contain ' + (str(sorted(data__hidden__strengthpct__missing_keys)) + ' properties'), value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'required': ['value', 'u']}, rule='required')
                         data__hidden__strengthpct_keys = set(data__hidden__strengthpct.keys())
                         if 'value' in data__hidden__strengthpct_keys:
                             data__hidden__strengthpct_keys.remove('value')
                             data__hidden__strengthpct__value = data__hidden__strengthpct['value']
                             if not isinstance(data__hidden__strengthpct__value, (int, float, Decimal)) or isinstance(data__hidden__strengthpct__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be number', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__value, bool)):
                                 if data__hidden__strengthpct__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be bigger than or equal to 0', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__strengthpct__value >= 40:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.value must be smaller than 40', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                                    raise JsonSchemaValueException('exclusiveMaximum', value=data__hidden__strengthpct__value, name='' + (name_prefix or 'data') + '.hidden.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
                         if 'u' in data__hidden__strengthpct_keys:
                             data__hidden__strengthpct_keys.remove('u')
                             data__hidden__strengthpct__u = data__hidden__strengthpct['u']
                             if not isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) or isinstance(data__hidden__strengthpct__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be number', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__hidden__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__hidden__strengthpct__u, bool)):
                                 if data__hidden__strengthpct__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be bigger than or equal to 0', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'minimum': 0}, rule='minimum')
                                 if data__hidden__strengthpct__u > 100:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct.u must be smaller than or equal to 100', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'maximum': 100}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__hidden__strengthpct__u, name='' + (name_prefix or 'data') + '.hidden.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__hidden__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.hidden.strength_pct must not contain ' + str(data__hidden__strengthpct_keys) + ' properties', value=data__hidden__strengthpct, name='' + (name_prefix or 'data') + '.hidden.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__hidden_keys:
@@ -1484,148 +2837,148 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('effort')
             data__effort = data['effort']
             if not isinstance(data__effort, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must be object', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'type': 'object'}, rule='type')
             data__effort_is_dict = isinstance(data__effort, dict)
             if data__effort_is_dict:
                 data__effort__missing_keys = set([]) - data__effort.keys()
                 if data__effort__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must contain ' + (str(sorted(data__effort__missing_keys)) + ' properties'), value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'required': []}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'required': []}, rule='required')
                 data__effort_keys = set(data__effort.keys())
                 if 'most_buckets' in data__effort_keys:
                     data__effort_keys.remove('most_buckets')
                     data__effort__mostbuckets = data__effort['most_buckets']
                     if not isinstance(data__effort__mostbuckets, int) and (not (isinstance(data__effort__mostbuckets, float) and data__effort__mostbuckets.is_integer())) or isinstance(data__effort__mostbuckets, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be integer', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'type': 'integer'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'type': 'integer'}, rule='type')
                     if isinstance(data__effort__mostbuckets, (int, float, Decimal)) and (not isinstance(data__effort__mostbuckets, bool)):
                         if data__effort__mostbuckets < 1:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be bigger than or equal to 1', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'minimum': 1}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'minimum': 1}, rule='minimum')
                         if data__effort__mostbuckets > 10000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.most_buckets must be smaller than or equal to 10000', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'maximum': 10000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__effort__mostbuckets, name='' + (name_prefix or 'data') + '.effort.most_buckets', definition={'maximum': 10000}, rule='maximum')
                 if 'heaviest_kg' in data__effort_keys:
                     data__effort_keys.remove('heaviest_kg')
                     data__effort__heaviestkg = data__effort['heaviest_kg']
                     if not isinstance(data__effort__heaviestkg, (int, float, Decimal)) or isinstance(data__effort__heaviestkg, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be number', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'type': 'number'}, rule='type')
                     if isinstance(data__effort__heaviestkg, (int, float, Decimal)) and (not isinstance(data__effort__heaviestkg, bool)):
                         if data__effort__heaviestkg > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be smaller than or equal to 100', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'maximum': 100}, rule='maximum')
                         if data__effort__heaviestkg <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort.heaviest_kg must be bigger than 0', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__effort__heaviestkg, name='' + (name_prefix or 'data') + '.effort.heaviest_kg', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__effort_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.effort must not contain ' + str(data__effort_keys) + ' properties', value=data__effort, name='' + (name_prefix or 'data') + '.effort', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
             if not isinstance(data__unit, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must be object', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'type': 'object'}, rule='type')
             data__unit_is_dict = isinstance(data__unit, dict)
             if data__unit_is_dict:
                 data__unit__missing_keys = set(['lowest_pct', 'highest_pct', 'step_pct']) - data__unit.keys()
                 if data__unit__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must contain ' + (str(sorted(data__unit__missing_keys)) + ' properties'), value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'required': ['lowest_pct', 'highest_pct', 'step_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'required': ['lowest_pct', 'highest_pct', 'step_pct']}, rule='required')
                 data__unit_keys = set(data__unit.keys())
                 if 'lowest_pct' in data__unit_keys:
                     data__unit_keys.remove('lowest_pct')
                     data__unit__lowestpct = data__unit['lowest_pct']
                     if not isinstance(data__unit__lowestpct, (int, float, Decimal)) or isinstance(data__unit__lowestpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be number', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'type': 'number'}, rule='type')
                     if isinstance(data__unit__lowestpct, (int, float, Decimal)) and (not isinstance(data__unit__lowestpct, bool)):
                         if data__unit__lowestpct < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be bigger than or equal to 0', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'minimum': 0}, rule='minimum')
                         if data__unit__lowestpct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.lowest_pct must be smaller than or equal to 100', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__unit__lowestpct, name='' + (name_prefix or 'data') + '.unit.lowest_pct', definition={'maximum': 100}, rule='maximum')
                 if 'highest_pct' in data__unit_keys:
                     data__unit_keys.remove('highest_pct')
                     data__unit__highestpct = data__unit['highest_pct']
                     if not isinstance(data__unit__highestpct, (int, float, Decimal)) or isinstance(data__unit__highestpct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be number', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'type': 'number'}, rule='type')
                     if isinstance(data__unit__highestpct, (int, float, Decimal)) and (not isinstance(data__unit__highestpct, bool)):
                         if data__unit__highestpct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be smaller than or equal to 100', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'maximum': 100}, rule='maximum')
                         if data__unit__highestpct <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.highest_pct must be bigger than 0', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__unit__highestpct, name='' + (name_prefix or 'data') + '.unit.highest_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if 'step_pct' in data__unit_keys:
                     data__unit_keys.remove('step_pct')
                     data__unit__steppct = data__unit['step_pct']
                     if not isinstance(data__unit__steppct, (int, float, Decimal)) or isinstance(data__unit__steppct, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be number', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'type': 'number'}, rule='type')
                     if isinstance(data__unit__steppct, (int, float, Decimal)) and (not isinstance(data__unit__steppct, bool)):
                         if data__unit__steppct < 0.01:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be bigger than or equal to 0.01', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'minimum': 0.01}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'minimum': 0.01}, rule='minimum')
                         if data__unit__steppct > 100:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit.step_pct must be smaller than or equal to 100', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'maximum': 100}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__unit__steppct, name='' + (name_prefix or 'data') + '.unit.step_pct', definition={'maximum': 100}, rule='maximum')
                 if data__unit_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.unit must not contain ' + str(data__unit_keys) + ' properties', value=data__unit, name='' + (name_prefix or 'data') + '.unit', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'stock' in data_keys:
             data_keys.remove('stock')
             data__stock = data['stock']
             if not isinstance(data__stock, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must be object', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'type': 'object'}, rule='type')
             data__stock_is_dict = isinstance(data__stock, dict)
             if data__stock_is_dict:
                 data__stock__missing_keys = set([]) - data__stock.keys()
                 if data__stock__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock must contain ' + (str(sorted(data__stock__missing_keys)) + ' properties'), value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'required': []}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__stock, name='' + (name_prefix or 'data') + '.stock', definition={'required': []}, rule='required')
                 data__stock_keys = set(data__stock.keys())
                 if 'concentrate_l' in data__stock_keys:
                     data__stock_keys.remove('concentrate_l')
                     data__stock__concentratel = data__stock['concentrate_l']
                     if not isinstance(data__stock__concentratel, (int, float, Decimal)) or isinstance(data__stock__concentratel, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be number', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__stock__concentratel, (int, float, Decimal)) and (not isinstance(data__stock__concentratel, bool)):
                         if data__stock__concentratel < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be bigger than or equal to 0', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'minimum': 0}, rule='minimum')
                         if data__stock__concentratel > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.concentrate_l must be smaller than or equal to 200000', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__stock__concentratel, name='' + (name_prefix or 'data') + '.stock.concentrate_l', definition={'maximum': 200000}, rule='maximum')
                 if 'water_l' in data__stock_keys:
                     data__stock_keys.remove('water_l')
                     data__stock__waterl = data__stock['water_l']
                     if not isinstance(data__stock__waterl, (int, float, Decimal)) or isinstance(data__stock__waterl, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be number', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'type': 'number'}, rule='type')
                     if isinstance(data__stock__waterl, (int, float, Decimal)) and (not isinstance(data__stock__waterl, bool)):
                         if data__stock__waterl < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be bigger than or equal to 0', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'minimum': 0}, rule='minimum')
                         if data__stock__waterl > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.water_l must be smaller than or equal to 200000', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__stock__waterl, name='' + (name_prefix or 'data') + '.stock.water_l', definition={'maximum': 200000}, rule='maximum')
                 if 'ready_mixes' in data__stock_keys:
                     data__stock_keys.remove('ready_mixes')
                     data__stock__readymixes = data__stock['ready_mixes']
                     if not isinstance(data__stock__readymixes, (list, tuple)):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes must be array', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'type': 'array'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'type': 'array'}, rule='type')
                     data__stock__readymixes_is_list = isinstance(data__stock__readymixes, (list, tuple))
                     if data__stock__readymixes_is_list:
                         data__stock__readymixes_len = len(data__stock__readymixes)
                         if data__stock__readymixes_len > 20:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes must contain less than or equal to 20 items', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'maxItems': 20}, rule='maxItems')
+                            raise JsonSchemaValueException('maxItems', value=data__stock__readymixes, name='' + (name_prefix or 'data') + '.stock.ready_mixes', definition={'maxItems': 20}, rule='maxItems')
                         for data__stock__readymixes_x, data__stock__readymixes_item in enumerate(data__stock__readymixes):
                             if not isinstance(data__stock__readymixes_item, dict):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must be object', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                             data__stock__readymixes_item_is_dict = isinstance(data__stock__readymixes_item, dict)
                             if data__stock__readymixes_item_is_dict:
                                 data__stock__readymixes_item__missing_keys = set(['strength_pct', 'volume_l']) - data__stock__readymixes_item.keys()
                                 if data__stock__readymixes_item__missing_keys:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__stock__readymixes_item__missing_keys)) + ' properties'), value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'required': ['strength_pct', 'volume_l']}, rule='required')
+                                    raise JsonSchemaValueException('required', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'required': ['strength_pct', 'volume_l']}, rule='required')
                                 data__stock__readymixes_item_keys = set(data__stock__readymixes_item.keys())
                                 if 'strength_pct' in data__stock__readymixes_item_keys:
                                     data__stock__readymixes_item_keys.remove('strength_pct')
                                     data__stock__readymixes_item__strengthpct = data__stock__readymixes_item['strength_pct']
                                     if not isinstance(data__stock__readymixes_item__strengthpct, (int, float, Decimal)) or isinstance(data__stock__readymixes_item__strengthpct, bool):
-                                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be number', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
+                                        raise JsonSchemaValueException('type', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
                                     if isinstance(data__stock__readymixes_item__strengthpct, (int, float, Decimal)) and (not isinstance(data__stock__readymixes_item__strengthpct, bool)):
                                         if data__stock__readymixes_item__strengthpct < 0:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be bigger than or equal to 0', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
+                                            raise JsonSchemaValueException('minimum', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
                                         if data__stock__readymixes_item__strengthpct > 100:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + ' must be smaller than or equal to 100', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'maximum': 100}, rule='maximum')
+                                            raise JsonSchemaValueException('maximum', value=data__stock__readymixes_item__strengthpct, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].strength_pct'.format(**locals()) + '', definition={'maximum': 100}, rule='maximum')
                                 if 'volume_l' in data__stock__readymixes_item_keys:
                                     data__stock__readymixes_item_keys.remove('volume_l')
                                     data__stock__readymixes_item__volumel = data__stock__readymixes_item['volume_l']
                                     if not isinstance(data__stock__readymixes_item__volumel, (int, float, Decimal)) or isinstance(data__stock__readymixes_item__volumel, bool):
-                                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be number', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
+                                        raise JsonSchemaValueException('type', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'type': 'number'}, rule='type')
                                     if isinstance(data__stock__readymixes_item__volumel, (int, float, Decimal)) and (not isinstance(data__stock__readymixes_item__volumel, bool)):
                                         if data__stock__readymixes_item__volumel < 0:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be bigger than or equal to 0', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
+                                            raise JsonSchemaValueException('minimum', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'minimum': 0}, rule='minimum')
                                         if data__stock__readymixes_item__volumel > 200000:
-                                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + ' must be smaller than or equal to 200000', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'maximum': 200000}, rule='maximum')
+                                            raise JsonSchemaValueException('maximum', value=data__stock__readymixes_item__volumel, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}].volume_l'.format(**locals()) + '', definition={'maximum': 200000}, rule='maximum')
                                 if data__stock__readymixes_item_keys:
                                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + ' must not contain ' + str(data__stock__readymixes_item_keys) + ' properties', value=data__stock__readymixes_item, name='' + (name_prefix or 'data') + '.stock.ready_mixes[{data__stock__readymixes_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
                 if data__stock_keys:
@@ -1634,298 +2987,298 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
             data_keys.remove('own_fluid')
             data__ownfluid = data['own_fluid']
             if not isinstance(data__ownfluid, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must be object', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'type': 'object'}, rule='type')
             data__ownfluid_is_dict = isinstance(data__ownfluid, dict)
             if data__ownfluid_is_dict:
                 data__ownfluid__missing_keys = set(['allowed']) - data__ownfluid.keys()
                 if data__ownfluid__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must contain ' + (str(sorted(data__ownfluid__missing_keys)) + ' properties'), value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'required': ['allowed']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'required': ['allowed']}, rule='required')
                 data__ownfluid_keys = set(data__ownfluid.keys())
                 if 'allowed' in data__ownfluid_keys:
                     data__ownfluid_keys.remove('allowed')
                     data__ownfluid__allowed = data__ownfluid['allowed']
                     if not isinstance(data__ownfluid__allowed, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid.allowed must be boolean', value=data__ownfluid__allowed, name='' + (name_prefix or 'data') + '.own_fluid.allowed', definition={'type': 'boolean'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__ownfluid__allowed, name='' + (name_prefix or 'data') + '.own_fluid.allowed', definition={'type': 'boolean'}, rule='type')
                 if data__ownfluid_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.own_fluid must not contain ' + str(data__ownfluid_keys) + ' properties', value=data__ownfluid, name='' + (name_prefix or 'data') + '.own_fluid', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'losses' in data_keys:
             data_keys.remove('losses')
             data__losses = data['losses']
             if not isinstance(data__losses, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must be object', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'type': 'object'}, rule='type')
             data__losses_is_dict = isinstance(data__losses, dict)
             if data__losses_is_dict:
                 data__losses__missing_keys = set(['carry_out_l_d']) - data__losses.keys()
                 if data__losses__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must contain ' + (str(sorted(data__losses__missing_keys)) + ' properties'), value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'required': ['carry_out_l_d']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'required': ['carry_out_l_d']}, rule='required')
                 data__losses_keys = set(data__losses.keys())
                 if 'carry_out_l_d' in data__losses_keys:
                     data__losses_keys.remove('carry_out_l_d')
                     data__losses__carryoutld = data__losses['carry_out_l_d']
                     if not isinstance(data__losses__carryoutld, (int, float, Decimal)) or isinstance(data__losses__carryoutld, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be number', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'type': 'number'}, rule='type')
                     if isinstance(data__losses__carryoutld, (int, float, Decimal)) and (not isinstance(data__losses__carryoutld, bool)):
                         if data__losses__carryoutld > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be smaller than or equal to 200000', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'maximum': 200000}, rule='maximum')
                         if data__losses__carryoutld <= 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses.carry_out_l_d must be bigger than 0', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                            raise JsonSchemaValueException('exclusiveMinimum', value=data__losses__carryoutld, name='' + (name_prefix or 'data') + '.losses.carry_out_l_d', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__losses_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.losses must not contain ' + str(data__losses_keys) + ' properties', value=data__losses, name='' + (name_prefix or 'data') + '.losses', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'density_kg_l' in data_keys:
             data_keys.remove('density_kg_l')
             data__densitykgl = data['density_kg_l']
             if not isinstance(data__densitykgl, (int, float, Decimal)) or isinstance(data__densitykgl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be number', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__densitykgl, (int, float, Decimal)) and (not isinstance(data__densitykgl, bool)):
                 if data__densitykgl < 0.5:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be bigger than or equal to 0.5', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
                 if data__densitykgl > 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.density_kg_l must be smaller than or equal to 2', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_pail(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if 'first_mark_l' in data_keys:
             data_keys.remove('first_mark_l')
             data__firstmarkl = data['first_mark_l']
             if not isinstance(data__firstmarkl, (int, float, Decimal)) or isinstance(data__firstmarkl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.first_mark_l must be number', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__firstmarkl, (int, float, Decimal)) and (not isinstance(data__firstmarkl, bool)):
                 if data__firstmarkl < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.first_mark_l must be bigger than or equal to 0', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'minimum': 0}, rule='minimum')
                 if data__firstmarkl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.first_mark_l must be smaller than or equal to 1000', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__firstmarkl, name='' + (name_prefix or 'data') + '.first_mark_l', definition={'maximum': 1000}, rule='maximum')
         if 'jug_first_mark_l' in data_keys:
             data_keys.remove('jug_first_mark_l')
             data__jugfirstmarkl = data['jug_first_mark_l']
             if not isinstance(data__jugfirstmarkl, (int, float, Decimal)) or isinstance(data__jugfirstmarkl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_first_mark_l must be number', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__jugfirstmarkl, (int, float, Decimal)) and (not isinstance(data__jugfirstmarkl, bool)):
                 if data__jugfirstmarkl < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_first_mark_l must be bigger than or equal to 0', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'minimum': 0}, rule='minimum')
                 if data__jugfirstmarkl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_first_mark_l must be smaller than or equal to 1000', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__jugfirstmarkl, name='' + (name_prefix or 'data') + '.jug_first_mark_l', definition={'maximum': 1000}, rule='maximum')
         if 'jug_max_l' in data_keys:
             data_keys.remove('jug_max_l')
             data__jugmaxl = data['jug_max_l']
             if not isinstance(data__jugmaxl, (int, float, Decimal)) or isinstance(data__jugmaxl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_max_l must be number', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__jugmaxl, (int, float, Decimal)) and (not isinstance(data__jugmaxl, bool)):
                 if data__jugmaxl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_max_l must be smaller than or equal to 1000', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'maximum': 1000}, rule='maximum')
                 if data__jugmaxl <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_max_l must be bigger than 0', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__jugmaxl, name='' + (name_prefix or 'data') + '.jug_max_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'measure_by' in data_keys:
             data_keys.remove('measure_by')
             data__measureby = data['measure_by']
             if not isinstance(data__measureby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.measure_by must be string', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__measureby, str) and data__measureby == 'jug' or (isinstance(data__measureby, str) and data__measureby == 'pail')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".measure_by must be one of ['jug', 'pail']", value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__measureby, name='' + (name_prefix or 'data') + '.measure_by', definition={'enum': ['jug', 'pail']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_bucket(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['usable_l', 'water_mark_l', 'jug_mark_l']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable_l', 'water_mark_l', 'jug_mark_l']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['usable_l', 'water_mark_l', 'jug_mark_l']}, rule='required')
         data_keys = set(data.keys())
         if 'usable_l' in data_keys:
             data_keys.remove('usable_l')
             data__usablel = data['usable_l']
             if not isinstance(data__usablel, (int, float, Decimal)) or isinstance(data__usablel, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be number', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__usablel, (int, float, Decimal)) and (not isinstance(data__usablel, bool)):
                 if data__usablel < 0.1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be bigger than or equal to 0.1', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'minimum': 0.1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'minimum': 0.1}, rule='minimum')
                 if data__usablel > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usable_l must be smaller than or equal to 1000', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__usablel, name='' + (name_prefix or 'data') + '.usable_l', definition={'maximum': 1000}, rule='maximum')
         if 'water_mark_l' in data_keys:
             data_keys.remove('water_mark_l')
             data__watermarkl = data['water_mark_l']
             if not isinstance(data__watermarkl, (int, float, Decimal)) or isinstance(data__watermarkl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be number', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__watermarkl, (int, float, Decimal)) and (not isinstance(data__watermarkl, bool)):
                 if data__watermarkl < 0.001:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be bigger than or equal to 0.001', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'minimum': 0.001}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'minimum': 0.001}, rule='minimum')
                 if data__watermarkl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_mark_l must be smaller than or equal to 1000', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__watermarkl, name='' + (name_prefix or 'data') + '.water_mark_l', definition={'maximum': 1000}, rule='maximum')
         if 'jug_mark_l' in data_keys:
             data_keys.remove('jug_mark_l')
             data__jugmarkl = data['jug_mark_l']
             if not isinstance(data__jugmarkl, (int, float, Decimal)) or isinstance(data__jugmarkl, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be number', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__jugmarkl, (int, float, Decimal)) and (not isinstance(data__jugmarkl, bool)):
                 if data__jugmarkl < 0.001:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be bigger than or equal to 0.001', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'minimum': 0.001}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'minimum': 0.001}, rule='minimum')
                 if data__jugmarkl > 1000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jug_mark_l must be smaller than or equal to 1000', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'maximum': 1000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__jugmarkl, name='' + (name_prefix or 'data') + '.jug_mark_l', definition={'maximum': 1000}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_mixing(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['strong_pct', 'weak_pct', 'closeness_pct']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong_pct', 'weak_pct', 'closeness_pct']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['strong_pct', 'weak_pct', 'closeness_pct']}, rule='required')
         data_keys = set(data.keys())
         if 'strong_pct' in data_keys:
             data_keys.remove('strong_pct')
             data__strongpct = data['strong_pct']
             if not isinstance(data__strongpct, (int, float, Decimal)) or isinstance(data__strongpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be number', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__strongpct, (int, float, Decimal)) and (not isinstance(data__strongpct, bool)):
                 if data__strongpct > 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be smaller than or equal to 100', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'maximum': 100}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'maximum': 100}, rule='maximum')
                 if data__strongpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.strong_pct must be bigger than 0', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__strongpct, name='' + (name_prefix or 'data') + '.strong_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'weak_pct' in data_keys:
             data_keys.remove('weak_pct')
             data__weakpct = data['weak_pct']
             if not isinstance(data__weakpct, (int, float, Decimal)) or isinstance(data__weakpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be number', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__weakpct, (int, float, Decimal)) and (not isinstance(data__weakpct, bool)):
                 if data__weakpct < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be bigger than or equal to 0', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'minimum': 0}, rule='minimum')
                 if data__weakpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.weak_pct must be smaller than 100', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__weakpct, name='' + (name_prefix or 'data') + '.weak_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if 'closeness_pct' in data_keys:
             data_keys.remove('closeness_pct')
             data__closenesspct = data['closeness_pct']
             if not isinstance(data__closenesspct, (int, float, Decimal)) or isinstance(data__closenesspct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be number', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__closenesspct, (int, float, Decimal)) and (not isinstance(data__closenesspct, bool)):
                 if data__closenesspct > 10:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be smaller than or equal to 10', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'maximum': 10}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'maximum': 10}, rule='maximum')
                 if data__closenesspct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.closeness_pct must be bigger than 0', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__closenesspct, name='' + (name_prefix or 'data') + '.closeness_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_target(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['low_pct', 'aim_pct', 'high_pct']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low_pct', 'aim_pct', 'high_pct']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['low_pct', 'aim_pct', 'high_pct']}, rule='required')
         data_keys = set(data.keys())
         if 'low_pct' in data_keys:
             data_keys.remove('low_pct')
             data__lowpct = data['low_pct']
             if not isinstance(data__lowpct, (int, float, Decimal)) or isinstance(data__lowpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be number', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__lowpct, (int, float, Decimal)) and (not isinstance(data__lowpct, bool)):
                 if data__lowpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be bigger than 0', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__lowpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.low_pct must be smaller than 100', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__lowpct, name='' + (name_prefix or 'data') + '.low_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if 'aim_pct' in data_keys:
             data_keys.remove('aim_pct')
             data__aimpct = data['aim_pct']
             if not isinstance(data__aimpct, (int, float, Decimal)) or isinstance(data__aimpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be number', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__aimpct, (int, float, Decimal)) and (not isinstance(data__aimpct, bool)):
                 if data__aimpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be bigger than 0', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__aimpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.aim_pct must be smaller than 100', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__aimpct, name='' + (name_prefix or 'data') + '.aim_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if 'high_pct' in data_keys:
             data_keys.remove('high_pct')
             data__highpct = data['high_pct']
             if not isinstance(data__highpct, (int, float, Decimal)) or isinstance(data__highpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be number', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__highpct, (int, float, Decimal)) and (not isinstance(data__highpct, bool)):
                 if data__highpct <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be bigger than 0', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
                 if data__highpct >= 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.high_pct must be smaller than 100', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
+                    raise JsonSchemaValueException('exclusiveMaximum', value=data__highpct, name='' + (name_prefix or 'data') + '.high_pct', definition={'exclusiveMaximum': 100}, rule='exclusiveMaximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['volume_l', 'fill_to_l', 'usual_pct', 'target', 'mixing', 'bucket']}, rule='required')
         data_keys = set(data.keys())
         if 'volume_l' in data_keys:
             data_keys.remove('volume_l')
             data__volumel = data['volume_l']
             if not isinstance(data__volumel, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must be object', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'type': 'object'}, rule='type')
             data__volumel_is_dict = isinstance(data__volumel, dict)
             if data__volumel_is_dict:
                 data__volumel__missing_keys = set(['value', 'u']) - data__volumel.keys()
                 if data__volumel__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must contain ' + (str(sorted(data__volumel__missing_keys)) + ' properties'), value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'required': ['value', 'u']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'required': ['value', 'u']}, rule='required')
                 data__volumel_keys = set(data__volumel.keys())
                 if 'value' in data__volumel_keys:
                     data__volumel_keys.remove('value')
                     data__volumel__value = data__volumel['value']
                     if not isinstance(data__volumel__value, (int, float, Decimal)) or isinstance(data__volumel__value, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be number', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'type': 'number'}, rule='type')
                     if isinstance(data__volumel__value, (int, float, Decimal)) and (not isinstance(data__volumel__value, bool)):
                         if data__volumel__value < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be bigger than or equal to 0', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'minimum': 0}, rule='minimum')
                         if data__volumel__value > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.value must be smaller than or equal to 200000', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__volumel__value, name='' + (name_prefix or 'data') + '.volume_l.value', definition={'maximum': 200000}, rule='maximum')
                 if 'u' in data__volumel_keys:
                     data__volumel_keys.remove('u')
                     data__volumel__u = data__volumel['u']
                     if not isinstance(data__volumel__u, (int, float, Decimal)) or isinstance(data__volumel__u, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be number', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'type': 'number'}, rule='type')
                     if isinstance(data__volumel__u, (int, float, Decimal)) and (not isinstance(data__volumel__u, bool)):
                         if data__volumel__u < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be bigger than or equal to 0', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'minimum': 0}, rule='minimum')
                         if data__volumel__u > 200000:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l.u must be smaller than or equal to 200000', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'maximum': 200000}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__volumel__u, name='' + (name_prefix or 'data') + '.volume_l.u', definition={'maximum': 200000}, rule='maximum')
                 if data__volumel_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.volume_l must not contain ' + str(data__volumel_keys) + ' properties', value=data__volumel, name='' + (name_prefix or 'data') + '.volume_l', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'fill_to_l' in data_keys:
             data_keys.remove('fill_to_l')
             data__filltol = data['fill_to_l']
             if not isinstance(data__filltol, (int, float, Decimal)) or isinstance(data__filltol, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be number', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'type': 'number'}, rule='type')
             if isinstance(data__filltol, (int, float, Decimal)) and (not isinstance(data__filltol, bool)):
                 if data__filltol > 200000:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be smaller than or equal to 200000', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'maximum': 200000}, rule='maximum')
                 if data__filltol <= 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fill_to_l must be bigger than 0', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
+                    raise JsonSchemaValueException('exclusiveMinimum', value=data__filltol, name='' + (name_prefix or 'data') + '.fill_to_l', definition={'exclusiveMinimum': 0}, rule='exclusiveMinimum')
         if 'usual_pct' in data_keys:
             data_keys.remove('usual_pct')
             data__usualpct = data['usual_pct']
             if not isinstance(data__usualpct, (int, float, Decimal)) or isinstance(data__usualpct, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be number', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'type': 'number'}, rule='type')
             if isinstance(data__usualpct, (int, float, Decimal)) and (not isinstance(data__usualpct, bool)):
                 if data__usualpct < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be bigger than or equal to 0', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'minimum': 0}, rule='minimum')
                 if data__usualpct > 100:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.usual_pct must be smaller than or equal to 100', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'maximum': 100}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__usualpct, name='' + (name_prefix or 'data') + '.usual_pct', definition={'maximum': 100}, rule='maximum')
         if 'target' in data_keys:
             data_keys.remove('target')
             data__target = data['target']
@@ -1942,66 +3295,66 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
             data_keys.remove('last')
             data__last = data['last']
             if not isinstance(data__last, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must be object', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
             data__last_is_dict = isinstance(data__last, dict)
             if data__last_is_dict:
                 data__last__missing_keys = set(['strength_pct', 'age_d', 'drift_pct_d']) - data__last.keys()
                 if data__last__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must contain ' + (str(sorted(data__last__missing_keys)) + ' properties'), value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['strength_pct', 'age_d', 'drift_pct_d']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['strength_pct', 'age_d', 'drift_pct_d']}, rule='required')
                 data__last_keys = set(data__last.keys())
                 if 'strength_pct' in data__last_keys:
                     data__last_keys.remove('strength_pct')
                     data__last__strengthpct = data__last['strength_pct']
                     if not isinstance(data__last__strengthpct, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must be object', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'type': 'object'}, rule='type')
                     data__last__strengthpct_is_dict = isinstance(data__last__strengthpct, dict)
                     if data__last__strengthpct_is_dict:
                         data__last__strengthpct__missing_keys = set(['value', 'u']) - data__last__strengthpct.keys()
                         if data__last__strengthpct__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must contain ' + (str(sorted(data__last__strengthpct__missing_keys)) + ' properties'), value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'required': ['value', 'u']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'required': ['value', 'u']}, rule='required')
                         data__last__strengthpct_keys = set(data__last__strengthpct.keys())
                         if 'value' in data__last__strengthpct_keys:
                             data__last__strengthpct_keys.remove('value')
                             data__last__strengthpct__value = data__last__strengthpct['value']
                             if not isinstance(data__last__strengthpct__value, (int, float, Decimal)) or isinstance(data__last__strengthpct__value, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be number', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'type': 'number'}, rule='type')
                             if isinstance(data__last__strengthpct__value, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__value, bool)):
                                 if data__last__strengthpct__value < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be bigger than or equal to 0', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'minimum': 0}, rule='minimum')
                                 if data__last__strengthpct__value >= 40:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.value must be smaller than 40', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
+                                    raise JsonSchemaValueException('exclusiveMaximum', value=data__last__strengthpct__value, name='' + (name_prefix or 'data') + '.last.strength_pct.value', definition={'exclusiveMaximum': 40}, rule='exclusiveMaximum')
                         if 'u' in data__last__strengthpct_keys:
                             data__last__strengthpct_keys.remove('u')
                             data__last__strengthpct__u = data__last__strengthpct['u']
                             if not isinstance(data__last__strengthpct__u, (int, float, Decimal)) or isinstance(data__last__strengthpct__u, bool):
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be number', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'type': 'number'}, rule='type')
+                                raise JsonSchemaValueException('type', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'type': 'number'}, rule='type')
                             if isinstance(data__last__strengthpct__u, (int, float, Decimal)) and (not isinstance(data__last__strengthpct__u, bool)):
                                 if data__last__strengthpct__u < 0:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be bigger than or equal to 0', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'minimum': 0}, rule='minimum')
+                                    raise JsonSchemaValueException('minimum', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'minimum': 0}, rule='minimum')
                                 if data__last__strengthpct__u > 100:
-                                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct.u must be smaller than or equal to 100', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'maximum': 100}, rule='maximum')
+                                    raise JsonSchemaValueException('maximum', value=data__last__strengthpct__u, name='' + (name_prefix or 'data') + '.last.strength_pct.u', definition={'maximum': 100}, rule='maximum')
                         if data__last__strengthpct_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.strength_pct must not contain ' + str(data__last__strengthpct_keys) + ' properties', value=data__last__strengthpct, name='' + (name_prefix or 'data') + '.last.strength_pct', definition={'additionalProperties': False}, rule='additionalProperties')
                 if 'age_d' in data__last_keys:
                     data__last_keys.remove('age_d')
                     data__last__aged = data__last['age_d']
                     if not isinstance(data__last__aged, (int, float, Decimal)) or isinstance(data__last__aged, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be number', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'type': 'number'}, rule='type')
                     if isinstance(data__last__aged, (int, float, Decimal)) and (not isinstance(data__last__aged, bool)):
                         if data__last__aged < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be bigger than or equal to 0', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'minimum': 0}, rule='minimum')
                         if data__last__aged > 3650:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.age_d must be smaller than or equal to 3650', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'maximum': 3650}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__last__aged, name='' + (name_prefix or 'data') + '.last.age_d', definition={'maximum': 3650}, rule='maximum')
                 if 'drift_pct_d' in data__last_keys:
                     data__last_keys.remove('drift_pct_d')
                     data__last__driftpctd = data__last['drift_pct_d']
                     if not isinstance(data__last__driftpctd, (int, float, Decimal)) or isinstance(data__last__driftpctd, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be number', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'type': 'number'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'type': 'number'}, rule='type')
                     if isinstance(data__last__driftpctd, (int, float, Decimal)) and (not isinstance(data__last__driftpctd, bool)):
                         if data__last__driftpctd < 0:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be bigger than or equal to 0', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'minimum': 0}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'minimum': 0}, rule='minimum')
                         if data__last__driftpctd > 40:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.drift_pct_d must be smaller than or equal to 40', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
+                            raise JsonSchemaValueException('maximum', value=data__last__driftpctd, name='' + (name_prefix or 'data') + '.last.drift_pct_d', definition={'maximum': 40}, rule='maximum')
                 if data__last_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'pail' in data_keys:
@@ -2014,12 +3367,12 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
 
 def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['machine', 'dip', 'reading']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'reading']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'reading']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
@@ -2057,183 +3410,100 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             data_keys.remove('now')
             data__now = data['now']
             if not isinstance(data__now, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be string', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
             if isinstance(data__now, str):
                 data__now_len = len(data__now)
                 if data__now_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be shorter than or equal to 40 characters', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_second_typed(data, custom_formats={}, name_prefix=None):
+def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['method', 'shows']) - data.keys()
+        data__missing_keys = set(['files']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['method', 'shows']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['files']}, rule='required')
         data_keys = set(data.keys())
-        if 'method' in data_keys:
-            data_keys.remove('method')
-            data__method = data['method']
-            if not isinstance(data__method, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.method must be string', value=data__method, name='' + (name_prefix or 'data') + '.method', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__method, str) and data__method == 'acid_split' or (isinstance(data__method, str) and data__method == 'titration')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".method must be one of ['acid_split', 'titration']", value=data__method, name='' + (name_prefix or 'data') + '.method', definition={'enum': ['acid_split', 'titration']}, rule='enum')
-        if 'shows' in data_keys:
-            data_keys.remove('shows')
-            data__shows = data['shows']
-            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
-        if 'factor' in data_keys:
-            data_keys.remove('factor')
-            data__factor = data['factor']
-            validate___definitions_typed(data__factor, custom_formats, (name_prefix or 'data') + '.factor')
-        if 'u' in data_keys:
-            data_keys.remove('u')
-            data__u = data['u']
-            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_reading_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['shows']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['shows']}, rule='required')
-        data_keys = set(data.keys())
-        if 'shows' in data_keys:
-            data_keys.remove('shows')
-            data__shows = data['shows']
-            validate___definitions_typed(data__shows, custom_formats, (name_prefix or 'data') + '.shows')
-        if 'how' in data_keys:
-            data_keys.remove('how')
-            data__how = data['how']
-            if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['digital', 'optical', 'optical_oily', 'blurred']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
-        if 'u' in data_keys:
-            data_keys.remove('u')
-            data__u = data['u']
-            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
-        if 'again' in data_keys:
-            data_keys.remove('again')
-            data__again = data['again']
-            if not isinstance(data__again, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.again must be array', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'type': 'array'}, rule='type')
-            data__again_is_list = isinstance(data__again, (list, tuple))
-            if data__again_is_list:
-                data__again_len = len(data__again)
-                if data__again_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.again must contain at least 1 items', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'minItems': 1}, rule='minItems')
-                if data__again_len > 9:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.again must contain less than or equal to 9 items', value=data__again, name='' + (name_prefix or 'data') + '.again', definition={'maxItems': 9}, rule='maxItems')
-                for data__again_x, data__again_item in enumerate(data__again):
-                    validate___definitions_typed(data__again_item, custom_formats, (name_prefix or 'data') + '.again[{data__again_x}]'.format(**locals()))
-        if 'temperature' in data_keys:
-            data_keys.remove('temperature')
-            data__temperature = data['temperature']
-            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
-        if 'diluted' in data_keys:
-            data_keys.remove('diluted')
-            data__diluted = data['diluted']
-            validate___definitions_typed(data__diluted, custom_formats, (name_prefix or 'data') + '.diluted')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['depth']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth']}, rule='required')
-        data_keys = set(data.keys())
-        if 'depth' in data_keys:
-            data_keys.remove('depth')
-            data__depth = data['depth']
-            validate___definitions_typed(data__depth, custom_formats, (name_prefix or 'data') + '.depth')
-        if 'how' in data_keys:
-            data_keys.remove('how')
-            data__how = data['how']
-            if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['hard_floor', 'through_slot', 'running', 'chips']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
-        if 'u' in data_keys:
-            data_keys.remove('u')
-            data__u = data['u']
-            validate___definitions_typed(data__u, custom_formats, (name_prefix or 'data') + '.u')
-        if 'read_as' in data_keys:
-            data_keys.remove('read_as')
-            data__readas = data['read_as']
-            if not isinstance(data__readas, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read_as must be string', value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__readas, str) and data__readas == 'depth' or (isinstance(data__readas, str) and data__readas == 'volume') or (isinstance(data__readas, str) and data__readas == 'gauge')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".read_as must be one of ['depth', 'volume', 'gauge']", value=data__readas, name='' + (name_prefix or 'data') + '.read_as', definition={'enum': ['depth', 'volume', 'gauge']}, rule='enum')
-        if 'gauge_to' in data_keys:
-            data_keys.remove('gauge_to')
-            data__gaugeto = data['gauge_to']
-            validate___definitions_typed(data__gaugeto, custom_formats, (name_prefix or 'data') + '.gauge_to')
-        if 'clean_side' in data_keys:
-            data_keys.remove('clean_side')
-            data__cleanside = data['clean_side']
-            validate___definitions_typed(data__cleanside, custom_formats, (name_prefix or 'data') + '.clean_side')
-        if 'pump' in data_keys:
-            data_keys.remove('pump')
-            data__pump = data['pump']
-            if not isinstance(data__pump, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pump must be string', value=data__pump, name='' + (name_prefix or 'data') + '.pump', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__pump, str) and data__pump == 'stopped' or (isinstance(data__pump, str) and data__pump == 'running')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".pump must be one of ['stopped', 'running']", value=data__pump, name='' + (name_prefix or 'data') + '.pump', definition={'enum': ['stopped', 'running']}, rule='enum')
-        if 'waited' in data_keys:
-            data_keys.remove('waited')
-            data__waited = data['waited']
-            if not isinstance(data__waited, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.waited must be boolean', value=data__waited, name='' + (name_prefix or 'data') + '.waited', definition={'type': 'boolean'}, rule='type')
+        if 'files' in data_keys:
+            data_keys.remove('files')
+            data__files = data['files']
+            if not isinstance(data__files, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'type': 'array'}, rule='type')
+            data__files_is_list = isinstance(data__files, (list, tuple))
+            if data__files_is_list:
+                data__files_len = len(data__files)
+                if data__files_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'minItems': 1}, rule='minItems')
+                if data__files_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__files, name='' + (name_prefix or 'data') + '.files', definition={'maxItems': 1000}, rule='maxItems')
+                for data__files_x, data__files_item in enumerate(data__files):
+                    if not isinstance(data__files_item, dict):
+                        raise JsonSchemaValueException('type', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__files_item_is_dict = isinstance(data__files_item, dict)
+                    if data__files_item_is_dict:
+                        data__files_item__missing_keys = set(['name', 'text']) - data__files_item.keys()
+                        if data__files_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'required': ['name', 'text']}, rule='required')
+                        data__files_item_keys = set(data__files_item.keys())
+                        if 'name' in data__files_item_keys:
+                            data__files_item_keys.remove('name')
+                            data__files_item__name = data__files_item['name']
+                            if not isinstance(data__files_item__name, str):
+                                raise JsonSchemaValueException('type', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if isinstance(data__files_item__name, str):
+                                data__files_item__name_len = len(data__files_item__name)
+                                if data__files_item__name_len > 300:
+                                    raise JsonSchemaValueException('maxLength', value=data__files_item__name, name='' + (name_prefix or 'data') + '.files[{data__files_x}].name'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+                        if 'text' in data__files_item_keys:
+                            data__files_item_keys.remove('text')
+                            data__files_item__text = data__files_item['text']
+                            if not isinstance(data__files_item__text, str):
+                                raise JsonSchemaValueException('type', value=data__files_item__text, name='' + (name_prefix or 'data') + '.files[{data__files_x}].text'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        if data__files_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + ' must not contain ' + str(data__files_item_keys) + ' properties', value=data__files_item, name='' + (name_prefix or 'data') + '.files[{data__files_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_make_code_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['code_number']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['code_number']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['code_number']}, rule='required')
         data_keys = set(data.keys())
         if 'code_number' in data_keys:
             data_keys.remove('code_number')
             data__codenumber = data['code_number']
             if not isinstance(data__codenumber, int) and (not (isinstance(data__codenumber, float) and data__codenumber.is_integer())) or isinstance(data__codenumber, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code_number must be integer', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'type': 'integer'}, rule='type')
             if isinstance(data__codenumber, (int, float, Decimal)) and (not isinstance(data__codenumber, bool)):
                 if data__codenumber < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code_number must be bigger than or equal to 0', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'minimum': 0}, rule='minimum')
                 if data__codenumber > 923520:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code_number must be smaller than or equal to 923520', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'maximum': 923520}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__codenumber, name='' + (name_prefix or 'data') + '.code_number', definition={'maximum': 923520}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['machine', 'dip', 'now']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'now']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'dip', 'now']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')
@@ -2255,12 +3525,12 @@ def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=
             data_keys.remove('last')
             data__last = data['last']
             if not isinstance(data__last, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must be object', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'type': 'object'}, rule='type')
             data__last_is_dict = isinstance(data__last, dict)
             if data__last_is_dict:
                 data__last__missing_keys = set(['check', 'at']) - data__last.keys()
                 if data__last__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must contain ' + (str(sorted(data__last__missing_keys)) + ' properties'), value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['check', 'at']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'required': ['check', 'at']}, rule='required')
                 data__last_keys = set(data__last.keys())
                 if 'check' in data__last_keys:
                     data__last_keys.remove('check')
@@ -2270,23 +3540,23 @@ def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=
                     data__last_keys.remove('at')
                     data__last__at = data__last['at']
                     if not isinstance(data__last__at, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.at must be string', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'type': 'string'}, rule='type')
                     if isinstance(data__last__at, str):
                         data__last__at_len = len(data__last__at)
                         if data__last__at_len > 40:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last.at must be shorter than or equal to 40 characters', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
+                            raise JsonSchemaValueException('maxLength', value=data__last__at, name='' + (name_prefix or 'data') + '.last.at', definition={'maxLength': 40}, rule='maxLength')
                 if data__last_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.last must not contain ' + str(data__last_keys) + ' properties', value=data__last, name='' + (name_prefix or 'data') + '.last', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'read' in data_keys:
             data_keys.remove('read')
             data__read = data['read']
             if not isinstance(data__read, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must be object', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'type': 'object'}, rule='type')
             data__read_is_dict = isinstance(data__read, dict)
             if data__read_is_dict:
                 data__read__missing_keys = set(['machine', 'reading', 'at']) - data__read.keys()
                 if data__read__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must contain ' + (str(sorted(data__read__missing_keys)) + ' properties'), value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'required': ['machine', 'reading', 'at']}, rule='required')
                 data__read_keys = set(data__read.keys())
                 if 'machine' in data__read_keys:
                     data__read_keys.remove('machine')
@@ -2300,63 +3570,151 @@ def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=
                     data__read_keys.remove('at')
                     data__read__at = data__read['at']
                     if not isinstance(data__read__at, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read.at must be string', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'type': 'string'}, rule='type')
                     if isinstance(data__read__at, str):
                         data__read__at_len = len(data__read__at)
                         if data__read__at_len > 40:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read.at must be shorter than or equal to 40 characters', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
+                            raise JsonSchemaValueException('maxLength', value=data__read__at, name='' + (name_prefix or 'data') + '.read.at', definition={'maxLength': 40}, rule='maxLength')
                 if data__read_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.read must not contain ' + str(data__read_keys) + ' properties', value=data__read, name='' + (name_prefix or 'data') + '.read', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'now' in data_keys:
             data_keys.remove('now')
             data__now = data['now']
             if not isinstance(data__now, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be string', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
             if isinstance(data__now, str):
                 data__now_len = len(data__now)
                 if data__now_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be shorter than or equal to 40 characters', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_handover_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'since']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'since']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'since' in data_keys:
+            data_keys.remove('since')
+            data__since = data['since']
+            validate___definitions_moment(data__since, custom_formats, (name_prefix or 'data') + '.since')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_fold_log_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_fit_factor_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['jugs', 'measured_with', 'on']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['jugs', 'measured_with', 'on']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['jugs', 'measured_with', 'on']}, rule='required')
         data_keys = set(data.keys())
         if 'jugs' in data_keys:
             data_keys.remove('jugs')
             data__jugs = data['jugs']
             if not isinstance(data__jugs, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must be array', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'type': 'array'}, rule='type')
             data__jugs_is_list = isinstance(data__jugs, (list, tuple))
             if data__jugs_is_list:
                 data__jugs_len = len(data__jugs)
                 if data__jugs_len < 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must contain at least 2 items', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'minItems': 2}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'minItems': 2}, rule='minItems')
                 if data__jugs_len > 5:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must contain less than or equal to 5 items', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'maxItems': 5}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'maxItems': 5}, rule='maxItems')
                 for data__jugs_x, data__jugs_item in enumerate(data__jugs):
                     validate___definitions_jug_typed(data__jugs_item, custom_formats, (name_prefix or 'data') + '.jugs[{data__jugs_x}]'.format(**locals()))
         if 'measured_with' in data_keys:
             data_keys.remove('measured_with')
             data__measuredwith = data['measured_with']
             if not isinstance(data__measuredwith, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.measured_with must be string', value=data__measuredwith, name='' + (name_prefix or 'data') + '.measured_with', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__measuredwith, name='' + (name_prefix or 'data') + '.measured_with', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__measuredwith, str) and data__measuredwith == 'syringe' or (isinstance(data__measuredwith, str) and data__measuredwith == 'jug')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".measured_with must be one of ['syringe', 'jug']", value=data__measuredwith, name='' + (name_prefix or 'data') + '.measured_with', definition={'enum': ['syringe', 'jug']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__measuredwith, name='' + (name_prefix or 'data') + '.measured_with', definition={'enum': ['syringe', 'jug']}, rule='enum')
         if 'how' in data_keys:
             data_keys.remove('how')
             data__how = data['how']
             if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__how, str) and data__how == 'digital' or (isinstance(data__how, str) and data__how == 'optical') or (isinstance(data__how, str) and data__how == 'optical_oily') or (isinstance(data__how, str) and data__how == 'blurred')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['digital', 'optical', 'optical_oily', 'blurred']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['digital', 'optical', 'optical_oily', 'blurred']}, rule='enum')
         if 'instrument' in data_keys:
             data_keys.remove('instrument')
             data__instrument = data['instrument']
@@ -2365,9 +3723,9 @@ def validate___definitions_fit_factor_body(data, custom_formats={}, name_prefix=
             data_keys.remove('fluid_type')
             data__fluidtype = data['fluid_type']
             if not isinstance(data__fluidtype, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fluid_type must be string', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__fluidtype, str) and data__fluidtype == 'soluble_oil' or (isinstance(data__fluidtype, str) and data__fluidtype == 'semi_synthetic') or (isinstance(data__fluidtype, str) and data__fluidtype == 'synthetic')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".fluid_type must be one of ['soluble_oil', 'semi_synthetic', 'synthetic']", value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic']}, rule='enum')
         if 'last_factor' in data_keys:
             data_keys.remove('last_factor')
             data__lastfactor = data['last_factor']
@@ -2376,23 +3734,23 @@ def validate___definitions_fit_factor_body(data, custom_formats={}, name_prefix=
             data_keys.remove('on')
             data__on = data['on']
             if not isinstance(data__on, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.on must be string', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'type': 'string'}, rule='type')
             if isinstance(data__on, str):
                 data__on_len = len(data__on)
                 if data__on_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.on must be shorter than or equal to 40 characters', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__on, name='' + (name_prefix or 'data') + '.on', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_jug_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['water', 'concentrate', 'shows']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water', 'concentrate', 'shows']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water', 'concentrate', 'shows']}, rule='required')
         data_keys = set(data.keys())
         if 'water' in data_keys:
             data_keys.remove('water')
@@ -2412,7 +3770,7 @@ def validate___definitions_jug_typed(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -2421,7 +3779,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'dip_scale'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: dip_scale', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'dip_scale'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'dip_scale'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -2429,7 +3787,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
         if data_is_dict:
             data__missing_keys = set(['machine']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -2438,7 +3796,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'bucket_scale'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: bucket_scale', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'bucket_scale'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'bucket_scale'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -2446,7 +3804,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
         if data_is_dict:
             data__missing_keys = set(['machine', 'pail_shape']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'pail_shape']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'pail_shape']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -2455,7 +3813,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'machine_card'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: machine_card', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'machine_card'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'machine_card'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -2463,7 +3821,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
         if data_is_dict:
             data__missing_keys = set(['machine', 'code', 'address']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'code', 'address']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'code', 'address']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -2472,7 +3830,7 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'recipe_slip'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: recipe_slip', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'recipe_slip'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'recipe_slip'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -2480,27 +3838,27 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
         if data_is_dict:
             data__missing_keys = set(['machine', 'recipe']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'recipe']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'recipe']}, rule='required')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['kind', 'paper']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'paper']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind', 'paper']}, rule='required')
         data_keys = set(data.keys())
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'dip_scale' or (isinstance(data__kind, str) and data__kind == 'bucket_scale') or (isinstance(data__kind, str) and data__kind == 'machine_card') or (isinstance(data__kind, str) and data__kind == 'log_sheet') or (isinstance(data__kind, str) and data__kind == 'recipe_slip')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['dip_scale', 'bucket_scale', 'machine_card', 'log_sheet', 'recipe_slip']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['dip_scale', 'bucket_scale', 'machine_card', 'log_sheet', 'recipe_slip']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['dip_scale', 'bucket_scale', 'machine_card', 'log_sheet', 'recipe_slip']}, rule='enum')
         if 'paper' in data_keys:
             data_keys.remove('paper')
             data__paper = data['paper']
             if not isinstance(data__paper, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.paper must be string', value=data__paper, name='' + (name_prefix or 'data') + '.paper', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__paper, name='' + (name_prefix or 'data') + '.paper', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__paper, str) and data__paper == 'A4' or (isinstance(data__paper, str) and data__paper == 'Letter')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".paper must be one of ['A4', 'Letter']", value=data__paper, name='' + (name_prefix or 'data') + '.paper', definition={'enum': ['A4', 'Letter']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__paper, name='' + (name_prefix or 'data') + '.paper', definition={'enum': ['A4', 'Letter']}, rule='enum')
         if 'machine' in data_keys:
             data_keys.remove('machine')
             data__machine = data['machine']
@@ -2513,20 +3871,20 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
             data_keys.remove('code')
             data__code = data['code']
             if not isinstance(data__code, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code must be string', value=data__code, name='' + (name_prefix or 'data') + '.code', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__code, name='' + (name_prefix or 'data') + '.code', definition={'type': 'string'}, rule='type')
             if isinstance(data__code, str):
                 data__code_len = len(data__code)
                 if data__code_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.code must be shorter than or equal to 40 characters', value=data__code, name='' + (name_prefix or 'data') + '.code', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__code, name='' + (name_prefix or 'data') + '.code', definition={'maxLength': 40}, rule='maxLength')
         if 'address' in data_keys:
             data_keys.remove('address')
             data__address = data['address']
             if not isinstance(data__address, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.address must be string', value=data__address, name='' + (name_prefix or 'data') + '.address', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__address, name='' + (name_prefix or 'data') + '.address', definition={'type': 'string'}, rule='type')
             if isinstance(data__address, str):
                 data__address_len = len(data__address)
                 if data__address_len > 120:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.address must be shorter than or equal to 120 characters', value=data__address, name='' + (name_prefix or 'data') + '.address', definition={'maxLength': 120}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__address, name='' + (name_prefix or 'data') + '.address', definition={'maxLength': 120}, rule='maxLength')
         if 'circuit_volume' in data_keys:
             data_keys.remove('circuit_volume')
             data__circuitvolume = data['circuit_volume']
@@ -2535,11 +3893,11 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
             data_keys.remove('calibrated_on')
             data__calibratedon = data['calibrated_on']
             if not isinstance(data__calibratedon, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.calibrated_on must be string', value=data__calibratedon, name='' + (name_prefix or 'data') + '.calibrated_on', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__calibratedon, name='' + (name_prefix or 'data') + '.calibrated_on', definition={'type': 'string'}, rule='type')
             if isinstance(data__calibratedon, str):
                 data__calibratedon_len = len(data__calibratedon)
                 if data__calibratedon_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.calibrated_on must be shorter than or equal to 40 characters', value=data__calibratedon, name='' + (name_prefix or 'data') + '.calibrated_on', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__calibratedon, name='' + (name_prefix or 'data') + '.calibrated_on', definition={'maxLength': 40}, rule='maxLength')
         if 'pail_shape' in data_keys:
             data_keys.remove('pail_shape')
             data__pailshape = data['pail_shape']
@@ -2548,14 +3906,14 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
             data_keys.remove('buckets')
             data__buckets = data['buckets']
             if not isinstance(data__buckets, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.buckets must be array', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'type': 'array'}, rule='type')
             data__buckets_is_list = isinstance(data__buckets, (list, tuple))
             if data__buckets_is_list:
                 data__buckets_len = len(data__buckets)
                 if data__buckets_len < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.buckets must contain at least 1 items', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'minItems': 1}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'minItems': 1}, rule='minItems')
                 if data__buckets_len > 3:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.buckets must contain less than or equal to 3 items', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'maxItems': 3}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__buckets, name='' + (name_prefix or 'data') + '.buckets', definition={'maxItems': 3}, rule='maxItems')
                 for data__buckets_x, data__buckets_item in enumerate(data__buckets):
                     validate___definitions_usual_bucket_typed(data__buckets_item, custom_formats, (name_prefix or 'data') + '.buckets[{data__buckets_x}]'.format(**locals()))
         if 'recipe' in data_keys:
@@ -2566,16 +3924,16 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
             data_keys.remove('when')
             data__when = data['when']
             if not isinstance(data__when, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.when must be string', value=data__when, name='' + (name_prefix or 'data') + '.when', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__when, name='' + (name_prefix or 'data') + '.when', definition={'type': 'string'}, rule='type')
             if isinstance(data__when, str):
                 data__when_len = len(data__when)
                 if data__when_len > 60:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.when must be shorter than or equal to 60 characters', value=data__when, name='' + (name_prefix or 'data') + '.when', definition={'maxLength': 60}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__when, name='' + (name_prefix or 'data') + '.when', definition={'maxLength': 60}, rule='maxLength')
         if 'words' in data_keys:
             data_keys.remove('words')
             data__words = data['words']
             if not isinstance(data__words, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.words must be object', value=data__words, name='' + (name_prefix or 'data') + '.words', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__words, name='' + (name_prefix or 'data') + '.words', definition={'type': 'object'}, rule='type')
             data__words_is_dict = isinstance(data__words, dict)
             if data__words_is_dict:
                 data__words_keys = set(data__words.keys())
@@ -2583,30 +3941,30 @@ def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=
                     if data__words_key not in []:
                         data__words_value = data__words.get(data__words_key)
                         if not isinstance(data__words_value, str):
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + ' must be string', value=data__words_value, name='' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            raise JsonSchemaValueException('type', value=data__words_value, name='' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
                         if isinstance(data__words_value, str):
                             data__words_value_len = len(data__words_value)
                             if data__words_value_len > 300:
-                                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + ' must be shorter than or equal to 300 characters', value=data__words_value, name='' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+                                raise JsonSchemaValueException('maxLength', value=data__words_value, name='' + (name_prefix or 'data') + '.words.{data__words_key}'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
         if 'decimal_sign' in data_keys:
             data_keys.remove('decimal_sign')
             data__decimalsign = data['decimal_sign']
             if not isinstance(data__decimalsign, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimal_sign must be string', value=data__decimalsign, name='' + (name_prefix or 'data') + '.decimal_sign', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__decimalsign, name='' + (name_prefix or 'data') + '.decimal_sign', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__decimalsign, str) and data__decimalsign == '.' or (isinstance(data__decimalsign, str) and data__decimalsign == ',')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".decimal_sign must be one of ['.', ',']", value=data__decimalsign, name='' + (name_prefix or 'data') + '.decimal_sign', definition={'enum': ['.', ',']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__decimalsign, name='' + (name_prefix or 'data') + '.decimal_sign', definition={'enum': ['.', ',']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_slip_recipe(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['pours', 'strength', 'low', 'high', 'volume', 'cautions']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'strength', 'low', 'high', 'volume', 'cautions']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['pours', 'strength', 'low', 'high', 'volume', 'cautions']}, rule='required')
         data_keys = set(data.keys())
         if 'depth' in data_keys:
             data_keys.remove('depth')
@@ -2632,12 +3990,12 @@ def validate___definitions_slip_recipe(data, custom_formats={}, name_prefix=None
             data_keys.remove('pours')
             data__pours = data['pours']
             if not isinstance(data__pours, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pours must be array', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'type': 'array'}, rule='type')
             data__pours_is_list = isinstance(data__pours, (list, tuple))
             if data__pours_is_list:
                 data__pours_len = len(data__pours)
                 if data__pours_len > 20:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pours must contain less than or equal to 20 items', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'maxItems': 20}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'maxItems': 20}, rule='maxItems')
                 for data__pours_x, data__pours_item in enumerate(data__pours):
                     validate___definitions_pour_shown(data__pours_item, custom_formats, (name_prefix or 'data') + '.pours[{data__pours_x}]'.format(**locals()))
         if 'strength' in data_keys:
@@ -2660,37 +4018,37 @@ def validate___definitions_slip_recipe(data, custom_formats={}, name_prefix=None
             data_keys.remove('cautions')
             data__cautions = data['cautions']
             if not isinstance(data__cautions, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions must be array', value=data__cautions, name='' + (name_prefix or 'data') + '.cautions', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__cautions, name='' + (name_prefix or 'data') + '.cautions', definition={'type': 'array'}, rule='type')
             data__cautions_is_list = isinstance(data__cautions, (list, tuple))
             if data__cautions_is_list:
                 data__cautions_len = len(data__cautions)
                 if data__cautions_len > 16:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions must contain less than or equal to 16 items', value=data__cautions, name='' + (name_prefix or 'data') + '.cautions', definition={'maxItems': 16}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__cautions, name='' + (name_prefix or 'data') + '.cautions', definition={'maxItems': 16}, rule='maxItems')
                 for data__cautions_x, data__cautions_item in enumerate(data__cautions):
                     if not isinstance(data__cautions_item, str):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + ' must be string', value=data__cautions_item, name='' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__cautions_item, name='' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
                     if isinstance(data__cautions_item, str):
                         data__cautions_item_len = len(data__cautions_item)
                         if data__cautions_item_len > 300:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + ' must be shorter than or equal to 300 characters', value=data__cautions_item, name='' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
+                            raise JsonSchemaValueException('maxLength', value=data__cautions_item, name='' + (name_prefix or 'data') + '.cautions[{data__cautions_x}]'.format(**locals()) + '', definition={'maxLength': 300}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_pour_shown(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['count', 'water', 'concentrate', 'total', 'strength', 'weight', 'water_share', 'concentrate_share']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count', 'water', 'concentrate', 'total', 'strength', 'weight', 'water_share', 'concentrate_share']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count', 'water', 'concentrate', 'total', 'strength', 'weight', 'water_share', 'concentrate_share']}, rule='required')
         data_keys = set(data.keys())
         if 'count' in data_keys:
             data_keys.remove('count')
             data__count = data['count']
             if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.count must be integer', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
         if 'water' in data_keys:
             data_keys.remove('water')
             data__water = data['water']
@@ -2715,12 +4073,12 @@ def validate___definitions_pour_shown(data, custom_formats={}, name_prefix=None)
             data_keys.remove('water_share')
             data__watershare = data['water_share']
             if not isinstance(data__watershare, (int, float, Decimal)) or isinstance(data__watershare, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.water_share must be number', value=data__watershare, name='' + (name_prefix or 'data') + '.water_share', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__watershare, name='' + (name_prefix or 'data') + '.water_share', definition={'type': 'number'}, rule='type')
         if 'concentrate_share' in data_keys:
             data_keys.remove('concentrate_share')
             data__concentrateshare = data['concentrate_share']
             if not isinstance(data__concentrateshare, (int, float, Decimal)) or isinstance(data__concentrateshare, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.concentrate_share must be number', value=data__concentrateshare, name='' + (name_prefix or 'data') + '.concentrate_share', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__concentrateshare, name='' + (name_prefix or 'data') + '.concentrate_share', definition={'type': 'number'}, rule='type')
         if 'fluid' in data_keys:
             data_keys.remove('fluid')
             data__fluid = data['fluid']
@@ -2729,21 +4087,21 @@ def validate___definitions_pour_shown(data, custom_formats={}, name_prefix=None)
             data_keys.remove('jugs')
             data__jugs = data['jugs']
             if not isinstance(data__jugs, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must be object', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'type': 'object'}, rule='type')
             data__jugs_is_dict = isinstance(data__jugs, dict)
             if data__jugs_is_dict:
                 data__jugs__missing_keys = set(['count', 'rest']) - data__jugs.keys()
                 if data__jugs__missing_keys:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs must contain ' + (str(sorted(data__jugs__missing_keys)) + ' properties'), value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'required': ['count', 'rest']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__jugs, name='' + (name_prefix or 'data') + '.jugs', definition={'required': ['count', 'rest']}, rule='required')
                 data__jugs_keys = set(data__jugs.keys())
                 if 'count' in data__jugs_keys:
                     data__jugs_keys.remove('count')
                     data__jugs__count = data__jugs['count']
                     if not isinstance(data__jugs__count, int) and (not (isinstance(data__jugs__count, float) and data__jugs__count.is_integer())) or isinstance(data__jugs__count, bool):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs.count must be integer', value=data__jugs__count, name='' + (name_prefix or 'data') + '.jugs.count', definition={'type': 'integer'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__jugs__count, name='' + (name_prefix or 'data') + '.jugs.count', definition={'type': 'integer'}, rule='type')
                     if isinstance(data__jugs__count, (int, float, Decimal)) and (not isinstance(data__jugs__count, bool)):
                         if data__jugs__count < 1:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.jugs.count must be bigger than or equal to 1', value=data__jugs__count, name='' + (name_prefix or 'data') + '.jugs.count', definition={'minimum': 1}, rule='minimum')
+                            raise JsonSchemaValueException('minimum', value=data__jugs__count, name='' + (name_prefix or 'data') + '.jugs.count', definition={'minimum': 1}, rule='minimum')
                 if 'rest' in data__jugs_keys:
                     data__jugs_keys.remove('rest')
                     data__jugs__rest = data__jugs['rest']
@@ -2758,37 +4116,37 @@ def validate___definitions_pour_shown(data, custom_formats={}, name_prefix=None)
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'own_fluid' or (isinstance(data__kind, str) and data__kind == 'ready_mix')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['own_fluid', 'ready_mix']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['own_fluid', 'ready_mix']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['own_fluid', 'ready_mix']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_shown(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['value', 'decimals', 'unit']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['value', 'decimals', 'unit']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['value', 'decimals', 'unit']}, rule='required')
         data_keys = set(data.keys())
         if 'value' in data_keys:
             data_keys.remove('value')
             data__value = data['value']
             if not isinstance(data__value, (int, float, Decimal)) or isinstance(data__value, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.value must be number', value=data__value, name='' + (name_prefix or 'data') + '.value', definition={'type': 'number'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__value, name='' + (name_prefix or 'data') + '.value', definition={'type': 'number'}, rule='type')
         if 'decimals' in data_keys:
             data_keys.remove('decimals')
             data__decimals = data['decimals']
             if not isinstance(data__decimals, int) and (not (isinstance(data__decimals, float) and data__decimals.is_integer())) or isinstance(data__decimals, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimals must be integer', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'type': 'integer'}, rule='type')
             if isinstance(data__decimals, (int, float, Decimal)) and (not isinstance(data__decimals, bool)):
                 if data__decimals < 0:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimals must be bigger than or equal to 0', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'minimum': 0}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'minimum': 0}, rule='minimum')
                 if data__decimals > 9:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.decimals must be smaller than or equal to 9', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'maximum': 9}, rule='maximum')
+                    raise JsonSchemaValueException('maximum', value=data__decimals, name='' + (name_prefix or 'data') + '.decimals', definition={'maximum': 9}, rule='maximum')
         if 'unit' in data_keys:
             data_keys.remove('unit')
             data__unit = data['unit']
@@ -2803,46 +4161,46 @@ def validate___definitions_shown(data, custom_formats={}, name_prefix=None):
 
 def validate___definitions_fraction(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['whole', 'numerator', 'denominator']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['whole', 'numerator', 'denominator']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['whole', 'numerator', 'denominator']}, rule='required')
         data_keys = set(data.keys())
         if 'whole' in data_keys:
             data_keys.remove('whole')
             data__whole = data['whole']
             if not isinstance(data__whole, int) and (not (isinstance(data__whole, float) and data__whole.is_integer())) or isinstance(data__whole, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.whole must be integer', value=data__whole, name='' + (name_prefix or 'data') + '.whole', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__whole, name='' + (name_prefix or 'data') + '.whole', definition={'type': 'integer'}, rule='type')
         if 'numerator' in data_keys:
             data_keys.remove('numerator')
             data__numerator = data['numerator']
             if not isinstance(data__numerator, int) and (not (isinstance(data__numerator, float) and data__numerator.is_integer())) or isinstance(data__numerator, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.numerator must be integer', value=data__numerator, name='' + (name_prefix or 'data') + '.numerator', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__numerator, name='' + (name_prefix or 'data') + '.numerator', definition={'type': 'integer'}, rule='type')
             if isinstance(data__numerator, (int, float, Decimal)) and (not isinstance(data__numerator, bool)):
                 if data__numerator < 1:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.numerator must be bigger than or equal to 1', value=data__numerator, name='' + (name_prefix or 'data') + '.numerator', definition={'minimum': 1}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__numerator, name='' + (name_prefix or 'data') + '.numerator', definition={'minimum': 1}, rule='minimum')
         if 'denominator' in data_keys:
             data_keys.remove('denominator')
             data__denominator = data['denominator']
             if not isinstance(data__denominator, int) and (not (isinstance(data__denominator, float) and data__denominator.is_integer())) or isinstance(data__denominator, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.denominator must be integer', value=data__denominator, name='' + (name_prefix or 'data') + '.denominator', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__denominator, name='' + (name_prefix or 'data') + '.denominator', definition={'type': 'integer'}, rule='type')
             if isinstance(data__denominator, (int, float, Decimal)) and (not isinstance(data__denominator, bool)):
                 if data__denominator < 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.denominator must be bigger than or equal to 2', value=data__denominator, name='' + (name_prefix or 'data') + '.denominator', definition={'minimum': 2}, rule='minimum')
+                    raise JsonSchemaValueException('minimum', value=data__denominator, name='' + (name_prefix or 'data') + '.denominator', definition={'minimum': 2}, rule='minimum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_usual_bucket_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['water', 'concentrate']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water', 'concentrate']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['water', 'concentrate']}, rule='required')
         data_keys = set(data.keys())
         if 'water' in data_keys:
             data_keys.remove('water')
@@ -2858,7 +4216,7 @@ def validate___definitions_usual_bucket_typed(data, custom_formats={}, name_pref
 
 def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -2867,7 +4225,7 @@ def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'diameters'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: diameters', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'diameters'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'diameters'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -2875,7 +4233,7 @@ def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix
         if data_is_dict:
             data__missing_keys = set(['floor_diameter', 'brim_diameter', 'height']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['floor_diameter', 'brim_diameter', 'height']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['floor_diameter', 'brim_diameter', 'height']}, rule='required')
     try:
         data_is_dict = isinstance(data, dict)
         if data_is_dict:
@@ -2884,7 +4242,7 @@ def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix
                 data_keys.remove('kind')
                 data__kind = data['kind']
                 if not (isinstance(data__kind, str) and data__kind == 'fills'):
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be same as const definition: fills', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'fills'}, rule='const')
+                    raise JsonSchemaValueException('const', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'const': 'fills'}, rule='const')
     except (JsonSchemaValueException, JsonSchemaValuesException):
         pass
     else:
@@ -2892,20 +4250,20 @@ def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix
         if data_is_dict:
             data__missing_keys = set(['fills']) - data.keys()
             if data__missing_keys:
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fills']}, rule='required')
+                raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['fills']}, rule='required')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['kind']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
         data_keys = set(data.keys())
         if 'kind' in data_keys:
             data_keys.remove('kind')
             data__kind = data['kind']
             if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.kind must be string', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__kind, str) and data__kind == 'diameters' or (isinstance(data__kind, str) and data__kind == 'fills')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".kind must be one of ['diameters', 'fills']", value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['diameters', 'fills']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['diameters', 'fills']}, rule='enum')
         if 'floor_diameter' in data_keys:
             data_keys.remove('floor_diameter')
             data__floordiameter = data['floor_diameter']
@@ -2922,14 +4280,14 @@ def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix
             data_keys.remove('fills')
             data__fills = data['fills']
             if not isinstance(data__fills, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fills must be array', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'type': 'array'}, rule='type')
             data__fills_is_list = isinstance(data__fills, (list, tuple))
             if data__fills_is_list:
                 data__fills_len = len(data__fills)
                 if data__fills_len < 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fills must contain at least 2 items', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'minItems': 2}, rule='minItems')
+                    raise JsonSchemaValueException('minItems', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'minItems': 2}, rule='minItems')
                 if data__fills_len > 2:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.fills must contain less than or equal to 2 items', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'maxItems': 2}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__fills, name='' + (name_prefix or 'data') + '.fills', definition={'maxItems': 2}, rule='maxItems')
                 for data__fills_x, data__fills_item in enumerate(data__fills):
                     validate___definitions_fill_typed(data__fills_item, custom_formats, (name_prefix or 'data') + '.fills[{data__fills_x}]'.format(**locals()))
         if data_keys:
@@ -2938,12 +4296,12 @@ def validate___definitions_pail_shape_typed(data, custom_formats={}, name_prefix
 
 def validate___definitions_fill_typed(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['depth', 'volume']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth', 'volume']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['depth', 'volume']}, rule='required')
         data_keys = set(data.keys())
         if 'depth' in data_keys:
             data_keys.remove('depth')
@@ -2959,12 +4317,12 @@ def validate___definitions_fill_typed(data, custom_formats={}, name_prefix=None)
 
 def validate___definitions_describe_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set([]) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
         data_keys = set(data.keys())
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
@@ -2972,12 +4330,12 @@ def validate___definitions_describe_body(data, custom_formats={}, name_prefix=No
 
 def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['full_depth']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_depth']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['full_depth']}, rule='required')
         data_keys = set(data.keys())
         if 'full_depth' in data_keys:
             data_keys.remove('full_depth')
@@ -2991,9 +4349,9 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
             data_keys.remove('start')
             data__start = data['start']
             if not isinstance(data__start, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.start must be string', value=data__start, name='' + (name_prefix or 'data') + '.start', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__start, name='' + (name_prefix or 'data') + '.start', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__start, str) and data__start == 'empty' or (isinstance(data__start, str) and data__start == 'rest')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".start must be one of ['empty', 'rest']", value=data__start, name='' + (name_prefix or 'data') + '.start', definition={'enum': ['empty', 'rest']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__start, name='' + (name_prefix or 'data') + '.start', definition={'enum': ['empty', 'rest']}, rule='enum')
         if 'start_depth' in data_keys:
             data_keys.remove('start_depth')
             data__startdepth = data['start_depth']
@@ -3002,20 +4360,20 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
             data_keys.remove('steps')
             data__steps = data['steps']
             if not isinstance(data__steps, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must be array', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
             data__steps_is_list = isinstance(data__steps, (list, tuple))
             if data__steps_is_list:
                 data__steps_len = len(data__steps)
                 if data__steps_len > 60:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps must contain less than or equal to 60 items', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 60}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 60}, rule='maxItems')
                 for data__steps_x, data__steps_item in enumerate(data__steps):
                     if not isinstance(data__steps_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must be object', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__steps_item_is_dict = isinstance(data__steps_item, dict)
                     if data__steps_item_is_dict:
                         data__steps_item__missing_keys = set(['poured', 'depth']) - data__steps_item.keys()
                         if data__steps_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__steps_item__missing_keys)) + ' properties'), value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['poured', 'depth']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['poured', 'depth']}, rule='required')
                         data__steps_item_keys = set(data__steps_item.keys())
                         if 'poured' in data__steps_item_keys:
                             data__steps_item_keys.remove('poured')
@@ -3031,20 +4389,20 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
             data_keys.remove('pairs')
             data__pairs = data['pairs']
             if not isinstance(data__pairs, (list, tuple)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs must be array', value=data__pairs, name='' + (name_prefix or 'data') + '.pairs', definition={'type': 'array'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__pairs, name='' + (name_prefix or 'data') + '.pairs', definition={'type': 'array'}, rule='type')
             data__pairs_is_list = isinstance(data__pairs, (list, tuple))
             if data__pairs_is_list:
                 data__pairs_len = len(data__pairs)
                 if data__pairs_len > 60:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs must contain less than or equal to 60 items', value=data__pairs, name='' + (name_prefix or 'data') + '.pairs', definition={'maxItems': 60}, rule='maxItems')
+                    raise JsonSchemaValueException('maxItems', value=data__pairs, name='' + (name_prefix or 'data') + '.pairs', definition={'maxItems': 60}, rule='maxItems')
                 for data__pairs_x, data__pairs_item in enumerate(data__pairs):
                     if not isinstance(data__pairs_item, dict):
-                        raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + ' must be object', value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                        raise JsonSchemaValueException('type', value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
                     data__pairs_item_is_dict = isinstance(data__pairs_item, dict)
                     if data__pairs_item_is_dict:
                         data__pairs_item__missing_keys = set(['before', 'poured', 'after']) - data__pairs_item.keys()
                         if data__pairs_item__missing_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + ' must contain ' + (str(sorted(data__pairs_item__missing_keys)) + ' properties'), value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'required': ['before', 'poured', 'after']}, rule='required')
+                            raise JsonSchemaValueException('required', value=data__pairs_item, name='' + (name_prefix or 'data') + '.pairs[{data__pairs_x}]'.format(**locals()) + '', definition={'required': ['before', 'poured', 'after']}, rule='required')
                         data__pairs_item_keys = set(data__pairs_item.keys())
                         if 'before' in data__pairs_item_keys:
                             data__pairs_item_keys.remove('before')
@@ -3064,16 +4422,16 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
             data_keys.remove('vessel_known_by')
             data__vesselknownby = data['vessel_known_by']
             if not isinstance(data__vesselknownby, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.vessel_known_by must be string', value=data__vesselknownby, name='' + (name_prefix or 'data') + '.vessel_known_by', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__vesselknownby, name='' + (name_prefix or 'data') + '.vessel_known_by', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__vesselknownby, str) and data__vesselknownby == 'marks' or (isinstance(data__vesselknownby, str) and data__vesselknownby == 'checked')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".vessel_known_by must be one of ['marks', 'checked']", value=data__vesselknownby, name='' + (name_prefix or 'data') + '.vessel_known_by', definition={'enum': ['marks', 'checked']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__vesselknownby, name='' + (name_prefix or 'data') + '.vessel_known_by', definition={'enum': ['marks', 'checked']}, rule='enum')
         if 'how' in data_keys:
             data_keys.remove('how')
             data__how = data['how']
             if not isinstance(data__how, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.how must be string', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".how must be one of ['hard_floor', 'through_slot', 'running', 'chips']", value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
         if 'dip_u' in data_keys:
             data_keys.remove('dip_u')
             data__dipu = data['dip_u']
@@ -3086,9 +4444,9 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
             data_keys.remove('dip_from')
             data__dipfrom = data['dip_from']
             if not isinstance(data__dipfrom, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.dip_from must be string', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'type': 'string'}, rule='type')
             if not (isinstance(data__dipfrom, str) and data__dipfrom == 'bottom' or (isinstance(data__dipfrom, str) and data__dipfrom == 'top')):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + ".dip_from must be one of ['bottom', 'top']", value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'enum': ['bottom', 'top']}, rule='enum')
+                raise JsonSchemaValueException('enum', value=data__dipfrom, name='' + (name_prefix or 'data') + '.dip_from', definition={'enum': ['bottom', 'top']}, rule='enum')
         if 'reference_height' in data_keys:
             data_keys.remove('reference_height')
             data__referenceheight = data['reference_height']
@@ -3107,12 +4465,12 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
 
 def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['sump']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['sump']}, rule='required')
         data_keys = set(data.keys())
         if 'sump' in data_keys:
             data_keys.remove('sump')
@@ -3146,54 +4504,54 @@ def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix
             data_keys.remove('now')
             data__now = data['now']
             if not isinstance(data__now, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be string', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'type': 'string'}, rule='type')
             if isinstance(data__now, str):
                 data__now_len = len(data__now)
                 if data__now_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.now must be shorter than or equal to 40 characters', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__now, name='' + (name_prefix or 'data') + '.now', definition={'maxLength': 40}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
 def validate___definitions_request(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
-        raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must be object', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
         data__missing_keys = set(['v', 'id', 'op', 'body']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must contain ' + (str(sorted(data__missing_keys)) + ' properties'), value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['v', 'id', 'op', 'body']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['v', 'id', 'op', 'body']}, rule='required')
         data_keys = set(data.keys())
         if 'v' in data_keys:
             data_keys.remove('v')
             data__v = data['v']
             if not isinstance(data__v, int) and (not (isinstance(data__v, float) and data__v.is_integer())) or isinstance(data__v, bool):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.v must be integer', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'type': 'integer'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'type': 'integer'}, rule='type')
             if not (isinstance(data__v, (int, float)) and (not isinstance(data__v, bool)) and (data__v == 1)):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.v must be same as const definition: 1', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'const': 1}, rule='const')
+                raise JsonSchemaValueException('const', value=data__v, name='' + (name_prefix or 'data') + '.v', definition={'const': 1}, rule='const')
         if 'id' in data_keys:
             data_keys.remove('id')
             data__id = data['id']
             if not isinstance(data__id, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.id must be string', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'type': 'string'}, rule='type')
             if isinstance(data__id, str):
                 data__id_len = len(data__id)
                 if data__id_len > 80:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.id must be shorter than or equal to 80 characters', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'maxLength': 80}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__id, name='' + (name_prefix or 'data') + '.id', definition={'maxLength': 80}, rule='maxLength')
         if 'op' in data_keys:
             data_keys.remove('op')
             data__op = data['op']
             if not isinstance(data__op, str):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.op must be string', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'type': 'string'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'type': 'string'}, rule='type')
             if isinstance(data__op, str):
                 data__op_len = len(data__op)
                 if data__op_len > 40:
-                    raise JsonSchemaValueException('' + (name_prefix or 'data') + '.op must be shorter than or equal to 40 characters', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'maxLength': 40}, rule='maxLength')
+                    raise JsonSchemaValueException('maxLength', value=data__op, name='' + (name_prefix or 'data') + '.op', definition={'maxLength': 40}, rule='maxLength')
         if 'body' in data_keys:
             data_keys.remove('body')
             data__body = data['body']
             if not isinstance(data__body, dict):
-                raise JsonSchemaValueException('' + (name_prefix or 'data') + '.body must be object', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
+                raise JsonSchemaValueException('type', value=data__body, name='' + (name_prefix or 'data') + '.body', definition={'type': 'object'}, rule='type')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -3205,14 +4563,38 @@ VALIDATORS = {
     "describe_body": validate___definitions_describe_body,
     "draw_sheet_body": validate___definitions_draw_sheet_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
+    "fold_log_body": validate___definitions_fold_log_body,
+    "handover_body": validate___definitions_handover_body,
     "hold_check_body": validate___definitions_hold_check_body,
     "make_code_body": validate___definitions_make_code_body,
+    "merge_logs_body": validate___definitions_merge_logs_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
     "read_code_body": validate___definitions_read_code_body,
+    "read_export_body": validate___definitions_read_export_body,
     "read_fluid_body": validate___definitions_read_fluid_body,
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
+    "write_csv_body": validate___definitions_write_csv_body,
+    "write_export_body": validate___definitions_write_export_body,
+    "additive_content": validate___definitions_additive_content,
+    "calibration_content": validate___definitions_calibration_content,
+    "check_content": validate___definitions_check_content,
+    "clean_out_content": validate___definitions_clean_out_content,
+    "correction_content": validate___definitions_correction_content,
+    "decision_content": validate___definitions_decision_content,
+    "fluid_set_content": validate___definitions_fluid_set_content,
+    "instrument_set_content": validate___definitions_instrument_set_content,
+    "latest_entry": validate___definitions_latest_entry,
+    "log_entry": validate___definitions_log_entry,
+    "machine_set_content": validate___definitions_machine_set_content,
+    "machine_state_content": validate___definitions_machine_state_content,
+    "note_content": validate___definitions_note_content,
+    "plan_content": validate___definitions_plan_content,
+    "pour_content": validate___definitions_pour_content,
+    "recheck_content": validate___definitions_recheck_content,
+    "unknown_addition_content": validate___definitions_unknown_addition_content,
+    "withdrawal_content": validate___definitions_withdrawal_content,
 }

@@ -70,7 +70,12 @@ def moment_from(text: str, path: str) -> Moment:
     return Moment(text, year, month, day, minute, ahead)
 
 
-def _day_number(moment: Moment) -> int:
+def day_number(moment: Moment) -> int:
+    """The moment's day counted from 1 March of the year 0, which is day 1.
+
+    >>> day_number(moment_from("2026-03-01", "")) - day_number(moment_from("2026-02-28", ""))
+    1
+    """
     # Years begin in March here, so that the leap day is the last one.
     year, month = divmod(12 * moment.year + moment.month - 3, 12)
     months_days = (153 * month + 2) // 5
@@ -87,12 +92,12 @@ def days_between(earlier: Moment, later: Moment, path: str) -> float:
     >>> days_between(moment_from("2026-02-28", ""), moment_from("2026-03-01T12:00", ""), "")
     1.5
     """
-    minutes = _DAY_MIN * (_day_number(later) - _day_number(earlier))
+    minutes = _DAY_MIN * (day_number(later) - day_number(earlier))
     if later.minute is not None or earlier.minute is not None:
         minutes += (later.minute or 0) - (earlier.minute or 0)
     if later.ahead is not None and earlier.ahead is not None:
         minutes -= later.ahead - earlier.ahead
-    same_day = _day_number(later) == _day_number(earlier)
+    same_day = day_number(later) == day_number(earlier)
     # A date alone says nothing about the hour, so on one day nothing can be too early.
     if minutes < 0 and same_day and None in (earlier.minute, later.minute):
         return 0.0

@@ -43,6 +43,12 @@ _SENTENCES = {
     "neat_oil": "water-mixed coolant must not go into a neat-oil machine; ask the supplier",
     "not_a_code": "a code has five letters or digits",
     "code_mismatch": "the code does not fit its check character",
+    "wrong_form": "the text does not have the form that is needed",
+    "seal_missing": "the line does not end with its hash",
+    "seal_broken": "the line is not the one that was stored: its hash does not fit",
+    "file_empty": "the file holds no line",
+    "file_foreign": "the file is not an export of a log",
+    "file_newer": "the file was written by a newer version",
     "internal": "this is a defect of the program",
 }
 _SIDES = {

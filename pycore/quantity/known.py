@@ -263,6 +263,16 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "normalised_error": Known(unit="1", typed=False),
         "score": Known(unit="1", typed=False),
         "shelf_life_months": Known(unit="month", typed=False, minimum=1, maximum=120),
+        "ph": Known(unit="1", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8),
+        "nitrite_mg_l": Known(
+            unit="mg/L", typed=True, minimum=0, maximum=5000, usual_low=0, usual_high=20
+        ),
+        "dip_slide_cfu_ml": Known(
+            unit="CFU/mL", typed=True, minimum=0, maximum=100000000, usual_low=0, usual_high=1000000
+        ),
+        "poured_pct": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=25
+        ),
         "measured_100_mm": Known(unit="mm", typed=True, minimum=90, maximum=110),
         "pail_diameter_mm": Known(
             unit="mm", typed=True, maximum=2000, above=0, usual_low=120, usual_high=450

@@ -68,6 +68,7 @@ _ALL = (
     Unit("°fH", "hardness", Fraction(10)),
     Unit("gpg", "hardness", _GRAIN_MG / _US_GALLON_L, customary=True),
     Unit("mmol/L", "hardness", _CACO3_G_MOL),
+    Unit("CFU/mL", "germs", Fraction(1)),
     Unit("kg/L", "density", Fraction(1)),
     Unit("lb/US gal", "density", _POUND_KG / _US_GALLON_L, customary=True),
     Unit("1", "plain", Fraction(1)),

@@ -17,6 +17,9 @@ from pycore.recipe.outlook import (
 from pycore.recipe.pours import Pour, Step, Totals, steps_for, totals_of
 from pycore.recipe.request import PlanRequest, with_sump
 
+# What rinsing leaves behind is no coolant any more: common practice, no source.
+RINSE_PCT = 1.0
+
 # Room for the last digit of a float when a result lies on an edge of the band.
 _HAIR_PCT = 1e-9
 
@@ -82,10 +85,10 @@ def verdict_of(ask: PlanRequest, volume_l: float, strength_pct: float) -> str:
 
 
 def case_of(ask: PlanRequest, has_room: bool) -> str:
-    """Where the sump stands: lean, in range or rich, with room or full, or almost empty."""
+    """Where the sump stands: lean, in range or rich, with room or full, almost empty or emptied."""
     target, strength = ask.target, ask.sump.strength_pct.value
     if has_room and ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l:
-        return "new_charge"
+        return "emptied" if strength < RINSE_PCT else "new_charge"
     level = "low" if has_room else "full"
     if strength < target.low_pct:
         return f"lean_{level}"

@@ -1,6 +1,7 @@
 """``python3 -m tests.bench``: prints the bytes of ``web/dist``, how long plans take, and starts.
 
-``python3 -m tests.bench plans`` prints only the plans.
+``python3 -m tests.bench plans`` prints only the plans, ``python3 -m tests.bench journal`` how long
+a log takes to read, fold and merge, and how that grows.
 """
 
 import argparse
@@ -18,10 +19,16 @@ from web.build.trouble import Trouble
 DEFAULT_STARTS = 7
 
 
+def _module(name: str, *arguments: str) -> int:
+    """Runs a figure of this folder in ``.venv``."""
+    command = [str(venv_python()), "-m", f"tests.bench.{name}", *arguments]
+    return subprocess.run(command, cwd=ROOT, check=True).returncode
+
+
 def main() -> int:
     """Sets up, then measures in ``.venv``, where the browser's driver is."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.bench")
-    parser.add_argument("only", nargs="?", choices=["plans"], help="only plans per second")
+    parser.add_argument("only", nargs="?", choices=["plans", "journal"], help="only that")
     parser.add_argument("--starts", type=int, default=DEFAULT_STARTS, help="default %(default)s")
     parser.add_argument("--no-starts", action="store_true", help="no start times")
     wanted = parser.parse_args()
@@ -29,18 +36,17 @@ def main() -> int:
     try:
         python = ensure_venv(steps)
         install(ROOT / "tests" / "requirements.lock", steps, name="Test tools")
+        if wanted.only == "journal":
+            return _module("journal")
         build(steps)
         node = ensure_node(steps)
     except Trouble as trouble:
         sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
         return 1
-    plans = [str(venv_python()), "-m", "tests.bench.plans"]
     if wanted.only == "plans":
-        return subprocess.run(plans, cwd=ROOT, check=True).returncode
-    subprocess.run(
-        [str(venv_python()), "-m", "tests.bench.sizes", *node.node], cwd=ROOT, check=True
-    )
-    subprocess.run(plans, cwd=ROOT, check=True)
+        return _module("plans")
+    _module("sizes", *node.node)
+    _module("plans")
     if wanted.no_starts:
         return 0
     wrong = ensure_chromium(python)

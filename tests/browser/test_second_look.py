@@ -91,3 +91,27 @@ def test_a_broken_way_is_not_shown(
     page.get_by_role("link", name=way).click()
     expect(heading(page)).to_contain_text(way if is_shown else "The numbers do not agree")
     expect(page.get_by_role("button", name="Save to the log")).to_have_count(int(is_shown))
+
+
+@pytest.mark.parametrize(
+    ("change", "title"),
+    [("shown.volume.value += 3", "The numbers do not agree"), ("", "Fill up, read later")],
+)
+def test_a_broken_top_up_without_a_reading_is_not_shown(
+    phone: Phone, server: Server, change: str, title: str
+) -> None:
+    page = phone.start()
+    broken = BREAK.replace("CHANGE", change).replace("alternatives", "assumed")
+    page.add_init_script(broken)
+    page.goto(server.address)
+    set_up_machine(page)
+    press(page, "Start a check")
+    field(page, "How deep").fill("342")
+    next_page(page)
+    page.get_by_role("main").get_by_role("button", name="Hard floor").click()
+    expect(field(page, "What does the reading")).to_be_visible()
+    press(page, "No reading now")
+    expect(heading(page)).to_have_text("What is the usual mix?")
+    field(page, "usual mix").fill("3")
+    press(page, "Continue")
+    expect(heading(page)).to_have_text(title)

@@ -219,7 +219,7 @@ def test_contradictions_are_told_at_the_field_of_their_page(page: Page) -> None:
     for group, name, text, said in (
         ("rim", "Never above", "439", "440"),
         # Unusual as well: the refusal comes first, so that Keep cannot carry it past the page.
-        ("measuring", "Lowest mark on the bucket", "11", "more than bucket or jug holds"),
+        ("measuring", "Lowest mark on the bucket", "11", "too large for bucket or jug"),
     ):
         change(page, group)
         field(page, name).fill(text)

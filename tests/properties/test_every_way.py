@@ -53,7 +53,7 @@ def test_laws_of_every_plan_and_every_other_way(system: str, draws: bool) -> Non
     assert {*WAYS, "without_draw_off" if draws else "least_draw_off"} - set(seen) == set()
 
 
-CASES = {"lean_low", "lean_full", "rich_low", "rich_full", "in_range_low", "new_charge"}
+CASES = {"lean_low", "lean_full", "rich_low", "rich_full", "in_range_low", "new_charge", "emptied"}
 WAYS = {
     "alike", "strong_first", "smaller_dose", "own_fluid", "above_full_mark", "mixing_unit", "hose",
     "two_days", "leave_room", "use_it_up", "draw_off_to_aim", "fetch_concentrate",

@@ -23,7 +23,7 @@ NOTES = SCHEMAS["assess_sump.schema.json"]["assess_sump_result"]["properties"]["
 # A person's typing cannot cause these: the page's defect, told with pycore's own sentence.
 OF_PROGRAMS = {
     "not_json", "duplicate_key", "too_large", "too_deep", "unknown_version", "unknown_op",
-    "unknown_field", "wrong_type", "internal",
+    "unknown_field", "wrong_type", "wrong_form", "internal",
 }  # fmt: skip
 # Sentence of the same meaning under another key.
 SAME_AS = {

@@ -92,7 +92,7 @@ def contract_of(definitions: dict[str, Any]) -> dict[str, Any]:
             )
     messages = [name for name in ENVELOPE if name in definitions]
     messages += [f"{name}_body" for name in operations]
-    messages += sorted(name for name in definitions if name.endswith("_entry"))
+    messages += sorted(name for name in definitions if name.endswith(("_entry", "_content")))
     return {"definitions": definitions, "operations": operations, "messages": messages}
 
 

@@ -57,10 +57,11 @@ def _is_left_out(part: ast.stmt) -> bool:
 
 
 class _SmallDefinitions(ast.NodeTransformer):
-    """Keeps of each refusal's ``definition`` only the rule that was broken.
+    """Keeps of each refusal only what ``fault_from`` reads.
 
-    The generator repeats the whole definition at each of its rules: half a megabyte that every
-    phone would load.
+    That is of the ``definition`` the rule that was broken, and of the sentence the names that only
+    it tells. The generator repeats the whole definition at each of its rules, and a sentence: more
+    than half a megabyte that every phone would load.
     """
 
     def visit_Call(self, node: ast.Call) -> ast.AST:
@@ -70,6 +71,8 @@ class _SmallDefinitions(ast.NodeTransformer):
             return node
         definition, rule = named["definition"].value, ast.literal_eval(named["rule"].value)
         whole = ast.literal_eval(definition)
+        if rule != "additionalProperties":
+            node.args = [ast.Constant(rule)]
         named["definition"].value = ast.parse(repr({rule: whole.get(rule)}), mode="eval").body
         return node
 

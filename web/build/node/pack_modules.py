@@ -13,16 +13,19 @@ LATE_MODULES = (
     "statistics", "textwrap", "tokenize", "traceback", "unicodedata", "weakref", "zipimport",
 )  # fmt: skip
 
+# Work with files on the command line; a phone has no use for it, nor for the argparse it imports.
+OFFICE_ONLY = ("pycore.desk.files", "pycore.desk.merging", "pycore.desk.sheet_command")
+
 HOME_OF_ZIP = "/lib/python314.zip"
 OLDEST_ZIP_DATE = (1980, 1, 1, 0, 0, 0)
 UNIX = 3
 
 
 def import_all_of(package: str) -> None:
-    """Imports every module below ``package``, whether an example reached it or not."""
+    """Imports what a phone needs below ``package``, whether an example reached it or not."""
     found = importlib.import_module(package)
     for module in pkgutil.walk_packages(found.__path__, f"{package}."):
-        if not module.name.endswith("__main__"):
+        if not module.name.endswith("__main__") and module.name not in OFFICE_ONLY:
             importlib.import_module(module.name)
 
 

@@ -116,6 +116,7 @@ export type Unit =
   | "°fH"
   | "gpg"
   | "mmol/L"
+  | "CFU/mL"
   | "kg/L"
   | "lb/US gal"
   | "1";
@@ -206,9 +207,22 @@ export type PailShapeTyped = {
   fills?: FillTyped[];
 };
 /**
- * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
+ * 128 random bits, made when the form opens, so that a second try is the same entry.
  */
-export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
+export type EntryId = string;
+/**
+ * SHA-256 of a line without its last field, hash.
+ */
+export type EntryHash = string;
+/**
+ * Local time with its offset, such as 2026-11-25T06:30:00+01:00.
+ */
+export type Moment = string;
+/**
+ * Four characters and a check character, as on the label.
+ */
+export type ShortCode = string;
+export type Remarks = string;
 export type ErrorCode =
   | "not_json"
   | "duplicate_key"
@@ -244,9 +258,60 @@ export type ErrorCode =
   | "off_scale"
   | "not_a_date"
   | "neat_oil"
+  | "wrong_form"
+  | "seal_missing"
+  | "seal_broken"
+  | "file_empty"
+  | "file_foreign"
+  | "file_newer"
   | "not_a_code"
   | "code_mismatch"
   | "internal";
+export type ShortText = string;
+export type ShortName = string;
+export type ClockFlag = "back" | "future" | "zone";
+export type EntryKind =
+  | "check"
+  | "plan"
+  | "pour"
+  | "recheck"
+  | "clean_out"
+  | "additive"
+  | "unknown_addition"
+  | "machine_set"
+  | "fluid_set"
+  | "instrument_set"
+  | "calibration"
+  | "machine_state"
+  | "note"
+  | "correction"
+  | "withdrawal"
+  | "decision";
+/**
+ * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
+ */
+export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
+/**
+ * @maxItems 200
+ */
+export type BucketRows = BucketRow[];
+/**
+ * Several at once; normal says that somebody looked and saw nothing odd.
+ */
+export type Look =
+  | "floating_oil"
+  | "foam"
+  | "split"
+  | "cream"
+  | "grey_or_brown"
+  | "smell"
+  | "slime"
+  | "rust"
+  | "chips_or_sludge"
+  | "skin_complaint"
+  | "level_odd"
+  | "normal";
+export type Reason = string;
 /**
  * One answer.
  */
@@ -288,6 +353,14 @@ export interface Operations {
     body: FitFactorBody;
     result: FitFactorResult;
   };
+  fold_log: {
+    body: FoldLogBody;
+    result: FoldLogResult;
+  };
+  handover: {
+    body: HandoverBody;
+    result: HandoverResult;
+  };
   hold_check: {
     body: HoldCheckBody;
     result: HoldCheckResult;
@@ -295,6 +368,10 @@ export interface Operations {
   make_code: {
     body: MakeCodeBody;
     result: MakeCodeResult;
+  };
+  merge_logs: {
+    body: MergeLogsBody;
+    result: MergeLogsResult;
   };
   plan_check: {
     body: PlanCheckBody;
@@ -312,6 +389,10 @@ export interface Operations {
     body: ReadCodeBody;
     result: ReadCodeResult;
   };
+  read_export: {
+    body: ReadExportBody;
+    result: ReadExportResult;
+  };
   read_fluid: {
     body: ReadFluidBody;
     result: ReadFluidResult;
@@ -327,6 +408,14 @@ export interface Operations {
   read_water: {
     body: ReadWaterBody;
     result: ReadWaterResult;
+  };
+  write_csv: {
+    body: WriteCsvBody;
+    result: WriteCsvResult;
+  };
+  write_export: {
+    body: WriteExportBody;
+    result: WriteExportResult;
   };
 }
 /**
@@ -1020,6 +1109,334 @@ export interface FittedJug {
   };
 }
 /**
+ * The present state of everything in a log. now is the device's clock.
+ */
+export interface FoldLogBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+}
+/**
+ * The last line of a log that somebody knows of.
+ */
+export interface LogHead {
+  log: EntryId;
+  count: number;
+  head: EntryHash;
+}
+export interface FoldLogResult {
+  machines: MachineNow[];
+  fluids: FluidNow[];
+  instruments: InstrumentNow[];
+  counts: LogCounts;
+  report: LogReport;
+}
+/**
+ * One machine. A part that nobody has entered is absent. name is empty without a set-up.
+ */
+export interface MachineNow {
+  machine: EntryId;
+  name: string;
+  setup?: SetupNow;
+  state?: StateNow;
+  level?: LevelNow;
+  strength?: StrengthNow;
+  checked?: LatestEntry;
+  open_pours: OpenPour[];
+  recheck?: DueRecheck;
+  /**
+   * What was poured after the last dip or reading. Litres are those of the buckets that are known; unknown_buckets are not in them.
+   */
+  since_measured: {
+    pours: number;
+    buckets: number;
+    unknown_buckets: number;
+    unknown_additions: number;
+    water_l: number;
+    concentrate_l: number;
+  };
+  conflicts: EntryId[];
+}
+export interface SetupNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  machine: MachineTyped;
+  code?: ShortCode;
+}
+export interface StateNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  state: MachineStateContent;
+}
+export interface MachineStateContent {
+  state: "in_use" | "watch" | "stopped" | "clean_out" | "out_of_service" | "shutdown";
+  reason?:
+    | "wrong_drum"
+    | "split"
+    | "smell"
+    | "leak"
+    | "water_getting_in"
+    | "overfilled"
+    | "ran_dry"
+    | "lumpy_mix"
+    | "cleaner_in_it"
+    | "hydraulic_oil"
+    | "lab_sample"
+    | "dose_in_progress"
+    | "holiday"
+    | "repair"
+    | "other";
+  until?: Moment;
+  remarks?: Remarks;
+}
+/**
+ * The last dip by the set-up of its day; trouble says why there is no level.
+ */
+export interface LevelNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  level?: Level;
+  trouble?: DeskError;
+}
+/**
+ * Why a request was refused.
+ */
+export interface DeskError {
+  code: ErrorCode;
+  /**
+   * Where in the request, such as body.sump.points[2].depth
+   */
+  path: string;
+  /**
+   * What stood there; null when nothing did.
+   */
+  got: unknown;
+  limit: Limit;
+  message: string;
+}
+/**
+ * What is allowed: minimum, maximum (may be reached), above, below (may not), unit, allowed (list), type, most.
+ */
+export interface Limit {
+  minimum?: number;
+  maximum?: number;
+  above?: number;
+  below?: number;
+  unit?: string;
+  allowed?: string[];
+  type?: string;
+  most?: number;
+  least?: number;
+}
+/**
+ * The last reading by the set-up of its day.
+ */
+export interface StrengthNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  strength?: Strength;
+  trouble?: DeskError;
+}
+/**
+ * The latest entry of its kind. certain: no other one can be later; others: those that may be. age_d may be negative where a clock was wrong.
+ */
+export interface LatestEntry {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+}
+/**
+ * plan is empty for a top-up without a recipe.
+ */
+export interface OpenPour {
+  plan: string;
+  since: Moment;
+  buckets_planned: number;
+  buckets_poured: number;
+  pours: EntryId[];
+}
+/**
+ * resting: the machine rests, and so does the reading.
+ */
+export interface DueRecheck {
+  pour: EntryId;
+  due_at: Moment;
+  overdue: boolean;
+  resting: boolean;
+}
+export interface FluidNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  fluid: FluidSetContent;
+}
+/**
+ * A fluid of the shop; lot and opening date are those of the drum in use.
+ */
+export interface FluidSetContent {
+  fluid: EntryId;
+  definition: FluidTyped;
+  target?: TargetTyped;
+  mixing?: MixingTyped;
+  lot?: ShortText;
+  opened?: string;
+  remarks?: Remarks;
+}
+export interface InstrumentNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  instrument: InstrumentSetContent;
+}
+/**
+ * shows per_cent: a factor is set in the instrument; no second one may be applied.
+ */
+export interface InstrumentSetContent {
+  instrument: EntryId;
+  name: ShortName;
+  shows: "brix" | "per_cent";
+  factor_inside?: Typed;
+  compensates?: boolean;
+  remarks?: Remarks;
+}
+/**
+ * newer: kept, carried on and not used, since this version does not know their schema or kind. quarantined: kept and not used, since they are damaged or not allowed.
+ */
+export interface LogCounts {
+  lines: number;
+  newer: number;
+  quarantined: number;
+  as_written: number;
+  corrected: number;
+  withdrawn: number;
+  conflict: number;
+  disputed: number;
+  left_out: number;
+}
+/**
+ * What does not hold. forks: different lines under one number or id. gaps: missing numbers. breaks: a line whose line before is another one. missing_heads: lines that somebody knew of and that are not there.
+ */
+export interface LogReport {
+  logs: LogHead[];
+  forks: {
+    why: "number" | "id";
+    log: string;
+    seq: number;
+    id: string;
+    hashes: EntryHash[];
+  }[];
+  gaps: {
+    log: EntryId;
+    first: number;
+    last: number;
+  }[];
+  breaks: {
+    log: EntryId;
+    seq: number;
+    hash: EntryHash;
+  }[];
+  missing_heads: LogHead[];
+  clock_flags: {
+    log: EntryId;
+    seq: number;
+    hash: EntryHash;
+    flag: ClockFlag;
+  }[];
+  quarantined: {
+    code: ErrorCode;
+    path: string;
+    start: string;
+  }[];
+}
+/**
+ * since: when the shift began. Notes and unknown additions count from then on; what is open, due, low or stopped counts however old it is.
+ */
+export interface HandoverBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  since: Moment;
+}
+export interface HandoverResult {
+  open_pours: {
+    machine: EntryId;
+    name: string;
+    open: OpenPour;
+  }[];
+  rechecks: {
+    machine: EntryId;
+    name: string;
+    due: DueRecheck;
+  }[];
+  /**
+   * Items: Sumps with room for at least one whole usable bucket, by their last dip; buckets is how many fit. Machines that are stopped or at rest are not among them.
+   */
+  low_sumps: {
+    machine: EntryId;
+    name: string;
+    level: LevelNow;
+    buckets: number;
+  }[];
+  states: {
+    machine: EntryId;
+    name: string;
+    now: StateNow;
+  }[];
+  said: {
+    entry: EntryId;
+    kind: EntryKind;
+    machine: string;
+    name: string;
+    measured_at: Moment;
+    by: string;
+    text: string;
+  }[];
+  unknown_additions: {
+    entry: EntryId;
+    machine: EntryId;
+    name: string;
+    measured_at: Moment;
+  }[];
+  in_doubt: {
+    machine: EntryId;
+    name: string;
+  }[];
+}
+/**
  * usual is this machine's usual top-up strength; without it the strength of the last recipe's top-up is taken. fill_to_depth replaces the full mark for this once.
  */
 export interface HoldCheckBody {
@@ -1235,6 +1652,46 @@ export interface MakeCodeResult {
   code: string;
   printed: string;
 }
+export interface MergeLogsBody {
+  /**
+   * @minItems 1
+   * @maxItems 1000
+   */
+  files: {
+    name: string;
+    /**
+     * A whole file, at most 20 MiB.
+     */
+    text: string;
+  }[];
+  now?: Moment;
+}
+/**
+ * text is the same whatever the order of the files.
+ */
+export interface MergeLogsResult {
+  text: string;
+  files: FileReport[];
+  report: LogReport;
+}
+/**
+ * What one file brought. With refused, nothing of it was taken.
+ */
+export interface FileReport {
+  name: string;
+  refused?: DeskError;
+  findings: ("no_header" | "cut" | "damaged")[];
+  lines: number;
+  added: number;
+  known: number;
+  newer: number;
+  quarantined: number;
+  missing?: number;
+  /**
+   * How far the writing device's clock was ahead of now, in seconds.
+   */
+  ahead_s?: number;
+}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
@@ -1412,7 +1869,8 @@ export interface PlanRecipeResult {
     | "in_range_full"
     | "rich_low"
     | "rich_full"
-    | "new_charge";
+    | "new_charge"
+    | "emptied";
   /**
    * Weakest and strongest result that the room left allows, before rounding to marks.
    */
@@ -1579,6 +2037,47 @@ export interface ReadCodeBody {
 export interface ReadCodeResult {
   code: string;
   printed: string;
+}
+/**
+ * lines and heads are what the device has. Nothing is changed by asking.
+ */
+export interface ReadExportBody {
+  /**
+   * A whole file, at most 20 MiB.
+   */
+  text: string;
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now?: Moment;
+}
+/**
+ * kinds and machines count what would be added. report is about the whole after adding.
+ */
+export interface ReadExportResult {
+  file: FileReport;
+  /**
+   * Lines to add to the store, those in quarantine among them, in the order of the store.
+   */
+  added: string[];
+  kinds: {
+    kind: string;
+    count: number;
+  }[];
+  machines: {
+    machine: EntryId;
+    name: string;
+    count: number;
+  }[];
+  heads: LogHead[];
+  report: LogReport;
 }
 /**
  * last_factor: the factor that was known before, as per cent for one Brix; one that has moved by more than a tenth is asked about.
@@ -1754,39 +2253,261 @@ export interface Hardness {
    */
   shown: Shown[];
 }
+export interface WriteCsvBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  now: Moment;
+}
+/**
+ * Never read back.
+ */
+export interface WriteCsvResult {
+  text: string;
+  rows: number;
+}
+export interface WriteExportBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  build: string;
+}
+export interface WriteExportResult {
+  text: string;
+  lines: number;
+  newer: number;
+  quarantined: number;
+  heads: LogHead[];
+}
+/**
+ * A record only: no dose is worked out from it.
+ */
+export interface AdditiveContent {
+  name: ShortName;
+  amount?: Typed;
+  agreed_with?: ShortText;
+  remarks?: Remarks;
+}
+/**
+ * Buckets that are alike. water and concentrate are the marks of one bucket.
+ */
+export interface BucketRow {
+  count: number;
+  /**
+   * concentrate: neat, where the fluid's settings allow it.
+   */
+  kind?: "mix" | "water" | "concentrate" | "own_fluid" | "ready_mix" | "unknown";
+  each?: Typed;
+  water?: Typed;
+  concentrate?: Typed;
+  strength?: Typed;
+  /**
+   * Remembered or estimated, not measured.
+   */
+  about?: boolean;
+}
+/**
+ * instrument: zero in water, or what it shows of a known mix. sump: depths after poured litres.
+ */
+export interface CalibrationContent {
+  of: "instrument" | "sump";
+  instrument?: EntryId;
+  zero?: Typed;
+  shows?: Typed;
+  reference?: Typed;
+  temperature?: Typed;
+  /**
+   * @maxItems 200
+   */
+  points?: {
+    depth: Typed;
+    volume: Typed;
+  }[];
+  remarks?: Remarks;
+}
+/**
+ * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after.
+ */
+export interface CheckContent {
+  machine?: MachineTyped;
+  dip?: DipTyped;
+  reading?: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+  hidden_strength?: Typed;
+  /**
+   * @maxItems 20
+   */
+  look?: Look[];
+  ph?: Typed;
+  temperature?: Typed;
+  nitrite?: Typed;
+  /**
+   * Count as read after incubation, per mL.
+   */
+  dip_slide?: {
+    germs?: Typed;
+    yeast?: Typed;
+  };
+  instrument?: EntryId;
+  of?: EntryId;
+  remarks?: Remarks;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
+  usual?: Typed;
+  /**
+   * The last whole check as it was stored, and when it was taken.
+   */
+  last?: {
+    check: PlanCheckBody;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * A reading without a dip that was taken after the last whole check: its strength replaces that of the check.
+   */
+  read?: {
+    machine: MachineTyped;
+    reading: ReadingTyped;
+    /**
+     * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
+     */
+    at: string;
+  };
+  /**
+   * Which of the other ways was chosen, counted from 0; absent for the main recipe.
+   */
+  way?: number;
+}
+/**
+ * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.
+ */
+export interface CleanOutContent {
+  finished: boolean;
+  waste?: Typed;
+  waste_note?: string;
+  rinse?: Typed;
+  left?: Typed;
+  charge?: BucketRows;
+  fluid?: EntryId;
+  lot?: ShortText;
+  remarks?: Remarks;
+}
+/**
+ * content replaces the whole content of the corrected entry, which is of this kind; machine and measured_at replace those of its outside. settles names other corrections and withdrawals that this one decides about.
+ */
+export interface CorrectionContent {
+  corrects: EntryId;
+  /**
+   * @maxItems 50
+   */
+  settles?: EntryId[];
+  reason: Reason;
+  kind: EntryKind;
+  content: {};
+  machine?: EntryId;
+  measured_at?: Moment;
+}
+/**
+ * Which lines of a fork count, or which of several entries is the latest. It holds for lines that it names, all of them.
+ */
+export interface DecisionContent {
+  /**
+   * @maxItems 50
+   */
+  use: EntryHash[];
+  /**
+   * @maxItems 50
+   */
+  leave: EntryHash[];
+  reason: Reason;
+}
 /**
  * No fields.
  */
 export interface Empty {}
 /**
- * Why a request was refused.
+ * One entry as it is sealed: the line has one more field at its very end, hash, SHA-256 of the UTF-8 text without that field. What stands in the line is what was stored; it is never written anew.
  */
-export interface DeskError {
-  code: ErrorCode;
+export interface LogEntry {
+  id: EntryId;
+  log: EntryId;
+  seq: number;
   /**
-   * Where in the request, such as body.sump.points[2].depth
+   * Hash of the line before in the same log; empty in the first.
    */
-  path: string;
+  prev: string;
+  schema: 2;
+  kind: EntryKind;
+  machine?: EntryId;
+  measured_at: Moment;
+  wall: Moment;
   /**
-   * What stood there; null when nothing did.
+   * @maxItems 3
    */
-  got: unknown;
-  limit: Limit;
-  message: string;
+  clock_flags: ClockFlag[];
+  by?: string;
+  /**
+   * <kind>_content
+   */
+  body: {};
+  /**
+   * What the page showed, for people; nothing is ever worked out from it.
+   */
+  shown?: {};
+  versions: {
+    build: ShortText;
+    pycore: string;
+  };
+}
+export interface MachineSetContent {
+  machine: MachineTyped;
+  code?: ShortCode;
+  remarks?: Remarks;
+}
+export interface NoteContent {
+  text: Reason;
+  until?: Moment;
 }
 /**
- * What is allowed: minimum, maximum (may be reached), above, below (may not), unit, allowed (list), type, most.
+ * The recipe as it was shown: amounts as text in the units of the tools. way names the alternative that was chosen.
  */
-export interface Limit {
-  minimum?: number;
-  maximum?: number;
-  above?: number;
-  below?: number;
-  unit?: string;
-  allowed?: string[];
-  type?: string;
-  most?: number;
-  least?: number;
+export interface PlanContent {
+  check?: EntryId;
+  pours: BucketRows;
+  draw_off?: Typed;
+  way?: ShortText;
+  remarks?: Remarks;
+}
+/**
+ * What really went in. Without plan: a top-up without a recipe. finished false: more is to come. An empty list that is finished: given up.
+ */
+export interface PourContent {
+  plan?: EntryId;
+  pours: BucketRows;
+  finished: boolean;
+  draw_off?: Typed;
+  recheck_due_at?: Moment;
+  lot?: ShortText;
+  looked_even?: boolean;
+  remarks?: Remarks;
 }
 /**
  * One question to pycore.
@@ -1796,4 +2517,19 @@ export interface DeskRequest {
   id: string;
   op: string;
   body: {};
+}
+/**
+ * Somebody poured and did not write it down.
+ */
+export interface UnknownAdditionContent {
+  what?: "water" | "mix" | "concentrate" | "unknown";
+  remarks?: Remarks;
+}
+export interface WithdrawalContent {
+  retracts: EntryId;
+  /**
+   * @maxItems 50
+   */
+  settles?: EntryId[];
+  reason: Reason;
 }

@@ -129,3 +129,11 @@ export function secondLook(start: Start, digits: Digits): SecondLook {
   // Written so that a missing number counts as disagreement.
   return { agrees: isNear && isFull && (isInside || digits.verdict === "out_of_band"), found_pct };
 }
+
+/** Without a reading there is no strength to look at: the litres alone are added up again. */
+export function addsUp(now: Shown, pours: readonly PourShown[], promised: Shown): boolean {
+  const before = { volume_l: litres(now), concentrate_l: 0, blur_l: rounding(now) * unit_l(now) };
+  const { volume_l, blur_l } = pours.reduce(poured, before);
+  const slack_l = rounding(promised) * unit_l(promised) + blur_l;
+  return Math.abs(volume_l - litres(promised)) <= slack_l + 1e-9;
+}

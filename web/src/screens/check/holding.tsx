@@ -1,12 +1,14 @@
 // A dip without a reading: fill up at the usual strength, say how far off it may be, leave the reading open.
 import { useEffect, useState } from "preact/hooks";
 import type { HoldCheckResult } from "../../core/messages";
+import { addsUp } from "../../core/secondlook";
 import { MainAction } from "../../elements/buttons";
+import { StateMark } from "../../elements/statemark";
 import { isoWithOffset } from "../../words/times";
 import { say } from "../../words/say";
 import { useAnswer } from "../core";
 import { address, replace } from "../route";
-import { CheckFrame } from "./checkframe";
+import { CheckFrame, TryAgain } from "./checkframe";
 import { holdBody } from "./holdbody";
 import { HoldingView } from "./holdingview";
 import { NotSaved, saveWord } from "./notsaved";
@@ -32,6 +34,18 @@ function ClockBehind({ props, onAlone }: { props: CheckProps; onAlone: () => voi
   return (
     <CheckFrame props={props} title={say("problem")} action={action}>
       <p role="alert">{say("hold.clock")}</p>
+    </CheckFrame>
+  );
+}
+
+/** Amounts that do not add up to the promised level are not shown. */
+function Disagreed({ props }: { readonly props: CheckProps }) {
+  return (
+    <CheckFrame props={props} title={say("second.title")} action={<TryAgain />}>
+      <section class="plain-page" role="alert">
+        <StateMark state="stop" />
+        <p>{say("second.stop")}</p>
+      </section>
     </CheckFrame>
   );
 }
@@ -94,6 +108,8 @@ export function HoldingScreen(props: CheckProps) {
   }
   if (answer.result.assumed.includes("usual_of_correction"))
     return <AskUsual id={machine.machine} />;
+  const { now_volume, pours, volume } = answer.result.shown;
+  if (!addsUp(now_volume, pours, volume)) return <Disagreed props={props} />;
   const doubt = openDoubt(answer.result, walk.kept);
   return doubt === null ? (
     <Ready props={props} body={body} result={answer.result} />

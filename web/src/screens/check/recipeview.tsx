@@ -24,6 +24,7 @@ const SENTENCES: Readonly<Record<string, CountKey>> = {
   rich_low: "recipe.rich_low",
   rich_full: "recipe.rich_full",
   new_charge: "recipe.new_charge",
+  emptied: "recipe.emptied",
 };
 
 /** What kind of recipe this is, in one sentence: the case, unless something else decides more. */

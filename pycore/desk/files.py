@@ -1,0 +1,76 @@
+"""Files of the office: read as text without losing a byte, written whole or not at all."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from pathlib import Path
+
+from pycore.quantity.fault import Fault
+
+
+def files_in(place: Path) -> list[Path]:
+    """The file itself, or the files of a folder by name; hidden ones and folders are left out.
+
+    Raises ``FileNotFoundError`` where there is nothing.
+    """
+    if not place.is_dir():
+        if not place.exists():
+            raise FileNotFoundError(place)
+        return [place]
+    return sorted(path for path in place.iterdir() if path.is_file() and path.name[0] != ".")
+
+
+def is_same_file(one: Path, other: Path) -> bool:
+    """Whether two names lead to one file, by links too."""
+    return one.resolve() == other.resolve() or (
+        one.exists() and other.exists() and one.samefile(other)
+    )
+
+
+def read_text(path: Path, most_bytes: int) -> str:
+    """A file's text; bytes that are no UTF-8 are kept and come out again as they were.
+
+    Errors: ``too_large`` before anything is read; ``OSError`` as the system gives it.
+    """
+    size = path.stat().st_size
+    if size > most_bytes:
+        raise Fault("too_large", "file", size, {"most": most_bytes})
+    return path.read_bytes().decode("utf-8", "surrogateescape")
+
+
+def write_whole(path: Path, text: str) -> None:
+    """Writes a file beside its place, brings it to the disk and only then gives it its name.
+
+    Whoever looks finds the old file or the new one, never a third. Raises ``OSError`` and leaves
+    the old file and no remains.
+    """
+    handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(text.encode("utf-8", "surrogateescape"))
+            file.flush()
+            os.fsync(file.fileno())
+        # mkstemp lets only the owner read; a log is for the office.
+        mask = os.umask(0)
+        os.umask(mask)
+        Path(name).chmod(0o666 & ~mask)
+        Path(name).replace(path)
+    except BaseException:
+        Path(name).unlink(missing_ok=True)
+        raise
+    _sync_folder(path.parent)
+
+
+def _sync_folder(folder: Path) -> None:
+    """Brings the new name to the disk, where the system can do that for a folder."""
+    try:
+        handle = os.open(folder, os.O_RDONLY)
+    except OSError:
+        return
+    try:
+        os.fsync(handle)
+    except OSError:
+        pass
+    finally:
+        os.close(handle)

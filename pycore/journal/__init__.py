@@ -1,0 +1,1 @@
+"""What happened: entries, corrections, merge, migrations, current state."""

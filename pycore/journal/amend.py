@@ -1,0 +1,178 @@
+"""Corrections and withdrawals: new entries about older ones. Nothing is changed or deleted.
+
+A correction replaces what an entry says, a withdrawal takes it out of every calculation. Inside
+one log a later correction takes the place of an earlier one; between logs only one that names the
+others does. Otherwise it is a conflict: all are shown and none is used. A withdrawn correction or
+withdrawal counts as not written.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from pycore.journal.entry import Entry
+from pycore.journal.times import moment_of
+
+AMENDING = frozenset({"correction", "withdrawal"})
+
+
+@dataclass(frozen=True)
+class Standing:
+    """What an entry says now.
+
+    standing: ``as_written``, ``corrected``, ``withdrawn``, ``conflict``, ``disputed`` (one of a
+    fork that is open), ``left_out`` (one of a fork that was decided). by: ids of the corrections
+    and withdrawals about it that count, or that contradict one another.
+    """
+
+    entry: Entry
+    standing: str
+    machine: str
+    measured_at: str
+    measured_s: int
+    content: dict[str, Any]
+    by: tuple[str, ...] = ()
+
+    @property
+    def place(self) -> tuple[str, int, str]:
+        """The place of the entry itself: a correction does not move it."""
+        return self.entry.place
+
+    @property
+    def kind(self) -> str:
+        """The entry's kind."""
+        return self.entry.kind
+
+    @property
+    def id(self) -> str:
+        """The entry's id."""
+        return self.entry.id
+
+    @property
+    def is_used(self) -> bool:
+        """Whether the entry may feed a calculation."""
+        return self.standing in ("as_written", "corrected")
+
+    @property
+    def is_in_doubt(self) -> bool:
+        """Whether it may not be used only because people have not decided yet."""
+        return self.standing in ("conflict", "disputed")
+
+
+def _target(entry: Entry) -> str:
+    name = "corrects" if entry.kind == "correction" else "retracts"
+    return str(entry.body[name])
+
+
+def _roots(amending: Mapping[str, Entry]) -> dict[str, tuple[str, int]]:
+    """The id that each chain of amendments is about, and its length.
+
+    Every link is walked once: a chain can be as long as the log. A circle, which can only be made
+    on purpose, is about one of its own, and so about no entry.
+    """
+    found: dict[str, tuple[str, int]] = {}
+    for start in amending:
+        walked: dict[str, None] = {}
+        at = start
+        while at in amending and at not in found and at not in walked:
+            walked[at] = None
+            at = _target(amending[at])
+        root, length = found.get(at, (at, 0))
+        for place, identity in enumerate(reversed(walked), 1):
+            found[identity] = root, length + place
+    return found
+
+
+def _void(
+    chains: list[tuple[Entry, str, int]], amending: Mapping[str, Entry], open_lines: frozenset[str]
+) -> set[str]:
+    """Ids that a withdrawal which counts has taken back, the outermost looked at first."""
+    void: set[str] = set()
+    for entry, _, _ in sorted(chains, key=lambda chain: (-chain[2], chain[0].place)):
+        target = _target(entry)
+        counts = entry.id not in void and entry.hash not in open_lines
+        if entry.kind == "withdrawal" and counts and target in amending:
+            void.add(target)
+    return void
+
+
+def _groups(
+    known: list[Entry], open_lines: frozenset[str], left_out: frozenset[str]
+) -> Mapping[str, list[Entry]]:
+    """Corrections and withdrawals that count, by the id of the entry that they are about."""
+    amendments = [e for e in known if e.kind in AMENDING and e.hash not in left_out]
+    amending = {e.id: e for e in amendments}
+    roots = _roots(amending)
+    # By the target, since two versions of one id may be about different entries.
+    chains = [(e, *roots.get(_target(e), (_target(e), 0))) for e in amendments]
+    void = _void(chains, amending, open_lines)
+    groups: dict[str, list[Entry]] = defaultdict(list)
+    for entry, root, _ in chains:
+        # A withdrawal of a correction or withdrawal has done its work by making that one void.
+        is_about_root = entry.kind == "correction" or _target(entry) not in amending
+        if is_about_root and entry.id not in void:
+            groups[root].append(entry)
+    return groups
+
+
+def _survivors(group: list[Entry]) -> list[Entry]:
+    """Amendments of one entry that no other one of them takes the place of."""
+    names = {e.id: {_target(e), *e.body.get("settles", ())} for e in group}
+    named: dict[str, set[str]] = defaultdict(set)
+    for identity, others in names.items():
+        for other in others:
+            named[other].add(identity)
+    last: dict[str, int] = {}
+    for e in group:
+        last[e.log] = max(last.get(e.log, 0), e.seq)
+    left = [
+        e
+        for e in group
+        if not named[e.id] - {e.id} and not (e.kind == "correction" and e.seq < last[e.log])
+    ]
+    return left or group
+
+
+def _amended(entry: Entry, group: list[Entry], open_lines: frozenset[str]) -> Standing:
+    plain = (entry.machine, entry.measured_at, entry.measured_s, entry.body)
+    if not group:
+        return Standing(entry, "as_written", *plain)
+    left = _survivors(group)
+    by = tuple(sorted(e.id for e in left))
+    if any(e.hash in open_lines for e in group):
+        return Standing(entry, "conflict", *plain, by=tuple(sorted({e.id for e in group})))
+    if all(e.kind == "withdrawal" for e in left):
+        return Standing(entry, "withdrawn", *plain, by=by)
+    if len(left) > 1 or left[0].body["kind"] != entry.kind:
+        return Standing(entry, "conflict", *plain, by=by)
+    new = left[0].body
+    measured_at = new.get("measured_at", entry.measured_at)
+    measured_s = moment_of(measured_at, "measured_at")[0]
+    machine = new.get("machine", entry.machine)
+    return Standing(entry, "corrected", machine, measured_at, measured_s, new["content"], by)
+
+
+def standings(
+    entries: Iterable[Entry], open_lines: frozenset[str], left_out: frozenset[str]
+) -> list[Standing]:
+    """What every entry says now, by log and number, corrections and withdrawals not among them.
+
+    ``open_lines`` are lines of forks nobody has decided, ``left_out`` those decided against, by
+    hash. Newer entries do not take part.
+    """
+    known = [e for e in sorted(entries, key=lambda e: e.place) if not e.newer]
+    groups = _groups(known, open_lines, left_out)
+    found = []
+    for entry in known:
+        if entry.kind in AMENDING:
+            continue
+        standing = _amended(entry, groups.get(entry.id, []), open_lines)
+        if entry.hash in open_lines or entry.hash in left_out:
+            name = "disputed" if entry.hash in open_lines else "left_out"
+            plain = (entry.machine, entry.measured_at, entry.measured_s, entry.body)
+            standing = Standing(entry, name, *plain, by=standing.by)
+        found.append(standing)
+    return found

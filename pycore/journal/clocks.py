@@ -1,0 +1,60 @@
+"""Clocks that were wrong. A flag never keeps an entry out: it only makes "latest" less certain."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from pycore.journal.entry import Entry
+
+# A clock this far ahead of the reading computer's is called wrong; clocks that the network sets
+# agree far better (common practice, no source).
+AHEAD_S = 600
+
+
+@dataclass(frozen=True)
+class ClockFlag:
+    """``back``: earlier than a line before it in its log; ``future``: ahead; ``zone``: changed."""
+
+    log: str
+    seq: int
+    hash: str
+    flag: str
+
+
+def _flags(
+    entry: Entry, latest_s: int | None, offset_min: int | None, now_s: int | None
+) -> set[str]:
+    flags = set(entry.clock_flags)
+    if entry.wall_s is None:
+        return flags
+    if latest_s is not None and entry.wall_s < latest_s:
+        flags.add("back")
+    if offset_min is not None and entry.offset_min != offset_min:
+        flags.add("zone")
+    if now_s is not None and entry.wall_s > now_s + AHEAD_S:
+        flags.add("future")
+    return flags
+
+
+def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[ClockFlag, ...]:
+    """Flags that the devices set and those that the lines of each log show, by log and number.
+
+    A clock that was set back stays flagged until it has caught up with the latest line before.
+    now_s: the reading computer's clock, seconds since 1970; without it nothing is ``future``.
+    """
+    logs: dict[str, list[Entry]] = defaultdict(list)
+    for entry in sorted(entries, key=lambda entry: entry.place):
+        if entry.seq:
+            logs[entry.log].append(entry)
+    found = []
+    for lines in logs.values():
+        latest_s = offset_min = None
+        for entry in lines:
+            for flag in sorted(_flags(entry, latest_s, offset_min, now_s)):
+                found.append(ClockFlag(entry.log, entry.seq, entry.hash, flag))
+            if entry.wall_s is not None:
+                latest_s = entry.wall_s if latest_s is None else max(latest_s, entry.wall_s)
+                offset_min = entry.offset_min
+    return tuple(found)

@@ -1,0 +1,76 @@
+"""What the next shift has to know, on one page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from pycore.journal.amend import Standing
+from pycore.journal.open_pours import OpenPour, Recheck
+from pycore.journal.order import in_order
+from pycore.journal.state import Folded, MachineNow
+from pycore.journal.times import moment_of
+
+# The shift reports every machine that is not simply in use.
+_TOLD = frozenset({"watch", "stopped", "clean_out", "out_of_service", "shutdown"})
+
+
+@dataclass(frozen=True)
+class Said:
+    """Words that somebody wrote down, with the entry they stand in."""
+
+    entry: str
+    kind: str
+    machine: str
+    measured_at: str
+    by: str
+    text: str
+
+
+@dataclass(frozen=True)
+class Handover:
+    """Everything by machine id; a line for each, the oldest first within a machine."""
+
+    open_pours: tuple[tuple[str, OpenPour], ...]
+    rechecks: tuple[tuple[str, Recheck], ...]
+    states: tuple[MachineNow, ...]
+    said: tuple[Said, ...]
+    unknown_additions: tuple[Standing, ...]
+    in_doubt: tuple[str, ...]
+
+
+def _words(entry: Standing) -> str:
+    return str(entry.content.get("text") or entry.content.get("remarks") or "")
+
+
+def _is_told(entry: Standing, since_s: int, now_s: int) -> bool:
+    if not entry.is_used or not _words(entry):
+        return False
+    until = entry.content.get("until")
+    return entry.measured_s >= since_s or (
+        until is not None and moment_of(until, "until")[0] >= now_s
+    )
+
+
+def _said(entries: Iterable[Standing], since_s: int, now_s: int) -> tuple[Said, ...]:
+    told = in_order(entry for entry in entries if _is_told(entry, since_s, now_s))
+    return tuple(Said(e.id, e.kind, e.machine, e.measured_at, e.entry.by, _words(e)) for e in told)
+
+
+def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:
+    """What is open, due, stopped, said and doubtful.
+
+    since_s: when the shift began; now_s: the device's clock; both seconds since 1970. Notes and
+    remarks count from then on, a note with ``until`` as long as that has not passed. What is open
+    or due counts however old it is.
+    """
+    machines = folded.machines
+    unknown = [e for e in folded.entries if e.kind == "unknown_addition" and e.is_used]
+    return Handover(
+        open_pours=tuple((m.machine, pour) for m in machines for pour in m.open_pours),
+        rechecks=tuple((m.machine, m.recheck) for m in machines if m.recheck is not None),
+        states=tuple(m for m in machines if m.state and m.state.entry.content["state"] in _TOLD),
+        said=_said(folded.entries, since_s, now_s),
+        unknown_additions=tuple(e for e in in_order(unknown) if e.measured_s >= since_s),
+        in_doubt=tuple(m.machine for m in machines if m.conflicts),
+    )

@@ -1,0 +1,84 @@
+"""The order of entries: by number inside a log, by what was confirmed as time between logs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from dataclasses import dataclass
+from typing import Protocol, TypeVar
+
+# Two phones' clocks are not trusted to put entries in order that lie closer together than this.
+CERTAIN_S = 600
+
+
+class Placed(Protocol):
+    """What can be put in order: a line's place and its confirmed time in seconds since 1970."""
+
+    @property
+    def place(self) -> tuple[str, int, str]:
+        """Log, number, hash."""
+
+    @property
+    def measured_s(self) -> int:
+        """Seconds since 1970."""
+
+
+P = TypeVar("P", bound=Placed)
+
+
+@dataclass(frozen=True)
+class Latest:
+    """The latest entry. others: those that may be later, when it is not certain."""
+
+    hash: str
+    others: tuple[str, ...]
+
+    @property
+    def is_certain(self) -> bool:
+        """Whether no other entry can be the latest one."""
+        return not self.others
+
+
+def in_order(entries: Iterable[P]) -> list[P]:
+    """Entries for display: never against the numbers of a log, otherwise by confirmed time.
+
+    An entry that was written down late stands after its log's entries before it.
+    """
+    reached: dict[str, int] = {}
+    keyed = []
+    for entry in sorted(entries, key=lambda entry: entry.place):
+        log = entry.place[0]
+        reached[log] = max(reached.get(log, entry.measured_s), entry.measured_s)
+        keyed.append(((reached[log], entry.place), entry))
+    return [entry for _, entry in sorted(keyed, key=lambda pair: pair[0])]
+
+
+def latest(
+    entries: Sequence[Placed],
+    flagged: frozenset[str],
+    decided: Callable[[frozenset[str]], frozenset[str] | None],
+) -> Latest | None:
+    """The latest of entries of one kind about one machine; None where there are none.
+
+    It is certain when there is one log, or when its time is more than ten minutes later than that
+    of every other log's latest and none of the clocks is ``flagged`` (by hash), or when a person
+    has ``decided`` for exactly one of them.
+    """
+    lasts: dict[str, Placed] = {}
+    for entry in sorted(entries, key=lambda entry: entry.place):
+        lasts[entry.place[0]] = entry
+    if not lasts:
+        return None
+    ranked = sorted(lasts.values(), key=lambda entry: (-entry.measured_s, entry.place))
+    first = ranked[0]
+    if len(ranked) == 1:
+        return Latest(first.place[2], ())
+    doubtful = first.place[2] in flagged
+    others = [
+        entry.place[2]
+        for entry in ranked[1:]
+        if doubtful or entry.place[2] in flagged or first.measured_s - entry.measured_s <= CERTAIN_S
+    ]
+    chosen = decided(frozenset([first.place[2], *others])) if others else None
+    if chosen is not None and len(chosen) == 1:
+        return Latest(next(iter(chosen)), ())
+    return Latest(first.place[2], tuple(others))

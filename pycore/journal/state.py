@@ -1,0 +1,228 @@
+"""How things stand: the lines of the log folded into the present state of each machine.
+
+The fold is a function of the set of lines: it does not depend on the order in which they came.
+"""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
+
+from pycore.journal.amend import Standing, standings
+from pycore.journal.chain import Chains, chains_of
+from pycore.journal.clocks import ClockFlag, clock_flags
+from pycore.journal.decide import Decided, decisions, unusable
+from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
+from pycore.journal.order import CERTAIN_S, in_order, latest
+from pycore.journal.poured import poured, usable_of
+from pycore.journal.union import Gathered
+
+# Machines at which checks rest.
+AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
+_MEASURING = frozenset({"check", "recheck"})
+
+
+@dataclass(frozen=True)
+class Found:
+    """The latest entry of some kind, and ids of those that may be later."""
+
+    entry: Standing
+    others: tuple[Standing, ...]
+
+    @property
+    def is_certain(self) -> bool:
+        """Whether no other entry can be the latest one."""
+        return not self.others
+
+
+@dataclass(frozen=True)
+class Since:
+    """What was poured since the last dip or reading.
+
+    Litres are those of the buckets that are known; unknown_buckets are not in them.
+    """
+
+    pours: int
+    buckets: int
+    unknown_buckets: int
+    unknown_additions: int
+    water_l: float
+    concentrate_l: float
+
+
+@dataclass(frozen=True)
+class MachineNow:
+    """One machine: what is known of it, and how certain that is."""
+
+    machine: str
+    definition: Found | None
+    state: Found | None
+    level: Found | None
+    strength: Found | None
+    checked: Found | None
+    open_pours: tuple[OpenPour, ...]
+    recheck: Recheck | None
+    since: Since
+    conflicts: tuple[str, ...]
+    ordered: tuple[Standing, ...]
+
+    @property
+    def is_stopped(self) -> bool:
+        """Whether its state says that nothing is poured in now."""
+        state = self.state.entry.content["state"] if self.state else ""
+        return state == "stopped" or state in AT_REST
+
+    def setup_at(self, entry: Standing) -> dict[str, Any] | None:
+        """The set-up by which an entry is read: its own copy, else the one in force at its time.
+
+        An old reading keeps the factor of its day.
+        """
+        setup: dict[str, Any] | None = entry.content.get("machine")
+        for before in self.ordered if setup is None else ():
+            if before.place == entry.place:
+                break
+            if before.kind == "machine_set":
+                setup = before.content["machine"]
+        return setup
+
+
+@dataclass(frozen=True)
+class Folded:
+    """The state of a log: machines, fluids and instruments by id, and what does not hold."""
+
+    machines: tuple[MachineNow, ...]
+    fluids: tuple[Found, ...]
+    instruments: tuple[Found, ...]
+    entries: tuple[Standing, ...]
+    chains: Chains
+    flags: tuple[ClockFlag, ...]
+    counts: dict[str, int]
+
+
+class _Finder:
+    """Finds the latest entries; knows which clocks are in doubt and what people decided."""
+
+    def __init__(self, flags: Iterable[ClockFlag], decided: Decided) -> None:
+        self.flagged = frozenset(flag.hash for flag in flags)
+        self.decided = decided
+
+    def last(self, entries: Iterable[Standing]) -> Found | None:
+        """The latest that may be used; those in doubt that may be later are told beside it."""
+        entries = list(entries)
+        used = [entry for entry in entries if entry.is_used]
+        found = latest(used, self.flagged, self.decided)
+        if found is None:
+            return None
+        by_hash = {entry.entry.hash: entry for entry in used}
+        first = by_hash[found.hash]
+        others = [by_hash[other] for other in found.others]
+        doubtful = (entry for entry in entries if entry.is_in_doubt)
+        others += [entry for entry in doubtful if not _is_before(entry, first)]
+        return Found(first, tuple(others))
+
+
+def _is_before(entry: Standing, other: Standing) -> bool:
+    """Whether an entry is certainly earlier than another one."""
+    if entry.entry.log == other.entry.log:
+        return entry.entry.seq < other.entry.seq
+    return other.measured_s - entry.measured_s > CERTAIN_S
+
+
+def _since(ordered: list[Standing]) -> Since:
+    entries: list[Standing] = []
+    usable_l: float | None = None
+    water_l = concentrate_l = 0.0
+    buckets = unknown = 0
+    for entry in ordered:
+        if entry.kind == "machine_set":
+            usable_l = usable_of(entry.content["machine"])
+        elif entry.kind in _MEASURING and entry.content.keys() & {"dip", "reading"}:
+            entries, water_l, concentrate_l, buckets, unknown = [], 0.0, 0.0, 0, 0
+        elif entry.kind in ("pour", "unknown_addition"):
+            entries.append(entry)
+            went = poured(entry.content.get("pours", ()), usable_l)
+            water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
+            buckets, unknown = buckets + went.buckets, unknown + went.unknown_buckets
+    pours = sum(entry.kind == "pour" for entry in entries)
+    return Since(pours, buckets, unknown, len(entries) - pours, water_l, concentrate_l)
+
+
+def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
+    """Entries after the last clean-out: what was measured before is of another fluid."""
+    cleaned = [
+        place
+        for place, entry in enumerate(ordered)
+        if entry.kind == "clean_out" and entry.is_used and entry.content["finished"]
+    ]
+    return ordered[cleaned[-1] + 1 :] if cleaned else ordered
+
+
+def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
+    ordered = in_order(entry for entry in entries if entry.is_used)
+    told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
+    measured = [entry for entry in _of_this_charge(told) if entry.kind in _MEASURING]
+    state = find.last(entry for entry in told if entry.kind == "machine_state")
+    rests = state is not None and state.entry.content["state"] in AT_REST
+    return MachineNow(
+        machine=machine,
+        definition=find.last(entry for entry in told if entry.kind == "machine_set"),
+        state=state,
+        level=find.last(entry for entry in measured if "dip" in entry.content),
+        strength=find.last(entry for entry in measured if "reading" in entry.content),
+        checked=find.last(measured),
+        open_pours=open_pours(ordered),
+        recheck=due_recheck(ordered, now_s, rests),
+        since=_since(ordered),
+        conflicts=tuple(sorted({entry.id for entry in entries if entry.is_in_doubt})),
+        ordered=tuple(ordered),
+    )
+
+
+def _by(entries: Iterable[Standing], kind: str, find: _Finder) -> tuple[Found, ...]:
+    """The latest setting of each fluid or instrument, by its id."""
+    groups: dict[str, list[Standing]] = defaultdict(list)
+    for entry in entries:
+        if entry.kind == f"{kind}_set":
+            groups[entry.content[kind]].append(entry)
+    found = (find.last(groups[identity]) for identity in sorted(groups))
+    return tuple(one for one in found if one is not None)
+
+
+def folded(union: Gathered, now_s: int) -> Folded:
+    """The present state.
+
+    Parameters
+    ----------
+    union : Gathered
+        All lines that are known.
+    now_s : int
+        The reading device's clock, seconds since 1970. It decides only what is overdue and which
+        clocks are ahead.
+    """
+    entries = union.entries
+    chains = chains_of(entries, union.heads)
+    flags = clock_flags(entries, now_s)
+    disputed = frozenset(name for fork in chains.forks for name in fork.hashes)
+    decided = decisions(entries, disputed)
+    open_lines, left_out = unusable(chains.forks, decided)
+    standing = standings(entries, open_lines, left_out)
+    find = _Finder(flags, decided)
+    groups: dict[str, list[Standing]] = defaultdict(list)
+    for entry in standing:
+        if entry.machine:
+            groups[entry.machine].append(entry)
+    counts = Counter(entry.standing for entry in standing)
+    counts["lines"] = len(entries) + len(union.quarantined)
+    counts["newer"] = sum(entry.newer for entry in entries)
+    counts["quarantined"] = len(union.quarantined)
+    return Folded(
+        machines=tuple(_machine(name, groups[name], find, now_s) for name in sorted(groups)),
+        fluids=_by(standing, "fluid", find),
+        instruments=_by(standing, "instrument", find),
+        entries=tuple(standing),
+        chains=chains,
+        flags=flags,
+        counts=dict(counts),
+    )

@@ -1,0 +1,65 @@
+"""Example requests about logs, for shared/examples; called by tests/examples.py."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from tests.phones import NOW, check, id_of, moment, newer_phone, setup, stored_in_schema_1, workshop
+
+
+def ask(op: str, body: Any) -> dict[str, Any]:
+    """A request named after its operation."""
+    return {"v": 1, "id": op, "op": op, "body": body}
+
+
+def answered() -> dict[str, Any]:
+    """Examples of what is asked about logs."""
+    night, day = workshop()
+    lines = night.lines + day.lines
+    corrected = night.clone()
+    wrong = {"corrects": id_of("night shift 2"), "reason": "Read 4.0, it was 4.8.", "kind": "check"}
+    corrected.save("correction", {**wrong, "content": check("342", "4.8")}, 2000, machine="")
+    forked = night.clone()
+    forked.save("note", {"text": "Written on the restored phone."}, 7000)
+    night.save("note", {"text": "Written on the old phone."}, 7000)
+    cut = day.export()[:-200]
+    old = [
+        stored_in_schema_1("machine", {"machine": setup()}, 1),
+        stored_in_schema_1("check", {"machine": setup(), **check()}, 2),
+    ]
+    files = [{"name": "night.jsonl", "text": night.export()}]
+    files += [{"name": "restored.jsonl", "text": forked.export()}]
+    return {
+        "fold_log": ask("fold_log", {"lines": corrected.lines + day.lines, "now": NOW}),
+        "fold_log_schema_1": ask("fold_log", {"lines": old, "now": NOW}),
+        "read_export": ask("read_export", {"text": day.export(), "lines": lines[:4], "now": NOW}),
+        "read_export_cut": ask("read_export", {"text": cut, "lines": lines[:4], "now": NOW}),
+        "read_export_damaged": ask(
+            "read_export",
+            {"text": day.export().replace("belt slips", "belt sleeps"), "lines": [], "now": NOW},
+        ),
+        "read_export_newer_entry": ask(
+            "read_export", {"text": newer_phone().export(), "lines": [], "now": NOW}
+        ),
+        "write_export": ask("write_export", {"lines": day.lines, "now": NOW, "build": "example"}),
+        "merge_logs_forked": ask("merge_logs", {"files": files, "now": NOW}),
+        "handover": ask("handover", {"lines": lines, "now": NOW, "since": moment(0)}),
+        "write_csv": ask("write_csv", {"lines": lines, "now": NOW}),
+    }
+
+
+def refused() -> dict[str, Any]:
+    """Files and heads that are refused."""
+
+    def file(text: str) -> dict[str, Any]:
+        return ask("read_export", {"text": text, "lines": []})
+
+    return {
+        "error_file_empty": file("\n"),
+        "error_file_foreign": file("time;machine;reading\n06:30;lathe;4.8\n"),
+        "error_file_newer": file('{"pailwright":"log","format":2,"parts":[]}\n'),
+        "error_wrong_form": ask(
+            "fold_log",
+            {"lines": [], "now": NOW, "heads": [{"log": "7", "count": 1, "head": "0" * 64}]},
+        ),
+    }

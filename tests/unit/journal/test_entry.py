@@ -1,0 +1,155 @@
+"""pycore.journal.entry: from a line to an entry."""
+
+import json
+from typing import Any
+
+import pytest
+
+from pycore.desk.checked import checked
+from pycore.journal.entry import KINDS, MOST_LINE, OF_A_MACHINE, read_line
+from pycore.journal.line import sealed
+from pycore.quantity.fault import Fault
+from tests.phones import LATHE, Phone, check, id_of, moment, newer_phone, pour, setup, typed
+from web.build.paths import SHARED
+
+CONTENT: dict[str, dict[str, Any]] = {
+    "check": {**check(), "ph": typed("9.1", "1"), "look": ["smell", "foam"]},
+    "recheck": {**check(), "of": id_of("pour")},
+    "plan": {"pours": [{"count": 3, "water": typed("9", "L"), "concentrate": typed("1", "L")}]},
+    "pour": pour(),
+    "clean_out": {"finished": True, "waste": typed("160", "L"), "charge": [{"count": 9}]},
+    "additive": {"name": "System cleaner", "amount": typed("2", "L")},
+    "unknown_addition": {},
+    "machine_set": {"machine": setup(), "code": "7K3F4"},
+    "fluid_set": {"fluid": id_of("depot mix"), "definition": setup()["fluid"], "lot": "24-118"},
+    "instrument_set": {"instrument": id_of("r1"), "name": "Red case", "shows": "brix"},
+    "calibration": {"of": "instrument", "instrument": id_of("r1"), "zero": typed("0.1", "Brix")},
+    "machine_state": {"state": "watch", "until": moment(9000)},
+    "note": {"text": "Filter fabric is low."},
+    "correction": {"corrects": id_of("x"), "reason": "typed wrong", "kind": "note",
+                   "content": {"text": "Filter fabric is there."}},
+    "withdrawal": {"retracts": id_of("x"), "reason": "wrong machine"},
+    "decision": {"use": ["0" * 64], "leave": ["1" * 64], "reason": "old phone"},
+}  # fmt: skip
+
+
+def changed(line: str, **parts: Any) -> str:
+    """The line with other fields, sealed anew; None takes a field out."""
+    message = {**json.loads(line), **parts}
+    message.pop("hash")
+    kept = {name: value for name, value in message.items() if value is not None}
+    return sealed(json.dumps(kept, separators=(",", ":")))
+
+
+def line_of(kind: str = "check", **more: Any) -> str:
+    phone = Phone("one")
+    phone.save(kind, CONTENT[kind], 60, **more)
+    return phone.lines[0]
+
+
+def code_of(line: str) -> tuple[str, str]:
+    with pytest.raises(Fault) as caught:
+        read_line(line, checked)
+    return caught.value.code, caught.value.path
+
+
+def test_kinds_are_those_of_the_contract() -> None:
+    definitions = json.loads((SHARED / "schema" / "entry.schema.json").read_text("utf-8"))
+    kinds = definitions["definitions"]["entry_kind"]["enum"]
+    assert set(kinds) == KINDS == set(CONTENT)
+    assert {f"{kind}_content" for kind in kinds} <= set(definitions["definitions"])
+
+
+@pytest.mark.parametrize("kind", sorted(KINDS))
+def test_every_kind_is_read(kind: str) -> None:
+    entry = read_line(line_of(kind), checked)
+    assert (entry.kind, entry.body, entry.newer) == (kind, CONTENT[kind], False)
+    assert (entry.machine, entry.measured_at) == (LATHE, moment(60))
+    assert (entry.seq, entry.prev) == (1, "")
+
+
+@pytest.mark.parametrize("kind", sorted(KINDS))
+def test_a_field_too_many_is_refused(kind: str) -> None:
+    line = line_of(kind)
+    body = {**CONTENT[kind], "colour": "blue"}
+    assert code_of(changed(line, body=body)) == ("unknown_field", "line.body.colour")
+    assert code_of(changed(line, colour="blue")) == ("unknown_field", "line.colour")
+
+
+@pytest.mark.parametrize("kind", sorted(OF_A_MACHINE))
+def test_what_is_about_a_machine_names_it(kind: str) -> None:
+    assert code_of(line_of(kind, machine="")) == ("missing", "line.machine")
+
+
+def test_a_note_may_be_about_the_shop() -> None:
+    assert read_line(line_of("note", machine=""), checked).machine == ""
+
+
+@pytest.mark.parametrize(
+    ("parts", "code", "path"),
+    [
+        ({"id": "7"}, "wrong_form", "line.id"),
+        ({"log": None}, "missing", "line.log"),
+        ({"seq": 0}, "out_of_range", "line.seq"),
+        ({"seq": True}, "wrong_type", "line.seq"),
+        ({"seq": 2}, "wrong_form", "line.prev"),
+        ({"prev": "0" * 64}, "wrong_form", "line.prev"),
+        ({"schema": True}, "wrong_type", "line.schema"),
+        ({"schema": 0}, "out_of_range", "line.schema"),
+        ({"kind": 7}, "wrong_type", "line.kind"),
+        ({"measured_at": "yesterday"}, "not_a_date", "line.measured_at"),
+        ({"wall": "2026-02-30T00:00:00Z"}, "not_a_date", "line.wall"),
+        ({"clock_flags": ["fast"]}, "not_allowed", "line.clock_flags[0]"),
+        ({"shown": {"constructor": 1}}, "unknown_field", "line"),
+        ({"by": "x" * 41}, "too_long", "line.by"),
+    ],
+)
+def test_outside_of_an_entry(parts: dict[str, Any], code: str, path: str) -> None:
+    assert code_of(changed(line_of(), **parts)) == (code, path)
+
+
+@pytest.mark.parametrize(
+    ("kind", "parts", "path"),
+    [
+        ("pour", {"recheck_due_at": "soon"}, "line.body.recheck_due_at"),
+        ("machine_state", {"until": "soon"}, "line.body.until"),
+        ("correction", {"measured_at": "soon"}, "line.body.measured_at"),
+    ],
+)
+def test_moments_inside(kind: str, parts: dict[str, Any], path: str) -> None:
+    line = changed(line_of(kind), body={**CONTENT[kind], **parts})
+    assert code_of(line) == ("not_a_date", path)
+
+
+def test_a_correction_holds_what_its_kind_allows() -> None:
+    body = {**CONTENT["correction"], "content": {"text": "", "x": 1}}
+    assert code_of(changed(line_of("correction"), body=body))[1].startswith("line.body.content")
+    body = {**CONTENT["correction"], "kind": "withdrawal", "content": CONTENT["withdrawal"]}
+    assert code_of(changed(line_of("correction"), body=body)) == ("not_allowed", "line.body.kind")
+
+
+def test_moments_inside_a_correction() -> None:
+    content = {"text": "x", "until": "soon"}
+    line = changed(line_of("correction"), body={**CONTENT["correction"], "content": content})
+    assert code_of(line) == ("not_a_date", "line.body.content.until")
+
+
+def test_a_line_of_the_greatest_length_is_read() -> None:
+    room = MOST_LINE - len(line_of(shown={"t": ""}))
+    assert read_line(line_of(shown={"t": "x" * room}), checked).kind == "check"
+    assert code_of(line_of(shown={"t": "x" * (room + 1)})) == ("too_large", "line")
+
+
+def test_newer_ones_are_kept_with_what_can_be_read_from_outside() -> None:
+    phone = newer_phone()
+    _, later, strange = (read_line(line, checked) for line in phone.lines)
+    assert (later.newer, later.schema, later.kind) == (True, 3, "check")
+    assert (strange.newer, strange.schema, strange.kind) == (True, 2, "odour_panel")
+    assert (strange.log, strange.seq, strange.prev) == (phone.log, 3, later.hash)
+    assert (strange.content, strange.body, strange.machine) == (None, {}, "")
+
+
+def test_newer_ones_of_another_build_are_kept_too() -> None:
+    line = sealed('{"schema":9,"seq":"first","wall":"noon","kind":["a"]}')
+    entry = read_line(line, checked)
+    assert (entry.newer, entry.log, entry.seq, entry.wall_s, entry.kind) == (True, "", 0, None, "")

@@ -1,0 +1,63 @@
+"""pycore.journal.handover."""
+
+from pycore.journal.handover import Handover, handed_over
+from tests.phones import LATHE, MORNING_S, NOW_S, Phone, check, id_of, moment, pour
+from tests.unit.journal.reading import fold
+
+SHIFT_S = MORNING_S + 3600
+GRINDER = id_of("axle grinder")
+
+
+def page(*phones: Phone) -> Handover:
+    return handed_over(fold(*phones), SHIFT_S, NOW_S)
+
+
+def test_open_pours_and_second_readings_count_however_old() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", {"pours": [{"count": 3}]}, -86_400)
+    phone.save("pour", pour(1, False, plan=plan, recheck_due_at=moment(-80_000)), -86_000)
+    found = page(phone)
+    assert [(machine, one.plan) for machine, one in found.open_pours] == [(LATHE, plan)]
+    assert [(machine, one.overdue) for machine, one in found.rechecks] == [(LATHE, True)]
+
+
+def test_machines_that_are_not_simply_in_use() -> None:
+    phone = Phone("a")
+    phone.save("machine_state", {"state": "stopped", "reason": "split"}, 0)
+    phone.save("machine_state", {"state": "in_use"}, 0, machine=GRINDER)
+    assert [one.machine for one in page(phone).states] == [LATHE]
+
+
+def test_words_of_this_shift_and_those_that_still_hold() -> None:
+    phone = Phone("a")
+    phone.save("note", {"text": "before the shift"}, 3599, machine="")
+    phone.save("note", {"text": "holds on", "until": moment(9 * 3600)}, 100, machine="")
+    phone.save("note", {"text": "has passed", "until": moment(7200)}, 110, machine="")
+    phone.save("check", {**check(), "remarks": "oil on top"}, 3600, by="RO")
+    phone.save("check", check(), 3660)
+    gone = phone.save("note", {"text": "withdrawn"}, 3700, machine="")
+    phone.save("withdrawal", {"retracts": gone, "reason": "x"}, 3800, machine="")
+    assert [(said.text, said.by) for said in page(phone).said] == [
+        ("holds on", ""),
+        ("oil on top", "RO"),
+    ]
+
+
+def test_unknown_additions_of_this_shift() -> None:
+    phone = Phone("a")
+    phone.save("unknown_addition", {}, 0)
+    late = phone.save("unknown_addition", {}, 4000)
+    assert [one.id for one in page(phone).unknown_additions] == [late]
+
+
+def test_machines_in_doubt() -> None:
+    one, two = Phone("a"), Phone("b")
+    target = one.save("check", check("300"), 0)
+    for phone, depth in ((one, "301"), (two, "302")):
+        body = {"corrects": target, "reason": "x", "kind": "check", "content": check(depth)}
+        phone.save("correction", body, 60, machine="")
+    assert page(one, two).in_doubt == (LATHE,)
+
+
+def test_an_empty_log_has_an_empty_page() -> None:
+    assert page() == Handover((), (), (), (), (), ())

@@ -1,0 +1,81 @@
+"""pycore.journal.open_pours."""
+
+from typing import Any
+
+from pycore.journal.open_pours import OpenPour, Recheck
+from tests.phones import Phone, check, moment, pour
+from tests.unit.journal.reading import machine
+
+PLAN: dict[str, Any] = {"pours": [{"count": 3}, {"count": 1}]}
+
+
+def test_a_plan_is_open_until_a_finished_pour_names_it() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", PLAN, 0)
+    assert machine(phone).open_pours == (OpenPour(plan, moment(0), 4, 0, ()),)
+    first = phone.save("pour", pour(2, finished=False, plan=plan), 60)
+    assert machine(phone).open_pours == (OpenPour(plan, moment(0), 4, 2, (first,)),)
+    second = phone.save("pour", pour(1, finished=False, plan=plan), 120)
+    assert machine(phone).open_pours == (OpenPour(plan, moment(0), 4, 3, (first, second)),)
+    phone.save("pour", pour(1, plan=plan), 180)
+    assert machine(phone).open_pours == ()
+
+
+def test_given_up_is_finished() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", PLAN, 0)
+    phone.save("pour", {"pours": [], "finished": True, "plan": plan}, 60)
+    assert machine(phone).open_pours == ()
+
+
+def test_a_top_up_without_a_plan_leaves_the_plan_open() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", PLAN, 0)
+    phone.save("pour", pour(1), 60)
+    assert [found.plan for found in machine(phone).open_pours] == [plan]
+
+
+def test_an_unfinished_top_up_without_a_plan() -> None:
+    phone = Phone("a")
+    first = phone.save("pour", pour(1, finished=False), 60)
+    assert machine(phone).open_pours == (OpenPour("", moment(60), 0, 1, (first,)),)
+    phone.save("pour", pour(1), 90)
+    assert machine(phone).open_pours == ()
+
+
+def test_a_new_plan_and_a_clean_out_close_what_was_before() -> None:
+    phone = Phone("a")
+    phone.save("plan", PLAN, 0)
+    phone.save("pour", pour(1, finished=False), 30)
+    later = phone.save("plan", PLAN, 60)
+    assert [found.plan for found in machine(phone).open_pours] == [later]
+    phone.save("clean_out", {"finished": False}, 90)
+    assert machine(phone).open_pours == ()
+
+
+def test_poured_on_one_phone_and_finished_on_another() -> None:
+    one, two = Phone("a"), Phone("b")
+    plan = one.save("plan", PLAN, 0)
+    two.save("pour", pour(4, plan=plan), 900)
+    assert machine(one, two).open_pours == machine(two, one).open_pours == ()
+
+
+def test_second_reading_is_due_until_somebody_reads() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(3600)), 0)
+    assert machine(phone).recheck == Recheck(poured, moment(3600), True, False)
+    phone.save("check", {"dip": check()["dip"]}, 1800)
+    assert machine(phone).recheck is not None
+    phone.save("recheck", {**check(), "of": poured}, 3700)
+    assert machine(phone).recheck is None
+
+
+def test_due_later_is_not_overdue_and_rests_with_the_machine() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(9 * 3600)), 0)
+    assert machine(phone).recheck == Recheck(poured, moment(9 * 3600), False, False)
+    second = phone.save("pour", pour(2, recheck_due_at=moment(60)), 30)
+    phone.save("machine_state", {"state": "shutdown"}, 90)
+    assert machine(phone).recheck == Recheck(second, moment(60), False, True)
+    phone.save("machine_state", {"state": "in_use"}, 99)
+    assert machine(phone).recheck == Recheck(second, moment(60), True, False)

@@ -1,0 +1,77 @@
+"""pycore.journal.order."""
+
+from dataclasses import dataclass
+
+import pytest
+
+from pycore.journal.order import CERTAIN_S, Latest, in_order, latest
+
+
+@dataclass(frozen=True)
+class Stone:
+    """An entry as far as order is concerned."""
+
+    place: tuple[str, int, str]
+    measured_s: int
+
+
+def stone(name: str, measured_s: int) -> Stone:
+    """``a2``: the second one of log a."""
+    return Stone((name[0], int(name[1:]), name), measured_s)
+
+
+def nobody(_: frozenset[str]) -> frozenset[str] | None:
+    return None
+
+
+def names(stones: list[Stone]) -> list[str]:
+    return [one.place[2] for one in stones]
+
+
+def test_by_time_between_logs_and_by_number_inside_one() -> None:
+    stones = [stone("b1", 50), stone("a2", 10), stone("a1", 40), stone("a3", 60)]
+    assert names(in_order(stones)) == ["a1", "a2", "b1", "a3"]
+
+
+def test_equal_times_by_log() -> None:
+    assert names(in_order([stone("b1", 5), stone("a1", 5)])) == ["a1", "b1"]
+
+
+def test_one_log_is_certain_whatever_its_clock() -> None:
+    found = latest([stone("a1", 90), stone("a2", 10)], frozenset({"a2"}), nobody)
+    assert found == Latest("a2", ())
+    assert found.is_certain
+
+
+@pytest.mark.parametrize(("behind_s", "others"), [(CERTAIN_S + 1, ()), (CERTAIN_S, ("b1",))])
+def test_ten_minutes_between_logs(behind_s: int, others: tuple[str, ...]) -> None:
+    found = latest([stone("b1", 0), stone("a1", behind_s)], frozenset(), nobody)
+    assert found == Latest("a1", others)
+
+
+@pytest.mark.parametrize("flagged", ["a1", "b1"])
+def test_a_doubtful_clock_on_either_side_makes_it_uncertain(flagged: str) -> None:
+    found = latest([stone("b1", 0), stone("a1", 9000)], frozenset({flagged}), nobody)
+    assert found == Latest("a1", ("b1",))
+
+
+def test_only_the_doubtful_log_remains_beside_the_latest() -> None:
+    stones = [stone("a1", 9000), stone("b1", 0), stone("c1", 100)]
+    assert latest(stones, frozenset({"c1"}), nobody) == Latest("a1", ("c1",))
+
+
+def test_what_a_person_decided_is_certain() -> None:
+    stones = [stone("b1", 0), stone("a1", 1)]
+    asked: list[frozenset[str]] = []
+
+    def decided(hashes: frozenset[str]) -> frozenset[str]:
+        asked.append(hashes)
+        return frozenset({"b1"})
+
+    assert latest(stones, frozenset(), decided) == Latest("b1", ())
+    assert asked == [frozenset({"a1", "b1"})]
+    assert latest(stones, frozenset(), lambda _: frozenset({"a1", "b1"})) == Latest("a1", ("b1",))
+
+
+def test_nothing_has_no_latest() -> None:
+    assert latest([], frozenset(), nobody) is None

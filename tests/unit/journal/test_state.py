@@ -1,0 +1,225 @@
+"""pycore.journal.state: the fold. That it does not depend on order stands in tests/properties."""
+
+import pytest
+
+from pycore.journal.state import AT_REST, Since
+from tests.phones import LATHE, NOW_S, Phone, check, id_of, newer_phone, pour, setup, typed
+from tests.unit.journal.reading import fold, machine
+
+GRINDER = id_of("axle grinder")
+
+
+def test_the_latest_of_each_kind() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup("Old name")}, 0)
+    named = phone.save("machine_set", {"machine": setup("Wheel lathe")}, 60)
+    dipped = phone.save("check", {"dip": check()["dip"]}, 120)
+    read = phone.save("recheck", {"reading": check()["reading"]}, 180)
+    looked = phone.save("check", {"look": ["foam"]}, 240)
+    state = phone.save("machine_state", {"state": "watch"}, 300)
+    now = machine(phone)
+    found = (now.definition, now.level, now.strength, now.checked, now.state)
+    assert [one and one.entry.id for one in found] == [named, dipped, read, looked, state]
+    assert all(one is not None and one.is_certain for one in found)
+
+
+def test_what_nobody_entered_is_not_there() -> None:
+    phone = Phone("a")
+    phone.save("unknown_addition", {}, 0)
+    now = machine(phone)
+    assert (now.definition, now.level, now.strength, now.checked, now.state) == (None,) * 5
+    assert now.recheck is None
+    assert now.since == Since(0, 0, 0, 1, 0.0, 0.0)
+
+
+def test_two_phones_within_ten_minutes_are_both_shown() -> None:
+    one, two = Phone("a"), Phone("b")
+    first, second = one.save("check", check("300"), 0), two.save("check", check("310"), 300)
+    now = machine(one, two)
+    assert now.strength is not None
+    assert now.strength.entry.id == second
+    assert [other.id for other in now.strength.others] == [first]
+    office = Phone("office")
+    body = {"use": [one.hash_of(1)], "leave": [two.hash_of(1)], "reason": "stood at the machine"}
+    office.save("decision", body, 900, machine="")
+    decided = machine(one, two, office).strength
+    assert decided is not None
+    assert (decided.entry.id, decided.is_certain) == (first, True)
+
+
+def test_a_phone_whose_clock_was_wrong_does_not_win_in_silence() -> None:
+    one, two = Phone("a"), Phone("b")
+    one.save("check", check("300"), 0)
+    # Its clock had jumped back by a day before this entry was made.
+    two.save("note", {"text": "x"}, 86_400, machine="")
+    late = two.save("check", check("310"), 7200)
+    now = machine(one, two)
+    assert now.level is not None
+    assert now.level.entry.id == late
+    assert not now.level.is_certain
+
+
+def test_corrected_to_another_machine_and_withdrawn() -> None:
+    phone = Phone("a")
+    phone.save("check", check("300"), 0)
+    wrong = phone.save("check", check("310"), 60)
+    body = {"corrects": wrong, "reason": "label", "kind": "check", "content": check("311")}
+    phone.save("correction", {**body, "machine": GRINDER}, 120, machine="")
+    assert [one.machine for one in fold(phone).machines] == sorted([LATHE, GRINDER])
+    moved = machine(phone, name=GRINDER).level
+    assert moved is not None
+    assert moved.entry.content["dip"] == check("311")["dip"]
+    left = machine(phone).level
+    assert left is not None
+    assert left.entry.content["dip"] == check("300")["dip"]
+    phone.save("withdrawal", {"retracts": wrong, "reason": "no"}, 180, machine="")
+    assert fold(phone).counts["withdrawn"] == 1
+
+
+def test_an_entry_in_conflict_is_named_and_not_used() -> None:
+    one, two = Phone("a"), Phone("b")
+    target = one.save("check", check("300"), 0)
+    for phone, depth in ((one, "301"), (two, "302")):
+        body = {"corrects": target, "reason": "x", "kind": "check", "content": check(depth)}
+        phone.save("correction", body, 60, machine="")
+    now = machine(one, two)
+    assert (now.level, now.conflicts) == (None, (target,))
+
+
+def test_what_is_in_doubt_makes_the_latest_uncertain() -> None:
+    phone = Phone("a")
+    first = phone.save("check", check("300"), 0)
+    twin = phone.clone()
+    phone.save("check", check("310"), 60, id=id_of("x"))
+    twin.save("check", check("320"), 60, id=id_of("y"))
+    now = machine(phone, twin)
+    assert now.level is not None
+    assert now.level.entry.id == first
+    assert {other.id for other in now.level.others} == {id_of("x"), id_of("y")}
+    phone.save("check", check("330"), 120)
+    later = machine(phone, twin).level
+    assert later is not None
+    assert later.is_certain
+
+
+def test_what_is_in_doubt_elsewhere_is_told_within_ten_minutes() -> None:
+    for behind_s, others in ((600, 2), (601, 0)):
+        one, two = Phone("a"), Phone("b")
+        twin = two.clone()
+        two.save("check", check("310"), 0, id=id_of("x"))
+        twin.save("check", check("320"), 0, id=id_of("y"))
+        one.save("check", check("300"), behind_s)
+        level = machine(one, two, twin).level
+        assert level is not None
+        assert len(level.others) == others
+
+
+def test_a_clean_out_in_doubt_does_not_take_the_readings_away() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    twin = phone.clone()
+    phone.save("clean_out", {"finished": True}, 60, id=id_of("x"))
+    twin.save("clean_out", {"finished": True, "lot": "1"}, 60, id=id_of("y"))
+    assert machine(phone).strength is None
+    assert machine(phone, twin).strength is not None
+
+
+def test_poured_since_the_last_measurement() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(7), 0)
+    phone.save("check", check(), 60)
+    phone.save("check", {"look": ["normal"]}, 90)
+    phone.save("pour", pour(2), 120)
+    phone.save("pour", pour(1), 180)
+    phone.save("unknown_addition", {}, 240)
+    assert machine(phone).since == Since(2, 3, 3, 1, 0.0, 0.0)
+
+
+def test_litres_since_by_the_bucket_of_the_set_up() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check(), 60)
+    phone.save("pour", pour(2), 120)
+    phone.save("pour", {"pours": [{"count": 1, "kind": "water"}], "finished": True}, 180)
+    since = machine(phone).since
+    assert (since.pours, since.buckets, since.unknown_buckets) == (2, 3, 0)
+    # Two buckets of 10 L at 3 % hold 19.4 L and 0.6 L, one of water 10 L.
+    assert (since.water_l, since.concentrate_l) == pytest.approx((29.4, 0.6))
+
+
+def test_an_old_reading_keeps_its_set_up() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup(factor="1.5")}, 0)
+    phone.save("check", check(), 60)
+    phone.save("machine_set", {"machine": setup(factor="2.0")}, 120)
+    now = machine(phone)
+    assert now.strength is not None
+    factor = now.setup_at(now.strength.entry)
+    assert factor is not None
+    assert factor["fluid"]["factor"]["text"] == "1.5"
+
+
+def test_a_copy_in_the_entry_comes_before_the_set_up_in_force() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup(factor="1.5")}, 0)
+    phone.save("check", {**check(), "machine": setup(factor="1.7")}, 60)
+    now = machine(phone)
+    assert now.strength is not None
+    assert (now.setup_at(now.strength.entry) or {})["fluid"]["factor"]["text"] == "1.7"
+
+
+def test_before_any_set_up_there_is_none() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    phone.save("machine_set", {"machine": setup()}, 60)
+    now = machine(phone)
+    assert now.strength is not None
+    assert now.setup_at(now.strength.entry) is None
+
+
+def test_after_a_clean_out_the_old_readings_are_of_another_fluid() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    phone.save("clean_out", {"finished": False}, 60)
+    assert machine(phone).strength is not None
+    phone.save("clean_out", {"finished": True}, 120)
+    assert (machine(phone).strength, machine(phone).level) == (None, None)
+    again = phone.save("check", check(), 180)
+    now = machine(phone)
+    assert now.strength is not None
+    assert now.strength.entry.id == again
+
+
+@pytest.mark.parametrize("state", ["in_use", "watch", "stopped", *sorted(AT_REST)])
+def test_due_checks_rest_while_a_machine_does(state: str) -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(recheck_due_at="2026-11-25T07:00:00+01:00"), 0)
+    phone.save("machine_state", {"state": state}, 60)
+    now = machine(phone)
+    assert now.recheck is not None
+    assert (now.recheck.resting, now.recheck.overdue) == (state in AT_REST, state not in AT_REST)
+
+
+def test_fluids_and_instruments_by_their_id() -> None:
+    phone = Phone("a")
+    for factor in ("1.4", "1.5"):
+        fluid = {"type": "synthetic", "factor": typed(factor, "1")}
+        phone.save("fluid_set", {"fluid": id_of("mix"), "definition": fluid}, 0, machine="")
+    body = {"instrument": id_of("r1"), "name": "Red case", "shows": "per_cent"}
+    phone.save("instrument_set", body, 60, machine="")
+    now = fold(phone)
+    assert [one.entry.content["definition"]["factor"]["text"] for one in now.fluids] == ["1.5"]
+    assert [one.entry.content["name"] for one in now.instruments] == ["Red case"]
+
+
+def test_newer_lines_are_counted_and_not_used() -> None:
+    now = fold(newer_phone())
+    assert (now.counts["newer"], now.counts["as_written"], now.counts["lines"]) == (2, 1, 3)
+    assert len(now.entries) == 1
+
+
+def test_clocks_ahead_are_flagged_by_the_time_given() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 8 * 3600 + 601)
+    assert [flag.flag for flag in fold(phone).flags] == ["future"]
+    assert NOW_S == 1_795_586_400 + 8 * 3600

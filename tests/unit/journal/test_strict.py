@@ -1,0 +1,58 @@
+"""pycore.journal.strict. More hostile texts stand in tests/properties."""
+
+import time
+
+import pytest
+
+from pycore.journal.strict import parsed_object, short
+from pycore.quantity.fault import Fault
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        ("", "not_json"),
+        ("{", "not_json"),
+        ("[]", "wrong_type"),
+        ('{"a": NaN}', "not_finite"),
+        ('{"a": 1e999}', "not_finite"),
+        ('{"a": -1e999}', "not_finite"),
+        ('{"a": 1, "a": 1}', "duplicate_key"),
+        ('{"a": [[[[1]]]]}', "too_deep"),
+        (f'{{"a": {"9" * 40}}}', "too_long"),
+        ('{"a": "\\ud800"}', "not_json"),
+        ('{"a": "\ud800"}', "not_json"),
+        ('{"b": {"__proto__": 1}}', "unknown_field"),
+    ],
+)
+def test_refused(text: str, code: str) -> None:
+    with pytest.raises(Fault) as caught:
+        parsed_object(text, "line", 4, frozenset({"__proto__"}))
+    assert (caught.value.code, caught.value.path) == (code, "line")
+
+
+def test_what_stands_inside_a_text_does_not_count() -> None:
+    text = '{"a": "[[[[[[[[ \\" 99999999999999999999999999999999999999", "\\ud83d\\ude00": "NaN"}'
+    assert parsed_object(text, "line", 2)["😀"] == "NaN"
+
+
+def test_only_the_duplicate_is_named() -> None:
+    with pytest.raises(Fault) as caught:
+        parsed_object('{"a": 1, "bb": 1, "bb": 2}', "line", 2)
+    assert caught.value.got == "bb"
+
+
+def test_a_text_that_never_ends_costs_no_more_than_its_length() -> None:
+    started_s = time.perf_counter()
+    for text in ('{"a": "' + '\\"' * 500_000, '{"a": "' + '"x' * 500_000):
+        with pytest.raises(Fault):
+            parsed_object(text, "line", 4)
+    # Going back from every quotation mark would take hours; a busy machine takes seconds.
+    assert time.perf_counter() - started_s < 60
+
+
+def test_short_tells_big_things_by_their_size() -> None:
+    assert short("x" * 90) == "x" * 80 + "…"
+    assert short({"a": 1}) == "an object with 1 fields"
+    assert short([1, 2]) == "a list of 2"
+    assert short(7) == 7
