@@ -2738,6 +2738,16 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                             raise JsonSchemaValueException('minimum', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'minimum': 0.001}, rule='minimum')
                         if data__drawoff__markl > 1000:
                             raise JsonSchemaValueException('maximum', value=data__drawoff__markl, name='' + (name_prefix or 'data') + '.draw_off.mark_l', definition={'maximum': 1000}, rule='maximum')
+                if 'most_l' in data__drawoff_keys:
+                    data__drawoff_keys.remove('most_l')
+                    data__drawoff__mostl = data__drawoff['most_l']
+                    if not isinstance(data__drawoff__mostl, (int, float, Decimal)) or isinstance(data__drawoff__mostl, bool):
+                        raise JsonSchemaValueException('type', value=data__drawoff__mostl, name='' + (name_prefix or 'data') + '.draw_off.most_l', definition={'type': 'number'}, rule='type')
+                    if isinstance(data__drawoff__mostl, (int, float, Decimal)) and (not isinstance(data__drawoff__mostl, bool)):
+                        if data__drawoff__mostl < 0:
+                            raise JsonSchemaValueException('minimum', value=data__drawoff__mostl, name='' + (name_prefix or 'data') + '.draw_off.most_l', definition={'minimum': 0}, rule='minimum')
+                        if data__drawoff__mostl > 200000:
+                            raise JsonSchemaValueException('maximum', value=data__drawoff__mostl, name='' + (name_prefix or 'data') + '.draw_off.most_l', definition={'maximum': 200000}, rule='maximum')
                 if data__drawoff_keys:
                     raise JsonSchemaValueException('' + (name_prefix or 'data') + '.draw_off must not contain ' + str(data__drawoff_keys) + ' properties', value=data__drawoff, name='' + (name_prefix or 'data') + '.draw_off', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'never_above_l' in data_keys:

@@ -72,6 +72,7 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "mass_kg": Known(unit="kg", typed=True, minimum=0, maximum=5000),
         "fill_to_l": Known(unit="L", typed=False, maximum=200000, above=0),
         "mark_l": Known(unit="L", typed=False, minimum=0.001, maximum=1000),
+        "most_l": Known(unit="L", typed=False, minimum=0, maximum=200000),
         "draw_off_l": Known(unit="L", typed=False, minimum=0, maximum=200000),
         "water_l": Known(unit="L", typed=False, minimum=0, maximum=200000),
         "concentrate_l": Known(unit="L", typed=False, minimum=0, maximum=200000),

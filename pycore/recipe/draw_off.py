@@ -48,6 +48,12 @@ def _best(space: Space) -> Pours:
     return best_pours(space).pours if space.can_pour() else ()
 
 
+def _most_l(ask: PlanRequest) -> float:
+    """Litres that can be taken out at all."""
+    volume_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l
+    return volume_l if most_l is None else min(volume_l, most_l)
+
+
 def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
     """Litres to take out so that filling up with the strongest or weakest mix gives wanted_pct.
 
@@ -60,7 +66,7 @@ def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
     room_l = ask.fill_to_l - volume_l
     fill_pct = mix.strong_pct if strength < wanted_pct else mix.weak_pct
     missing = (volume_l + room_l) * wanted_pct - volume_l * strength - room_l * fill_pct
-    if fill_pct == strength or missing / (fill_pct - strength) > volume_l:
+    if fill_pct == strength or missing / (fill_pct - strength) > _most_l(ask):
         return None
     return max(0.0, missing / (fill_pct - strength))
 
@@ -75,7 +81,7 @@ def inside_pct(ask: PlanRequest) -> tuple[float, float]:
 def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
     """The plan with the fewest marks taken out whose result lies from low to high.
 
-    None when taking everything out does not do it.
+    None when taking out all that can be does not do it.
     """
     needed_l = _needed_l(ask, wanted_pct)
     if needed_l is None:
@@ -86,7 +92,7 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
     # Searched for inside these limits, so that no easier set of buckets outside them is taken.
     inside = replace(ask, target=Target(low_pct, ask.target.aim_pct, high_pct))
     for marks in range(fewest, fewest + tries, -(-tries // _MOST_TRIES)):
-        if marks * mark_l > ask.sump.volume_l.value:
+        if marks * mark_l > _most_l(ask):
             return None
         space = Space.of(drawn(inside, marks * mark_l))
         if not may_end_between(space, low_pct, high_pct):

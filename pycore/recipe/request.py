@@ -48,10 +48,14 @@ class Bucket:
 
 @dataclass(frozen=True)
 class DrawOff:
-    """Whether coolant may be taken out, and the marks of the vessel that takes it."""
+    """Whether coolant may be taken out, the marks of the vessel that takes it, and how much can be.
+
+    Without most_l, all that is in the sump.
+    """
 
     allowed: bool
     mark_l: float
+    most_l: float | None = None
 
 
 @dataclass(frozen=True)
@@ -147,7 +151,7 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
     """The question with hidden liquid (pipes, filters, a second tank) mixed into the sump.
 
     Volumes add, strengths mix; the mark to fill to rises by the hidden litres, since they do not
-    show on the stick.
+    show on the stick. Nor can they be taken out: what is in the pipes stays there.
     """
     if ask.hidden is None:
         return ask
@@ -160,11 +164,14 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
         strength = result(held / volume)
     above_l = ask.hidden.volume_l.value
     never = None if ask.never_above_l is None else ask.never_above_l + above_l
+    seen_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l
+    drainable_l = seen_l if most_l is None else min(seen_l, most_l)
     return replace(
         ask,
         sump=SumpState(result(volume), strength),
         fill_to_l=ask.fill_to_l + above_l,
         never_above_l=never,
+        draw_off=replace(ask.draw_off, most_l=drainable_l),
         hidden=None,
     )
 

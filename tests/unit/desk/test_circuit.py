@@ -64,6 +64,16 @@ def test_every_recipe_gives_what_it_promises(
         )
 
 
+@pytest.mark.parametrize(("depth", "shows"), [("60", "14"), ("440", "14"), ("440", "1.0")])
+def test_what_is_in_the_pipes_is_not_taken_out(depth: str, shows: str) -> None:
+    pipes = {**HIDDEN, "volume": {"text": "300", "unit": "L"}}
+    got = ask("plan_check", check({**changed("sump.hidden", pipes), "ways": WAYS}, depth, shows))
+    seen_l = got["assessment"]["level"]["volume_l"]["value"]
+    plans = [got["plan"], *got["plan"]["alternatives"]]
+    assert max(plan["draw_off_l"] for plan in plans) <= seen_l
+    assert_balanced(got)
+
+
 def test_a_wrong_recipe_is_found() -> None:
     got = ask("plan_check", check(machine()))
     alone = {**got["shown"]["now_volume"], "value": got["assessment"]["level"]["volume_l"]["value"]}

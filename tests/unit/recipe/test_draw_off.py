@@ -52,6 +52,15 @@ def test_nothing_is_taken_out_where_the_room_does_it() -> None:
     assert least_draw_off(question(198.0, 9.0)) is None
 
 
+def test_no_more_comes_out_than_can_be_taken() -> None:
+    # 34 L are needed, 40 L for the aim.
+    ask = question(198.0, 5.0)
+    for most_l, is_found in ((34.0, True), (33.9, False), (30.0, False)):
+        limited = replace(ask, draw_off=DrawOff(allowed=True, mark_l=1.0, most_l=most_l))
+        assert (least_draw_off(limited) is not None) is is_found
+        assert draw_off_to_aim(limited) is None
+
+
 def test_taking_everything_out_does_not_do_it() -> None:
     # A premix of 7 % can never bring 7.5 %.
     assert least_draw_off(question(198.0, 5.0, strong_pct=7.2)) is None

@@ -1747,6 +1747,10 @@ export interface PlanRecipeBody {
   draw_off: {
     allowed: boolean;
     mark_l: number;
+    /**
+     * Litres that can be taken out; without it, all that is in the sump.
+     */
+    most_l?: number;
   };
   /**
    * The mark that may not be passed with the pump stopped; room above fill_to_l is used only by an alternative that says so.
