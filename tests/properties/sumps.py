@@ -62,10 +62,12 @@ def sump(chance: random.Random, system: str, draws: bool, largest_l: float = 200
     # As often full, above the mark and nearly empty as anything between.
     share = chance.choice([1.0, 1.0, chance.uniform(1, 1.1), chance.uniform(0, 0.2)])
     share = chance.choice([share, chance.random()])
+    # What is left in an emptied sump is mostly rinse water.
+    strongest_pct = chance.choice([20, 1]) if share < 0.2 else 20
     body: Body = {
         "sump": {
             "volume_l": {"value": fill_to_l * share, "u": chance.uniform(0, 20)},
-            "strength_pct": {"value": chance.uniform(0, 20), "u": chance.uniform(0, 1)},
+            "strength_pct": {"value": chance.uniform(0, strongest_pct), "u": chance.uniform(0, 1)},
         },
         "fill_to_l": fill_to_l,
         "target": {"low_pct": low, "aim_pct": chance.uniform(low, high), "high_pct": high},
