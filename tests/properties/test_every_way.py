@@ -83,6 +83,20 @@ IN_REACH = {
 
 
 @GROUPS
+def test_what_does_not_show_on_the_stick_is_not_taken_out(system: str, draws: bool) -> None:
+    taken = 0
+    for body, plan in answers(system, draws):
+        if "hidden" not in body:
+            continue
+        seen_l = body["sump"]["volume_l"]["value"] - body["hidden"]["volume_l"]["value"]
+        for way in (plan, *plan["alternatives"]):
+            if way["draw_off_l"] > 0:
+                taken += 1
+                assert way["draw_off_l"] <= seen_l + 1e-9, body
+    assert taken >= 20
+
+
+@GROUPS
 def test_taken_out_it_lands_in_the_band_and_no_mark_more_than_rounding_needs(
     system: str, draws: bool
 ) -> None:
