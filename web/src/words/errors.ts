@@ -98,5 +98,5 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  return say("doubt.unusual", { Field: startLarge(field), field, got: write(doubt.got) });
+  return say(`doubt.${doubt.code}`, { Field: startLarge(field), field, got: write(doubt.got) });
 }
