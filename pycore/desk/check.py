@@ -18,6 +18,7 @@ from pycore.desk.results import (
     Level,
     PlanCheckResult,
     SecondStrength,
+    Section,
 )
 from pycore.desk.second import read_second
 from pycore.desk.shop import read_shop
@@ -26,6 +27,7 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown
 from pycore.reading.second import disturbances
+from pycore.recipe.outcome import Alternative, Plan
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import PlanRequest, Stock, Target, whole_circuit
 from pycore.sump.sump import Sump
@@ -108,7 +110,12 @@ def _mark_shown(mark: Mark, level: Level) -> dict[str, Shown]:
         return {}
     about = level.shown["volume"]
     room_l = mark.volume_l - level.volume_l.value
-    return {"fill_to": mark.given, "fill_room": shown(room_l, about.unit, about.decimals)}
+    name = "fill_room" if room_l >= 0 else "fill_over"
+    return {"fill_to": mark.given, name: shown(abs(room_l), about.unit, about.decimals)}
+
+
+def _hidden_shown(hidden_l: Measured | None, typed: MachineTyped) -> dict[str, Shown]:
+    return {} if hidden_l is None else {"hidden": shown(hidden_l.value, typed.units.plate, 3)}
 
 
 def _planned(
@@ -127,16 +134,17 @@ def _planned(
     depth_mm, hidden_l = circuit.dipped.level.depth_mm.value, circuit.dipped.hidden_l
     # The balance that is shown is that of the whole circuit, as the plan is.
     whole = whole_circuit(request)
+
+    def after(poured: Plan | Alternative) -> Section:
+        return section_after(machine.sump, poured, depth_mm, hidden_l)
+
     return PlanCheckResult(
         assessment=assessment,
         request=request,
         plan=plan,
-        shown=plan_shown(plan, whole, typed),
-        after=section_after(machine.sump, plan, depth_mm, hidden_l),
-        ways=[
-            way_shown(way, whole, typed, section_after(machine.sump, way, depth_mm, hidden_l))
-            for way in plan.alternatives
-        ],
+        shown={**plan_shown(plan, whole, typed), **_hidden_shown(hidden_l, typed)},
+        after=after(plan),
+        ways=[way_shown(way, whole, typed, after(way), hidden_l) for way in plan.alternatives],
         doubts=assessment.doubts or [],
     )
 

@@ -194,6 +194,8 @@ def _level(
         "volume": about,
         "volume_u": shown(volume.u, units.plate, about.decimals),
         "room": shown(room_l, units.plate, about.decimals),
+        # Above the mark there is no room but so much too much.
+        **({"over": shown(-room_l, units.plate, about.decimals)} if room_l < 0 else {}),
         "full_volume": shown(full_l, units.plate, about.decimals),
         "full_depth": on_rule(sump.full_depth_mm, units.stick),
         **worth_of_one(slope, units),

@@ -9,12 +9,12 @@ from pycore.desk.assess import is_customary, section_of
 from pycore.desk.messages import MachineTyped, Units
 from pycore.desk.results import Jugs, PourShown, Section, WayShown
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import Shown, decimals_for, shown, tidy
+from pycore.quantity.rounding import Shown, decimals_apart, decimals_for, shown, tidy
 from pycore.recipe.balance import mix_strength_pct
 from pycore.recipe.outcome import Alternative, Plan
 from pycore.recipe.outlook import Final, bucket_weight_kg
 from pycore.recipe.pours import Pour
-from pycore.recipe.request import PlanRequest
+from pycore.recipe.request import PlanRequest, Target
 from pycore.sump.sump import Sump
 
 # Room for the last digit of a float when full jugs are counted.
@@ -36,13 +36,13 @@ def pour_shown(pour: Pour, request: PlanRequest, units: Units) -> PourShown:
     carrier_l = pour.water_l + fluid_l
     weight_kg = bucket_weight_kg(carrier_l, pour.concentrate_l, request.density_kg_l)
     by_pail = request.pail is not None and request.pail.measure_by == "pail"
-    total = tidy(carrier_l + pour.concentrate_l, units.pail, most_decimals=2)
+    total = tidy(carrier_l + pour.concentrate_l, units.pail, most_decimals=4)
     usable_l = request.bucket.usable_l
     own_l = fluid_l * request.sump.strength_pct.value / 100
     neat_l = own_l + pour.concentrate_l
     return PourShown(
         count=pour.count,
-        water=tidy(pour.water_l, units.pail),
+        water=tidy(pour.water_l, units.pail, most_decimals=4),
         concentrate=tidy(pour.concentrate_l, units.pail if by_pail else units.jug),
         total=total,
         strength=shown(mix_strength_pct(carrier_l - own_l, neat_l), "%", 1),
@@ -74,15 +74,23 @@ def chance_code(final: Final, cautions: list[str]) -> str | None:
     return next(code for least, code in _CHANCES if final.chance_in_band >= least)
 
 
-def _result_shown(final: Final, units: Units) -> dict[str, Shown]:
+def _plate_decimals(units: Units) -> int:
+    # A gallon is too much to be the last digit.
+    return 1 if is_customary(units.plate) else 0
+
+
+def _result_shown(final: Final, target: Target, units: Units) -> dict[str, Shown]:
     # A range whose ends read the same as the middle would say nothing.
-    u_pct = final.strength_pct.u
+    u_pct, value_pct = final.strength_pct.u, final.strength_pct.value
     decimals = max(1, decimals_for(u_pct, 1)) if u_pct > 0 else 2
+    # "7.0 %" beside "too weak, the range begins at 7 %" would be believed by nobody. A result on
+    # the edge but for a float's last digit counts as on it.
+    apart = decimals_apart(round(value_pct, 9), decimals, (target.low_pct, target.high_pct))
     return {
-        "strength": shown(final.strength_pct.value, "%", decimals),
+        "strength": shown(value_pct, "%", apart),
         "low": shown(final.low_pct, "%", decimals),
         "high": shown(final.high_pct, "%", decimals),
-        "volume": shown(final.volume_l, units.plate, 1 if is_customary(units.plate) else 0),
+        "volume": shown(final.volume_l, units.plate, _plate_decimals(units)),
     }
 
 
@@ -119,7 +127,7 @@ def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[st
         "water": tidy(totals.water_l, units.pail),
         "concentrate": tidy(totals.concentrate_l, units.jug),
         "added": tidy(totals.water_l + totals.concentrate_l, units.pail, most_decimals=1),
-        **_result_shown(plan.final, units),
+        **_result_shown(plan.final, target, units),
         "aim": tidy(target.aim_pct, "%"),
         "band_low": tidy(target.low_pct, "%"),
         "band_high": tidy(target.high_pct, "%"),
@@ -130,23 +138,32 @@ def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[st
 
 
 def way_shown(
-    way: Alternative, request: PlanRequest, typed: MachineTyped, after: Section
+    way: Alternative,
+    request: PlanRequest,
+    typed: MachineTyped,
+    after: Section,
+    hidden_l: Measured | None = None,
 ) -> WayShown:
-    """Another way in the tools' units; a way that waits promises no result and no chance."""
+    """Another way in the tools' units; a way that waits promises no result and no chance.
+
+    A level to wait for is the sump's own, as the stick shows it, without what is hidden.
+    """
     units, wait = typed.units, way.wait
     run = next((step for step in way.steps if step.kind in ("hose", "unit")), None)
     level_l = wait.level_l if wait else None
+    if level_l is not None and hidden_l is not None:
+        level_l -= hidden_l.value
     level_pct = wait.strength_pct if wait else None
     return WayShown(
         why=way.why,
         verdict=way.verdict,
         pours=[pour_shown(pour, request, units) for pour in way.pours],
-        **_result_shown(way.final, units),
+        **_result_shown(way.final, request.target, units),
         after=after,
         cautions=way.cautions,
         chance=chance_code(way.final, way.cautions) if wait is None else None,
         take_out=tidy(way.draw_off_l, units.pail) if way.draw_off_l > 0 else None,
-        level=None if level_l is None else shown(level_l, units.plate, 0),
+        level=None if level_l is None else shown(level_l, units.plate, _plate_decimals(units)),
         level_strength=None if level_pct is None else shown(level_pct, "%", 1),
         days=None if wait is None or wait.time_d is None else math.ceil(wait.time_d),
         run_in=None if run is None or run.volume_l is None else tidy(run.volume_l, units.pail),

@@ -11,7 +11,7 @@ from pycore.desk.records import FluidTyped, ReadingTyped
 from pycore.desk.results import Strength
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import Shown, decimals_for, shown, tidy
+from pycore.quantity.rounding import Shown, decimals_apart, decimals_for, shown, tidy
 from pycore.reading.averaging import Mean, mean_reading
 from pycore.reading.factor import Factor
 from pycore.reading.instrument import TemperatureChange, cures_of, temperature_change
@@ -151,7 +151,8 @@ def strength_from(
         more.append("beyond_chart")
     strength = _multiplied(corrected, used, glass, place)
     said["factor"] = tidy(_plain_factor(corrected, used, strength), "1")
-    said.update(strength_shown(strength))
+    edges = (target.low_pct, target.high_pct) if target else ()
+    said.update(strength_shown(strength, edges))
     state = state_of(strength.value, target.low_pct, target.high_pct) if target else None
     return replace(parts, strength_pct=strength, state=state), [*notes, *more]
 
@@ -176,12 +177,14 @@ def _plain_factor(corrected: Corrected, used: Factor, strength: Measured) -> flo
     return strength.value / corrected.brix.value
 
 
-def strength_shown(strength_pct: Measured) -> dict[str, Shown]:
-    """A strength and its likely range for people, in per cent."""
+def strength_shown(strength_pct: Measured, edges: tuple[float, ...] = ()) -> dict[str, Shown]:
+    """A strength and its likely range for people, in per cent, never on the wrong side of an edge
+    of the band."""
     decimals = decimals_for(strength_pct.u, 1) if strength_pct.u > 0 else 3
+    apart = decimals_apart(round(strength_pct.value, 9), decimals, edges)
     spread = LIKELY_K * strength_pct.u
     return {
-        "strength": shown(strength_pct.value, "%", decimals),
+        "strength": shown(strength_pct.value, "%", apart),
         "low": shown(max(0.0, strength_pct.value - spread), "%", decimals),
         "high": shown(strength_pct.value + spread, "%", decimals),
     }

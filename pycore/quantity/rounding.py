@@ -61,6 +61,23 @@ def half_up(value: float, decimals: int) -> float:
     return float(Fraction(whole if scaled >= 0 else -whole, scale))
 
 
+def decimals_apart(value: float, decimals: int, edges: tuple[float, ...]) -> int:
+    """At least so many decimals, and enough to show on which side of each edge the value lies.
+
+    Valid: decimals 0 to MOST_DECIMALS; a value that cannot be told apart with these gets them all.
+
+    >>> decimals_apart(6.975, 1, (7.0, 9.0)), decimals_apart(6.8, 1, (7.0, 9.0))
+    (2, 1)
+    """
+    for enough in range(decimals, MOST_DECIMALS):
+        rounded = half_up(value, enough)
+        if all(
+            (rounded > edge) - (rounded < edge) == (value > edge) - (value < edge) for edge in edges
+        ):
+            return enough
+    return MOST_DECIMALS
+
+
 def shown(base: float, unit: str, decimals: int) -> Shown:
     """A value in mm, L, °C, kg, %, Brix as a number of ``unit`` at so many decimals."""
     return Shown(half_up(from_base(base, UNITS[unit]), decimals), decimals, unit)

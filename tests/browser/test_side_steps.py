@@ -230,3 +230,13 @@ def test_half_a_check_of_an_older_build_is_still_there(page: Page) -> None:
         expect(page.get_by_text(text, exact=True)).to_be_visible()
     next_page(page, "Work out the recipe")
     expect(page.get_by_text("In each of the")).to_be_visible()
+
+
+def test_top_up_without_a_reading_is_not_offered_where_there_is_one(page: Page) -> None:
+    set_up_machine(page)
+    check_until_recipe(page, "342", "5.4")
+    base = page.url.removesuffix("/recipe")
+    for place in ("usual", "holding"):
+        page.goto(f"{base}/{place}")
+        expect(heading(page)).to_have_text("Is everything right?")
+        expect(page.get_by_text("5.4 Brix")).to_be_visible()

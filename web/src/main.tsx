@@ -6,6 +6,7 @@ import { App } from "./screens/app";
 import { CoreContext } from "./screens/core";
 import { followAddress } from "./screens/route";
 import { followOtherWindows, readJournal } from "./store/journal";
+import { followWalks } from "./store/walk";
 import { readKeeping } from "./store/keeping";
 import "./style/all.css";
 
@@ -15,6 +16,7 @@ if (root === null) throw new Error("the page has no place for the app");
 followAddress();
 void readJournal();
 followOtherWindows();
+followWalks();
 void readKeeping();
 const core = startCore();
 // Drafts are written at every change already, so there is nothing left to store before a reload.

@@ -36,11 +36,13 @@ def disagreements(start: dict[str, Any], recipe: dict[str, Any]) -> list[str]:
     now_l, now_pct = litres(start["now_volume"]), start["now_strength"]["value"]
     slack_pct = _rounding(start["now_strength"])
     if "level" in recipe and "level_strength" in recipe:
-        level_l, level = litres(recipe["level"]), recipe["level"]
-        found_pct = now_l * now_pct / level_l
-        slack_pct += found_pct * _rounding(level) * LITRES[level["unit"]] / level_l
-        slack_pct += _rounding(recipe["level_strength"])
-        is_near = abs(found_pct - recipe["level_strength"]["value"]) <= slack_pct + 1e-9
+        hidden_l = litres(start["hidden"]) if "hidden" in start else 0.0
+        level_l, level = litres(recipe["level"]) + hidden_l, recipe["level"]
+        half_l = _rounding(level) * LITRES[level["unit"]]
+        slack_pct += _rounding(recipe["level_strength"]) + 1e-9
+        said_pct = recipe["level_strength"]["value"]
+        least_pct = now_l * now_pct / (level_l + half_l) - slack_pct
+        is_near = least_pct <= said_pct <= now_l * now_pct / (level_l - half_l) + slack_pct
         return [] if is_near else ["level"]
     out_l = litres(recipe["take_out"]) if "take_out" in recipe else 0.0
     volume_l, blur_l = now_l - out_l, _rounding(start["now_volume"])

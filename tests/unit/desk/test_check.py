@@ -196,3 +196,21 @@ def test_hidden_coolant_with_a_strength_of_its_own() -> None:
     assert got["shown"]["now_strength"]["value"] == pytest.approx(5.35, abs=0.1)
     error = refusal("plan_check", check(WHEEL_LATHE, hidden_strength={"text": "2"}))
     assert (error["code"], error["path"]) == ("not_for_kind", "body.hidden_strength")
+
+
+def test_coolant_above_the_mark_is_said_as_so_much_too_much() -> None:
+    got = ask("plan_check", check(WHEEL_LATHE, "342", fill_to_depth={"text": "300", "unit": "mm"}))
+    # By hand: 42 mm of 0.45 L.
+    assert got["shown"]["fill_over"]["value"] == pytest.approx(18.9, abs=0.5)
+    assert "fill_room" not in got["shown"]
+    high = ask("plan_check", check(WHEEL_LATHE, "460"))["assessment"]["level"]["shown"]
+    assert high["over"]["value"] == pytest.approx(9, abs=0.5)
+    assert "over" not in ask("plan_check", check(WHEEL_LATHE))["assessment"]["level"]["shown"]
+
+
+def test_reading_just_outside_the_band_is_not_shown_on_its_edge() -> None:
+    # 4.65 x 1.5 = 6.975.
+    got = ask("plan_check", check(WHEEL_LATHE, "440", "4.65"))
+    strength = got["assessment"]["strength"]
+    assert (strength["state"], strength["shown"]["strength"]["value"]) == ("weak", 6.98)
+    assert got["shown"]["strength"]["value"] == 6.98

@@ -9,6 +9,7 @@ import pytest
 from pycore.desk.messages import Units
 from pycore.desk.recipe import chance_code, plan_shown, section_after, way_shown
 from pycore.desk.results import Section
+from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown
 from pycore.recipe.outcome import Alternative, Wait, alternative, made
 from pycore.recipe.pours import Pour, Step
@@ -190,3 +191,29 @@ def test_a_sum_may_pass_the_rim_by_the_last_digit_of_a_float() -> None:
     ask = question(198.0 - 3 * 9.9, 6.0)
     after = section_after(lathe(), made(ask, [Pour(3, 8.5, 1.4000000000001)]), 400.0)
     assert after.level == pytest.approx(1.0)
+
+
+def test_strength_is_never_shown_on_the_wrong_side_of_the_band() -> None:
+    page = shown(question(198.0, 6.975), [])
+    assert (page["strength"].value, page["strength"].decimals) == (6.98, 2)
+    # On the edge itself nothing is hidden.
+    assert shown(question(198.0, 7.0), [])["strength"].decimals == 1
+
+
+def test_mark_of_the_pail_in_eighths_and_sixteenths_of_a_gallon() -> None:
+    ask = replace(question(), pail=Pail(measure_by="pail"))
+    pour = shown(ask, [Pour(1, 1.375 * US_GAL_L, 0.25 * US_GAL_L)], US)["pours"][0]
+    assert said(pour.pail_mark) == (1.625, 3, "US gal")
+    pour = shown(ask, [Pour(1, 2.0625 * US_GAL_L, 0.375 * US_GAL_L)], US)["pours"][0]
+    assert (said(pour.water), said(pour.pail_mark)) == (
+        (2.0625, 4, "US gal"), (2.4375, 4, "US gal"),
+    )  # fmt: skip
+
+
+def test_level_to_wait_for_is_what_the_stick_shows() -> None:
+    wait = way(question(228.0, 5.0), [], Wait(level_l=198.3, strength_pct=5.7))
+    found = way_shown(wait, question(228.0, 5.0), METRIC, AFTER, Measured(30.0, 2.0))
+    assert said(found.level) == (168.0, 0, "L")
+    # 168.3 L are 44.46 US gal; a whole gallon would be too rough.
+    gallons = way_shown(wait, question(228.0, 5.0), US, AFTER, Measured(30.0, 2.0))
+    assert said(gallons.level) == (44.5, 1, "US gal")

@@ -7,6 +7,7 @@ import pytest
 from pycore.quantity.rounding import (
     MixedFraction,
     as_read,
+    decimals_apart,
     decimals_for,
     half_up,
     on_rule,
@@ -108,3 +109,22 @@ def test_typed_decimals_stay() -> None:
 
 def test_shown_in_a_unit() -> None:
     assert shown(20.0, "°F", 0).value == 68.0
+
+
+@pytest.mark.parametrize(
+    ("value", "decimals", "edges", "enough"),
+    [
+        (6.975, 1, (7.0, 9.0), 2),
+        (6.97, 1, (7.0, 9.0), 2),
+        (6.94, 1, (7.0, 9.0), 1),
+        (7.0, 1, (7.0, 9.0), 1),
+        (9.004, 0, (7.0, 9.0), 3),
+        (9.6, 0, (7.0, 9.0), 0),
+        (5.0, 2, (), 2),
+        (7.0 - 1e-12, 0, (7.0,), 9),
+    ],
+)
+def test_decimals_that_show_the_side_of_an_edge(
+    value: float, decimals: int, edges: tuple[float, ...], enough: int
+) -> None:
+    assert decimals_apart(value, decimals, edges) == enough

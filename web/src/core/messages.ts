@@ -640,6 +640,7 @@ export interface Level {
     one?: Shown;
     one_holds?: Shown;
     circuit?: Shown;
+    over?: Shown;
   };
   circuit_l?: Measured1;
   /**
@@ -1716,6 +1717,8 @@ export interface PlanCheckResult {
     chance?: Chance;
     fill_to?: Shown;
     fill_room?: Shown;
+    hidden?: Shown;
+    fill_over?: Shown;
   };
   after: Section;
   ways: WayShown[];

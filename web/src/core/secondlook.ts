@@ -35,6 +35,8 @@ export interface Start {
   readonly now_strength: Shown;
   readonly band_low: Shown;
   readonly band_high: Shown;
+  /** What does not show on the stick; it counts in the balance. */
+  readonly hidden?: Shown;
 }
 
 export interface SecondLook {
@@ -101,11 +103,17 @@ function tankBefore(start: Start, takeOut: Shown | null): Tank {
 
 /** Water evaporates and concentrate stays: a level to wait for has its strength by that alone. */
 function waits(start: Start, level: Shown, strength: Shown): SecondLook {
+  const hidden_l = start.hidden === undefined ? 0 : litres(start.hidden);
   const held_l = (litres(start.now_volume) * start.now_strength.value) / 100;
-  const found_pct = (100 * held_l) / litres(level);
-  const blur = (rounding(level) * unit_l(level)) / litres(level);
-  const allowed = rounding(strength) + rounding(start.now_strength) + found_pct * blur;
-  return { agrees: Math.abs(found_pct - strength.value) <= allowed + 1e-9, found_pct };
+  const half_l = rounding(level) * unit_l(level);
+  const pctAt = (level_l: number): number => (100 * held_l) / (level_l + hidden_l);
+  const found_pct = pctAt(litres(level));
+  // A rounded level stands for a range, and few litres make the range of strengths a crooked one.
+  const slack = rounding(strength) + rounding(start.now_strength);
+  const agrees =
+    strength.value >= pctAt(litres(level) + half_l) - slack - 1e-9 &&
+    strength.value <= pctAt(litres(level) - half_l) + slack + 1e-9;
+  return { agrees, found_pct };
 }
 
 export function secondLook(start: Start, digits: Digits): SecondLook {

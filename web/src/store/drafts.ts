@@ -38,3 +38,10 @@ export function dropDraft(name: string): void {
     // Nothing to drop where nothing can be kept.
   }
 }
+
+/** Names every draft that another window of this app has written or dropped. */
+export function followDrafts(changed: (name: string) => void): void {
+  window.addEventListener("storage", ({ key }) => {
+    if (key?.startsWith(PREFIX) === true) changed(key.slice(PREFIX.length));
+  });
+}

@@ -1,7 +1,7 @@
 // The check under way at one machine: what was typed, untouched.
 import { signal, type Signal } from "@preact/signals";
 import type { AssessSumpBody, MachineTyped, PlanCheckBody, Unit } from "../core/messages";
-import { dropDraft, readDraft, writeDraft } from "./drafts";
+import { dropDraft, followDrafts, readDraft, writeDraft } from "./drafts";
 import { newId } from "./ids";
 import type { CheckContent, ReadingBody } from "./entry";
 
@@ -77,10 +77,22 @@ function isDraft(value: unknown): value is Draft {
 export function walkOf(machine: string): Signal<Walk> {
   const known = open.get(machine);
   if (known !== undefined) return known;
-  const draft = readDraft(`walk.${machine}`);
-  const walk = signal<Walk>(isDraft(draft) ? { ...emptyWalk(), ...draft } : emptyWalk());
+  const walk = signal<Walk>(storedWalk(machine));
   open.set(machine, walk);
   return walk;
+}
+
+function storedWalk(machine: string): Walk {
+  const draft = readDraft(`walk.${machine}`);
+  return isDraft(draft) ? { ...emptyWalk(), ...draft } : emptyWalk();
+}
+
+/** What is typed in another window belongs to the same check: an older copy must not write over it. */
+export function followWalks(): void {
+  followDrafts((name) => {
+    for (const [machine, walk] of open)
+      if (name === `walk.${machine}`) walk.value = storedWalk(machine);
+  });
 }
 
 /** A changed answer makes another check: what was prepared for the store no longer stands for it. */

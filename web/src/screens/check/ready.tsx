@@ -58,7 +58,10 @@ function Best({ props, result, recipe }: ChosenProps) {
   return (
     <CheckFrame props={props} title={title} action={action}>
       {isNothing ? (
-        <NothingView result={result} recipe={recipe} />
+        <NothingView result={result} recipe={recipe}>
+          <Ways result={result} machine={props.machine.machine} />
+          {props.walk.stock === "" ? null : <ShortOfConcentrate {...props} />}
+        </NothingView>
       ) : (
         <RecipeView result={result} recipe={recipe} machine={props.machine.body.machine}>
           <Ways result={result} machine={props.machine.machine} />

@@ -14,12 +14,16 @@ function largestShare(result: PlanCheckResult): string | null {
 /** To which mark: the full one, or another for this once. */
 function roomReason({ assessment, shown }: PlanCheckResult): string {
   const level = assessment.level?.shown;
-  if (shown.fill_to !== undefined && shown.fill_room !== undefined) {
-    return say("reason.fill", { mark: write(shown.fill_to), room: write(shown.fill_room) });
-  }
-  return level === undefined
-    ? ""
-    : say("reason.room", { room: write(level.room), full: write(level.full_volume) });
+  const mark = shown.fill_to === undefined ? "" : write(shown.fill_to);
+  if (shown.fill_room !== undefined)
+    return say("reason.fill", { mark, room: write(shown.fill_room) });
+  if (shown.fill_over !== undefined)
+    return say("reason.fill_over", { mark, over: write(shown.fill_over) });
+  if (level === undefined) return "";
+  const full = write(level.full_volume);
+  return level.over === undefined
+    ? say("reason.room", { room: write(level.room), full })
+    : say("reason.over", { over: write(level.over), full });
 }
 
 export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): readonly string[] {

@@ -18,11 +18,11 @@ interface ViewProps {
 
 const SENTENCES: Readonly<Record<string, CountKey>> = {
   lean_low: "recipe.lean_low",
-  lean_full: "recipe.lean_full",
+  lean_full: "recipe.lean_out",
   in_range_low: "recipe.in_range_low",
   in_range_full: "recipe.in_range_low",
   rich_low: "recipe.rich_low",
-  rich_full: "recipe.rich_full",
+  rich_full: "recipe.rich_out",
   new_charge: "recipe.new_charge",
   emptied: "recipe.emptied",
 };
@@ -32,6 +32,8 @@ function sentenceKey({ plan }: PlanCheckResult, recipe: Recipe): CountKey {
   if (recipe.why !== null) return "recipe.pour";
   if (recipe.cautions.includes("stock_short")) return "recipe.stock_short";
   if (recipe.verdict === "out_of_band") return "recipe.nearest";
+  if (recipe.takeOut !== null)
+    return plan.case.startsWith("rich") ? "recipe.rich_out" : "recipe.lean_out";
   if (recipe.verdict === "in_band" && plan.case === "lean_low") return "recipe.lean_band";
   return SENTENCES[plan.case] ?? "recipe.pour";
 }
@@ -125,8 +127,19 @@ export function RecipeView({
   );
 }
 
-export function NothingView({ result, recipe }: ViewProps) {
-  const why = `nothing.${result.plan.case}`;
+/** Why nothing is poured: what is short or too coarse says more than where the sump stands. */
+function nothingKey({ plan }: PlanCheckResult, { cautions }: Recipe): string {
+  if (cautions.includes("stock_short") || cautions.includes("water_short")) return "nothing.stock";
+  if (cautions.includes("not_filled_up")) return "nothing.not_filled_up";
+  return `nothing.${plan.case}`;
+}
+
+export function NothingView({
+  result,
+  recipe,
+  children,
+}: ViewProps & { readonly children?: ComponentChildren }) {
+  const why = nothingKey(result, recipe);
   return (
     <section class="plain-page">
       <StateMark state={result.assessment.strength?.state ?? "none"} />
@@ -137,6 +150,7 @@ export function NothingView({ result, recipe }: ViewProps) {
       {recipe.cautions.includes("above_full_mark") ? (
         <p>{cautionSentence("above_full_mark")}</p>
       ) : null}
+      {children}
     </section>
   );
 }

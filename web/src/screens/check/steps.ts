@@ -52,7 +52,11 @@ export function nextOf(step: CheckStep, steps: readonly CheckStep[]): CheckStep 
 
 /** What has to be measured before a page off the ordinary way means anything. */
 export function missingBefore(step: CheckStep, walk: Walk): CheckStep | null {
-  if ((step === "holding" || step === "usual") && walk.dip.trim() === "") return "dip";
+  if (step === "holding" || step === "usual") {
+    if (walk.dip.trim() === "") return "dip";
+    // With a reading there is a whole check, and a top-up without one would drop it.
+    return walk.reading.trim() === "" ? null : "answers";
+  }
   return step === "state" && walk.reading.trim() === "" ? "reading" : null;
 }
 
