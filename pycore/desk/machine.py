@@ -9,6 +9,7 @@ from pycore.desk.instrument import Glass, read_glass
 from pycore.desk.messages import MachineTyped, SumpTyped
 from pycore.desk.reader import Reader, placed
 from pycore.desk.records import FluidTyped, TargetTyped, Typed
+from pycore.desk.water import read_water_numbers
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.typed import Reading
@@ -108,6 +109,8 @@ class Machine:
 def read_machine(reader: Reader, typed: MachineTyped, path: str) -> Machine:
     """The whole machine. Errors: every fault of its parts, at the path of the field."""
     refuse_neat_oil(typed.fluid, f"{path}.fluid")
+    if typed.water is not None:
+        read_water_numbers(reader, typed.water, f"{path}.water")
     value = reader.value
     machine = Machine(
         read_sump(reader, typed.sump, f"{path}.sump"),

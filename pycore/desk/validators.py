@@ -248,6 +248,10 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('instrument')
             data__instrument = data['instrument']
             validate___definitions_instrument_typed(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_water_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

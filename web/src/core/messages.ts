@@ -605,6 +605,7 @@ export interface MachineTyped {
   pail?: PailTyped;
   ways?: WaysTyped;
   instrument?: InstrumentTyped;
+  water?: WaterTyped;
 }
 export interface MixingTyped {
   strong: Typed;
@@ -643,6 +644,13 @@ export interface UnitTyped {
   lowest: Typed;
   highest: Typed;
   step: Typed;
+}
+export interface WaterTyped {
+  name?: string;
+  kind: "demineralised" | "softened" | "mains";
+  hardness?: Typed;
+  chloride?: Typed;
+  nitrate?: Typed;
 }
 /**
  * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
@@ -1297,13 +1305,6 @@ export interface ReadQuantityResult {
 export interface ReadWaterBody {
   water: WaterTyped;
   limits?: WaterLimitsTyped;
-}
-export interface WaterTyped {
-  name?: string;
-  kind: "demineralised" | "softened" | "mains";
-  hardness?: Typed;
-  chloride?: Typed;
-  nitrate?: Typed;
 }
 export interface ReadWaterResult {
   kind: string;
