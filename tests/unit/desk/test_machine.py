@@ -27,6 +27,7 @@ MM = {"unit": "mm"}
         ("mixing.closeness", {"text": "0"}, "out_of_range"),
         ("bucket.water_mark", {"text": "11", "unit": "L"}, "mark_above_bucket"),
         ("bucket.jug_mark", {"text": "50", "unit": "mm"}, "wrong_dimension"),
+        ("water", {"kind": "mains", "hardness": {"text": "9", "unit": "mm"}}, "wrong_dimension"),
     ],
 )
 def test_refused_at_the_field(path: str, value: Any, code: str) -> None:

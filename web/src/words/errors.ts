@@ -55,6 +55,8 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   mark_above_bucket: "error.mark_above_bucket",
   no_factor: "error.no_factor",
   neat_oil: "error.neat_oil",
+  off_scale: "error.off_scale",
+  not_a_date: "error.not_a_date",
 };
 
 function got(error: DeskError): string {
@@ -98,5 +100,5 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  return say("doubt.unusual", { Field: startLarge(field), field, got: write(doubt.got) });
+  return say(`doubt.${doubt.code}`, { Field: startLarge(field), field, got: write(doubt.got) });
 }
