@@ -4,7 +4,7 @@ import type { MachineTyped, PlanCheckResult } from "../../core/messages";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
 import { StateMark, StateShape } from "../../elements/statemark";
-import { cautionSentence, chanceSentence } from "../../words/codes";
+import { cautionSentence, chanceSentence, type State } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
 import type { Recipe } from "./chosen";
@@ -35,10 +35,25 @@ function sentenceKey({ plan }: PlanCheckResult, recipe: Recipe): CountKey {
   return SENTENCES[plan.case] ?? "recipe.pour";
 }
 
+/** Where two methods disagree, the recipe can be for the strength of the other one. */
+function isOfReading({ assessment, request }: PlanCheckResult): boolean {
+  return assessment.strength?.strength_pct?.value === request.sump.strength_pct.value;
+}
+
+/** The state that the recipe starts from. */
+export function stateBefore(result: PlanCheckResult): State {
+  const state = result.assessment.strength?.state ?? "none";
+  if (isOfReading(result)) return state;
+  const { case: found } = result.plan;
+  if (found.startsWith("lean")) return "weak";
+  if (found.startsWith("rich")) return "strong";
+  return found.startsWith("in_range") ? "in_range" : state;
+}
+
 export function BeforeAfter({ result, recipe }: ViewProps) {
   const { assessment } = result;
   const now = {
-    strength: assessment.strength?.shown.strength,
+    strength: isOfReading(result) ? assessment.strength?.shown.strength : result.shown.now_strength,
     volume: assessment.level?.shown.volume,
   };
   const range = {
@@ -102,12 +117,11 @@ export function RecipeView({
   children,
 }: ViewProps & { readonly machine: MachineTyped; readonly children?: ComponentChildren }) {
   const { pours, buckets, cautions } = recipe;
-  const state = result.assessment.strength?.state;
   return (
     <>
       {buckets === 0 ? null : (
         <p class="recipe-sentence" role="status">
-          <StateShape state={state ?? "none"} />
+          <StateShape state={stateBefore(result)} />
           <span>{sayCount(sentenceKey(result, recipe), buckets)}</span>
         </p>
       )}
@@ -128,7 +142,7 @@ export function NothingView({ result, recipe }: ViewProps) {
   const why = `nothing.${result.plan.case}`;
   return (
     <section class="plain-page">
-      <StateMark state={result.assessment.strength?.state ?? "none"} />
+      <StateMark state={stateBefore(result)} />
       <p class="plain-lead" role="status">
         {isKey(why) ? say(why) : say("nothing.other")}
       </p>

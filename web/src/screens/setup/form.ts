@@ -4,14 +4,7 @@ import { newId } from "../../store/ids";
 import type { SetupStep } from "../../words/fields";
 import { glassFormOf, instrumentOf, NEW_GLASS, type GlassForm } from "./glass";
 import { NEW_JUGS, type JugsForm } from "./jugs";
-import {
-  factorOf,
-  NEW_RECORD,
-  recordFormOf,
-  recordOf,
-  waterOf,
-  type RecordForm,
-} from "./record";
+import { factorOf, NEW_RECORD, recordFormOf, recordOf, waterOf, type RecordForm } from "./record";
 import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop";
 
 export type Kind = SumpTyped["kind"];

@@ -47,9 +47,7 @@ function Result({ result }: { readonly result: FitFactorResult }) {
       <p class="strength" role="status">
         {say("found.factor", { factor: write(factor) })}
       </p>
-      <p class="plain-lead">
-        {say("found.range", { low: write(low), high: write(high) })}
-      </p>
+      <p class="plain-lead">{say("found.range", { low: write(low), high: write(high) })}</p>
       <p>{say("factor.five_reads", { reading: write(reads) })}</p>
       {offset === undefined ? null : <p>{say("found.offset", { offset: write(offset) })}</p>}
       <h2>{say("found.jugs")}</h2>

@@ -69,7 +69,11 @@ function Name({ form, change, fault }: Pick<SetupProps, "form" | "change"> & { f
   );
 }
 
-function Details({ form, change, at }: Pick<SetupProps, "form" | "change"> & { at: (path: string) => string | undefined }) {
+function Details({
+  form,
+  change,
+  at,
+}: Pick<SetupProps, "form" | "change"> & { at: (path: string) => string | undefined }) {
   const fault = at("instrument.name");
   return (
     <>

@@ -46,6 +46,30 @@ function WaterTool({ form, change }: Pick<SetupProps, "form" | "change">) {
   );
 }
 
+/** What protects, and what to do with the jugs. */
+function Prepare() {
+  return (
+    <>
+      <section class="cautions">
+        <h2>{say("recipe.cautions")}</h2>
+        <ul>
+          <li>{say("jugs.gloves")}</li>
+          <li>{say("jugs.splash")}</li>
+        </ul>
+        <p>{say("recipe.sheet")}</p>
+      </section>
+      <section class="question-part">
+        <h2>{say("jugs.steps")}</h2>
+        <ol class="do-steps">
+          {STEPS.map((key) => (
+            <li key={key}>{say(key)}</li>
+          ))}
+        </ol>
+      </section>
+    </>
+  );
+}
+
 export function JugsStep(props: SetupProps) {
   const { form, change } = props;
   return (
@@ -58,22 +82,7 @@ export function JugsStep(props: SetupProps) {
     >
       {() => (
         <>
-          <section class="cautions">
-            <h2>{say("recipe.cautions")}</h2>
-            <ul>
-              <li>{say("jugs.gloves")}</li>
-              <li>{say("jugs.splash")}</li>
-            </ul>
-            <p>{say("recipe.sheet")}</p>
-          </section>
-          <section class="question-part">
-            <h2>{say("jugs.steps")}</h2>
-            <ol class="do-steps">
-              {STEPS.map((key) => (
-                <li key={key}>{say(key)}</li>
-              ))}
-            </ol>
-          </section>
+          <Prepare />
           <ChoicePart
             name="jugs-with"
             title={say("jugs.with")}

@@ -18,11 +18,7 @@ const MADE_FOR: readonly Option<Exclude<RecordForm["madeForMagnesium"], "">>[] =
   ["yes", "no"] as const
 ).map((value) => ({ value, word: say(`metals.made_${value}`) }));
 
-const CAUTIONS: readonly string[] = [
-  "magnesium",
-  "magnesium_not_asked",
-  "not_made_for_magnesium",
-];
+const CAUTIONS: readonly string[] = ["magnesium", "magnesium_not_asked", "not_made_for_magnesium"];
 
 export function MetalsStep(props: SetupProps) {
   const { form, change } = props;

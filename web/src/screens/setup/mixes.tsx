@@ -54,6 +54,22 @@ function useFitRefusals(form: Form) {
 
 type JugProps = Pick<SetupProps, "form" | "change"> & Faults & { readonly row: number };
 
+function TakeOut({ form, change, row }: Omit<JugProps, "at">) {
+  if (form.jugs.length <= LEAST_JUGS) return null;
+  return (
+    <button
+      type="button"
+      class="take-out"
+      aria-label={say("mixes.remove_this", { row: String(row + 1) })}
+      onClick={() => {
+        change(withoutJug(form, row));
+      }}
+    >
+      {say("mixes.remove")}
+    </button>
+  );
+}
+
 function Jug({ form, change, at, row }: JugProps) {
   const jug = form.jugs[row];
   if (jug === undefined) return null;
@@ -65,18 +81,7 @@ function Jug({ form, change, at, row }: JugProps) {
     <section class="jug" aria-labelledby={`jug-${number}`}>
       <div class="jug-head">
         <h2 id={`jug-${number}`}>{say("mixes.jug", { row: number })}</h2>
-        {form.jugs.length > LEAST_JUGS ? (
-          <button
-            type="button"
-            class="swap"
-            aria-label={say("mixes.remove_this", { row: number })}
-            onClick={() => {
-              change(withoutJug(form, row));
-            }}
-          >
-            {say("mixes.remove")}
-          </button>
-        ) : null}
+        <TakeOut form={form} change={change} row={row} />
       </div>
       {[...faults].map((text) => (
         <Fault key={text}>{text}</Fault>

@@ -174,23 +174,22 @@ export function factorOf(form: FactorTyped): Partial<FluidTyped> {
   };
 }
 
-function drumOf(form: RecordForm): Partial<FluidTyped> {
-  const [batch, delivered, opened] = [form.batch, form.deliveredOn, form.openedOn].map((text) =>
-    text.trim(),
-  );
+function drumOf({ batch, deliveredOn, openedOn, shelfLife }: RecordForm): Partial<FluidTyped> {
   return {
-    ...(batch === "" ? {} : { batch }),
-    ...(delivered === "" ? {} : { delivered_on: delivered }),
-    ...(opened === "" ? {} : { opened_on: opened }),
+    ...(batch.trim() === "" ? {} : { batch: batch.trim() }),
+    ...(deliveredOn.trim() === "" ? {} : { delivered_on: deliveredOn.trim() }),
+    ...(openedOn.trim() === "" ? {} : { opened_on: openedOn.trim() }),
     // One of the list on the page, never typed.
-    ...(form.shelfLife === "" ? {} : { shelf_life_months: Number(form.shelfLife) }),
-  } as Partial<FluidTyped>;
+    ...(shelfLife === "" ? {} : { shelf_life_months: Number(shelfLife) }),
+  };
 }
 
 function limitsOf(form: RecordForm): Pick<FluidTyped, "water_limits"> {
   const { limitsScheme: scheme, limitsLow: low, limitsHigh: high, limitsUnit: unit } = form;
   if ([scheme, low, high].every((text) => text.trim() === "")) return {};
-  return { water_limits: { scheme: scheme.trim(), low: { text: low, unit }, high: { text: high, unit } } };
+  return {
+    water_limits: { scheme: scheme.trim(), low: { text: low, unit }, high: { text: high, unit } },
+  };
 }
 
 /** The fluid's record without type, name and factor. */

@@ -92,6 +92,17 @@ function numberOf(step: SetupStep, steps: readonly SetupStep[]): string | undefi
   return n === 0 ? undefined : say("step.of", { n: String(n), total: String(steps.length) });
 }
 
+/** To the question after this one, along the way aside, or back to where Change was pressed. */
+function goOn(form: Form, step: SetupStep, base: readonly string[], rest: readonly string[]): void {
+  const steps = stepsFor(form);
+  const at = steps.indexOf(step);
+  const after = at < 0 ? "check" : steps[at + 1];
+  const aside = afterOf(step);
+  if (aside !== undefined) go(...base, aside, ...rest);
+  else if (rest[0] === "change") back(...base, "check");
+  else if (after !== undefined) go(...base, after);
+}
+
 interface ScreenProps {
   /** Null while a new machine is set up. */
   readonly machine: MachineEntry | null;
@@ -105,7 +116,6 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   const base = machine === null ? ["machines", "new"] : ["machines", machine.machine, "set-up"];
   const home = machine === null ? [] : ["machines", machine.machine];
   const [first, ...rest] = parts;
-  const [second] = rest;
   const isOver = machine === null && form.name === "" && first !== "name";
   if (!isSetupStep(first) || isOver) return <Leave to={home} />;
   const change = (part: Partial<Form>): void => {
@@ -114,13 +124,7 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   };
   const steps = stepsFor(form);
   const next = (): void => {
-    const now = stepsFor(stored.value);
-    const at = now.indexOf(first);
-    const after = at < 0 ? "check" : now[at + 1];
-    const aside = afterOf(first);
-    if (aside !== undefined) go(...base, aside, ...rest);
-    else if (second === "change") back(...base, "check");
-    else if (after !== undefined) go(...base, after);
+    goOn(stored.value, first, base, rest);
   };
   const step = numberOf(first, steps);
   const props: SetupProps = {

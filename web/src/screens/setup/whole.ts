@@ -22,7 +22,9 @@ export type Reading =
 const ELSEWHERE: readonly string[] = ["no_factor"];
 
 function firstError(answers: readonly (Answer<unknown> | null)[]): DeskError | undefined {
-  return answers.map((answer) => (answer?.kind === "error" ? answer.error : undefined)).find(Boolean);
+  return answers
+    .map((answer) => (answer?.kind === "error" ? answer.error : undefined))
+    .find(Boolean);
 }
 
 export function useWhole(form: Form, isAsked: boolean): Reading {
@@ -42,11 +44,7 @@ export function useWhole(form: Form, isAsked: boolean): Reading {
   return {
     kind: "read",
     machine: machine.result,
-    doubts: [
-      ...machine.result.doubts,
-      ...fluid.result.doubts,
-      ...(watered?.doubts ?? []),
-    ],
+    doubts: [...machine.result.doubts, ...fluid.result.doubts, ...(watered?.doubts ?? [])],
     cautions: [
       ...fluid.result.cautions.map(cautionSentence),
       ...(watered?.cautions ?? []).map(cautionSentence),

@@ -46,7 +46,9 @@ function Said({ form }: { readonly form: Form }) {
   const isDay = said?.zero_age_d !== undefined;
   const notes = (said?.notes ?? []).filter((note) => ZERO_NOTES.includes(note));
   return (
-    <Remarks texts={[...(isDay ? [writeDay(form.zeroOn.trim())] : []), ...notes.map(noteSentence)]} />
+    <Remarks
+      texts={[...(isDay ? [writeDay(form.zeroOn.trim())] : []), ...notes.map(noteSentence)]}
+    />
   );
 }
 
