@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from pycore.desk.assess import assessed, is_blurry, level_from
+from pycore.desk.assess import assessed, is_blurry, level_from, section_of
 from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
 from pycore.desk.reader import Reader, placed
@@ -148,7 +148,12 @@ def _with_both(
     first_pct, second_pct = first.request.sump.strength_pct, second.strength_pct
     sump = replace(first.request.sump, strength_pct=second_pct)
     request = replace(first.request, sump=sump)
-    answers = [first, _planned(request, typed, machine, first.assessment, depth_mm)]
+    # The drawing shows the strength that this recipe starts from; the mark stays the same.
+    section = section_of(machine.sump, depth_mm, sump.volume_l.value, second_pct.value)
+    assessment = replace(first.assessment, section=section)
+    theirs = _planned(request, typed, machine, assessment, depth_mm)
+    mark = {name: first.shown[name] for name in ("fill_to", "fill_room") if name in first.shown}
+    answers = [first, replace(theirs, shown={**theirs.shown, **mark})]
     low, high = sorted(answers, key=lambda answer: answer.request.sump.strength_pct.value)
     main, other = (low, high) if _dose(low) < _dose(high) else (high, low)
     ends = {"low": low.request.sump.strength_pct, "high": high.request.sump.strength_pct}

@@ -131,11 +131,11 @@ function wayOf([kind, number]: readonly string[]): number | undefined {
 
 export function Ready({ props, result }: ReadyProps) {
   if (props.rest[0] === "other") {
-    const other = result.disagreement?.other;
-    return other === undefined ? (
+    const apart = result.disagreement;
+    return apart === undefined ? (
       <ToMain props={props} />
     ) : (
-      <OtherDose props={props} other={other} />
+      <OtherDose props={props} apart={apart} />
     );
   }
   const way = wayOf(props.rest);

@@ -1,12 +1,13 @@
 // A recipe as shown, from pycore's rounded numbers alone; the log shows the stored one with the same view.
 import type { ComponentChildren } from "preact";
-import type { MachineTyped, PlanCheckResult } from "../../core/messages";
+import type { MachineTyped, PlanCheckResult, Shown } from "../../core/messages";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
 import { StateMark, StateShape } from "../../elements/statemark";
 import { cautionSentence, chanceSentence, type State } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
+import { plannedStrength } from "./apart";
 import type { Recipe } from "./chosen";
 import { Pours } from "./pours";
 import { Reasons } from "./reasons";
@@ -14,6 +15,8 @@ import { Reasons } from "./reasons";
 interface ViewProps {
   readonly result: PlanCheckResult;
   readonly recipe: Recipe;
+  /** The strength before, where the result itself does not name it for people. */
+  readonly now?: Shown | undefined;
 }
 
 const SENTENCES: Readonly<Record<string, CountKey>> = {
@@ -40,6 +43,12 @@ function isOfReading({ assessment, request }: PlanCheckResult): boolean {
   return assessment.strength?.strength_pct?.value === request.sump.strength_pct.value;
 }
 
+function strengthBefore(result: PlanCheckResult, now: Shown | undefined): Shown | undefined {
+  const { assessment, disagreement } = result;
+  if (isOfReading(result)) return assessment.strength?.shown.strength;
+  return now ?? (disagreement === undefined ? undefined : plannedStrength(disagreement));
+}
+
 /** The state that the recipe starts from. */
 export function stateBefore(result: PlanCheckResult): State {
   const state = result.assessment.strength?.state ?? "none";
@@ -50,10 +59,10 @@ export function stateBefore(result: PlanCheckResult): State {
   return found.startsWith("in_range") ? "in_range" : state;
 }
 
-export function BeforeAfter({ result, recipe }: ViewProps) {
+export function BeforeAfter({ result, recipe, now: given }: ViewProps) {
   const { assessment } = result;
   const now = {
-    strength: isOfReading(result) ? assessment.strength?.shown.strength : result.shown.now_strength,
+    strength: strengthBefore(result, given),
     volume: assessment.level?.shown.volume,
   };
   const range = {
@@ -114,6 +123,7 @@ export function RecipeView({
   result,
   recipe,
   machine,
+  now,
   children,
 }: ViewProps & { readonly machine: MachineTyped; readonly children?: ComponentChildren }) {
   const { pours, buckets, cautions } = recipe;
@@ -129,7 +139,7 @@ export function RecipeView({
         <BucketRow pours={pours} name={sayCount("recipe.row", buckets)} />
       )}
       <Pours recipe={recipe} />
-      <BeforeAfter result={result} recipe={recipe} />
+      <BeforeAfter result={result} recipe={recipe} now={now} />
       <Chance result={result} recipe={recipe} />
       <Reasons result={result} machine={machine} />
       <Cautions codes={cautions} />
@@ -138,7 +148,7 @@ export function RecipeView({
   );
 }
 
-export function NothingView({ result, recipe }: ViewProps) {
+export function NothingView({ result, recipe, now }: ViewProps) {
   const why = `nothing.${result.plan.case}`;
   return (
     <section class="plain-page">
@@ -146,7 +156,7 @@ export function NothingView({ result, recipe }: ViewProps) {
       <p class="plain-lead" role="status">
         {isKey(why) ? say(why) : say("nothing.other")}
       </p>
-      <BeforeAfter result={result} recipe={recipe} />
+      <BeforeAfter result={result} recipe={recipe} now={now} />
       {recipe.cautions.includes("above_full_mark") ? (
         <p>{cautionSentence("above_full_mark")}</p>
       ) : null}
