@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
 from pycore.desk.assess import assessed, is_blurry, level_from, section_of
 from pycore.desk.machine import Machine, read_machine
@@ -152,7 +153,9 @@ def _with_both(
     section = section_of(machine.sump, depth_mm, sump.volume_l.value, second_pct.value)
     assessment = replace(first.assessment, section=section)
     theirs = _planned(request, typed, machine, assessment, depth_mm)
-    mark = {name: first.shown[name] for name in ("fill_to", "fill_room") if name in first.shown}
+    mark: dict[str, Any] = {
+        name: first.shown[name] for name in ("fill_to", "fill_room") if name in first.shown
+    }
     answers = [first, replace(theirs, shown={**theirs.shown, **mark})]
     low, high = sorted(answers, key=lambda answer: answer.request.sump.strength_pct.value)
     main, other = (low, high) if _dose(low) < _dose(high) else (high, low)

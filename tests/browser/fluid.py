@@ -9,7 +9,7 @@ from tests.browser.walk import field, next_page, pass_by, press
 
 
 def choose(page: Page, name: str) -> None:
-    """Chooses an answer by its words, or by part of them; the drawn circle lies over the real one."""
+    """Chooses an answer by its words or part of them; a drawn circle lies over the real one."""
     whole = page.get_by_role("radio", name=name, exact=True)
     answer = whole if whole.count() else page.get_by_role("radio", name=name)
     answer.first.check(force=True)

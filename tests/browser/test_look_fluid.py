@@ -31,7 +31,7 @@ def test_pages_of_the_record(phone: Phone, server: Server, theme: Theme) -> None
         ("metals", [], {}),
         ("data sheet", [], {"pH of the": "9.2", "Density": "0.98", "Who says": "The sheet"}),
         ("drum in use", [], {"Batch": "D-2611", "Delivered on": "2025-02-03"}),
-        ("mixing water", ["Softened"], {"Hardness": "18", "Nitrate": "55"}),
+        ("mixing water", ["Softened"], {"Hardness": "18", "Nitrate": "40"}),
     ):
         follow(page, f"Change: {group}")
         expect(heading(page)).not_to_have_text("Is the set-up right?")

@@ -27,13 +27,18 @@ MM = {"unit": "mm"}
         ("mixing.closeness", {"text": "0"}, "out_of_range"),
         ("bucket.water_mark", {"text": "11", "unit": "L"}, "mark_above_bucket"),
         ("bucket.jug_mark", {"text": "50", "unit": "mm"}, "wrong_dimension"),
-        ("water", {"kind": "mains", "hardness": {"text": "9", "unit": "mm"}}, "wrong_dimension"),
     ],
 )
 def test_refused_at_the_field(path: str, value: Any, code: str) -> None:
     error = refusal("read_machine", {"machine": changed(path, value)})
     assert error["code"] == code
     assert error["path"] == f"body.machine.{path}"
+
+
+def test_hardness_of_the_mixing_water_is_read_too() -> None:
+    water = {"kind": "mains", "hardness": {"text": "9", "unit": "mm"}}
+    error = refusal("read_machine", {"machine": changed("water", water)})
+    assert (error["code"], error["path"]) == ("wrong_dimension", "body.machine.water.hardness")
 
 
 def test_limits_come_in_the_unit_that_was_typed() -> None:
