@@ -18,13 +18,18 @@ export function Ticks<T extends string>({ labelledBy, options, chosen, onChange 
           key={value}
           class={chosen.includes(value) ? "choice-row choice-chosen" : "choice-row"}
         >
-          <input
-            type="checkbox"
-            checked={chosen.includes(value)}
-            onChange={() => {
-              toggle(value);
-            }}
-          />
+          <span class="tick-box">
+            <input
+              type="checkbox"
+              checked={chosen.includes(value)}
+              onChange={() => {
+                toggle(value);
+              }}
+            />
+            <svg viewBox="0 0 28 28" aria-hidden="true">
+              <path d="M7 14.500l5 5 9 -11" />
+            </svg>
+          </span>
           <span class="choice-word">{word}</span>
         </label>
       ))}

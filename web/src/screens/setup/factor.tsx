@@ -108,7 +108,7 @@ export function FactorStep(props: SetupProps) {
       hint={say("factor.hint")}
       why={say("factor.why")}
       fields={fieldsOf(form)}
-      whole={form.hasFactor === "yes" ? whole : undefined}
+      whole={isGiven(form) ? whole : undefined}
       missing={missingOf(form)}
     >
       {({ at }) => (

@@ -92,7 +92,8 @@ function plainErrors(fields: readonly Asked[], missing: string | null, at: strin
 
 function useQuestion(props: QuestionProps) {
   const { form, change, next, fields = [], whole, missing = null, missingAt = "" } = props;
-  const about = JSON.stringify([fields, missing, form.kept]);
+  // The whole form: some fields are read only together with others.
+  const about = JSON.stringify([fields, missing, form]);
   const gate = useGate({
     plain: plainErrors(fields, missing, missingAt),
     look: useFields(fields, whole),
