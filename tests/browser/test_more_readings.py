@@ -185,7 +185,7 @@ def test_second_method_that_agrees_or_is_taken_back(page: Page, shows: str, said
     if shows == "":
         press(page, "Take it back")
         expect(heading(page)).to_have_text("Is everything right?")
-        expect(page.get_by_text("Second method")).to_have_count(0)
+        expect(page.get_by_text("Second method", exact=True)).to_have_count(0)
         return
     type_all(page, {"Drops or millilitres": shows, "Per cent for one drop": "0.5"})
     next_page(page)

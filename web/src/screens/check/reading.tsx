@@ -57,6 +57,7 @@ function useReading({ machine, walk, change, next }: CheckProps) {
 
 /** With a dip the reading can stay open; without one the dip can still come first. */
 function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
+  if (walk.diluted !== "") return <NotDiluted walk={walk} change={change} />;
   const isDipped = walk.dip.trim() !== "";
   if (isDipped && walk.reading.trim() === "") {
     const leaveOpen = (): void => {
@@ -64,7 +65,6 @@ function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "
     };
     return <SideAction onPress={leaveOpen}>{say("reading.none")}</SideAction>;
   }
-  if (walk.diluted !== "") return <NotDiluted walk={walk} change={change} />;
   if (walk.order === "dip_first") return null;
   const swap = (): void => {
     change({ order: "dip_first" });
