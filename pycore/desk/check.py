@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from typing import Any
 
-from pycore.desk.assess import assessed, is_blurry
+from pycore.desk.assess import assessed, is_blurry, section_of
 from pycore.desk.circuit import Circuit, read_circuit
 from pycore.desk.dip import level_from
 from pycore.desk.machine import Machine, read_machine
@@ -165,7 +166,17 @@ def _with_both(
     first_pct, second_pct = first.request.sump.strength_pct, second.strength_pct
     sump, hidden = circuit.at(second_pct)
     request = replace(first.request, sump=sump, hidden=hidden)
-    answers = [first, _planned(request, typed, machine, first.assessment, circuit)]
+    # The drawing shows the strength that this recipe starts from; the mark stays the same.
+    level = circuit.dipped.level
+    section = section_of(machine.sump, level.depth_mm.value, level.volume_l.value, second_pct.value)
+    assessment = replace(first.assessment, section=section)
+    theirs = _planned(request, typed, machine, assessment, circuit)
+    mark: dict[str, Any] = {
+        name: first.shown[name]
+        for name in ("fill_to", "fill_room", "fill_over")
+        if name in first.shown
+    }
+    answers = [first, replace(theirs, shown={**theirs.shown, **mark})]
     low, high = sorted(answers, key=lambda answer: answer.request.sump.strength_pct.value)
     main, other = (low, high) if _dose(low) < _dose(high) else (high, low)
     ends = {"low": low.request.sump.strength_pct, "high": high.request.sump.strength_pct}

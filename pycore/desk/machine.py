@@ -10,6 +10,7 @@ from pycore.desk.messages import MachineTyped
 from pycore.desk.reader import Reader, placed
 from pycore.desk.records import FluidTyped, TargetTyped
 from pycore.desk.tank import Tank, read_tank
+from pycore.desk.water import read_water_numbers
 from pycore.quantity.fault import Fault
 from pycore.reading.factor import Factor
 from pycore.recipe.request import Bucket, Mixing, Pail, Target, refuse_contradictions
@@ -52,6 +53,8 @@ class Machine:
 def read_machine(reader: Reader, typed: MachineTyped, path: str) -> Machine:
     """The whole machine. Errors: every fault of its parts, at the path of the field."""
     refuse_neat_oil(typed.fluid, f"{path}.fluid")
+    if typed.water is not None:
+        read_water_numbers(reader, typed.water, f"{path}.water")
     value = reader.value
     machine = Machine(
         read_tank(reader, typed.sump, f"{path}.sump"),

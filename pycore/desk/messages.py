@@ -14,6 +14,7 @@ from pycore.desk.records import (
     SecondTyped,
     TargetTyped,
     Typed,
+    WaterTyped,
 )
 
 
@@ -160,6 +161,7 @@ class MachineTyped:
     pail: PailTyped | None = None
     ways: WaysTyped | None = None
     instrument: InstrumentTyped | None = None
+    water: WaterTyped | None = None
 
 
 @dataclass(frozen=True)

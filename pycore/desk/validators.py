@@ -443,6 +443,51 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('instrument')
             data__instrument = data['instrument']
             validate___definitions_instrument_typed(data__instrument, custom_formats, (name_prefix or 'data') + '.instrument')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_water_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_water_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'name' in data_keys:
+            data_keys.remove('name')
+            data__name = data['name']
+            if not isinstance(data__name, str):
+                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
+            if isinstance(data__name, str):
+                data__name_len = len(data__name)
+                if data__name_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'demineralised' or (isinstance(data__kind, str) and data__kind == 'softened') or (isinstance(data__kind, str) and data__kind == 'mains')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
+        if 'hardness' in data_keys:
+            data_keys.remove('hardness')
+            data__hardness = data['hardness']
+            validate___definitions_typed(data__hardness, custom_formats, (name_prefix or 'data') + '.hardness')
+        if 'chloride' in data_keys:
+            data_keys.remove('chloride')
+            data__chloride = data['chloride']
+            validate___definitions_typed(data__chloride, custom_formats, (name_prefix or 'data') + '.chloride')
+        if 'nitrate' in data_keys:
+            data_keys.remove('nitrate')
+            data__nitrate = data['nitrate']
+            validate___definitions_typed(data__nitrate, custom_formats, (name_prefix or 'data') + '.nitrate')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2402,47 +2447,6 @@ def validate___definitions_read_water_body(data, custom_formats={}, name_prefix=
             data_keys.remove('limits')
             data__limits = data['limits']
             validate___definitions_water_limits_typed(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_water_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['kind']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
-        data_keys = set(data.keys())
-        if 'name' in data_keys:
-            data_keys.remove('name')
-            data__name = data['name']
-            if not isinstance(data__name, str):
-                raise JsonSchemaValueException('type', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'type': 'string'}, rule='type')
-            if isinstance(data__name, str):
-                data__name_len = len(data__name)
-                if data__name_len > 80:
-                    raise JsonSchemaValueException('maxLength', value=data__name, name='' + (name_prefix or 'data') + '.name', definition={'maxLength': 80}, rule='maxLength')
-        if 'kind' in data_keys:
-            data_keys.remove('kind')
-            data__kind = data['kind']
-            if not isinstance(data__kind, str):
-                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__kind, str) and data__kind == 'demineralised' or (isinstance(data__kind, str) and data__kind == 'softened') or (isinstance(data__kind, str) and data__kind == 'mains')):
-                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['demineralised', 'softened', 'mains']}, rule='enum')
-        if 'hardness' in data_keys:
-            data_keys.remove('hardness')
-            data__hardness = data['hardness']
-            validate___definitions_typed(data__hardness, custom_formats, (name_prefix or 'data') + '.hardness')
-        if 'chloride' in data_keys:
-            data_keys.remove('chloride')
-            data__chloride = data['chloride']
-            validate___definitions_typed(data__chloride, custom_formats, (name_prefix or 'data') + '.chloride')
-        if 'nitrate' in data_keys:
-            data_keys.remove('nitrate')
-            data__nitrate = data['nitrate']
-            validate___definitions_typed(data__nitrate, custom_formats, (name_prefix or 'data') + '.nitrate')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

@@ -13,7 +13,7 @@ TYPED = {
     "Name of the concentrate": "Depot mix",
     "Depth at the full mark": "440",
     "Volume at the full mark": "198",
-    "A reading of 1": "1.5",
+    "Multiply the reading by": "1.5",
     "Lowest": "7",
     "Aim": "8",
     "Highest": "9",
@@ -42,7 +42,7 @@ CHOSEN = (
     "Volume at the full mark",
     "Poured in",
     "Semi-synthetic",
-    "I know the factor",
+    "Multiply the reading",
     "Data sheet",
 )
 MOST_PAGES = 25

@@ -35,6 +35,12 @@ def test_refused_at_the_field(path: str, value: Any, code: str) -> None:
     assert error["path"] == f"body.machine.{path}"
 
 
+def test_hardness_of_the_mixing_water_is_read_too() -> None:
+    water = {"kind": "mains", "hardness": {"text": "9", "unit": "mm"}}
+    error = refusal("read_machine", {"machine": changed("water", water)})
+    assert (error["code"], error["path"]) == ("wrong_dimension", "body.machine.water.hardness")
+
+
 def test_limits_come_in_the_unit_that_was_typed() -> None:
     machine = changed("sump.full_depth", {"text": "17", "unit": "in"})
     machine["sump"]["rim_depth"] = {"text": "16", "unit": "in"}

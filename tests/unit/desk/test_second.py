@@ -98,3 +98,12 @@ def test_a_split_of_a_synthetic_is_refused() -> None:
     machine = changed("fluid.type", "synthetic")
     error = refusal("plan_check", check(machine, second=second))
     assert (error["code"], error["limit"]["allowed"]) == ("not_allowed", ["titration"])
+
+
+def test_other_recipe_draws_its_own_strength_and_keeps_the_mark_of_this_once() -> None:
+    body = check(WHEEL_LATHE, second={**TITRATION, "shows": t("8", "1")})
+    result = ask("plan_check", {**body, "fill_to_depth": t("400", "mm")})
+    both = [result, result["disagreement"]["other"]]
+    dots = {answer["assessment"]["section"]["dots"] for answer in both}
+    assert len(dots) == 2
+    assert [answer["shown"]["fill_to"]["value"] for answer in both] == [400, 400]

@@ -910,6 +910,7 @@ export interface MachineTyped {
   pail?: PailTyped;
   ways?: WaysTyped;
   instrument?: InstrumentTyped;
+  water?: WaterTyped;
 }
 export interface MixingTyped {
   strong: Typed;
@@ -948,6 +949,13 @@ export interface UnitTyped {
   lowest: Typed;
   highest: Typed;
   step: Typed;
+}
+export interface WaterTyped {
+  name?: string;
+  kind: "demineralised" | "softened" | "mains";
+  hardness?: Typed;
+  chloride?: Typed;
+  nitrate?: Typed;
 }
 /**
  * A fill of the pail: its depth, measured upright, and its volume.
@@ -2219,13 +2227,6 @@ export interface ReadQuantityResult {
 export interface ReadWaterBody {
   water: WaterTyped;
   limits?: WaterLimitsTyped;
-}
-export interface WaterTyped {
-  name?: string;
-  kind: "demineralised" | "softened" | "mains";
-  hardness?: Typed;
-  chloride?: Typed;
-  nitrate?: Typed;
 }
 export interface ReadWaterResult {
   kind: string;

@@ -11,7 +11,8 @@ export type Tool =
   | "floor"
   | "chips"
   | "box"
-  | "table";
+  | "table"
+  | "thermometer";
 
 const STROKES: Readonly<Record<Tool, string>> = {
   plate:
@@ -26,6 +27,7 @@ const STROKES: Readonly<Record<Tool, string>> = {
     "M4 40h40M8 44l4 -4M18 44l4 -4M28 44l4 -4M38 44l4 -4M20 4h8v36h-8zM20 14h4M20 22h5M20 30h4",
   chips: "M4 44h40M20 4h8v26h-8zM20 12h4M20 20h5M6 42l5 -7 4 5 5 -8 5 6 5 -7 5 7 7 -5",
   box: "M6 18h26v22H6zM6 18l10 -10h26v22l-10 10M32 18l10 -10",
+  thermometer: "M20 8a4 4 0 0 1 8 0v20a8 8 0 1 1 -8 0zM24 14v20M32 12h6M32 19h4M32 26h6",
   table: "M8 8h32v32H8zM8 16h32M24 8v32M8 24h32M8 32h32",
 };
 

@@ -58,6 +58,8 @@ export interface HoldContent extends CheckCommon {
 export interface ReadingBody {
   readonly machine: MachineTyped;
   readonly reading: PlanCheckBody["reading"];
+  /** Kept beside the reading; only a recipe compares the two. */
+  readonly second?: NonNullable<PlanCheckBody["second"]>;
 }
 
 /** A reading alone: the state, and no recipe. */

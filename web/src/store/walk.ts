@@ -1,12 +1,19 @@
 // The check under way at one machine: what was typed, untouched.
 import { signal, type Signal } from "@preact/signals";
-import type { AssessSumpBody, MachineTyped, PlanCheckBody, Unit } from "../core/messages";
+import type {
+  AssessSumpBody,
+  MachineTyped,
+  PlanCheckBody,
+  SecondTyped,
+  Unit,
+} from "../core/messages";
 import { dropDraft, followDrafts, readDraft, writeDraft } from "./drafts";
 import { newId } from "./ids";
 import type { CheckContent, ReadingBody } from "./entry";
 
 export type Touched = "hard_floor" | "chips";
 export type Line = "digital" | "optical" | "optical_oily" | "blurred";
+export type Method = SecondTyped["method"];
 export type Order = "dip_first" | "reading_first";
 
 export interface Walk {
@@ -16,6 +23,22 @@ export interface Walk {
   readonly touched: Touched | "";
   readonly reading: string;
   readonly line: Line | "";
+  /** When the reading was typed; the age of the instrument's zero is counted to it. */
+  readonly at: string;
+  /** Further readings of the same sample, as typed. */
+  readonly again: readonly string[];
+  /** The further reading that is being typed. */
+  readonly againText: string;
+  /** Of the glass; asked only of an instrument that does not correct for it. */
+  readonly temperature: string;
+  /** Parts of water to one of the sample; empty: not diluted. */
+  readonly diluted: "1" | "";
+  /** What was read before the sample was diluted. */
+  readonly undiluted: string;
+  readonly method: Method | "";
+  readonly secondShows: string;
+  /** Empty: the fluid's own. */
+  readonly secondFactor: string;
   /** Empty: the machine's own aim. */
   readonly aim: string;
   /** Empty: enough concentrate. The unit that stood beside it; the digits mean nothing without. */
@@ -39,6 +62,15 @@ function emptyWalk(): Walk {
     touched: "",
     reading: "",
     line: "",
+    at: "",
+    again: [],
+    againText: "",
+    temperature: "",
+    diluted: "",
+    undiluted: "",
+    method: "",
+    secondShows: "",
+    secondFactor: "",
     aim: "",
     stock: "",
     stockUnit: "",
@@ -51,27 +83,32 @@ function emptyWalk(): Walk {
 
 const open = new Map<string, Signal<Walk>>();
 
-type Added = "stock" | "stockUnit" | "fill" | "usual";
 /** A draft of an older build has none of what was added since; the rest of it still holds. */
+const ADDED_TEXTS = [
+  "stock",
+  "stockUnit",
+  "fill",
+  "usual",
+  "at",
+  "againText",
+  "temperature",
+  "diluted",
+  "undiluted",
+  "method",
+  "secondShows",
+  "secondFactor",
+] as const;
+type Added = (typeof ADDED_TEXTS)[number] | "again";
 type Draft = Omit<Walk, Added> & Partial<Pick<Walk, Added>>;
 
 function isDraft(value: unknown): value is Draft {
   if (value === null || typeof value !== "object") return false;
   const draft = value as Partial<Walk>;
-  const texts = [
-    draft.id,
-    draft.order,
-    draft.dip,
-    draft.touched,
-    draft.reading,
-    draft.line,
-    draft.aim,
-    draft.stock ?? "",
-    draft.stockUnit ?? "",
-    draft.fill ?? "",
-    draft.usual ?? "",
-  ];
-  return texts.every((text) => typeof text === "string") && Array.isArray(draft.kept);
+  const { id, order, dip, touched, reading, line, aim, again = [], kept } = draft;
+  const texts = [id, order, dip, touched, reading, line, aim];
+  const added = ADDED_TEXTS.map((name) => draft[name] ?? "");
+  const isText = (text: unknown): boolean => typeof text === "string";
+  return [...texts, ...added].every(isText) && Array.isArray(again) && Array.isArray(kept);
 }
 
 export function walkOf(machine: string): Signal<Walk> {
@@ -116,14 +153,15 @@ export function assessBody(
   walk: Walk,
   parts: { dip: boolean; reading: boolean },
 ): AssessSumpBody {
-  const { sump, fluid, target, units } = machine;
+  const { sump, fluid, target, units, instrument } = machine;
   return {
     sump,
     fluid,
     target,
     units,
     ...(parts.dip ? { dip: dipTyped(machine, walk) } : {}),
-    ...(parts.reading ? { reading: readingTyped(walk) } : {}),
+    ...(instrument === undefined ? {} : { instrument }),
+    ...(parts.reading ? { reading: readingTyped(machine, walk), ...nowOf(walk) } : {}),
   };
 }
 
@@ -132,9 +170,44 @@ export function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"
   return walk.touched === "" ? { depth } : { depth, how: walk.touched };
 }
 
-function readingTyped(walk: Walk): PlanCheckBody["reading"] {
-  const shows = { text: walk.reading, unit: "Brix" } as const;
-  return walk.line === "" ? { shows } : { shows, how: walk.line };
+/** The unit of the machine's own instrument; without a record of it, Brix. */
+export function readingUnit({ instrument }: MachineTyped): Unit {
+  if (instrument?.shows === "per_cent") return "%";
+  return instrument?.shows === "refractive_index" ? "nD" : "Brix";
+}
+
+/** Degrees of the thermometer that lies beside US pails. */
+export function warmthUnit({ units }: MachineTyped): Unit {
+  return units.pail.startsWith("US") ? "°F" : "°C";
+}
+
+function nowOf(walk: Walk): Pick<PlanCheckBody, "now"> {
+  return walk.at === "" ? {} : { now: walk.at };
+}
+
+export function readingTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["reading"] {
+  const unit = readingUnit(machine);
+  const again = walk.again.map((text) => ({ text, unit }));
+  const temperature = { text: walk.temperature, unit: warmthUnit(machine) };
+  return {
+    shows: { text: walk.reading, unit },
+    ...(walk.line === "" ? {} : { how: walk.line }),
+    ...(again.length === 0 ? {} : { again }),
+    ...(walk.temperature.trim() === "" ? {} : { temperature }),
+    ...(walk.diluted === "" ? {} : { diluted: { text: walk.diluted, unit: "1" } }),
+  };
+}
+
+export function secondTyped(walk: Walk): Pick<PlanCheckBody, "second"> {
+  const { method, secondShows: shows, secondFactor: factor } = walk;
+  if (method === "" || shows.trim() === "") return {};
+  return {
+    second: {
+      method,
+      shows: { text: shows, unit: "1" },
+      ...(factor.trim() === "" ? {} : { factor: { text: factor, unit: "1" } }),
+    },
+  };
 }
 
 /** The mark that is filled to this once; for a recipe as for a top-up without a reading. */
@@ -152,7 +225,9 @@ export function planBody(machine: MachineTyped, walk: Walk): PlanCheckBody {
   return {
     machine,
     dip: dipTyped(machine, walk),
-    reading: readingTyped(walk),
+    reading: readingTyped(machine, walk),
+    ...secondTyped(walk),
+    ...nowOf(walk),
     ...(walk.aim === "" ? {} : { aim: { text: walk.aim, unit: "%" } }),
     ...fillTyped(machine, walk),
     ...stockTyped(walk),
@@ -160,5 +235,5 @@ export function planBody(machine: MachineTyped, walk: Walk): PlanCheckBody {
 }
 
 export function readingBody(machine: MachineTyped, walk: Walk): ReadingBody {
-  return { machine, reading: readingTyped(walk) };
+  return { machine, reading: readingTyped(machine, walk), ...secondTyped(walk) };
 }

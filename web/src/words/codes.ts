@@ -31,6 +31,13 @@ export function assumedSentence(code: string, blanks: Blanks): string {
 
 export const wayTitle = (code: string): string => coded("way", code);
 export const wayReason = (code: string): string => coded("way", `${code}.why`);
+export const cureSentence = (code: string): string => coded("cure", code);
+export const secondSentence = (code: string): string => coded("second", code);
+export const methodWord = (code: string): string => coded("method", code);
+export const showsWord = (code: string): string => coded("shows", code);
+export const compensationWord = (code: string): string => coded("compensation", code);
+export const waterWord = (code: string): string => coded("water_kind", code);
+export const metalWord = (code: string): string => coded("metal", code);
 export const noteSentence = (code: string): string => coded("note", code);
 export const touchedWord = (code: string): string => coded("touched", code);
 export const lineWord = (code: string): string => coded("line", code);

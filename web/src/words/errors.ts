@@ -55,6 +55,8 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   mark_above_bucket: "error.mark_above_bucket",
   no_factor: "error.no_factor",
   neat_oil: "error.neat_oil",
+  off_scale: "error.off_scale",
+  not_a_date: "error.not_a_date",
 };
 
 function got(error: DeskError): string {

@@ -15,6 +15,15 @@ export type SetupStep =
   | "target"
   | "limits"
   | "bucket"
+  | "instrument"
+  | "zero"
+  | "metals"
+  | "sheet"
+  | "batch"
+  | "water"
+  | "jugs"
+  | "mixes"
+  | "found"
   | "pail"
   | "allow"
   | "check";
@@ -28,7 +37,10 @@ export type WalkStep =
   | "recipe"
   | "stock"
   | "fill"
-  | "usual";
+  | "usual"
+  | "again"
+  | "warmth"
+  | "second";
 
 export interface Field {
   readonly name: string;
@@ -39,6 +51,8 @@ export interface Field {
 
 interface Known {
   readonly key: Key;
+  /** How a row of it is called, where it is no row of a table. */
+  readonly inRow?: Key;
   readonly quantity?: string;
   readonly setup?: SetupStep;
   readonly walk?: WalkStep;
@@ -66,8 +80,79 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "fluid.type": { key: "field.fluid_type", setup: "fluid" },
   "fluid.name": { key: "field.fluid_name", setup: "drum" },
   "fluid.factor": { key: "field.factor", quantity: "factor", setup: "factor" },
+  "fluid.factor_chart.strength": {
+    key: "field.chart_strength",
+    quantity: "chart_pct",
+    setup: "factor",
+  },
+  "fluid.factor_chart.reading": {
+    key: "field.chart_reading",
+    quantity: "reading_brix",
+    setup: "factor",
+  },
+  "fluid.factor_chart": { key: "field.chart", setup: "factor" },
   "fluid.factor_known_by": { key: "field.factor_known_by", setup: "factor_source" },
+  "fluid.metals": { key: "field.metals", setup: "metals" },
+  "fluid.made_for_magnesium": { key: "field.metals", setup: "metals" },
+  "fluid.batch": { key: "field.batch", setup: "batch" },
+  "fluid.delivered_on": { key: "field.delivered_on", setup: "batch" },
+  "fluid.opened_on": { key: "field.opened_on", setup: "batch" },
+  "fluid.shelf_life_months": { key: "field.shelf_life", setup: "batch" },
+  "fluid.first_fill_ph": { key: "field.first_fill_ph", quantity: "first_fill_ph", setup: "sheet" },
+  "fluid.density": { key: "field.density", quantity: "density_kg_l", setup: "sheet" },
+  "fluid.titration_factor": {
+    key: "field.titration_factor",
+    quantity: "second_factor",
+    setup: "sheet",
+  },
+  "fluid.split_factor": { key: "field.split_factor", quantity: "second_factor", setup: "sheet" },
+  "fluid.water_limits.scheme": { key: "field.limits_scheme", setup: "sheet" },
+  "fluid.water_limits.low": {
+    key: "field.limits_low",
+    quantity: "hardness_mg_l",
+    setup: "sheet",
+  },
+  "fluid.water_limits.high": {
+    key: "field.limits_high",
+    quantity: "hardness_mg_l",
+    setup: "sheet",
+  },
   fluid: { key: "field.fluid_type", setup: "fluid" },
+  "instrument.name": { key: "field.glass_name", setup: "instrument" },
+  "instrument.factor_inside": {
+    key: "field.factor_inside",
+    quantity: "factor_inside",
+    setup: "instrument",
+  },
+  "instrument.resolution": { key: "field.resolution", setup: "instrument" },
+  "instrument.highest": { key: "field.highest", setup: "instrument" },
+  "instrument.zero.shows": { key: "field.zero_shows", setup: "zero" },
+  "instrument.zero.on": { key: "field.zero_on", setup: "zero" },
+  "instrument.zero.temperature": {
+    key: "field.zero_temperature",
+    quantity: "temperature_c",
+    setup: "zero",
+  },
+  "instrument.zero": { key: "field.zero_shows", setup: "zero" },
+  instrument: { key: "field.instrument", setup: "instrument" },
+  "water.hardness": { key: "field.hardness", quantity: "hardness_mg_l", setup: "water" },
+  "water.chloride": { key: "field.chloride", quantity: "chloride_mg_l", setup: "water" },
+  "water.nitrate": { key: "field.nitrate", quantity: "nitrate_mg_l", setup: "water" },
+  water: { key: "field.water", setup: "water" },
+  "jugs.water": {
+    key: "field.jug_water",
+    inRow: "field.of_jug",
+    quantity: "jug_amount_l",
+    setup: "mixes",
+  },
+  "jugs.concentrate": {
+    key: "field.jug_concentrate",
+    inRow: "field.of_jug",
+    quantity: "jug_amount_l",
+    setup: "mixes",
+  },
+  "jugs.shows": { key: "field.jug_shows", inRow: "field.of_jug", setup: "mixes" },
+  jugs: { key: "field.jugs", setup: "mixes" },
   "target.low": { key: "field.low", quantity: "low_pct", setup: "target" },
   "target.aim": { key: "field.aim", quantity: "aim_pct", setup: "target" },
   "target.high": { key: "field.high", quantity: "high_pct", setup: "target" },
@@ -98,7 +183,16 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "dip.depth": { key: "field.dip", quantity: "depth_mm", walk: "dip" },
   dip: { key: "field.dip", walk: "dip" },
   "reading.shows": { key: "field.reading", quantity: "reading_brix", walk: "reading" },
+  "reading.again": { key: "field.reading", inRow: "field.again", walk: "again" },
+  "reading.temperature": {
+    key: "field.temperature",
+    quantity: "temperature_c",
+    walk: "warmth",
+  },
   reading: { key: "field.reading", walk: "reading" },
+  "second.shows": { key: "field.second_shows", quantity: "second_shows", walk: "second" },
+  "second.factor": { key: "field.second_factor", quantity: "second_factor", walk: "second" },
+  second: { key: "field.second", walk: "second" },
   aim: { key: "field.aim", quantity: "aim_pct", walk: "target" },
   fill_to_depth: { key: "field.fill", quantity: "full_depth_mm", walk: "fill" },
   concentrate_at_hand: { key: "field.stock", quantity: "concentrate_at_hand_l", walk: "stock" },
@@ -108,8 +202,13 @@ const FIELDS: Readonly<Record<string, Known>> = {
 function known(id: string): Field {
   const found = FIELDS[id];
   if (found === undefined) return { name: say("field.unknown") };
-  const { key, ...rest } = found;
-  return { ...rest, name: say(key) };
+  const { key, quantity, setup, walk } = found;
+  return {
+    name: say(key),
+    ...(quantity === undefined ? {} : { quantity }),
+    ...(setup === undefined ? {} : { setup }),
+    ...(walk === undefined ? {} : { walk }),
+  };
 }
 
 /** The longest known beginning of a path such as body.machine.sump.points[2].depth.text. */
@@ -127,7 +226,10 @@ export function fieldFromPath(path: string): Field {
     if (row === undefined) return field;
     return {
       ...field,
-      name: say("field.in_row", { field: field.name, row: String(Number(row) + 1) }),
+      name: say(FIELDS[id].inRow ?? "field.in_row", {
+        field: field.name,
+        row: String(Number(row) + 1),
+      }),
     };
   }
   return known("");

@@ -4,15 +4,17 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { assessBody } from "../../store/walk";
-import { lineWord, noteSentence, touchedWord } from "../../words/codes";
+import { assessBody, readingTyped, readingUnit, secondTyped, warmthUnit } from "../../store/walk";
+import { cureSentence, lineWord, methodWord, noteSentence, touchedWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useAnswer } from "../core";
 import { address } from "../route";
-import { formula } from "./reading";
-import type { CheckProps, CheckStep } from "./steps";
+import { formula, readingDetails } from "./formula";
+import { againText } from "./readingfacts";
+import { kindOf, type CheckProps, type CheckStep } from "./steps";
+import { ZeroNotes } from "./zeronotes";
 
 interface RowProps {
   readonly label: string;
@@ -66,6 +68,51 @@ function stockRows({ machine, walk }: CheckProps): readonly RowProps[] {
   ];
 }
 
+/** The reading with what was done to it, and what stands beside it only where somebody gave it. */
+function readingRows(props: CheckProps, result: AssessSumpResult | null): readonly RowProps[] {
+  const { machine, walk } = props;
+  const typed = machine.body.machine;
+  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
+  const { again, diluted } = readingTyped(typed, walk);
+  const details = readingDetails(result, {
+    ...(again === undefined ? {} : { again }),
+    ...(diluted === undefined ? {} : { diluted }),
+  });
+  const rows: readonly (RowProps | null)[] = [
+    {
+      label: say("answers.reading"),
+      value: typedOr(walk.reading, readingUnit(typed)),
+      note: [formula(result), ...details].filter((text) => text !== "").join(" · "),
+      to: to("reading"),
+    },
+    again === undefined
+      ? null
+      : { label: say("answers.again"), value: againText(again), to: to("again") },
+    kindOf(typed).asksWarmth
+      ? {
+          label: say("answers.warmth"),
+          value: typedOr(walk.temperature, warmthUnit(typed)),
+          to: to("warmth"),
+        }
+      : null,
+  ];
+  return rows.filter((row) => row !== null);
+}
+
+function secondRows({ machine, walk }: CheckProps): readonly RowProps[] {
+  const { second } = secondTyped(walk);
+  if (second === undefined) return [];
+  const { method, shows, factor } = second;
+  return [
+    {
+      label: say("answers.second"),
+      value: say("answers.second_value", { method: methodWord(method), shows: writeTyped(shows) }),
+      ...(factor === undefined ? {} : { note: `× ${writeTyped(factor)}` }),
+      to: address("machines", machine.machine, "second", "change"),
+    },
+  ];
+}
+
 function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly RowProps[] {
   const { machine, walk } = props;
   const typed = machine.body.machine;
@@ -92,19 +139,37 @@ function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly Ro
       value: walk.touched === "" ? missing : touchedWord(walk.touched),
       to: to("touched"),
     },
-    {
-      label: say("answers.reading"),
-      value: typedOr(walk.reading, "Brix"),
-      note: formula(result),
-      to: to("reading"),
-    },
+    ...readingRows(props, result),
     {
       label: say("answers.line"),
       value: walk.line === "" ? missing : lineWord(walk.line),
       to: to("line"),
     },
-    ...(typed.fluid.factor === undefined ? [] : [target, fillRow(props), ...stockRows(props)]),
+    ...secondRows(props),
+    ...(!kindOf(typed).hasPercent ? [] : [target, fillRow(props), ...stockRows(props)]),
   ];
+}
+
+/** Notes with their cures, and the two quiet ways to be surer. */
+function Beside({ props, result }: { props: CheckProps; result: AssessSumpResult | null }) {
+  const { machine, walk } = props;
+  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
+  const notes = (result?.notes ?? []).filter((note) => !note.startsWith("zero_"));
+  const cures = result?.strength?.cures ?? [];
+  return (
+    <>
+      <ZeroNotes id={machine.machine} notes={result?.notes ?? []} />
+      {[...notes.map(noteSentence), ...cures.map(cureSentence)].map((text) => (
+        <p key={text} class="note">
+          {text}
+        </p>
+      ))}
+      <div class="places">
+        {walk.again.length > 0 ? null : <PlaceLink to={to("again")}>{say("again.ask")}</PlaceLink>}
+        {walk.method === "" ? <PlaceLink to={to("second")}>{say("second.ask")}</PlaceLink> : null}
+      </div>
+    </>
+  );
 }
 
 export function AnswersScreen(props: CheckProps) {
@@ -113,7 +178,7 @@ export function AnswersScreen(props: CheckProps) {
   const answer = useAnswer("assess_sump", assessBody(typed, walk, { dip: true, reading: true }));
   const result = answer?.kind === "ok" ? answer.result : null;
   const state = result?.strength?.state;
-  const word = typed.fluid.factor === undefined ? say("go_on") : say("answers.go_on");
+  const word = kindOf(typed).hasPercent ? say("answers.go_on") : say("go_on");
   return (
     <Page
       title={say("answers.title")}
@@ -133,11 +198,7 @@ export function AnswersScreen(props: CheckProps) {
           <StateMark state={state} />
         </p>
       )}
-      {result?.notes.map((note) => (
-        <p key={note} class="note">
-          {noteSentence(note)}
-        </p>
-      ))}
+      <Beside props={props} result={result} />
     </Page>
   );
 }

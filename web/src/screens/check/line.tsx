@@ -1,4 +1,5 @@
 // How well the line could be read: it decides how far the reading is trusted.
+import { PlaceLink } from "../../elements/buttons";
 import { Answers, type Option } from "../../elements/choice";
 import { DigitalWindow, Eyepiece, type LineKind } from "../../elements/eyepiece";
 import { Page } from "../../elements/page";
@@ -8,6 +9,7 @@ import { lastCheckWith } from "../../store/journal";
 import type { Line } from "../../store/walk";
 import { lineWord } from "../../words/codes";
 import { say } from "../../words/say";
+import { address, go, replace } from "../route";
 import type { CheckProps } from "./steps";
 
 /** An example field for the choice; no measurement stands behind it. */
@@ -23,12 +25,14 @@ function drawingOf(line: Line) {
   );
 }
 
-export function LineScreen({ machine, change, next, step, onBack }: CheckProps) {
+export function LineScreen({ machine, change, next, step, onBack, rest }: CheckProps) {
   const options: readonly Option<Line>[] = KINDS.map((value) => ({
     value,
     word: lineWord(value),
     drawing: drawingOf(value),
   }));
+  // When only this answer is changed, Continue leads back over one page and not over two.
+  const lead = rest[0] === "change" ? replace : go;
   const last = lastCheckWith(machine.machine, hasReading)?.body.reading.how ?? "";
   return (
     <Page title={say("line.title")} place={machine.body.machine.name} step={step} onBack={onBack}>
@@ -38,9 +42,18 @@ export function LineScreen({ machine, change, next, step, onBack }: CheckProps) 
         last={{ value: last, word: say("last_answer") }}
         onAnswer={(line) => {
           change({ line });
-          next();
+          if (line === "blurred") lead("machines", machine.machine, "blurred", ...rest);
+          else next();
         }}
       />
+      <div class="places">
+        <PlaceLink to={address("machines", machine.machine, "again", "change")}>
+          {say("again.ask")}
+        </PlaceLink>
+        <PlaceLink to={address("machines", machine.machine, "second", "change")}>
+          {say("second.ask")}
+        </PlaceLink>
+      </div>
     </Page>
   );
 }

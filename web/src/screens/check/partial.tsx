@@ -6,12 +6,13 @@ import {
   type HoldEntry,
   type ReadingEntry,
 } from "../../store/entry";
-import { lineWord, touchedWord } from "../../words/codes";
+import { touchedWord } from "../../words/codes";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import type { PlanCheckBody } from "../../core/messages";
 import type { Fact } from "../setup/facts";
 import { HoldingView } from "./holdingview";
+import { readingFacts } from "./readingfacts";
 import { StateView } from "./stateview";
 
 export type PartialEntry = HoldEntry | ReadingEntry;
@@ -46,15 +47,8 @@ export function partialInputs(entry: PartialEntry): readonly Fact[] {
       ...onceInputs(entry.body),
     ];
   }
-  const { reading } = entry.body;
-  return [
-    [say("answers.dip"), say("partial.open")],
-    [say("answers.reading"), writeTyped(reading.shows)],
-    [
-      say("answers.line"),
-      reading.how === undefined ? say("answers.missing") : lineWord(reading.how),
-    ],
-  ];
+  const { reading, second } = entry.body;
+  return [[say("answers.dip"), say("partial.open")], ...readingFacts(reading, second)];
 }
 
 export function partialSummary(entry: PartialEntry): string {

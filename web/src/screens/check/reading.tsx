@@ -7,19 +7,23 @@ import { NumberField } from "../../elements/numberfield";
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
 import { Hint } from "../../elements/why";
-import type { AssessSumpResult } from "../../core/messages";
+import type { AssessSumpResult, DeskError } from "../../core/messages";
 import { hasReading } from "../../store/entry";
 import { lastCheckWith } from "../../store/journal";
-import { assessBody } from "../../store/walk";
+import { assessBody, readingUnit, type Walk } from "../../store/walk";
 import { errorSentence } from "../../words/errors";
-import { write, writeNumber, writeTyped } from "../../words/numbers";
+import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
-import { writeAgo } from "../../words/times";
+import { isoWithOffset, writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
 import { go, replace } from "../route";
+import { onlyAt } from "./asknumber";
+import { Dilute, NotDiluted } from "./blurred";
+import { formula } from "./formula";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
+import { ZeroNotes } from "./zeronotes";
 
 function LastReading({ machine }: Pick<CheckProps, "machine">) {
   const check = lastCheckWith(machine.machine, hasReading);
@@ -31,25 +35,16 @@ function LastReading({ machine }: Pick<CheckProps, "machine">) {
   return <p class="note">{say("last_time", blanks)}</p>;
 }
 
-/** Reading, factor and per cent in one line, all three from pycore. */
-export function formula(result: AssessSumpResult | null): string {
-  const shown = result?.strength?.shown;
-  if (shown === undefined) return "";
-  if (shown.factor === undefined || shown.strength === undefined) return say("reading.no_factor");
-  return say("reading.formula", {
-    reading: writeNumber(shown.reading),
-    factor: write(shown.factor),
-    strength: write(shown.strength),
-  });
-}
-
 function useReading({ machine, walk, change, next }: CheckProps) {
   const core = useCore();
   const body = assessBody(machine.body.machine, walk, { dip: false, reading: true });
   const answer = useAnswer("assess_sump", walk.reading.trim() === "" ? null : body);
   const gate = useGate({
     plain: walk.reading.trim() === "" ? [emptyError("body.reading.shows")] : [],
-    look: () => core.ask("assess_sump", body, "reading").then(checkOf),
+    look: () =>
+      core
+        .ask("assess_sump", body, "reading")
+        .then((answered) => onlyAt(checkOf(answered), "body.reading.shows")),
     kept: walk.kept,
     onKept: (kept) => {
       change({ kept });
@@ -62,6 +57,7 @@ function useReading({ machine, walk, change, next }: CheckProps) {
 
 /** With a dip the reading can stay open; without one the dip can still come first. */
 function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "change">) {
+  if (walk.diluted !== "") return <NotDiluted walk={walk} change={change} />;
   const isDipped = walk.dip.trim() !== "";
   if (isDipped && walk.reading.trim() === "") {
     const leaveOpen = (): void => {
@@ -75,6 +71,11 @@ function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "
     replace("machines", machine.machine, "dip");
   };
   return <SideAction onPress={swap}>{say("reading.dip_first")}</SideAction>;
+}
+
+/** The zero's age counts to the moment of the reading, so both change together. */
+function typedNow(reading: string): Partial<Walk> {
+  return { reading, at: isoWithOffset(new Date()) };
 }
 
 function Measure({
@@ -102,10 +103,10 @@ function Measure({
           labelledBy="question"
           describedBy="hint"
           text={walk.reading}
-          unit="Brix"
+          unit={readingUnit(machine.body.machine)}
           faulty={faulty}
           onText={(reading) => {
-            change({ reading });
+            change(typedNow(reading));
           }}
           onEnter={onEnter}
         />
@@ -119,13 +120,29 @@ function Measure({
   );
 }
 
+/** The hint, or what is wrong; beyond the scale the cure is one press away. */
+function Above({ error, props }: { error: DeskError | undefined; props: CheckProps }) {
+  const isDiluted = props.walk.diluted !== "";
+  if (error === undefined) {
+    const hint = say(isDiluted ? "reading.diluted_hint" : "reading.hint");
+    return <Hint id="hint" hint={hint} why={say("reading.why")} />;
+  }
+  return (
+    <>
+      <Fault id="hint">{errorSentence(error, say("field.reading"))}</Fault>
+      {error.code === "off_scale" && !isDiluted ? <Dilute {...props} /> : null}
+    </>
+  );
+}
+
 export function ReadingScreen(props: CheckProps) {
   const { machine, walk, change, step, onBack } = props;
   const { result, gate } = useReading(props);
   const error = gate.errors[0];
+  const isDiluted = walk.diluted !== "";
   return (
     <Page
-      title={say("reading.title")}
+      title={isDiluted ? say("reading.diluted_title") : say("reading.title")}
       place={machine.body.machine.name}
       step={step}
       layout="question"
@@ -139,11 +156,7 @@ export function ReadingScreen(props: CheckProps) {
         ) : undefined
       }
     >
-      {error === undefined ? (
-        <Hint id="hint" hint={say("reading.hint")} why={say("reading.why")} />
-      ) : (
-        <Fault id="hint">{errorSentence(error, say("field.reading"))}</Fault>
-      )}
+      <Above error={error} props={props} />
       <Measure
         machine={machine}
         walk={walk}
@@ -152,12 +165,13 @@ export function ReadingScreen(props: CheckProps) {
         faulty={error !== undefined}
         onEnter={gate.pass}
       />
+      <ZeroNotes id={machine.machine} notes={result?.notes ?? []} />
       {gate.doubt === null ? (
         <Keypad
           text={walk.reading}
           sign="decimal"
           onText={(reading) => {
-            change({ reading });
+            change(typedNow(reading));
           }}
         />
       ) : (

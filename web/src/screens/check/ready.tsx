@@ -7,12 +7,14 @@ import { secondLook } from "../../core/secondlook";
 import { MainAction, OtherAction } from "../../elements/buttons";
 import { wayTitle } from "../../words/codes";
 import { say } from "../../words/say";
-import { go, replace } from "../route";
+import { address, go, replace } from "../route";
+import { Apart } from "./apart";
 import { CannotView } from "./cannot";
 import { CheckFrame, TryAgain } from "./checkframe";
 import { isEmpty, recipeOf, type Recipe } from "./chosen";
 import { Disagree } from "./disagree";
 import { NotSaved, saveWord } from "./notsaved";
+import { OtherDose } from "./otherdose";
 import { NothingView, RecipeView } from "./recipeview";
 import { useSaving } from "./save";
 import type { CheckProps } from "./steps";
@@ -51,12 +53,17 @@ function SaveAction({ props, result, way }: ReadyProps & { readonly way?: number
   );
 }
 
+function toOther({ machine }: CheckProps): string {
+  return address("machines", machine.machine, "recipe", "other");
+}
+
 function Best({ props, result, recipe }: ChosenProps) {
   const isNothing = isEmpty(recipe);
   const title = isNothing ? say("nothing.title") : say("recipe.title");
   const action = <SaveAction props={props} result={result} />;
   return (
     <CheckFrame props={props} title={title} action={action}>
+      <Apart result={result} toOther={toOther(props)} />
       {isNothing ? (
         <NothingView result={result} recipe={recipe}>
           <Ways result={result} machine={props.machine.machine} />
@@ -76,6 +83,7 @@ function Cannot({ props, result, recipe }: ChosenProps) {
   const id = props.machine.machine;
   return (
     <CheckFrame props={props} title={say("cannot.title")}>
+      <Apart result={result} toOther={toOther(props)} />
       <CannotView result={result} recipe={recipe}>
         <Ways result={result} machine={id} />
         {props.walk.stock === "" ? null : <ShortOfConcentrate {...props} />}
@@ -104,6 +112,7 @@ function Way({ props, result, recipe, way }: ChosenProps & { readonly way: numbe
   const action = <SaveAction props={props} result={result} way={way} />;
   return (
     <CheckFrame props={props} title={wayTitle(recipe.why ?? "")} action={action}>
+      <Apart result={result} />
       <WayView result={result} recipe={recipe} machine={props.machine.body.machine} />
     </CheckFrame>
   );
@@ -124,6 +133,14 @@ function wayOf([kind, number]: readonly string[]): number | undefined {
 }
 
 export function Ready({ props, result }: ReadyProps) {
+  if (props.rest[0] === "other") {
+    const apart = result.disagreement;
+    return apart === undefined ? (
+      <ToMain props={props} />
+    ) : (
+      <OtherDose props={props} apart={apart} />
+    );
+  }
   const way = wayOf(props.rest);
   const recipe = recipeOf(result, way);
   if (recipe === null) return <ToMain props={props} />;

@@ -3,7 +3,8 @@ import type { MachineTyped, PlanCheckResult } from "../../core/messages";
 import { shareSentence } from "../../words/codes";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
-import { formula } from "./reading";
+import { secondLine } from "./apart";
+import { formula } from "./formula";
 
 /** The input with the largest share, as pycore gave it: what to measure again in doubt. */
 function largestShare(result: PlanCheckResult): string | null {
@@ -42,6 +43,7 @@ export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): reado
     assessment.strength === undefined
       ? ""
       : say("reason.reading", { formula: formula(assessment) }),
+    secondLine(result) ?? "",
     say("reason.target", {
       aim: write(shown.aim),
       low: write(shown.band_low),

@@ -22,7 +22,14 @@ export function openDoubt(
   result: Pick<PlanCheckResult, "doubts">,
   kept: readonly string[],
 ): Doubt | null {
-  const own = ["body.dip", "body.reading", "body.aim", "body.fill_to_depth", "body.usual"];
+  const own = [
+    "body.dip",
+    "body.reading",
+    "body.aim",
+    "body.fill_to_depth",
+    "body.usual",
+    "body.second",
+  ];
   return (
     result.doubts.find(
       (doubt) =>

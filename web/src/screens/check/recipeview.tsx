@@ -1,12 +1,13 @@
 // A recipe as shown, from pycore's rounded numbers alone; the log shows the stored one with the same view.
 import type { ComponentChildren } from "preact";
-import type { MachineTyped, PlanCheckResult } from "../../core/messages";
+import type { MachineTyped, PlanCheckResult, Shown } from "../../core/messages";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
 import { StateMark, StateShape } from "../../elements/statemark";
-import { cautionSentence, chanceSentence } from "../../words/codes";
+import { cautionSentence, chanceSentence, type State } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
+import { plannedStrength } from "./apart";
 import type { Recipe } from "./chosen";
 import { Pours } from "./pours";
 import { Reasons } from "./reasons";
@@ -14,6 +15,8 @@ import { Reasons } from "./reasons";
 interface ViewProps {
   readonly result: PlanCheckResult;
   readonly recipe: Recipe;
+  /** The strength before, where the result itself does not name it for people. */
+  readonly now?: Shown | undefined;
 }
 
 const SENTENCES: Readonly<Record<string, CountKey>> = {
@@ -38,10 +41,31 @@ function sentenceKey({ plan }: PlanCheckResult, recipe: Recipe): CountKey {
   return SENTENCES[plan.case] ?? "recipe.pour";
 }
 
-export function BeforeAfter({ result, recipe }: ViewProps) {
+/** Where two methods disagree, the recipe can be for the strength of the other one. */
+function isOfReading({ assessment, request }: PlanCheckResult): boolean {
+  return assessment.strength?.strength_pct?.value === request.sump.strength_pct.value;
+}
+
+function strengthBefore(result: PlanCheckResult, now: Shown | undefined): Shown | undefined {
+  const { assessment, disagreement } = result;
+  if (isOfReading(result)) return assessment.strength?.shown.strength;
+  return now ?? (disagreement === undefined ? undefined : plannedStrength(disagreement));
+}
+
+/** The state that the recipe starts from. */
+export function stateBefore(result: PlanCheckResult): State {
+  const state = result.assessment.strength?.state ?? "none";
+  if (isOfReading(result)) return state;
+  const { case: found } = result.plan;
+  if (found.startsWith("lean")) return "weak";
+  if (found.startsWith("rich")) return "strong";
+  return found.startsWith("in_range") ? "in_range" : state;
+}
+
+export function BeforeAfter({ result, recipe, now: given }: ViewProps) {
   const { assessment } = result;
   const now = {
-    strength: assessment.strength?.shown.strength,
+    strength: strengthBefore(result, given),
     volume: assessment.level?.shown.volume,
   };
   const range = {
@@ -102,15 +126,15 @@ export function RecipeView({
   result,
   recipe,
   machine,
+  now,
   children,
 }: ViewProps & { readonly machine: MachineTyped; readonly children?: ComponentChildren }) {
   const { pours, buckets, cautions } = recipe;
-  const state = result.assessment.strength?.state;
   return (
     <>
       {buckets === 0 ? null : (
         <p class="recipe-sentence" role="status">
-          <StateShape state={state ?? "none"} />
+          <StateShape state={stateBefore(result)} />
           <span>{sayCount(sentenceKey(result, recipe), buckets)}</span>
         </p>
       )}
@@ -118,7 +142,7 @@ export function RecipeView({
         <BucketRow pours={pours} name={sayCount("recipe.row", buckets)} />
       )}
       <Pours recipe={recipe} />
-      <BeforeAfter result={result} recipe={recipe} />
+      <BeforeAfter result={result} recipe={recipe} now={now} />
       <Chance result={result} recipe={recipe} />
       <Reasons result={result} machine={machine} />
       <Cautions codes={cautions} />
@@ -137,16 +161,17 @@ function nothingKey({ plan }: PlanCheckResult, { cautions }: Recipe): string {
 export function NothingView({
   result,
   recipe,
+  now,
   children,
 }: ViewProps & { readonly children?: ComponentChildren }) {
   const why = nothingKey(result, recipe);
   return (
     <section class="plain-page">
-      <StateMark state={result.assessment.strength?.state ?? "none"} />
+      <StateMark state={stateBefore(result)} />
       <p class="plain-lead" role="status">
         {isKey(why) ? say(why) : say("nothing.other")}
       </p>
-      <BeforeAfter result={result} recipe={recipe} />
+      <BeforeAfter result={result} recipe={recipe} now={now} />
       {recipe.cautions.includes("above_full_mark") ? (
         <p>{cautionSentence("above_full_mark")}</p>
       ) : null}

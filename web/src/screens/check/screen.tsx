@@ -4,7 +4,9 @@ import { useEffect } from "preact/hooks";
 import type { MachineEntry } from "../../store/entry";
 import { changeWalk, isStarted, walkOf } from "../../store/walk";
 import { back, go, replace } from "../route";
+import { AgainScreen } from "./again";
 import { AnswersScreen } from "./answers";
+import { BlurredScreen } from "./blurred";
 import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
@@ -12,9 +14,11 @@ import { LineScreen } from "./line";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
+import { SecondScreen } from "./second";
 import { StateScreen } from "./state";
 import {
   isCheckStep,
+  kindOf,
   missingBefore,
   nextOf,
   returnOf,
@@ -27,6 +31,7 @@ import { StockScreen } from "./stock";
 import { TargetScreen } from "./target";
 import { TouchedScreen } from "./touched";
 import { UsualScreen } from "./usual";
+import { WarmthScreen } from "./warmth";
 
 const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
@@ -41,6 +46,10 @@ const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   holding: HoldingScreen,
   usual: UsualScreen,
   state: StateScreen,
+  warmth: WarmthScreen,
+  again: AgainScreen,
+  blurred: BlurredScreen,
+  second: SecondScreen,
 };
 
 interface ScreenProps {
@@ -64,8 +73,8 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const [second] = rest;
   const id = machine.machine;
   const walk = walkOf(id).value;
-  const hasFactor = machine.body.machine.fluid.factor !== undefined;
-  const steps = stepsOf(walk.order, hasFactor);
+  const kind = kindOf(machine.body.machine);
+  const steps = stepsOf(walk.order, kind);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
   const isEntrance = first === "dip" || first === "reading";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
@@ -77,7 +86,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       return;
     }
     // Read anew: the answer that was just given may have changed the walk.
-    const order = stepsOf(walkOf(id).value.order, hasFactor);
+    const order = stepsOf(walkOf(id).value.order, kind);
     const after = nextOf(first, order);
     if (after !== undefined) go("machines", id, after);
   };
@@ -89,7 +98,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       walk={walk}
       next={next}
       rest={rest}
-      step={stepWords(first, walk.order, hasFactor)}
+      step={stepWords(first, walk.order, kind)}
       change={(change) => {
         changeWalk(id, change);
       }}

@@ -4,7 +4,7 @@ import { StateMark } from "../../elements/statemark";
 import { cautionSentence, noteSentence } from "../../words/codes";
 import { write, writeTyped } from "../../words/numbers";
 import { isKey, say } from "../../words/say";
-import { formula } from "./reading";
+import { formula } from "./formula";
 
 export function StateView({
   assessment,

@@ -1,11 +1,14 @@
 // The order of the questions of a check, and what every question is given.
+import type { MachineTyped } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
 import type { Order, Walk } from "../../store/walk";
 import { say, type Key } from "../../words/say";
 
-type OrdinaryStep = "dip" | "touched" | "reading" | "line" | "target" | "answers" | "recipe";
-/** Not on the ordinary way: what holds only this once, and what is done without dip or reading. */
-type SideStep = "stock" | "fill" | "holding" | "usual" | "state";
+type OrdinaryStep =
+  "dip" | "touched" | "reading" | "warmth" | "line" | "target" | "answers" | "recipe";
+/** Not on the ordinary way: what holds only this once, what is done without dip or reading, and more
+ * about a reading. */
+type SideStep = "stock" | "fill" | "holding" | "usual" | "state" | "again" | "blurred" | "second";
 export type CheckStep = OrdinaryStep | SideStep;
 
 export interface CheckProps {
@@ -21,15 +24,41 @@ export interface CheckProps {
 }
 
 const DIP: readonly CheckStep[] = ["dip", "touched"];
-const READING: readonly CheckStep[] = ["reading", "line"];
-const SIDE: readonly CheckStep[] = ["stock", "fill", "holding", "usual", "state"];
+const READING: readonly CheckStep[] = ["reading", "warmth", "line"];
+const SIDE: readonly CheckStep[] = [
+  "stock",
+  "fill",
+  "holding",
+  "usual",
+  "state",
+  "again",
+  "blurred",
+  "second",
+];
 /** Where a page off the ordinary way leads back to. */
 const AFTER: Readonly<Partial<Record<CheckStep, CheckStep>>> = { usual: "holding" };
 
+/** What the machine's set-up makes of the way: whether there is a per cent, and whether the warmth of
+ * the glass counts. */
+export interface Kind {
+  readonly hasPercent: boolean;
+  readonly asksWarmth: boolean;
+}
+
+export function kindOf({ fluid, instrument }: MachineTyped): Kind {
+  const isFactor = (fluid.factor ?? fluid.factor_chart) !== undefined;
+  return {
+    // An instrument that shows per cent has a factor inside.
+    hasPercent: isFactor || instrument?.shows === "per_cent",
+    asksWarmth: instrument?.compensation === "none",
+  };
+}
+
 /** Without a factor there is no per cent, so there is nothing that a target could be compared with. */
-export function stepsOf(order: Order, hasFactor: boolean): readonly CheckStep[] {
-  const measured = order === "dip_first" ? [...DIP, ...READING] : [...READING, ...DIP];
-  return hasFactor
+export function stepsOf(order: Order, { hasPercent, asksWarmth }: Kind): readonly CheckStep[] {
+  const reading = READING.filter((step) => asksWarmth || step !== "warmth");
+  const measured = order === "dip_first" ? [...DIP, ...reading] : [...reading, ...DIP];
+  return hasPercent
     ? [...measured, "target", "answers", "recipe"]
     : [...measured, "answers", "recipe"];
 }
@@ -47,8 +76,11 @@ export function returnOf(step: CheckStep): CheckStep {
 }
 
 export function nextOf(step: CheckStep, steps: readonly CheckStep[]): CheckStep | undefined {
+  if (step === "blurred") return nextOf("line", steps);
   return isSide(step) ? returnOf(step) : steps[steps.indexOf(step) + 1];
 }
+
+const NEEDS_READING: readonly CheckStep[] = ["state", "again", "blurred", "second", "warmth"];
 
 /** What has to be measured before a page off the ordinary way means anything. */
 export function missingBefore(step: CheckStep, walk: Walk): CheckStep | null {
@@ -57,7 +89,7 @@ export function missingBefore(step: CheckStep, walk: Walk): CheckStep | null {
     // With a reading there is a whole check, and a top-up without one would drop it.
     return walk.reading.trim() === "" ? null : "answers";
   }
-  return step === "state" && walk.reading.trim() === "" ? "reading" : null;
+  return NEEDS_READING.includes(step) && walk.reading.trim() === "" ? "reading" : null;
 }
 
 const SIDE_WORDS: Readonly<Record<SideStep, Key>> = {
@@ -66,17 +98,20 @@ const SIDE_WORDS: Readonly<Record<SideStep, Key>> = {
   holding: "step.no_reading",
   usual: "step.no_reading",
   state: "step.no_dip",
+  again: "step.reading",
+  blurred: "step.reading",
+  second: "step.reading",
 };
 
 function isSide(step: CheckStep): step is SideStep {
   return SIDE.includes(step);
 }
 
-export function stepWords(step: CheckStep, order: Order, hasFactor: boolean): string {
+export function stepWords(step: CheckStep, order: Order, { hasPercent }: Kind): string {
   if (isSide(step)) return say(SIDE_WORDS[step]);
   const groups = order === "dip_first" ? [DIP, READING] : [READING, DIP];
   const found = groups.findIndex((group) => group.includes(step));
-  const total = hasFactor ? 3 : 2;
+  const total = hasPercent ? 3 : 2;
   if (step === "answers" || step === "recipe")
     return say(step === "answers" ? "step.answers" : "step.recipe");
   return say("step.of", { n: String(found < 0 ? total : found + 1), total: String(total) });

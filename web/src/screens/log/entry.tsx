@@ -4,12 +4,14 @@ import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
-import { lineWord, touchedWord, wayTitle } from "../../words/codes";
+import { touchedWord, wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { Apart } from "../check/apart";
 import { isEmpty, storedRecipe } from "../check/chosen";
 import { onceInputs, partialInputs, PartialView } from "../check/partial";
+import { readingFacts } from "../check/readingfacts";
 import { NothingView, RecipeView } from "../check/recipeview";
 import { WayView } from "../check/wayview";
 import { back } from "../route";
@@ -30,15 +32,11 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
 
 function inputsOf(entry: CheckEntry): readonly Fact[] {
   if (!isWhole(entry)) return partialInputs(entry);
-  const { dip, reading, aim, machine } = entry.body;
+  const { dip, reading, second, aim, machine } = entry.body;
   return [
     [say("answers.dip"), writeTyped(dip.depth)],
     [say("answers.touched"), dip.how === undefined ? say("answers.missing") : touchedWord(dip.how)],
-    [say("answers.reading"), writeTyped(reading.shows)],
-    [
-      say("answers.line"),
-      reading.how === undefined ? say("answers.missing") : lineWord(reading.how),
-    ],
+    ...readingFacts(reading, second),
     [say("answers.aim"), writeTyped(aim ?? machine.target.aim)],
     ...onceInputs(entry.body),
   ];
@@ -120,6 +118,7 @@ export function EntryScreen({ id }: { readonly id: string }) {
         <h2>{say("entry.typed")}</h2>
         <Facts facts={inputsOf(entry)} />
       </section>
+      {isWhole(entry) && hasPlan(entry.shown) ? <Apart result={entry.shown} /> : null}
       <Recipe entry={entry} />
       <SetUp machine={machine} title={say("entry.set_up")} />
       <Versions entry={entry} />

@@ -1,6 +1,5 @@
 // The whole set-up once more; pycore reads it as a whole before it is saved.
-import type { Answer } from "../../core/client";
-import type { Doubt, ReadMachineResult } from "../../core/messages";
+import type { Doubt } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
@@ -10,13 +9,14 @@ import { fieldFromPath, type SetupStep } from "../../words/fields";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { NotSaved } from "../check/notsaved";
-import { useAnswer, useCore } from "../core";
+import { useCore } from "../core";
 import { doubtName } from "../gate";
 import { address, go } from "../route";
 import { factsByStep, type Fact } from "./facts";
 import { machineOf, openChoice } from "./form";
 import type { SetupProps } from "./steps";
 import { useStoring } from "./storing";
+import { useWhole, type Reading } from "./whole";
 
 interface GroupProps {
   readonly step: SetupStep;
@@ -43,13 +43,13 @@ function Group({ step, facts, to }: GroupProps) {
 }
 
 /** Settled doubts are remembered by path and number; the whole reading names them under the machine. */
-function openDoubt(result: ReadMachineResult, kept: readonly string[]): Doubt | null {
+function openDoubt(doubts: readonly Doubt[], kept: readonly string[]): Doubt | null {
   const settled = new Set(kept);
   const isOpen = (doubt: Doubt): boolean => {
     const name = doubtName(doubt);
     return !settled.has(name) && !settled.has(name.replace("body.machine.", "body."));
   };
-  return result.doubts.find(isOpen) ?? null;
+  return doubts.find(isOpen) ?? null;
 }
 
 interface TroubleProps {
@@ -95,28 +95,43 @@ function Doubted({ doubt, props }: { readonly doubt: Doubt; readonly props: Chec
 }
 
 interface NewsProps {
-  readonly answer: Answer<ReadMachineResult> | null;
+  readonly reading: Reading;
   readonly open: SetupStep | null;
   readonly base: readonly string[];
 }
 
-function News({ answer, open, base }: NewsProps) {
+function News({ reading, open, base }: NewsProps) {
   if (open !== null) {
     const field = say(`setup_step.${open}`);
     const to = address(...base, open, "change");
     return <Trouble sentence={say("error.empty", { field })} field={field} to={to} />;
   }
-  if (answer === null)
+  if (reading.kind === "waiting")
     return (
       <p role="status" class="note">
         {say("setup_check.reading")}
       </p>
     );
-  if (answer.kind === "down") return <p role="alert">{say("recipe.down")}</p>;
-  if (answer.kind !== "error") return null;
-  const { name, setup } = fieldFromPath(answer.error.path);
+  if (reading.kind === "down") return <p role="alert">{say("recipe.down")}</p>;
+  if (reading.kind === "read") return <Care cautions={reading.cautions} />;
+  const { name, setup } = fieldFromPath(reading.error.path);
   const to = address(...base, setup ?? "name", "change");
-  return <Trouble sentence={errorSentence(answer.error)} field={name} to={to} />;
+  return <Trouble sentence={errorSentence(reading.error)} field={name} to={to} />;
+}
+
+/** What fluid, instrument and water are to be taken care of with. */
+function Care({ cautions }: { readonly cautions: readonly string[] }) {
+  if (cautions.length === 0) return null;
+  return (
+    <section class="cautions">
+      <h2>{say("recipe.cautions")}</h2>
+      <ul>
+        {cautions.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </section>
+  );
 }
 
 export function CheckStep(props: CheckStepProps) {
@@ -124,12 +139,12 @@ export function CheckStep(props: CheckStepProps) {
   const core = useCore();
   const machine = machineOf(form);
   const open = openChoice(form);
-  const answer = useAnswer("read_machine", open === null ? { machine } : null);
+  const reading = useWhole(form, open === null);
   const { saving, store } = useStoring(form, onSaved);
-  const result = answer?.kind === "ok" ? answer.result : null;
-  const doubt = result === null ? null : openDoubt(result, form.kept);
+  const result = reading.kind === "read" ? reading.machine : null;
+  const doubt = reading.kind === "read" ? openDoubt(reading.doubts, form.kept) : null;
   if (doubt !== null) return <Doubted doubt={doubt} props={props} />;
-  const isDown = answer?.kind === "down";
+  const isDown = reading.kind === "down";
   const press = (): void => {
     if (isDown) core.restart();
     else if (result !== null && saving.kind !== "saving") void store(result);
@@ -151,7 +166,7 @@ export function CheckStep(props: CheckStepProps) {
       onBack={onBack}
       action={action}
     >
-      <News answer={answer} open={open} base={base} />
+      <News reading={reading} open={open} base={base} />
       {factsByStep(machine).map(([name, facts]) => (
         <Group key={name} step={name} facts={facts} to={address(...base, name, "change")} />
       ))}

@@ -1,82 +1,127 @@
-// The factor, shown back as an example by pycore, because some sheets divide where others multiply.
+// The factor with its direction, shown back as what a mix of 5 % reads: some sheets divide where others
+// multiply, and some print a chart.
+import { PlaceLink } from "../../elements/buttons";
 import { Choice, type Option } from "../../elements/choice";
-import { TextField } from "../../elements/textfield";
-import { write, writeNumber } from "../../words/numbers";
+import { Remarks } from "../../elements/remarks";
+import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useResult } from "../core";
-import { fluidOf, sumpOf, type Form } from "./form";
-import { Question } from "./frame";
+import { askedOfChart, ChartRows } from "./chart";
+import type { Form } from "./form";
+import { Question, type Asked, type Faults } from "./frame";
+import { NumberRows, type NumberPart } from "./numberrow";
+import { isEmptyPair, NOT_FOUND, type Way } from "./record";
 import type { SetupProps } from "./steps";
+import { fluidBody, useFluidTogether, useNow } from "./together";
 
-const EXAMPLE = "5";
-function Example({ form }: { readonly form: Form }) {
-  const isGiven = form.hasFactor === "yes" && form.factor.trim() !== "";
-  const body = {
-    sump: sumpOf({ ...form, rimDepth: "", neverAbove: "" }),
-    fluid: fluidOf(form),
-    reading: { shows: { text: EXAMPLE, unit: "Brix" as const } },
+type Answer = Way | "no";
+
+const OPTIONS: readonly Option<Answer>[] = (["multiply", "divide", "chart", "no"] as const).map(
+  (value) => ({ value, word: say(`factor.${value}`), note: say(`factor.${value}_note`) }),
+);
+
+function partOf(way: "multiply" | "divide"): NumberPart {
+  return {
+    part: "factor",
+    path: "fluid.factor",
+    label: say(`factor.${way}_label`),
+    unit: "1",
+    quantity: way === "divide" ? "factor_divide" : "factor",
   };
-  const shown = useResult("assess_sump", isGiven ? body : null)?.strength?.shown;
-  if (shown?.strength === undefined) return <p role="status" class="example" />;
-  return (
-    <p role="status" class="example">
-      {say("factor.example", {
-        reading: writeNumber(shown.reading),
-        strength: write(shown.strength),
-      })}
-    </p>
-  );
 }
 
-function Known({
-  form,
-  change,
-  fault,
-}: Pick<SetupProps, "form" | "change"> & { readonly fault: string | undefined }) {
+function chosenOf({ hasFactor, factorWay }: Form): Answer | "" {
+  return hasFactor === "no" ? "no" : hasFactor === "yes" ? factorWay : "";
+}
+
+function isGiven(form: Form): boolean {
+  if (form.hasFactor !== "yes") return false;
+  if (form.factorWay === "chart") return form.chart.some((row) => !isEmptyPair(row));
+  return form.factorWay !== "" && form.factor.trim() !== "";
+}
+
+/** What a mix of 5 % reads on this instrument: a factor the wrong way round is seen at once. */
+function Said({ form }: { readonly form: Form }) {
+  const now = useNow();
+  const body = isGiven(form) ? fluidBody({ ...form, fluidRest: {}, zeroOn: "" }, now) : null;
+  const shown = useResult("read_fluid", body)?.shown;
+  const reads = shown?.five_reads;
+  const texts = [
+    ...(reads === undefined ? [] : [say("factor.five_reads", { reading: write(reads) })]),
+    ...(form.factorWay === "divide" && shown?.factor !== undefined
+      ? [say("factor.as_multiplied", { factor: write(shown.factor) })]
+      : []),
+    ...(form.glassShows === "per_cent" ? [say("instrument.once")] : []),
+  ];
+  return <Remarks texts={texts} />;
+}
+
+function Known({ form, change, at }: Pick<SetupProps, "form" | "change"> & Faults) {
+  const { hasFactor, factorWay: way } = form;
+  if (hasFactor !== "yes" || way === "") return null;
+  const put = (part: Partial<Form>): void => {
+    change({ ...part, ...NOT_FOUND });
+  };
   return (
     <>
-      <TextField
-        id="factor"
-        label={say("factor.label")}
-        text={form.factor}
-        fault={fault}
-        onText={(factor) => {
-          change({ factor });
-        }}
-      />
-      <Example form={form} />
+      {way === "chart" ? (
+        <ChartRows form={form} change={put} at={at} />
+      ) : (
+        <NumberRows parts={[partOf(way)]} form={form} change={put} at={at} />
+      )}
+      <Said form={form} />
     </>
   );
 }
 
+function fieldsOf(form: Form): readonly Asked[] {
+  const { hasFactor, factorWay: way, factor: text } = form;
+  if (hasFactor !== "yes" || way === "") return [];
+  if (way === "chart") return askedOfChart(form);
+  const { path, unit, quantity = "" } = partOf(way);
+  return [{ path, text, unit, quantity }];
+}
+
+function missingOf(form: Form): string | null {
+  if (chosenOf(form) === "") return say("error.choose_factor");
+  return form.factorWay === "chart" && form.hasFactor === "yes" && !isGiven(form)
+    ? say("error.chart_empty")
+    : null;
+}
+
+function useChoosing({ form, change }: Pick<SetupProps, "form" | "change">) {
+  return (answer: Answer): void => {
+    if (answer === "no") change({ hasFactor: "no" });
+    else if (answer === form.factorWay) change({ hasFactor: "yes" });
+    else change({ hasFactor: "yes", factorWay: answer, ...NOT_FOUND });
+  };
+}
+
 export function FactorStep(props: SetupProps) {
-  const { form, change } = props;
-  const isKnown = form.hasFactor === "yes";
-  const options: readonly Option<"yes" | "no">[] = [
-    { value: "yes", word: say("factor.yes") },
-    { value: "no", word: say("factor.no"), note: say("factor.no_note") },
-  ];
+  const { form, change, to } = props;
+  const choose = useChoosing(props);
+  const whole = useFluidTogether(form, ["fluid.factor", "instrument.factor_inside"]);
   return (
     <Question
       {...props}
       title={say("factor.title")}
       hint={say("factor.hint")}
       why={say("factor.why")}
-      fields={isKnown ? [{ path: "fluid.factor", text: form.factor, unit: "1" }] : []}
-      missing={form.hasFactor === "" ? say("error.choose_factor") : null}
+      fields={fieldsOf(form)}
+      whole={isGiven(form) ? whole : undefined}
+      missing={missingOf(form)}
     >
       {({ at }) => (
         <>
           <Choice
             name="has-factor"
             labelledBy="question"
-            options={options}
-            chosen={form.hasFactor}
-            onChoose={(hasFactor) => {
-              change({ hasFactor });
-            }}
+            options={OPTIONS}
+            chosen={chosenOf(form)}
+            onChoose={choose}
           />
-          {isKnown ? <Known form={form} change={change} fault={at("fluid.factor")} /> : null}
+          <Known form={form} change={change} at={at} />
+          <PlaceLink to={to("jugs")}>{say("factor.find")}</PlaceLink>
         </>
       )}
     </Question>

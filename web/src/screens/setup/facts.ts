@@ -1,9 +1,10 @@
 // A machine as rows of name and value, as typed: for the check page and for the log.
 import type { MachineTyped } from "../../core/messages";
-import { factorKnownByWord, fluidTypeWord, kindWord, knownByWord } from "../../words/codes";
+import { fluidTypeWord, kindWord, knownByWord } from "../../words/codes";
 import type { SetupStep } from "../../words/fields";
 import { unitSign, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
+import { factorGroups, recordGroups } from "./recordfacts";
 import { allowFacts, pailFacts, typedOrNot } from "./shopfacts";
 
 export type Fact = readonly [name: string, value: string];
@@ -31,19 +32,6 @@ function rimFacts({ sump }: MachineTyped): readonly Fact[] {
   const never: Fact = [say("facts.never_above"), typedOrNot(sump.never_above_depth)];
   if (sump.kind === "table") return [never];
   return [[say("facts.rim"), typedOrNot(sump.rim_depth)], never];
-}
-
-/** The groups that a set-up can have or not have. */
-function factorGroups({ fluid }: MachineTyped): readonly Group[] {
-  if (fluid.factor === undefined) {
-    return [["factor", [[say("facts.factor"), say("facts.no_factor")]]]];
-  }
-  const by = fluid.factor_known_by;
-  const source = by === undefined ? "" : factorKnownByWord(by);
-  return [
-    ["factor", [[say("facts.factor"), writeTyped(fluid.factor)]]],
-    ["factor_source", [[say("facts.factor_by"), source]]],
-  ];
 }
 
 /** The facts of each question, in the order in which they are asked. */
@@ -87,6 +75,7 @@ export function factsByStep(machine: MachineTyped): readonly Group[] {
         [say("bucket.jug_mark"), writeTyped(bucket.jug_mark)],
       ],
     ],
+    ...recordGroups(machine),
     ["pail", pailFacts(machine)],
     ["allow", allowFacts(machine)],
   ];

@@ -2,6 +2,9 @@
 import type { FluidTyped, MachineTyped, SumpTyped, Typed, Units } from "../../core/messages";
 import { newId } from "../../store/ids";
 import type { SetupStep } from "../../words/fields";
+import { glassFormOf, instrumentOf, NEW_GLASS, type GlassForm } from "./glass";
+import { NEW_JUGS, type JugsForm } from "./jugs";
+import { factorOf, NEW_RECORD, recordFormOf, recordOf, waterOf, type RecordForm } from "./record";
 import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop";
 
 export type Kind = SumpTyped["kind"];
@@ -14,7 +17,7 @@ export interface Point {
   readonly volume: string;
 }
 
-export interface Form extends ShopForm {
+export interface Form extends ShopForm, GlassForm, RecordForm, JugsForm {
   /** Of the machine; an edited machine keeps its own. */
   readonly machine: string;
   /** Of the entry that Save will write. */
@@ -79,6 +82,9 @@ export function newForm(): Form {
     waterMark: "1",
     jugMark: "50",
     ...NEW_SHOP,
+    ...NEW_GLASS,
+    ...NEW_RECORD,
+    ...NEW_JUGS,
     kept: [],
   };
 }
@@ -104,7 +110,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     neverAbove: sump.never_above_depth?.text ?? "",
     fluidName: fluid.name ?? "",
     fluidType: fluid.type,
-    hasFactor: fluid.factor === undefined ? "no" : "yes",
+    hasFactor: (fluid.factor ?? fluid.factor_chart) === undefined ? "no" : "yes",
     factor: fluid.factor?.text ?? "",
     factorBy: fluid.factor_known_by ?? "",
     low: target.low.text,
@@ -117,18 +123,31 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     waterMark: bucket.water_mark.text,
     jugMark: bucket.jug_mark.text,
     ...shopFormOf(typed),
+    ...glassFormOf(typed),
+    ...recordFormOf(typed),
+    ...NEW_JUGS,
     kept: [],
   };
 }
 
-/** A draft from this phone's own storage; one of another shape is a draft of another build. */
-export function isForm(value: unknown): value is Form {
-  if (value === null || typeof value !== "object") return false;
-  const model = newForm();
+/** Came later than the first drafts: a draft without them still holds. */
+const LATER = { ...NEW_GLASS, ...NEW_RECORD, ...NEW_JUGS };
+
+function isForm(value: object): value is Form {
   const draft = value as Readonly<Record<string, unknown>>;
-  return Object.entries(model).every(([name, part]) =>
+  return Object.entries(newForm()).every(([name, part]) =>
     Array.isArray(part) ? Array.isArray(draft[name]) : typeof draft[name] === typeof part,
   );
+}
+
+/** A draft from this phone's own storage; null for one of another shape, which another build wrote. */
+export function draftOf(value: unknown): Form | null {
+  if (value === null || typeof value !== "object") return null;
+  const draft = { ...LATER, ...value };
+  if (!isForm(draft)) return null;
+  // Before there was a way to choose, a factor was per cent for one Brix: that is multiplying.
+  const isOld = draft.hasFactor === "yes" && draft.factorWay === "";
+  return isOld && draft.factor.trim() !== "" ? { ...draft, factorWay: "multiply" } : draft;
 }
 
 export function isEmptyPoint(point: Point): boolean {
@@ -156,11 +175,15 @@ export function sumpOf(form: Form): SumpTyped {
 
 export function fluidOf(form: Form): FluidTyped {
   const name = form.fluidName.trim();
+  const { zero, ...record } = recordOf(form, form.units.pail);
+  // A zero stands with the fluid or with the instrument, never twice.
+  const isLoose = zero !== undefined && form.glassShows === "none";
   return {
     type: form.fluidType === "" ? "soluble_oil" : form.fluidType,
     ...(name === "" ? {} : { name }),
-    ...(form.hasFactor === "yes" ? { factor: { text: form.factor, unit: "1" as const } } : {}),
-    ...(form.hasFactor === "yes" && form.factorBy !== "" ? { factor_known_by: form.factorBy } : {}),
+    ...factorOf(form),
+    ...record,
+    ...(isLoose ? { zero } : {}),
   };
 }
 
@@ -183,6 +206,8 @@ export function machineOf(form: Form): MachineTyped {
     },
     units: form.units,
     ...shopOf(form),
+    ...instrumentOf(form, form.units.pail),
+    ...waterOf(form),
   };
 }
 
@@ -195,5 +220,6 @@ export function openChoice(form: Form): SetupStep | null {
   if (form.knownBy === "") return "source";
   if (form.fluidType === "") return "fluid";
   if (form.hasFactor === "") return "factor";
+  if (form.hasFactor === "yes" && form.factorWay === "") return "factor";
   return form.hasFactor === "yes" && form.factorBy === "" ? "factor_source" : null;
 }

@@ -26,6 +26,21 @@ type Part = {
     | "unitLowest"
     | "unitHighest"
     | "unitStep"
+    | "factor"
+    | "factorInside"
+    | "resolution"
+    | "highest"
+    | "zeroShows"
+    | "zeroTemperature"
+    | "titrationFactor"
+    | "splitFactor"
+    | "firstFillPh"
+    | "density"
+    | "limitsLow"
+    | "limitsHigh"
+    | "hardness"
+    | "chloride"
+    | "nitrate"
     ? K
     : never;
 }[keyof Form];
@@ -36,10 +51,17 @@ export interface NumberPart {
   readonly label: string;
   readonly hint?: string;
   readonly unit: Unit;
+  /** Where the path alone does not tell what the number is. */
+  readonly quantity?: string;
 }
 
 export function askedOf(parts: readonly NumberPart[], form: Form): readonly Asked[] {
-  return parts.map(({ part, path, unit }) => ({ path, text: form[part], unit }));
+  return parts.map(({ part, path, unit, quantity }) => ({
+    path,
+    text: form[part],
+    unit,
+    ...(quantity === undefined ? {} : { quantity }),
+  }));
 }
 
 /** Of fields that may stay empty, those that do not. */

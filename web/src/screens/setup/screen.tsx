@@ -6,25 +6,34 @@ import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
 import type { MachineEntry } from "../../store/entry";
 import type { SetupStep } from "../../words/fields";
 import { say } from "../../words/say";
-import { back, go, replace } from "../route";
+import { address, back, backOver, go, replace } from "../route";
 import { AllowStep } from "./allow";
+import { BatchStep } from "./batch";
 import { BucketStep } from "./bucket";
 import { CheckStep } from "./check";
 import { DrumStep } from "./drum";
 import { FactorStep } from "./factor";
 import { FactorSourceStep } from "./factorsource";
 import { FluidStep } from "./fluid";
-import { formOf, isForm, newForm, type Form } from "./form";
+import { draftOf, formOf, newForm, type Form } from "./form";
+import { FoundStep } from "./found";
+import { InstrumentStep } from "./instrument";
+import { JugsStep } from "./jugspage";
 import { LimitsStep } from "./limits";
 import { LitresStep } from "./litres";
+import { MetalsStep } from "./metals";
+import { MixesStep } from "./mixes";
 import { NameStep } from "./name";
 import { PailStep } from "./pail";
 import { RimStep } from "./rim";
+import { SheetStep } from "./sheet";
 import { SizeStep } from "./size";
 import { SourceStep } from "./source";
-import { isSetupStep, stepsFor, type SetupProps } from "./steps";
+import { afterOf, isSetupStep, stepsFor, type SetupProps } from "./steps";
 import { TargetStep } from "./target";
 import { UnitsStep } from "./unitspage";
+import { WaterStep } from "./water";
+import { ZeroStep } from "./zero";
 
 const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) => VNode>> = {
   name: NameStep,
@@ -40,6 +49,15 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   target: TargetStep,
   limits: LimitsStep,
   bucket: BucketStep,
+  instrument: InstrumentStep,
+  zero: ZeroStep,
+  metals: MetalsStep,
+  sheet: SheetStep,
+  batch: BatchStep,
+  water: WaterStep,
+  jugs: JugsStep,
+  mixes: MixesStep,
+  found: FoundStep,
   pail: PailStep,
   allow: AllowStep,
 };
@@ -51,7 +69,7 @@ function formFor(key: string, machine: MachineEntry | null): Signal<Form> {
   if (known !== undefined) return known;
   const draft = readDraft(`setup.${key}`);
   const fresh = machine === null ? newForm() : formOf(machine.machine, machine.body.machine);
-  const form = signal<Form>(isForm(draft) ? draft : fresh);
+  const form = signal<Form>(draftOf(draft) ?? fresh);
   open.set(key, form);
   return form;
 }
@@ -74,6 +92,17 @@ function numberOf(step: SetupStep, steps: readonly SetupStep[]): string | undefi
   return n === 0 ? undefined : say("step.of", { n: String(n), total: String(steps.length) });
 }
 
+/** To the question after this one, along the way aside, or back to where Change was pressed. */
+function goOn(form: Form, step: SetupStep, base: readonly string[], rest: readonly string[]): void {
+  const steps = stepsFor(form);
+  const at = steps.indexOf(step);
+  const after = at < 0 ? "check" : steps[at + 1];
+  const aside = afterOf(step);
+  if (aside !== undefined) go(...base, aside, ...rest);
+  else if (rest[0] === "change") back(...base, "check");
+  else if (after !== undefined) go(...base, after);
+}
+
 interface ScreenProps {
   /** Null while a new machine is set up. */
   readonly machine: MachineEntry | null;
@@ -86,7 +115,7 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   const form = stored.value;
   const base = machine === null ? ["machines", "new"] : ["machines", machine.machine, "set-up"];
   const home = machine === null ? [] : ["machines", machine.machine];
-  const [first, second] = parts;
+  const [first, ...rest] = parts;
   const isOver = machine === null && form.name === "" && first !== "name";
   if (!isSetupStep(first) || isOver) return <Leave to={home} />;
   const change = (part: Partial<Form>): void => {
@@ -95,11 +124,7 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   };
   const steps = stepsFor(form);
   const next = (): void => {
-    const now = stepsFor(stored.value);
-    const at = now.indexOf(first);
-    const after = at < 0 ? "check" : now[at + 1];
-    if (second === "change") back(...base, "check");
-    else if (after !== undefined) go(...base, after);
+    goOn(stored.value, first, base, rest);
   };
   const step = numberOf(first, steps);
   const props: SetupProps = {
@@ -109,6 +134,10 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
     step,
     onBack: () => {
       back(...home);
+    },
+    to: (other) => address(...base, other, ...rest),
+    backOver: (pages, other) => {
+      backOver(pages, ...base, other, ...rest);
     },
     place: form.name.trim() === "" ? say("setup.new") : form.name,
   };

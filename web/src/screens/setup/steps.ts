@@ -20,7 +20,26 @@ const STEPS: readonly SetupStep[] = [
 ];
 
 /** Not on the ordinary way: opened from the check page, so that a first set-up stays short. */
-const ASIDE: readonly SetupStep[] = ["pail", "allow"];
+const ASIDE: readonly SetupStep[] = [
+  "instrument",
+  "zero",
+  "metals",
+  "sheet",
+  "batch",
+  "water",
+  "pail",
+  "allow",
+  "jugs",
+  "mixes",
+  "found",
+];
+
+/** Pages aside that follow one another. */
+const AFTER: Readonly<Partial<Record<SetupStep, SetupStep>>> = { jugs: "mixes", mixes: "found" };
+
+export function afterOf(step: SetupStep): SetupStep | undefined {
+  return AFTER[step];
+}
 
 /** A factor that nobody knows has no source. */
 function isAsked(step: SetupStep, form: Form): boolean {
@@ -40,6 +59,10 @@ export interface SetupProps {
   readonly change: (change: Partial<Form>) => void;
   readonly next: () => void;
   readonly onBack: () => void;
+  /** The address of another page of this set-up, which leads on from there as from here. */
+  readonly to: (step: SetupStep) => string;
+  /** Back over so many pages to one that was left for a way aside. */
+  readonly backOver: (pages: number, step: SetupStep) => void;
   readonly place: string;
   /** Which of how many; a page aside of the way has no number. */
   readonly step: string | undefined;

@@ -1,6 +1,8 @@
 // Which units a tool can have, and the usual pail and jug in each: a suggestion that can be typed over.
 import type { Units } from "../../core/messages";
 import type { Form } from "./form";
+import { jugsWithUnits } from "./jugs";
+import { recordWithUnits } from "./record";
 import { shopWithUnits } from "./shop";
 
 export const PLATE_UNITS = ["L", "US gal", "imp gal"] as const;
@@ -35,6 +37,8 @@ export function withUnits(form: Form, units: Units): Form {
     ...form,
     units,
     ...shopWithUnits(form, units),
+    ...recordWithUnits(form, units),
+    ...jugsWithUnits(form, units),
     ...(stick ? { fullDepth: "", length: "", width: "", rimDepth: "", neverAbove: "" } : {}),
     ...(plate ? { fullVolume: "" } : {}),
     ...(stick || plate

@@ -1,0 +1,42 @@
+"""Steps about instrument, fluid and jugs that several files take."""
+
+from collections.abc import Callable, Mapping
+
+from playwright.sync_api import Page, expect
+
+from tests.browser.phone import heading
+from tests.browser.walk import field, next_page, pass_by, press
+
+
+def choose(page: Page, name: str) -> None:
+    """Chooses an answer by its words or part of them; a drawn circle lies over the real one."""
+    whole = page.get_by_role("radio", name=name, exact=True)
+    answer = whole if whole.count() else page.get_by_role("radio", name=name)
+    answer.first.check(force=True)
+
+
+def type_all(page: Page, texts: Mapping[str, str]) -> None:
+    """Types into fields found by part of their name, over what stands there."""
+    for name, text in texts.items():
+        field(page, name).first.fill(text)
+
+
+def to_jugs(page: Page, at_page: Callable[[Page], None] = pass_by) -> None:
+    """From the page of the factor to the jugs."""
+    page.get_by_role("link", name="Find it yourself with two jugs").click()
+    expect(heading(page)).to_have_text("Find the factor with jugs")
+    choose(page, "Syringe or scale")
+    choose(page, "Sharp line")
+    at_page(page)
+    next_page(page)
+    expect(heading(page)).to_have_text("What is in each jug?")
+
+
+def fill_jugs(page: Page, jugs: list[tuple[str, str, str]]) -> None:
+    """Types water, concentrate and reading of each jug; adds jugs as needed."""
+    for row, texts in enumerate(jugs, start=1):
+        if not field(page, f"Water in jug {row}").count():
+            press(page, "Add a jug")
+        names = (f"Water in jug {row}", f"Concentrate in jug {row}", f"Reading of jug {row}")
+        for name, text in zip(names, texts, strict=True):
+            field(page, name).fill(text)
