@@ -1,5 +1,6 @@
 // One entry: all inputs as they were typed and the recipe as it was shown, nothing worked out anew.
 import type { MachineTyped } from "../../core/messages";
+import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
@@ -12,8 +13,10 @@ import { isEmpty, storedRecipe } from "../check/chosen";
 import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { NothingView, RecipeView } from "../check/recipeview";
 import { WayView } from "../check/wayview";
-import { back } from "../route";
+import { writeCode } from "../code/written";
+import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
+import { hasSlip } from "../sheets/slip";
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   return (
@@ -108,6 +111,9 @@ export function EntryScreen({ id }: { readonly id: string }) {
     return (
       <Page title={say("log.set_up")} place={machine.name} onBack={onBack}>
         <p>{writeMoment(entry.measured_at)}</p>
+        {entry.code === undefined ? null : (
+          <p>{say("machine.code", { code: writeCode(entry.code) })}</p>
+        )}
         <Facts facts={machineFacts(machine)} />
         <Versions entry={entry} />
       </Page>
@@ -121,6 +127,9 @@ export function EntryScreen({ id }: { readonly id: string }) {
         <Facts facts={inputsOf(entry)} />
       </section>
       <Recipe entry={entry} />
+      {hasSlip(entry) ? (
+        <PlaceLink to={address("log", entry.id, "slip")}>{say("print.slip_link")}</PlaceLink>
+      ) : null}
       <SetUp machine={machine} title={say("entry.set_up")} />
       <Versions entry={entry} />
     </Page>
