@@ -19,17 +19,27 @@ export function hasSlip(check: CheckEntry): boolean {
   return fitsSlip(storedRecipe(check));
 }
 
+/** What the page says between the buckets, which a slip has no place for but among its cautions. */
+function between({ halfWay, pours }: Recipe): readonly string[] {
+  const stop =
+    halfWay === null
+      ? []
+      : [say("print.half_way", { n: String(halfWay.after), minutes: String(halfWay.minutes) })];
+  const isOwn = pours.some(({ fluid }) => fluid !== undefined);
+  return isOwn ? [...stop, say("recipe.from_sump")] : stop;
+}
+
 function slipOf(check: CheckEntry, recipe: Recipe): SlipRecipe {
   const { level, strength } = check.shown.assessment;
   const { reading, strength: now } = strength?.shown ?? {};
-  const cautions = recipe.cautions.filter((code) => code !== "nothing_to_pour");
+  const codes = recipe.cautions.filter((code) => code !== "nothing_to_pour");
   return {
     pours: [...recipe.pours],
     strength: recipe.strength,
     low: recipe.low,
     high: recipe.high,
     volume: recipe.volume,
-    cautions: cautions.map(cautionSentence),
+    cautions: [...between(recipe), ...codes.map(cautionSentence)],
     ...(level === undefined ? {} : { depth: level.shown.depth, now_volume: level.shown.volume }),
     ...(now === undefined ? {} : { now_strength: now }),
     ...(reading === undefined ? {} : { reading }),
