@@ -170,6 +170,10 @@ def test_the_bucket_scale_asks_for_the_bucket_first(page: Page, tmp_path: Path) 
     file = paper_file(page, tmp_path / "bucket.pdf")
     line = measured(strokes_of(file), place_of(drawing(page), "100 mm"))
     assert line.length_mm == pytest.approx(100, abs=CLOSE_MM)
+    page.get_by_role("link", name="Change the measures of the bucket").click()
+    expect(field(page, "Depth of the higher")).to_have_value("214")
+    next_page(page)
+    expect(heading(page)).to_have_text("Bucket scale")
     # Kept with the machine: the next time it is drawn at once.
     page.get_by_role("button", name="Back").click()
     page.get_by_role("link", name="Bucket scale").click()
@@ -188,6 +192,16 @@ def test_the_card_carries_a_code_that_opens_the_machine(
     expect(heading(page)).to_have_text("Wheel lathe")
     code = found.text.split("=")[1]
     expect(page.get_by_text(f"Code {code[:4]}-{code[4:]}")).to_be_visible()
+
+
+def test_a_name_of_signs_stays_a_name(phone: Phone, server: Server) -> None:
+    page = phone.start()
+    page.goto(server.address)
+    name = "<b onload='x'>&amp;\"5 < 6\"</b>"
+    set_up_machine(page, {"Name of the machine": name})
+    open_sheet(page, "Empty log sheet")
+    assert name in page.locator(".sheet text").all_text_contents()
+    assert page.locator(".sheet b").count() == 0
 
 
 def test_a_saved_recipe_goes_on_a_slip(page: Page, tmp_path: Path) -> None:

@@ -23,6 +23,8 @@ function LookAlikes({ codes }: { readonly codes: readonly string[] }) {
   const known = codes.filter((code) => machineByCode(code) !== undefined);
   const others = codes.filter((code) => machineByCode(code) === undefined);
   if (codes.length === 0) return null;
+  const unknown = say("code.alike_unknown", { codes: others.map(writeCode).join(", ") });
+  if (known.length === 0) return <p>{unknown}</p>;
   return (
     <section class="question-part">
       <h2>{say("code.alike")}</h2>
@@ -44,9 +46,7 @@ function LookAlikes({ codes }: { readonly codes: readonly string[] }) {
           </button>
         ))}
       </div>
-      {others.length === 0 ? null : (
-        <p class="note">{say("code.alike_unknown", { codes: others.map(writeCode).join(", ") })}</p>
-      )}
+      {others.length === 0 ? null : <p class="note">{unknown}</p>}
     </section>
   );
 }

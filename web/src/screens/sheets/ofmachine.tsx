@@ -81,7 +81,7 @@ function MachineSheetScreen({
     >
       {sentence === null ? null : <p role="status">{sentence}</p>}
       {kind === "bucket_scale" ? (
-        <PlaceLink to={address("machines", id, "print", "pail")}>
+        <PlaceLink to={address("machines", id, "print", "pail", "change")}>
           {say("print.pail_link")}
         </PlaceLink>
       ) : null}
@@ -102,9 +102,10 @@ interface SheetsProps {
 }
 
 export function SheetsScreen({ machine, parts }: SheetsProps) {
-  const [place] = parts;
+  const [place, how] = parts;
   if (place === undefined) return <Choose machine={machine} />;
-  if (place === "pail") return <PailScreen key="pail" machine={machine} />;
+  if (place === "pail")
+    return <PailScreen key="pail" machine={machine} isChange={how === "change"} />;
   if (!isMachineSheet(place)) return <Leave id={machine.machine} />;
   return <MachineSheetScreen key={place} machine={machine} kind={place} />;
 }

@@ -48,7 +48,13 @@ const KINDS: readonly Option<PailKind>[] = (["diameters", "fills"] as const).map
   note: say(`print.pail_${value}_note`),
 }));
 
-function usePail(machine: MachineEntry) {
+interface PailProps {
+  readonly machine: MachineEntry;
+  /** Opened from the scale, to which it returns. */
+  readonly isChange: boolean;
+}
+
+function usePail({ machine, isChange }: PailProps) {
   const core = useCore();
   const id = machine.machine;
   const typed = machine.body.machine;
@@ -76,7 +82,8 @@ function usePail(machine: MachineEntry) {
       change({ kept });
     },
     onPass: () => {
-      replace("machines", id, "print", "bucket_scale");
+      if (isChange) back("machines", id, "print", "bucket_scale");
+      else replace("machines", id, "print", "bucket_scale");
     },
     about: JSON.stringify([shape, form.kept]),
   });
@@ -127,8 +134,9 @@ function Doubted({ doubt, gate }: { readonly doubt: Doubt; readonly gate: Gate }
   );
 }
 
-export function PailScreen({ machine }: { readonly machine: MachineEntry }) {
-  const { form, change, rows, gate } = usePail(machine);
+export function PailScreen(props: PailProps) {
+  const { machine } = props;
+  const { form, change, rows, gate } = usePail(props);
   const id = machine.machine;
   const frame = {
     title: say("print.pail_title"),
