@@ -24,7 +24,13 @@ function LookAlikes({ codes }: { readonly codes: readonly string[] }) {
   const others = codes.filter((code) => machineByCode(code) === undefined);
   if (codes.length === 0) return null;
   const unknown = say("code.alike_unknown", { codes: others.map(writeCode).join(", ") });
-  if (known.length === 0) return <p>{unknown}</p>;
+  if (known.length === 0)
+    return (
+      <>
+        <p>{unknown}</p>
+        <PlaceLink to={address()}>{say("code.list")}</PlaceLink>
+      </>
+    );
   return (
     <section class="question-part">
       <h2>{say("code.alike")}</h2>

@@ -5,9 +5,9 @@ import { writeTyped } from "../../words/numbers";
 import { address } from "../route";
 import { keepLine, lineOf, LINE_UNIT, type PaperName } from "./settings";
 
-function sentence(name: PaperName): string {
+function sentence(name: PaperName, isNext: boolean): string {
   const line = lineOf(name);
-  if (line === null) return say("print.line_none");
+  if (line === null) return say(isNext ? "print.line_how" : "print.line_none");
   const blanks = {
     paper: say(`print.${name}`),
     length: writeTyped({ text: line.text, unit: LINE_UNIT }),
@@ -23,10 +23,11 @@ interface CheckLineProps {
 
 export function CheckLine({ paper, printed }: CheckLineProps) {
   const line = lineOf(paper);
+  const isNext = printed && line === null;
   return (
     <section class="check-line">
-      <h2>{say(printed ? "print.measure_now" : "print.printer")}</h2>
-      <p role="status">{sentence(paper)}</p>
+      <h2>{say(isNext ? "print.measure_now" : "print.printer")}</h2>
+      <p role="status">{sentence(paper, isNext)}</p>
       {line === null ? (
         <PlaceLink to={address("print", "line", paper)}>{say("print.line_link")}</PlaceLink>
       ) : (
