@@ -10,8 +10,12 @@ from playwright.sync_api import Page
 
 from pycore.desk.sheet_command import drawn_files
 from tests.properties.asking import ask
+from tests.unit.sheets.drawn import lines
 
 MM = 25.4 / 72
+MARGIN_MM = 10.0
+# What a good rule can tell, and what the print has to keep.
+CLOSE_MM = 0.1
 
 
 @dataclass(frozen=True)
@@ -62,3 +66,26 @@ def strokes_of(path: Path, number: int = 0) -> list[Stroke]:
 def picture_of(path: Path, number: int = 0, dots_per_inch: float = 200) -> Any:
     """A page as a picture."""
     return pypdfium2.PdfDocument(path)[number].render(scale=dots_per_inch / 72).to_pil()
+
+
+def place_of(html: str, name: str) -> tuple[float, float, float, float]:
+    """Where the drawing says that a named line lies on the paper, mm."""
+    svg = html[html.index("<svg") : html.index("</svg>") + 6]
+    line = next(line for line in lines(svg) if line.name == name)
+    ends = (line.x1_mm, line.y1_mm, line.x2_mm, line.y2_mm)
+    x1, y1, x2, y2 = (end + MARGIN_MM for end in ends)
+    return x1, y1, x2, y2
+
+
+def measured(strokes: list[Stroke], place: tuple[float, float, float, float]) -> Stroke:
+    """The printed line that lies nearest to a place."""
+
+    def off_mm(stroke: Stroke) -> float:
+        ends = (stroke.x0_mm, stroke.y0_mm, stroke.x1_mm, stroke.y1_mm)
+        there = sum(abs(a - b) for a, b in zip(ends, place, strict=True))
+        back = sum(abs(a - b) for a, b in zip((*ends[2:], *ends[:2]), place, strict=True))
+        return min(there, back)
+
+    nearest = min(strokes, key=off_mm)
+    assert off_mm(nearest) < 4
+    return nearest

@@ -9,17 +9,22 @@ import pytest
 import zxingcpp
 from playwright.sync_api import Browser, Page, Playwright
 
-from tests.browser.paper import Stroke, pages_of, picture_of, printed, sheet_file, strokes_of
+from tests.browser.paper import (
+    CLOSE_MM,
+    measured,
+    pages_of,
+    picture_of,
+    place_of,
+    printed,
+    sheet_file,
+    strokes_of,
+)
 from tests.chromium import chromium_path, launch_arguments
 from tests.examples import TABLE_SUMP
 from tests.unit.desk.lathe import WHEEL_LATHE, changed
 from tests.unit.desk.workshop import KINDS, body, typed
-from tests.unit.sheets.drawn import lines
 
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
-MARGIN_MM = 10.0
-# What a good rule can tell, and what the print has to keep.
-CLOSE_MM = 0.1
 HOSTILE = {
     "tags": "<script>document.title='x'</script>\"&'",
     "one long word": "W" * 80,
@@ -57,29 +62,6 @@ def paper(browser: Browser) -> Iterator[Page]:
     yield page
     page.close()
     assert wrong == []
-
-
-def place_of(html: str, name: str) -> tuple[float, float, float, float]:
-    """Where the drawing says that a named line lies on the paper, mm."""
-    svg = html[html.index("<svg") : html.index("</svg>") + 6]
-    line = next(line for line in lines(svg) if line.name == name)
-    ends = (line.x1_mm, line.y1_mm, line.x2_mm, line.y2_mm)
-    x1, y1, x2, y2 = (end + MARGIN_MM for end in ends)
-    return x1, y1, x2, y2
-
-
-def measured(strokes: list[Stroke], place: tuple[float, float, float, float]) -> Stroke:
-    """The printed line that lies nearest to a place."""
-
-    def off_mm(stroke: Stroke) -> float:
-        ends = (stroke.x0_mm, stroke.y0_mm, stroke.x1_mm, stroke.y1_mm)
-        there = sum(abs(a - b) for a, b in zip(ends, place, strict=True))
-        back = sum(abs(a - b) for a, b in zip((*ends[2:], *ends[:2]), place, strict=True))
-        return min(there, back)
-
-    nearest = min(strokes, key=off_mm)
-    assert off_mm(nearest) < 4
-    return nearest
 
 
 @pytest.mark.parametrize("paper_name", PAPERS)

@@ -8,7 +8,7 @@ interface PageProps {
   readonly place?: string | undefined;
   readonly step?: string | undefined;
   readonly side?: ComponentChildren;
-  readonly layout?: "plain" | "question";
+  readonly layout?: "plain" | "question" | "sheet";
   readonly onBack?: (() => void) | undefined;
   readonly action?: ComponentChildren;
   readonly children: ComponentChildren;

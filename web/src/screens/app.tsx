@@ -7,12 +7,17 @@ import { Patterns } from "../elements/patterns";
 import { load, machineById } from "../store/journal";
 import { say } from "../words/say";
 import { CheckScreen } from "./check/screen";
+import { CodeOfMachine } from "./code/shown";
+import { CodeScreen } from "./code/type";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
 import { MachineScreen } from "./machine";
 import { MachinesScreen } from "./machines";
 import { replace, route } from "./route";
 import { SetupScreen } from "./setup/screen";
+import { SheetsScreen } from "./sheets/ofmachine";
+import { PrintScreen } from "./sheets/screen";
+import { SlipScreen } from "./sheets/slip";
 
 /** A place that is not there leads to the list instead of to an empty page. */
 function Elsewhere() {
@@ -36,14 +41,31 @@ function MachinePlace({
   if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
+  if (place === "code") return <CodeOfMachine machine={machine} />;
   if (place === "set-up") return <SetupScreen key={id} machine={machine} parts={rest} />;
   return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
+}
+
+function LogPlace({
+  id,
+  place,
+}: {
+  readonly id: string | undefined;
+  readonly place: string | undefined;
+}) {
+  if (id === undefined) return <LogScreen />;
+  return place === "slip" ? <SlipScreen id={id} /> : <EntryScreen id={id} />;
 }
 
 function Place() {
   const [first, second, third, ...rest] = route.value.parts;
   if (first === undefined) return <MachinesScreen />;
-  if (first === "log") return second === undefined ? <LogScreen /> : <EntryScreen id={second} />;
+  if (first === "log") return <LogPlace id={second} place={third} />;
+  if (first === "code")
+    return <CodeScreen {...(second === undefined ? {} : { scanned: second })} />;
+  if (first === "print")
+    return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
   if (second === "new")
     return (

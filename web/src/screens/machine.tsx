@@ -4,13 +4,14 @@ import { Page } from "../elements/page";
 import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
-import { lastCheck } from "../store/journal";
+import { codeOf, lastCheck } from "../store/journal";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/chosen";
 import { isReadingOpen } from "./check/partial";
+import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
@@ -55,6 +56,17 @@ function LastCheck({ check }: { readonly check: CheckEntry }) {
   );
 }
 
+/** A look at a machine writes nothing: a code is given where it is asked for or printed. */
+function Code({ machine }: { readonly machine: MachineEntry }) {
+  const code = codeOf(machine.machine);
+  if (code !== undefined) return <p>{say("machine.code", { code: writeCode(code) })}</p>;
+  return (
+    <PlaceLink to={address("machines", machine.machine, "code")}>
+      {say("machine.no_code")}
+    </PlaceLink>
+  );
+}
+
 export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const walk = walkOf(machine.machine).value;
@@ -85,7 +97,9 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <PlaceLink to={address("machines", id, "set-up", "check")}>
           {say("machine.change")}
         </PlaceLink>
+        <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
       </div>
+      <Code machine={machine} />
       <CoreTrouble />
     </Page>
   );

@@ -116,6 +116,7 @@ export function MachinesScreen() {
       </ul>
       <div class="places">
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
+        <PlaceLink to={address("code")}>{say("code.title")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
       </div>
       <Foot />

@@ -5,9 +5,14 @@ export interface Route {
   readonly parts: readonly string[];
 }
 
+/** What a printed square code carries behind the app's address. */
+const SCANNED = /^#m=(.*)$/;
+
 function read(): Route {
   const path = location.hash.replace(/^#\/?/, "");
+  const scanned = SCANNED.exec(location.hash)?.[1];
   try {
+    if (scanned !== undefined) return { parts: ["code", decodeURIComponent(scanned)] };
     return { parts: path.split("/").filter(Boolean).map(decodeURIComponent) };
   } catch {
     // A broken escape in a typed address is not a place; the list is.

@@ -31,6 +31,8 @@ export interface MachineContent extends Common {
   readonly kind: "machine";
   readonly body: ReadMachineBody;
   readonly shown: ReadMachineResult;
+  /** The machine's short code, check character included, in the entry that gave it. */
+  readonly code?: string;
 }
 
 interface Assessed {

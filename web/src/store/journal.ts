@@ -41,6 +41,22 @@ const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   return latest;
 });
 
+/** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
+const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
+  entries.value.flatMap((entry) =>
+    entry.kind === "machine" && entry.code !== undefined ? [[entry.code, entry.machine]] : [],
+  ),
+);
+
+export function codeOf(machine: string): string | undefined {
+  return codes.value.find(([, owner]) => owner === machine)?.[0];
+}
+
+export function machineByCode(code: string): MachineEntry | undefined {
+  const owner = codes.value.find(([known]) => known === code)?.[1];
+  return owner === undefined ? undefined : machineById(owner);
+}
+
 export function machineById(id: string): MachineEntry | undefined {
   return machines.value.find((entry) => entry.machine === id);
 }

@@ -51,6 +51,8 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   too_few: "error.too_few",
   too_many: "error.too_many",
   not_allowed: "error.not_allowed",
+  not_a_code: "error.not_a_code",
+  code_mismatch: "error.code_mismatch",
   not_rising: "error.not_rising",
   mark_above_bucket: "error.mark_above_bucket",
   no_factor: "error.no_factor",

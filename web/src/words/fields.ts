@@ -196,6 +196,13 @@ const FIELDS: Readonly<Record<string, Known>> = {
   aim: { key: "field.aim", quantity: "aim_pct", walk: "target" },
   fill_to_depth: { key: "field.fill", quantity: "full_depth_mm", walk: "fill" },
   concentrate_at_hand: { key: "field.stock", quantity: "concentrate_at_hand_l", walk: "stock" },
+  measured_100_mm: { key: "field.measured_100_mm", quantity: "measured_100_mm" },
+  "pail_shape.floor_diameter": { key: "field.floor_diameter" },
+  "pail_shape.brim_diameter": { key: "field.brim_diameter" },
+  "pail_shape.height": { key: "field.pail_height" },
+  "pail_shape.fills.depth": { key: "field.fill_depth" },
+  "pail_shape.fills.volume": { key: "field.fill_volume" },
+  pail_shape: { key: "field.pail_shape" },
   usual: { key: "field.usual", quantity: "usual_pct", walk: "usual" },
 };
 

@@ -7,6 +7,7 @@ import { entryById, load } from "../../store/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
+import { hasSlip } from "../sheets/slip";
 import { isEmpty, isWait, storedRecipe, type Recipe } from "./chosen";
 import { partialNext } from "./partial";
 
@@ -47,6 +48,9 @@ export function SavedScreen({ id }: { readonly id: string }) {
       )}
       <div class="places">
         <PlaceLink to={address("log", entry.id)}>{say("saved.entry")}</PlaceLink>
+        {hasSlip(entry) ? (
+          <PlaceLink to={address("log", entry.id, "slip")}>{say("print.slip_link")}</PlaceLink>
+        ) : null}
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
       </div>
     </Page>

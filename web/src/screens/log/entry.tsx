@@ -1,5 +1,6 @@
 // One entry: all inputs as they were typed and the recipe as it was shown, nothing worked out anew.
 import type { MachineTyped } from "../../core/messages";
+import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
@@ -14,8 +15,10 @@ import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { readingFacts } from "../check/readingfacts";
 import { NothingView, RecipeView } from "../check/recipeview";
 import { WayView } from "../check/wayview";
-import { back } from "../route";
+import { writeCode } from "../code/written";
+import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
+import { hasSlip } from "../sheets/slip";
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   return (
@@ -106,6 +109,9 @@ export function EntryScreen({ id }: { readonly id: string }) {
     return (
       <Page title={say("log.set_up")} place={machine.name} onBack={onBack}>
         <p>{writeMoment(entry.measured_at)}</p>
+        {entry.code === undefined ? null : (
+          <p>{say("machine.code", { code: writeCode(entry.code) })}</p>
+        )}
         <Facts facts={machineFacts(machine)} />
         <Versions entry={entry} />
       </Page>
@@ -120,6 +126,9 @@ export function EntryScreen({ id }: { readonly id: string }) {
       </section>
       {isWhole(entry) && hasPlan(entry.shown) ? <Apart result={entry.shown} /> : null}
       <Recipe entry={entry} />
+      {hasSlip(entry) ? (
+        <PlaceLink to={address("log", entry.id, "slip")}>{say("print.slip_link")}</PlaceLink>
+      ) : null}
       <SetUp machine={machine} title={say("entry.set_up")} />
       <Versions entry={entry} />
     </Page>

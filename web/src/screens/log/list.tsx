@@ -1,4 +1,5 @@
 // The log: what was saved, by day, newest first.
+import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
 import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
@@ -9,6 +10,7 @@ import { say, sayCount, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
 import { partialSummary } from "../check/partial";
+import { writeCode } from "../code/written";
 import { address, back } from "../route";
 
 const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
@@ -18,7 +20,10 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
 };
 
 function summary(entry: Entry): string {
-  if (entry.kind === "machine") return say("log.set_up");
+  if (entry.kind === "machine")
+    return entry.code === undefined
+      ? say("log.set_up")
+      : say("machine.code", { code: writeCode(entry.code) });
   if (!isWhole(entry)) return partialSummary(entry);
   const blanks = {
     dip: writeTyped(entry.body.dip.depth),
@@ -102,6 +107,13 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
       <Days list={list} named={machine === undefined} />
       {unreadable.value === 0 ? null : (
         <p class="note">{sayCount("log.unreadable", unreadable.value)}</p>
+      )}
+      {machine === undefined ? (
+        <PlaceLink to={address("print", "log_sheet")}>{say("print.empty_log")}</PlaceLink>
+      ) : (
+        <PlaceLink to={address("machines", machine.machine, "print", "log_sheet")}>
+          {say("print.empty_log")}
+        </PlaceLink>
       )}
       <div class="foot">
         <p class="note">{say("foot.where")}</p>

@@ -1,0 +1,111 @@
+// The sheets of one machine: which there are, and each of them.
+import { PlaceLink } from "../../elements/buttons";
+import { Page } from "../../elements/page";
+import type { MachineEntry } from "../../store/entry";
+import { say } from "../../words/say";
+import { givingSentence } from "../code/shown";
+import { useCode } from "../code/give";
+import { address, back, replace } from "../route";
+import { useEffect } from "preact/hooks";
+import { isMachineSheet, MACHINE_SHEETS, sheetName, type MachineSheet } from "./kinds";
+import { PailScreen } from "./pail";
+import { isWholePail, pailFormOf, pailShape } from "./pailform";
+import { SheetScreen, type SheetBody } from "./sheet";
+
+/** The code stands on these, so a machine that has none is given one. */
+const CODED: readonly MachineSheet[] = ["dip_scale", "machine_card"];
+
+/** Where a square code leads to: this very app, wherever it is served from. */
+const HOME = new URL("./", document.baseURI).href;
+
+function Choose({ machine }: { readonly machine: MachineEntry }) {
+  const id = machine.machine;
+  const hasPail = isWholePail(pailFormOf(id, machine.body.machine.units));
+  return (
+    <Page
+      title={say("print.title")}
+      place={machine.body.machine.name}
+      onBack={() => {
+        back("machines", id);
+      }}
+    >
+      <ul class="sheet-kinds">
+        {MACHINE_SHEETS.map((kind) => {
+          const place = kind === "bucket_scale" && !hasPail ? "pail" : kind;
+          return (
+            <li key={kind}>
+              <a class="sheet-kind" href={address("machines", id, "print", place)}>
+                <span class="sheet-kind-name">{sheetName(kind)}</span>
+                <span class="note">{say(`print.${kind}_use`)}</span>
+              </a>
+            </li>
+          );
+        })}
+      </ul>
+    </Page>
+  );
+}
+
+function bodyOf(kind: MachineSheet, machine: MachineEntry, code: string | null): SheetBody | null {
+  const typed = machine.body.machine;
+  if (kind === "log_sheet") return { kind, machine: typed };
+  if (kind === "bucket_scale") {
+    const form = pailFormOf(machine.machine, typed.units);
+    return isWholePail(form) ? { kind, machine: typed, pail_shape: pailShape(form) } : null;
+  }
+  if (code === null) return null;
+  return kind === "dip_scale"
+    ? { kind, machine: typed, code }
+    : { kind, machine: typed, code, address: HOME };
+}
+
+function MachineSheetScreen({
+  machine,
+  kind,
+}: {
+  readonly machine: MachineEntry;
+  readonly kind: MachineSheet;
+}) {
+  const isCoded = CODED.includes(kind);
+  const giving = useCode(machine, isCoded);
+  const sentence = isCoded ? givingSentence(giving) : null;
+  const id = machine.machine;
+  return (
+    <SheetScreen
+      kind={kind}
+      body={bodyOf(kind, machine, giving.kind === "given" ? giving.code : null)}
+      place={machine.body.machine.name}
+      onBack={() => {
+        back("machines", id, "print");
+      }}
+    >
+      {sentence === null ? null : <p role="status">{sentence}</p>}
+      {kind === "bucket_scale" ? (
+        <PlaceLink to={address("machines", id, "print", "pail", "change")}>
+          {say("print.pail_link")}
+        </PlaceLink>
+      ) : null}
+    </SheetScreen>
+  );
+}
+
+function Leave({ id }: { readonly id: string }) {
+  useEffect(() => {
+    replace("machines", id, "print");
+  }, [id]);
+  return null;
+}
+
+interface SheetsProps {
+  readonly machine: MachineEntry;
+  readonly parts: readonly string[];
+}
+
+export function SheetsScreen({ machine, parts }: SheetsProps) {
+  const [place, how] = parts;
+  if (place === undefined) return <Choose machine={machine} />;
+  if (place === "pail")
+    return <PailScreen key="pail" machine={machine} isChange={how === "change"} />;
+  if (!isMachineSheet(place)) return <Leave id={machine.machine} />;
+  return <MachineSheetScreen key={place} machine={machine} kind={place} />;
+}
