@@ -7,19 +7,6 @@ from types import MappingProxyType
 
 WORDS: Mapping[str, str] = MappingProxyType(
     {
-        "title": "What else does its sheet say?",
-        "hint": "What you do not know stays empty.",
-        "why": "A drop of pH from the first fill shows germs. Other water can foam or leave scum.",
-        "first_fill_ph": "pH of the first fill",
-        "first_fill_ph_hint": "Measured fresh, or from the sheet.",
-        "density": "Density of the concentrate",
-        "titration_factor": "Titration: per cent for one drop or mL",
-        "split_factor": "Acid split: per cent for one division",
-        "limits": "Which water does it want?",
-        "limits_scheme": "Who says so?",
-        "limits_scheme_hint": "Limits differ from source to source.",
-        "limits_low": "Softest",
-        "limits_high": "Hardest",
         "made_by": "Pailwright",
         "page": "Page {n} of {total}",
         "corrected": "Corrected: the 100 mm line came out {length} long.",

@@ -146,6 +146,15 @@ def test_metals_sheet_drum_and_water(page: Page) -> None:
     expect(page.get_by_text("Best before Tuesday, 3 February 2026")).to_be_visible()
     next_page(page)
 
+    _type_water(page)
+    next_page(page)
+    expect(page.get_by_text("The concentrate is past its shelf life")).to_be_visible()
+    next_page(page, "Save the machine")
+    _assert_stored(page)
+
+
+def _type_water(page: Page) -> None:
+    """The mixing water, refused and said back in every unit of hardness."""
     to_group(page, "mixing water")
     choose(page, "Softened")
     for name in ("Hardness", "Chloride", "Nitrate"):
@@ -161,10 +170,10 @@ def test_metals_sheet_drum_and_water(page: Page) -> None:
     expect(field(page, "Hardness")).to_have_value("")
     page.get_by_role("combobox", name="Hardness in").select_option("°dH")
     type_all(page, {"Hardness": "18"})
-    next_page(page)
-    expect(page.get_by_text("The concentrate is past its shelf life")).to_be_visible()
-    next_page(page, "Save the machine")
 
+
+def _assert_stored(page: Page) -> None:
+    """All that was typed is in the machine, in the next check and in the log."""
     machine = machine_of(page)
     fluid = machine["fluid"]
     assert fluid["metals"] == ["magnesium"]

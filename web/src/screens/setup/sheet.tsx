@@ -16,27 +16,27 @@ function sheetParts({ units, fluidType }: Form): readonly NumberPart[] {
   const split: NumberPart = {
     part: "splitFactor",
     path: "fluid.split_factor",
-    label: say("sheet.split_factor"),
+    label: say("data_sheet.split_factor"),
     unit: "1",
   };
   return [
     {
       part: "firstFillPh",
       path: "fluid.first_fill_ph",
-      label: say("sheet.first_fill_ph"),
-      hint: say("sheet.first_fill_ph_hint"),
+      label: say("data_sheet.first_fill_ph"),
+      hint: say("data_sheet.first_fill_ph_hint"),
       unit: "1",
     },
     {
       part: "density",
       path: "fluid.density",
-      label: say("sheet.density"),
+      label: say("data_sheet.density"),
       unit: densityUnit(units.pail),
     },
     {
       part: "titrationFactor",
       path: "fluid.titration_factor",
-      label: say("sheet.titration_factor"),
+      label: say("data_sheet.titration_factor"),
       unit: "1",
     },
     // There is no oil to split off.
@@ -46,8 +46,18 @@ function sheetParts({ units, fluidType }: Form): readonly NumberPart[] {
 
 function limitParts({ limitsUnit: unit }: Form): readonly NumberPart[] {
   return [
-    { part: "limitsLow", path: "fluid.water_limits.low", label: say("sheet.limits_low"), unit },
-    { part: "limitsHigh", path: "fluid.water_limits.high", label: say("sheet.limits_high"), unit },
+    {
+      part: "limitsLow",
+      path: "fluid.water_limits.low",
+      label: say("data_sheet.limits_low"),
+      unit,
+    },
+    {
+      part: "limitsHigh",
+      path: "fluid.water_limits.high",
+      label: say("data_sheet.limits_high"),
+      unit,
+    },
   ];
 }
 
@@ -66,11 +76,11 @@ function schemeFault(form: Form): string | null {
 function Limits({ form, change, at }: Pick<SetupProps, "form" | "change"> & Faults) {
   return (
     <section class="question-part">
-      <h2>{say("sheet.limits")}</h2>
+      <h2>{say("data_sheet.limits")}</h2>
       <TextField
         id="limits-scheme"
-        label={say("sheet.limits_scheme")}
-        hint={say("sheet.limits_scheme_hint")}
+        label={say("data_sheet.limits_scheme")}
+        hint={say("data_sheet.limits_scheme_hint")}
         number={false}
         fault={at("fluid.water_limits.scheme")}
         text={form.limitsScheme}
@@ -101,9 +111,9 @@ export function SheetStep(props: SetupProps) {
   return (
     <Question
       {...props}
-      title={say("sheet.title")}
-      hint={say("sheet.hint")}
-      why={say("sheet.why")}
+      title={say("data_sheet.title")}
+      hint={say("data_sheet.hint")}
+      why={say("data_sheet.why")}
       fields={[...givenOf(parts, form), ...limits]}
       whole={whole}
       missingAt="fluid.water_limits.scheme"
