@@ -8,10 +8,11 @@ import argparse
 import subprocess
 import sys
 import time
+from importlib.util import find_spec
 from pathlib import Path
 
 from web.build.environment import ensure_venv, install, venv_python
-from web.build.paths import ROOT, VENV
+from web.build.paths import ROOT
 from web.build.steps import Steps
 
 ROOMS = ("quantity", "recipe")
@@ -60,7 +61,7 @@ def main() -> int:
     parser.add_argument("names", nargs="*", metavar="MODULE", help="quantity, recipe.marks, ...")
     parser.add_argument("--wide", action="store_true", help="survivors meet more tests")
     wanted = parser.parse_args()
-    if Path(sys.prefix).resolve() != VENV.resolve():
+    if find_spec("pytest") is None:
         ensure_venv()
         install(ROOT / "tests" / "requirements.lock", Steps(), name="Test tools")
         command = [str(venv_python()), "-m", "tests.mutants", *sys.argv[1:]]
