@@ -122,3 +122,13 @@ def test_hose_into_a_sump_that_holds_something() -> None:
     plan = planned(by_hose(question(100.0, 6.0)))
     assert plan.steps[0].volume_l == 48.0
     assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)
+
+
+def test_mixing_unit_at_its_ends() -> None:
+    # One mark of room is run; the unit and the fluid have a single strength in common.
+    assert planned(by_mixing_unit(with_unit(question(197.0)))).steps[0].volume_l == 1.0
+    single = with_unit(question(strong_pct=5.0), lowest=5.0)
+    assert planned(by_mixing_unit(single)).steps[0].setting_pct == 5.0
+    # 15 % is wanted; the highest of 1, 1.5, 2 ... that the unit has is 10.5 %.
+    odd = with_unit(question(), highest=10.5)
+    assert planned(by_mixing_unit(odd)).steps[0].setting_pct == 10.5
