@@ -60,10 +60,12 @@ def test_strong_buckets_first_are_three_kinds_at_the_most(
 
 @pytest.mark.parametrize(
     ("volume_l", "strength_pct"),
-    [(170.0, 8.2), (150.0, 9.6), (10.0, 2.0), (188.0, 5.0), (191.0, 6.8)],
-)
+    [(170.0, 8.2), (150.0, 9.6), (10.0, 2.0), (188.0, 5.0), (191.0, 6.8), (176.5, 4.0),
+     (170.0, 5.3)],
+)  # fmt: skip
 def test_no_strong_buckets_first(volume_l: float, strength_pct: float) -> None:
-    # In range, rich, nearly empty, out of reach, and a single bucket.
+    # In range, rich, nearly empty, out of reach, a single bucket, out of reach of three, and in
+    # reach of the strongest only.
     assert "strong_first" not in ways(question(volume_l, strength_pct))
 
 
@@ -162,3 +164,43 @@ def test_no_way_twice_and_none_like_the_main_plan() -> None:
         assert len(set(names)) == len(names)
         assert not [w for w in plan.alternatives if w.wait is None and w.steps == plan.steps
                     and w.pours == plan.pours]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("ask", "strong"),
+    [
+        # 15 % of 1 to 20 % in 44 L; of 5 to 20 %; of 14.8 to 15.6 %, whose pail holds 7.1 L.
+        (question(), 3), (question(weak_pct=5.0), 2),
+        (question(strong_pct=15.6, weak_pct=14.8), 1),
+        # 19 % in 18 L: one of two pails.
+        (question(180.0, 6.9), 1),
+    ],
+)  # fmt: skip
+def test_as_many_strong_buckets_as_the_share_of_strong_in_the_fill(
+    ask: PlanRequest, strong: int
+) -> None:
+    assert ways(ask)["strong_first"].pours[0].count == strong
+
+
+def test_smaller_dose_leaves_room_for_the_doubt() -> None:
+    # 15.4 L less than the 44 L of room; and a sump that is rich gets none.
+    dose = ways(_doubtful(15.4, 0.1))["smaller_dose"]
+    assert dose.totals.water_l + dose.totals.concentrate_l <= 44 - 15.4 + 1e-9
+    rich = SumpState(Measured(100.0, 15.0), Measured(9.5, 0.3))
+    assert "smaller_dose" not in ways(replace(question(), sump=rich))
+
+
+def test_never_above_mark_at_the_full_mark_is_no_room_above_it() -> None:
+    drawing = replace(question(180.0, 4.0), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    found = ways(replace(drawing, never_above_l=198.0))
+    assert "without_draw_off" in found
+    assert "above_full_mark" not in found
+
+
+def test_half_a_litre_taken_out_is_a_draw_off() -> None:
+    small = question(20.0, 6.9, fill_to_l=20.0, bucket=(10.0, 0.25, 0.05))
+    small = replace(small, mixing=replace(small.mixing, closeness_pct=0.02))
+    drawing = replace(small, draw_off=DrawOff(allowed=True, mark_l=0.5))
+    assert plan_recipe(drawing).draw_off_l == 0.5
+    assert "without_draw_off" in ways(drawing)
+    assert "least_draw_off" not in ways(drawing)
