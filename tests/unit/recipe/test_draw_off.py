@@ -104,3 +104,22 @@ def test_inside_is_the_band_less_the_closeness_but_never_past_the_aim() -> None:
 def test_filled_pours_nothing_into_a_full_sump() -> None:
     plan = filled(question(198.0, 5.0))
     assert (plan.pours, plan.draw_off_l, plan.verdict) == ([], 0.0, "out_of_band")
+
+
+def test_half_a_litre_is_enough_in_a_small_sump() -> None:
+    # Inside is from 7.02 %: 20·(7.02 − 6.9)/(20 − 6.9) L are 0.18 L, one mark of half a litre.
+    small = question(20.0, 6.9, fill_to_l=20.0, bucket=(10.0, 0.25, 0.05))
+    asked = replace(small, mixing=Mixing(20.0, 1.0, 0.02), draw_off=DrawOff(True, 0.5))
+    plan = least_draw_off(asked)
+    assert plan is not None
+    assert plan.draw_off_l == 0.5
+
+
+def test_everything_may_have_to_come_out() -> None:
+    # The premix is just what is wanted: 20 L at 5 % give way to 20 L at 7.5 %.
+    plan = least_draw_off(
+        question(20.0, 5.0, fill_to_l=20.0, strong_pct=7.5, bucket=(10.0, 0.25, 0.05))
+    )
+    assert plan is not None
+    assert (plan.draw_off_l, plan.final.volume_l) == (20.0, pytest.approx(20.0))
+    assert plan.final.strength_pct.value == pytest.approx(7.5)
