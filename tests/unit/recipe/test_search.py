@@ -6,7 +6,14 @@ import pytest
 
 from pycore.recipe.marks import Group
 from pycore.recipe.request import Mixing, Pail
-from pycore.recipe.search import _split, _Whole, best_pours, strongest_bucket, weigh
+from pycore.recipe.search import (
+    _split,
+    _Whole,
+    alike_pours,
+    best_pours,
+    strongest_bucket,
+    weigh,
+)
 from tests.unit.recipe.shop import question, space
 
 
@@ -84,3 +91,83 @@ def test_strongest_bucket_in_marks_of_two_litres() -> None:
     # 6 L and 1.5 L are 20 %; 8 L leave room for 1 L only.
     found = strongest_bucket(space(question(bucket=(9.0, 2.0, 0.1))))
     assert found == Group(1, 3, 15)
+
+
+def test_near_the_aim_is_not_enough_outside_the_band() -> None:
+    # A closeness of 2 points reaches past a band of one point to either side.
+    wide = replace(question(198.0, 6.5), mixing=Mixing(20.0, 1.0, 2.0))
+    assert not weigh(space(wide), ()).is_near
+
+
+def test_of_sets_as_easy_the_nearest() -> None:
+    # One bucket for 9.5 L: beside 8 L of water 1.11 L bring 188.5 L at 7.798 % to 8 %.
+    found = best_pours(space(question(188.5, 7.798)))
+    assert found.pours == (Group(1, 8, 22),)
+
+
+@pytest.mark.parametrize(
+    ("strength_pct", "strong_pct", "water"), [(8.0, 20.0, 0), (9.2, 20.0, 1), (6.0, 5.0, 0)]
+)
+def test_last_litre_is_filled_only_where_that_helps(
+    strength_pct: float, strong_pct: float, water: int
+) -> None:
+    # 19 L of 20: water brings 9.2 % to 8.74 %, 8 % away from the aim, and 6 % farther away.
+    ask = question(19.0, strength_pct, fill_to_l=20.0, weak_pct=0.0, strong_pct=strong_pct)
+    assert best_pours(space(ask)).pours == ((Group(1, 1, 0),) if water else ())
+
+
+def test_two_litres_are_filled_even_at_the_aim() -> None:
+    # 196 L at 8 %: a litre of water and two marks of 50 mL, 9.1 %.
+    assert best_pours(space(question(196.0, 8.0))).pours == (Group(1, 1, 2),)
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct", "pours"),
+    [
+        # 17.5 L at 20 %: nearest to the band that it cannot reach, 3.6 %.
+        (180.0, 2.0, (Group(2, 7, 35),)),
+        # 27.5 L at 20 %: in the band, as near to the aim as it gets, and three buckets, not eleven.
+        (170.0, 5.3, (Group(2, 8, 40), Group(1, 6, 30))),
+    ],
+)
+def test_nearest_reachable_with_the_fewest_buckets(
+    volume_l: float, strength_pct: float, pours: tuple[Group, ...]
+) -> None:
+    assert best_pours(space(question(volume_l, strength_pct))).pours == pours
+
+
+def test_more_room_stays_open_where_the_only_mix_leaves_no_other_way() -> None:
+    # 9.08 to 9.1 % in marks of 1 L and 0.5 L is 5 L and 0.5 L only: 7 of them in 43 L.
+    only = question(155.0, 6.0, strong_pct=9.1, weak_pct=9.08, bucket=(10.0, 1.0, 0.5))
+    assert best_pours(space(only)).pours == (Group(7, 5, 1),)
+
+
+def test_alike_only_inside_the_band_and_as_many_as_it_takes() -> None:
+    # 2 L and 0.5 L are the only bucket of 20 % of which whole ones fill 28 L: eleven of them.
+    assert alike_pours(space(question(170.0, 5.3))) == (Group(11, 2, 10),)
+    # 28 L that want 6.8 %: five of 5 L and 0.4 L.
+    assert alike_pours(space(question(170.0, 8.2))) == (Group(5, 5, 8),)
+    assert alike_pours(space(question(188.5, 7.798))) == (Group(1, 8, 22),)
+    assert alike_pours(space(question(180.0, 2.0))) is None
+
+
+@pytest.mark.parametrize(
+    ("bucket", "strongest"),
+    [
+        # Less than a litre: 0.6 L and 0.15 L are 20 %.
+        ((0.9, 0.1, 0.01), Group(1, 6, 15)),
+        # 8 L leave 1.8 L, 18.4 %; 7 L carry 1.75 L, 20 %.
+        ((9.8, 1.0, 0.05), Group(1, 7, 35)),
+        # 8 L and 1.995 L are 19.96 %, which is as good as 20 %, and fuller.
+        ((9.995, 1.0, 0.005), Group(1, 8, 399)),
+    ],
+)
+def test_strongest_bucket_and_the_fuller_one_of_two_that_are_as_strong(
+    bucket: tuple[float, float, float], strongest: Group
+) -> None:
+    assert strongest_bucket(space(question(bucket=bucket))) == strongest
+
+
+def test_strongest_bucket_at_the_first_mark_of_the_jug() -> None:
+    ask = replace(question(), pail=Pail(jug_first_mark_l=2.0))
+    assert strongest_bucket(space(ask)) == Group(1, 8, 40)
