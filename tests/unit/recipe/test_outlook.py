@@ -165,6 +165,10 @@ def test_weight_with_the_density_of_the_concentrate() -> None:
 @pytest.mark.parametrize(
     ("changes", "cautions"),
     [
+        ({"volume_l": 198.0, "strength_pct": 5.0}, ["best_reachable", "no_room"]),
+        # A litre of water goes in and is not enough: the room is not what is said.
+        ({"volume_l": 19.0, "strength_pct": 12.0, "fill_to_l": 20.0, "weak_pct": 0.0},
+         ["best_reachable", "needs_weaker_mix"]),
         # A bucket of one mark fits: it is the premix that is too weak, not the room.
         ({"volume_l": 196.95, "strength_pct": 5.0}, ["best_reachable", "needs_stronger_premix"]),
         # 2 L of room, and a mix of 1 to 1.5 % that marks of 50 mL cannot measure in it.
