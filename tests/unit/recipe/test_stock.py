@@ -150,3 +150,12 @@ def test_ready_mix_in_coarse_marks_and_a_rest_of_one_mark() -> None:
     (rest,) = from_ready_mixes(replace(question(157.0), stock=mixes))
     sizes = [(p.count, p.water_l + p.concentrate_l) for p in rest.pours]
     assert sizes == [(4, pytest.approx(10.0)), (1, pytest.approx(1.0))]
+
+
+def test_a_little_less_than_the_stock_where_its_last_mark_has_no_buckets() -> None:
+    # 1.44 L for 124 L of a rich sump: 13 or 14 buckets have one mark of 0.1 L each.
+    ask = question(74.4, 10.2, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 2.0, 0.1))
+    asked = with_stock(1.44, ask)
+    short = within_stock(asked, filled(asked))
+    assert 1.2 <= short.totals.concentrate_l <= 1.44
+    assert short.final.volume_l >= 198.0 - 2.1
