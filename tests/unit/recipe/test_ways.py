@@ -173,6 +173,8 @@ def test_no_way_twice_and_none_like_the_main_plan() -> None:
         # 15 % of 1 to 20 % in 44 L; of 5 to 20 %; of 14.8 to 15.6 %, whose pail holds 7.1 L.
         (question(), 3), (question(weak_pct=5.0), 2),
         (question(strong_pct=15.6, weak_pct=14.8), 1),
+        # Half of 44 L between 14.9 and 15.1 %, in pails of 9.4 L.
+        (question(strong_pct=15.1, weak_pct=14.9, bucket=(10.0, 1.0, 0.01)), 2),
         # 19 % in 18 L: one of two pails.
         (question(180.0, 6.9), 1),
     ],
