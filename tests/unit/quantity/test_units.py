@@ -17,6 +17,13 @@ def test_factors_are_exact() -> None:
     assert UNITS["lb"].factor == Fraction(45359237, 10**8)
 
 
+@pytest.mark.parametrize("system", ["US", "imp"])
+def test_gallon_has_four_quarts_and_eight_pints(system: str) -> None:
+    # NIST Handbook 44, appendix C.
+    gallon_l = UNITS[f"{system} gal"].factor
+    assert gallon_l == 4 * UNITS[f"{system} qt"].factor == 8 * UNITS[f"{system} pt"].factor
+
+
 @pytest.mark.parametrize(
     ("name", "factor"),
     [
