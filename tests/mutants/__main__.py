@@ -40,9 +40,10 @@ def modules(names: list[str]) -> list[Path]:
 
 
 def own_tests(path: Path) -> list[str]:
-    """The unit tests that mirror a module, and its doctests."""
-    mirrored = ROOT / "tests" / "unit" / path.parent.name / f"test_{path.name}"
-    return [str(mirrored.relative_to(ROOT)), str(path.relative_to(ROOT))]
+    """The unit tests that mirror a module, in one file or more, and its doctests."""
+    folder = ROOT / "tests" / "unit" / path.parent.name
+    mirrored = [folder / f"test_{path.name}", *sorted(folder.glob(f"test_{path.stem}_*.py"))]
+    return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
 
 
 def _try(path: Path, is_wide: bool) -> str:

@@ -148,6 +148,12 @@ def test_of_many_fine_marks_those_near_the_strength_that_is_wanted(
     assert fine.water_range(least_l, 44.0) == tried
 
 
+def test_of_a_thousand_marks_those_within_32_of_the_wanted_one() -> None:
+    # 15 % is wanted: 8.5 L of water are 850 marks of 10 mL.
+    fine = space(question(bucket=(10.0, 0.01, 0.05)))
+    assert fine.water_range(0.0, 44.0) == range(818, 883)
+
+
 def test_of_many_fine_marks_the_lowest_where_it_has_to_be_strong() -> None:
     # 80 % leave 2 L of water in 10 L.
     strong = question(100.0, 0.0, fill_to_l=110.0, strong_pct=80.0, bucket=(10.0, 0.1, 0.05))
@@ -170,7 +176,8 @@ def test_room_that_no_bucket_fills_is_room_all_the_same() -> None:
     unmeasurable = question(196.0, strong_pct=1.5)
     assert not space(unmeasurable).can_pour()
     assert space(unmeasurable).has_room()
-    assert space(question(196.95)).has_room()
+    # Less than is left open by any plan, and a litre of water fits.
+    assert space(question(197.0, weak_pct=0.0)).has_room()
     assert not space(question(197.5)).has_room()
     # As much as every plan may leave open is no room.
     assert not Space(unmeasurable, 1.05, 0.0).has_room()
