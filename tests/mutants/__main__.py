@@ -53,6 +53,9 @@ def _try(path: Path, is_wide: bool) -> str:
     sets = [(own_tests(path), OWN_CPU_S), *([(WIDE, WIDE_CPU_S)] if is_wide else [])]
     if not all(passes(arguments, path, None, most_s) for arguments, most_s in sets):
         raise SystemExit(f"The tests of {name_of(path)} fail without any defect.")
+    broken = compile("raise RuntimeError", str(path), "exec")
+    if any(passes(arguments, path, broken, most_s) for arguments, most_s in sets):
+        raise SystemExit(f"The tests of {name_of(path)} do not meet what takes its place.")
     noticed, survivors = [0] * len(sets), 0
     for mutant in mutants(path.read_text(encoding="utf-8"), str(path)):
         for i, (arguments, most_s) in enumerate(sets):

@@ -69,7 +69,11 @@ class _Place:
 
 
 def mutants(source: str, file: str) -> Iterator[Mutant]:
-    """Every mutant of a module's text; ``file`` is the name that its tracebacks show."""
+    """Every mutant of a module's text; ``file`` is the name that its tracebacks show.
+
+    >>> [str(mutant) for mutant in mutants("near = a < b", "an_example.py")]
+    ['line 1: a < b  ->  a <= b', 'line 1: a < b  ->  a >= b']
+    """
     tree = ast.parse(source, filename=file)
     for place, node in list(_places(tree)):
         for new in _changed(node):

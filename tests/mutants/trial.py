@@ -1,7 +1,6 @@
 """Tests run against one mutant, in a forked process that ends with it."""
 
 import os
-import resource
 import sys
 from collections.abc import Sequence
 from importlib.abc import MetaPathFinder
@@ -94,6 +93,9 @@ def passes(arguments: Sequence[str], path: Path, code: CodeType | None, most_s: 
 
 
 def _run(arguments: Sequence[str], path: Path, code: CodeType | None, most_s: int) -> int:
+    # Not on Windows, where this file is read all the same when tests are collected.
+    import resource
+
     resource.setrlimit(resource.RLIMIT_CPU, (most_s, most_s))
     resource.setrlimit(resource.RLIMIT_AS, (MOST_BYTES, MOST_BYTES))
     nowhere = os.open(os.devnull, os.O_WRONLY)
