@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from pycore.recipe.marks import Group, Pours
-from pycore.recipe.request import Mixing, PlanRequest
+from pycore.recipe.request import Mixing, PlanRequest, Target
 from pycore.recipe.search import alike_pours, best_pours
 from tests.unit.recipe.shop import question, space
 
@@ -80,6 +80,24 @@ def test_taken_and_left(ask: PlanRequest, taken: Pours, left: Pours) -> None:
     is_easier = chosen[0] <= other[0] + SAME_PCT and chosen[1:] < other[1:]
     costs_too_many = other[2] > 1 + 1.2 * chosen[2]
     assert is_nearer or is_easier or costs_too_many
+
+
+@pytest.mark.parametrize(
+    ("strength_pct", "aim_pct", "inside", "outside"),
+    [
+        # 295/39.25 = 7.52 % is in the band from 7 %; 270/39 = 6.92 % would be nearer to 7.2 %.
+        (5.0, 7.2, Group(1, 4, 5), Group(1, 4, 4)),
+        # 329.8/39 = 8.46 % is in the band up to 9 %; 354.8/39.25 = 9.04 % nearer to 8.8 %.
+        (9.7, 8.8, Group(1, 5, 0), Group(1, 5, 1)),
+    ],
+)
+def test_inside_the_band_comes_before_nearer_to_an_aim_at_its_edge(
+    strength_pct: float, aim_pct: float, inside: Group, outside: Group
+) -> None:
+    ask = asked((34.0, strength_pct, 40.0), (35.0, 0.0, 0.1), (10.0, 1.0, 0.25))
+    ask = replace(ask, target=Target(7.0, aim_pct, 9.0))
+    assert best_pours(space(ask)).pours == (inside,)
+    assert ease(ask, (outside,))[3] < ease(ask, (inside,))[3]
 
 
 def test_a_little_water_for_a_rich_sump_in_cups() -> None:
