@@ -8,7 +8,7 @@ from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import alternative, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour, Totals
-from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock
+from pycore.recipe.request import DrawOff, Mixing, PlanRequest, ReadyMix, Stock
 from pycore.recipe.stock import (
     affordable,
     fill_less,
@@ -193,3 +193,57 @@ def test_the_stock_is_named_instead_of_premix_or_room(asked: tuple[float, float]
     said = plan_recipe(with_stock(0.2, drawing)).cautions
     assert said[0] == "stock_short"
     assert set(said) & {"needs_stronger_premix", "needs_weaker_mix", "no_room"} == set()
+
+
+@pytest.mark.parametrize(
+    ("have_l", "ask", "used_l"),
+    [
+        (3.0, question(), 3.0), (0.5, question(), 0.45), (0.5, question(190.0, 6.0), 0.45),
+        (3.0, question(900.0, 6.0, fill_to_l=1000.0), 3.0),
+        (1.0, question(0.0, 0.0, weak_pct=0.0), 1.0),
+        # However wide the closeness: what is there goes in.
+        (3.0, replace(question(), mixing=Mixing(20.0, 1.0, 2.0)), 3.0),
+    ],
+)  # fmt: skip
+def test_nearly_the_last_mark_of_what_is_there_goes_in(
+    have_l: float, ask: PlanRequest, used_l: float
+) -> None:
+    # Within one jug mark of the stock.
+    asked = with_stock(have_l, ask)
+    short = within_stock(asked, filled(asked))
+    assert used_l - 1e-9 <= short.totals.concentrate_l <= have_l + 1e-9
+    assert short.final.volume_l > ask.fill_to_l - 1.05 - 1e-9
+
+
+def test_water_alone_fills_up_a_sump_but_no_empty_one() -> None:
+    water = with_stock(0.0, question(weak_pct=0.0))
+    assert within_stock(water, filled(water)).totals.water_l == pytest.approx(44.0)
+    empty = with_stock(0.0, question(0.0, 0.0, weak_pct=0.0))
+    assert within_stock(empty, filled(empty)).pours == []
+
+
+def test_half_a_litre_is_not_taken_out_for_nothing() -> None:
+    small = question(20.0, 6.9, fill_to_l=20.0, bucket=(10.0, 0.25, 0.05))
+    small = replace(small, mixing=Mixing(20.0, 1.0, 0.02), draw_off=DrawOff(True, 0.5))
+    assert plan_recipe(small).draw_off_l == 0.5
+    assert plan_recipe(with_stock(0.0, small)).draw_off_l == 0.0
+
+
+def test_ready_mix_in_coarse_marks_and_a_rest_of_one_mark() -> None:
+    mixes = Stock(ready_mixes=[ReadyMix(15.0, 60.0)])
+    # 44 L in pails of 9 L with marks every 2 L: five of 8 L and one of 4 L.
+    (coarse,) = from_ready_mixes(replace(question(bucket=(9.0, 2.0, 0.1)), stock=mixes))
+    sizes = [(p.count, p.water_l + p.concentrate_l) for p in coarse.pours]
+    assert sizes == [(5, pytest.approx(8.0)), (1, pytest.approx(4.0))]
+    (rest,) = from_ready_mixes(replace(question(157.0), stock=mixes))
+    sizes = [(p.count, p.water_l + p.concentrate_l) for p in rest.pours]
+    assert sizes == [(4, pytest.approx(10.0)), (1, pytest.approx(1.0))]
+
+
+def test_a_little_less_than_the_stock_where_its_last_mark_has_no_buckets() -> None:
+    # 1.44 L for 124 L of a rich sump: 13 or 14 buckets have one mark of 0.1 L each.
+    ask = question(74.4, 10.2, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 2.0, 0.1))
+    asked = with_stock(1.44, ask)
+    short = within_stock(asked, filled(asked))
+    assert 1.2 <= short.totals.concentrate_l <= 1.44
+    assert short.final.volume_l >= 198.0 - 2.1
