@@ -45,11 +45,11 @@ def test_metric_units_are_powers_of_ten_of_the_base_unit(name: str, factor: Frac
     assert not UNITS[name].customary
 
 
-def test_inches_gallons_pounds_and_fahrenheit_are_customary() -> None:
+def test_inches_gallons_pounds_grains_and_fahrenheit_are_customary() -> None:
     # NIST SP 811, appendix B.8, converts each of these to the SI; NIST Handbook 44, appendix C.
     assert [unit.name for unit in UNITS.values() if unit.customary] == [
         "in", "ft", "US gal", "US qt", "US pt", "US fl oz", "imp gal", "imp qt", "imp pt",
-        "imp fl oz", "°F", "lb",
+        "imp fl oz", "°F", "lb", "gpg", "lb/US gal",
     ]  # fmt: skip
 
 

@@ -149,9 +149,9 @@ def test_first_marks_between_marks() -> None:
     # A pail that starts at 2.5 L shows 3 L first, or 4 L in marks of 2 L; 120 mL are 150 mL.
     pail = Pail(first_mark_l=2.5, jug_first_mark_l=0.12)
     fine = space(replace(question(), pail=pail))
-    assert (fine.first_water, fine.first_jug) == (3, 3)
-    assert space(replace(question(bucket=COARSE), pail=pail)).first_water == 2
-    assert space(question(bucket=(9.5, 0.5, 0.05))).first_water == 1
+    assert (fine.limits.first_water, fine.limits.first_jug) == (3, 3)
+    assert space(replace(question(bucket=COARSE), pail=pail)).limits.first_water == 2
+    assert space(question(bucket=(9.5, 0.5, 0.05))).limits.first_water == 1
 
 
 def test_water_marks_for_a_total() -> None:
@@ -212,7 +212,7 @@ def test_room_that_no_bucket_fills_is_room_all_the_same() -> None:
 
 def test_strength_wanted_of_a_single_litre() -> None:
     # 197 L at 7.99 % lack 1.97 points in one litre.
-    assert space(question(197.0, 7.99)).wanted_pct() == pytest.approx(9.97)
+    assert space(question(197.0, 7.99)).wanted_pct == pytest.approx(9.97)
 
 
 def test_jug_marks_at_the_ends() -> None:

@@ -181,18 +181,20 @@ def test_weight_with_the_density_of_the_concentrate() -> None:
         # A litre of water goes in and is not enough: the room is not what is said.
         ({"volume_l": 19.0, "strength_pct": 12.0, "fill_to_l": 20.0, "weak_pct": 0.0},
          ["best_reachable", "needs_weaker_mix"]),
-        # A bucket of one mark fits: it is the premix that is too weak, not the room.
-        ({"volume_l": 196.95, "strength_pct": 5.0}, ["best_reachable", "needs_stronger_premix"]),
+        # A bucket of one mark, 4.76 %, fits: it is the premix that is too weak, not the room.
+        ({"volume_l": 196.95, "strength_pct": 4.5}, ["best_reachable", "needs_stronger_premix"]),
+        # The same bucket would lead away from the band.
+        ({"volume_l": 196.95, "strength_pct": 5.0}, ["not_filled_up", "best_reachable"]),
         # 2 L of room, and a mix of 1 to 1.5 % that marks of 50 mL cannot measure in it.
         ({"volume_l": 196.0, "strength_pct": 5.0, "strong_pct": 1.5},
          ["best_reachable", "marks_too_coarse"]),
-        # 15 % would do, but marks of 2 L give no mix between water and 18 %.
+        # 15 % would do, but marks of 2 L give no mix between water and 18 %, and water alone harms.
         ({"volume_l": 150.0, "strong_pct": 15.0, "weak_pct": 0.0, "bucket": (10.0, 1.0, 2.0)},
-         ["best_reachable", "marks_too_coarse"]),
+         ["not_filled_up", "best_reachable", "marks_too_coarse"]),
     ],
 )  # fmt: skip
 def test_what_keeps_the_band_out_of_reach(changes: dict[str, float], cautions: list[str]) -> None:
-    assert plan_recipe(question(**changes)).cautions[:2] == cautions
+    assert plan_recipe(question(**changes)).cautions[: len(cautions)] == cautions
 
 
 @pytest.mark.parametrize(
@@ -224,13 +226,14 @@ def test_a_person_may_set_what_is_heavy_and_what_is_many() -> None:
         ([Pour(13, 1.0, 0.1)], {"many_buckets"}),
         ([Pour(12, 8.0, 2.05)], {"many_buckets"}),
         ([Pour(12, 0.0, 2.05, fluid_l=8.0)], {"many_buckets"}),
-        ([Pour(1, 12.0, 1.5)], set()),
-        ([Pour(1, 13.0, 1.5)], {"bucket_heavy"}),
-        ([Pour(1, 13.0, 1.5), Pour(1, 2.0, 0.2)], {"bucket_heavy"}),
-        ([Pour(1, 0.0, 1.5, fluid_l=13.0)], {"bucket_heavy"}),
+        # 1 kg, 13.5 L of 0.9982 kg/L and 1.5 kg are 15.98 kg; a tenth of a litre more are 16.08 kg.
+        ([Pour(1, 13.5, 1.5)], set()),
+        ([Pour(1, 13.6, 1.5)], {"bucket_heavy"}),
+        ([Pour(1, 13.6, 1.5), Pour(1, 2.0, 0.2)], {"bucket_heavy"}),
+        ([Pour(1, 0.0, 1.5, fluid_l=13.6)], {"bucket_heavy"}),
     ],
 )
-def test_a_dozen_buckets_120_litres_and_15_kilograms(pours: list[Pour], caution: set[str]) -> None:
+def test_a_dozen_buckets_120_litres_and_16_kilograms(pours: list[Pour], caution: set[str]) -> None:
     # Common practice, no source; what the sump's own fluid weighs is carried too.
     assert said(question(), *pours) & {"many_buckets", "bucket_heavy"} == caution
 

@@ -196,28 +196,34 @@ def test_the_stock_is_named_instead_of_premix_or_room(asked: tuple[float, float]
 
 
 @pytest.mark.parametrize(
-    ("have_l", "ask", "used_l"),
+    ("have_l", "ask", "used_l", "highest_l"),
     [
-        (3.0, question(), 3.0), (0.5, question(), 0.45), (0.5, question(190.0, 6.0), 0.45),
-        (3.0, question(900.0, 6.0, fill_to_l=1000.0), 3.0),
-        (1.0, question(0.0, 0.0, weak_pct=0.0), 1.0),
+        # Never weaker than the 6 % that are there: (9.24 L + 3 L) / 6 % are more than the 198 L.
+        (3.0, question(), 3.0, 198.0), (0.5, question(190.0, 6.0), 0.45, 198.0),
+        # (9.24 L + 0.5 L) / 6 %, and (54 L + 3 L) / 6 %.
+        (0.5, question(), 0.45, 162.33), (3.0, question(900.0, 6.0, fill_to_l=1000.0), 3.0, 950.0),
+        # A new charge comes to the aim, 1 L / 8 %; 11 L take 0.95 L (7.95 %) and not 1 L (8.33 %).
+        (1.0, question(0.0, 0.0, weak_pct=0.0), 0.95, 12.5),
         # However wide the closeness: what is there goes in.
-        (3.0, replace(question(), mixing=Mixing(20.0, 1.0, 2.0)), 3.0),
+        (3.0, replace(question(), mixing=Mixing(20.0, 1.0, 2.0)), 3.0, 198.0),
     ],
 )  # fmt: skip
 def test_nearly_the_last_mark_of_what_is_there_goes_in(
-    have_l: float, ask: PlanRequest, used_l: float
+    have_l: float, ask: PlanRequest, used_l: float, highest_l: float
 ) -> None:
-    # Within one jug mark of the stock.
+    # Within one jug mark of the stock, and within one water mark and one jug mark of the level.
     asked = with_stock(have_l, ask)
     short = within_stock(asked, filled(asked))
     assert used_l - 1e-9 <= short.totals.concentrate_l <= have_l + 1e-9
-    assert short.final.volume_l > ask.fill_to_l - 1.05 - 1e-9
+    assert highest_l - 1.05 - 1e-9 < short.final.volume_l <= highest_l + 0.01
 
 
-def test_water_alone_fills_up_a_sump_but_no_empty_one() -> None:
-    water = with_stock(0.0, question(weak_pct=0.0))
+def test_water_alone_fills_up_a_rich_sump_but_no_lean_and_no_empty_one() -> None:
+    # 154 L at 9.5 % are 7.39 % in 198 L; 154 L at 6 % would be 4.67 %.
+    water = with_stock(0.0, question(154.0, 9.5, weak_pct=0.0))
     assert within_stock(water, filled(water)).totals.water_l == pytest.approx(44.0)
+    lean = with_stock(0.0, question(weak_pct=0.0))
+    assert within_stock(lean, filled(lean)).pours == []
     empty = with_stock(0.0, question(0.0, 0.0, weak_pct=0.0))
     assert within_stock(empty, filled(empty)).pours == []
 
@@ -241,9 +247,11 @@ def test_ready_mix_in_coarse_marks_and_a_rest_of_one_mark() -> None:
 
 
 def test_a_little_less_than_the_stock_where_its_last_mark_has_no_buckets() -> None:
-    # 1.44 L for 124 L of a rich sump: 13 or 14 buckets have one mark of 0.1 L each.
+    # 74.4 L at 10.2 % may become 5.8 %, as far below the band as they are above it: 155.67 L with
+    # 1.44 L. 78 L of water with 1.4 L would take buckets of three kinds; 76 L with 1.4 L do not.
     ask = question(74.4, 10.2, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 2.0, 0.1))
     asked = with_stock(1.44, ask)
     short = within_stock(asked, filled(asked))
     assert 1.2 <= short.totals.concentrate_l <= 1.44
-    assert short.final.volume_l >= 198.0 - 2.1
+    assert 155.67 - 2.0 - 2.1 <= short.final.volume_l <= 155.67
+    assert short.final.strength_pct.value >= 5.8

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from pycore.quantity.measured import Measured
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import Mixing, Pail, PlanRequest, Target
@@ -117,3 +118,11 @@ def test_nothing_is_reached_without_a_bucket_or_without_concentrate() -> None:
 def test_marks_too_fine_to_look_through_are_not_called_out_of_reach() -> None:
     fine = question(5000.0, 6.0, fill_to_l=15_000.0, strong_pct=99.0, bucket=(10.0, 0.01, 0.001))
     assert may_end_between(space(fine), 7.5, 8.5)
+
+
+def test_a_premix_just_as_strong_as_the_low_end_fills_an_empty_sump() -> None:
+    # 9.25 L of water and 0.75 L are 7.5 %, the strongest that may be mixed.
+    empty = question(0.0, 5.0, fill_to_l=20.0, strong_pct=7.5, bucket=(10.0, 0.25, 0.05))
+    empty = replace(empty, sump=replace(empty.sump, strength_pct=Measured(0.0, 0.3)))
+    assert may_end_between(space(empty), 7.5, 9.0)
+    assert not may_end_between(space(empty), 7.6, 9.0)
