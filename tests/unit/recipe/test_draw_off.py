@@ -29,10 +29,10 @@ def test_least_for_a_lean_sump() -> None:
 
 
 def test_least_for_a_rich_sump() -> None:
-    # 198·(11 − 8.5)/(11 − 1) = 49.5 L.
+    # The mix of 1 % may be measured as 7 L + 50 mL, 0.709 %: 198·(11 − 8.5)/(11 − 0.709) = 48.1 L.
     plan = least_draw_off(question(198.0, 11.0))
     assert plan is not None
-    assert plan.draw_off_l == 50.0
+    assert plan.draw_off_l == 49.0
     assert plan.final.strength_pct.value <= 8.5
 
 
@@ -177,9 +177,13 @@ def test_of_the_sets_for_a_draw_off_one_inside_is_taken_and_no_easier_one_outsid
 
 
 def test_to_the_aim_not_where_coarse_marks_land_beside_it() -> None:
-    # In marks of 0.5 L no bucket brings 60 L at 7.6 % to 7.95 to 8.05 %.
+    # 60 L at 7.6 %: 8 + 1 L leave 8.13 % or more, 4 + 0.5 L 7.86 %, 9 + 1 L for 10 L just 8 %.
     beside = drawing(60.0, 7.6, Mixing(12.0, 0.0, 0.05), (10.0, 1.0, 0.5), 0.25)
-    assert draw_off_to_aim(beside) is None
+    found = draw_off_to_aim(beside)
+    assert found is not None
+    assert found.draw_off_l == 10.0
+    assert found.final.strength_pct.value == pytest.approx(8.0)
+    assert draw_off_to_aim(replace(beside, draw_off=DrawOff(True, 0.25, most_l=9.75))) is None
     # 54 L at 5.4 % and 6 L at 33 % are 8.19 %, 52 L and 8 L at 25 % are 8.01 %.
     nearer = draw_off_to_aim(drawing(60.0, 5.4, Mixing(35.0, 1.0, 0.05), (10.0, 2.0, 1.0), 2.0))
     assert nearer is not None
@@ -187,10 +191,36 @@ def test_to_the_aim_not_where_coarse_marks_land_beside_it() -> None:
     assert nearer.final.strength_pct.value == pytest.approx(480.8 / 60)
 
 
-def test_two_marks_of_pail_and_jug_more_are_tried() -> None:
-    # 24 L are the least by the formula; with marks of 2 L and 1 L, 27 L at last are whole buckets.
+def test_marks_of_pail_and_jug_more_are_tried() -> None:
+    # 4 + 2 L are 33.3 %, so 25.2 L are the least by the formula; 27 L at last are whole buckets.
     ask = question(198.0, 4.3, strong_pct=35.0, weak_pct=0.0, bucket=(10.0, 2.0, 1.0))
     ask = replace(ask, mixing=Mixing(35.0, 0.0, 1.0), draw_off=DrawOff(True, 0.25))
     plan = least_draw_off(ask)
     assert plan is not None
     assert plan.draw_off_l == 27.0
+    # 8 + 0.5 L are the leanest, 5.88 %: 11.2 L by the formula, and 3 L more for 13 L and 1 L.
+    ask = question(20.0, 12.4, fill_to_l=20.4, strong_pct=10.0, bucket=(9.0, 1.0, 0.5))
+    ask = replace(ask, mixing=Mixing(10.0, 1.0, 0.3), draw_off=DrawOff(True, 0.25))
+    plan = least_draw_off(ask)
+    assert plan is not None
+    assert plan.draw_off_l == 14.25
+
+
+def test_coarse_buckets_are_leaner_than_the_premix_that_is_allowed() -> None:
+    # Marks of 1 L and 0.5 L give 4 + 0.5 L at the most, 11.1 % of the 12 % that are allowed: with
+    # (60·8 − 58.2·6.2 − 1.8·11.11)/(11.11 − 6.2) = 20.2 L out, 18 L of water and 4 times 0.5 L fit.
+    ask = question(58.2, 6.2, fill_to_l=60.0, strong_pct=12.0, bucket=(10.0, 1.0, 0.5))
+    ask = replace(ask, mixing=Mixing(12.0, 1.0, 1.0), draw_off=DrawOff(True, 0.25))
+    plan = least_draw_off(ask)
+    assert plan is not None
+    assert plan.draw_off_l == 20.75
+    # (58.2 − 20.75)·6.2 % + 2.5 L in 59.95 L.
+    assert plan.final.strength_pct.value == pytest.approx(100 * (37.45 * 0.062 + 2.5) / 59.95)
+
+
+def test_nothing_comes_out_where_no_bucket_leads_towards_the_band() -> None:
+    # Marks of 2 L in a pail of 9 L: 2 L in 7 L of water are too rich for 20 %, so water is all.
+    coarse = question(198.0, 5.0, weak_pct=0.0, bucket=(9.0, 1.0, 2.0))
+    assert least_draw_off(coarse) is None
+    # And no water either where 3 % is the weakest mix.
+    assert least_draw_off(question(198.0, 11.0, weak_pct=3.0, bucket=(9.0, 1.0, 2.0))) is None

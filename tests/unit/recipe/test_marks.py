@@ -221,3 +221,17 @@ def test_jug_marks_at_the_ends() -> None:
     assert real.jugs_near(4.0, 0, 9) == [4]
     assert real.jugs_near(2.5, 0, 4) == [0, 4]
     assert space(question()).jugs_near(0.0, 0, 9) == [0]
+
+
+def test_strengths_of_the_leanest_and_of_the_richest_bucket() -> None:
+    # 50 mL in 7 L is 0.7 % and still counts as 1 %; 2 L in 8 L are the 20 % that are allowed.
+    assert space(question()).limits.strengths_pct == (
+        pytest.approx(100 * 0.05 / 7.05),
+        pytest.approx(20.0),
+    )
+    # 5 L of water and 2 L are too rich for 20 %, and a pail of 9 L holds no more than 7 L beside.
+    assert space(question(bucket=(9.0, 1.0, 2.0), weak_pct=0.0)).limits.strengths_pct == (0.0, 0.0)
+    assert space(question(bucket=(9.0, 1.0, 2.0))).limits.strengths_pct == (100.0, 0.0)
+    # Neat concentrate in marks too fine to be looked through.
+    fine = space(question(bucket=(10.0, 0.1, 0.05), strong_pct=100.0))
+    assert fine.limits.strengths_pct[1] == 100.0
