@@ -246,12 +246,25 @@ def test_ready_mix_in_coarse_marks_and_a_rest_of_one_mark() -> None:
     assert sizes == [(4, pytest.approx(10.0)), (1, pytest.approx(1.0))]
 
 
-def test_a_little_less_than_the_stock_where_its_last_mark_has_no_buckets() -> None:
+def test_the_last_mark_goes_in_where_the_first_guess_leaves_it() -> None:
     # 74.4 L at 10.2 % may become 5.8 %, as far below the band as they are above it: 155.67 L with
-    # 1.44 L. 78 L of water with 1.4 L would take buckets of three kinds; 76 L with 1.4 L do not.
+    # 1.44 L. 78 L of water with 1.4 L are 5.84 %, with 1.3 L 5.78 %; 80 L are too much for either.
     ask = question(74.4, 10.2, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 2.0, 0.1))
     asked = with_stock(1.44, ask)
     short = within_stock(asked, filled(asked))
-    assert 1.2 <= short.totals.concentrate_l <= 1.44
-    assert 155.67 - 2.0 - 2.1 <= short.final.volume_l <= 155.67
-    assert short.final.strength_pct.value >= 5.8
+    assert short.totals.concentrate_l == pytest.approx(1.4)
+    assert short.final.volume_l == pytest.approx(74.4 + 78.0 + 1.4)
+
+
+def test_no_mark_of_the_jug_is_left_where_marks_of_water_end_below_the_level() -> None:
+    # 8 L of water in a pail of 9 L: 0.75 L of the 0.77 L fit beside it. 10 L with 0.5 L would harm.
+    asked = with_stock(0.77, question(20.0, 5.9, fill_to_l=30.5, weak_pct=3.0, bucket=(9, 2, 0.05)))
+    short = within_stock(asked, filled(asked))
+    assert [(p.count, p.water_l, p.concentrate_l) for p in short.pours] == [
+        (1, 8.0, pytest.approx(0.75))
+    ]
+
+
+def test_no_water_is_poured_into_water_for_want_of_concentrate() -> None:
+    asked = with_stock(0.04, question(100.0, 0.0, weak_pct=0.0))
+    assert within_stock(asked, filled(asked)).pours == []
