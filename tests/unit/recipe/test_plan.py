@@ -94,3 +94,13 @@ def test_what_to_fetch_is_said_only_where_the_stock_is_short() -> None:
     assert fetch.pours == plan_recipe(question()).pours
     enough = plan_recipe(replace(question(), stock=Stock(concentrate_l=30.0)))
     assert [way.why for way in enough.alternatives if way.why == "fetch_concentrate"] == []
+
+
+def test_nothing_comes_out_where_a_weak_mix_in_whole_marks_reaches_the_band() -> None:
+    # 39.5 L at 1 % would end at 9.005 %; 39 L with 0.3 L, in buckets of 7 and 6 L with 50 mL each,
+    # end at 1773.5/197.8 = 8.97 %.
+    ask = replace(question(158.5, 11.0), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    plan = plan_recipe(ask)
+    assert plan.reachable.low_pct > 9.0
+    assert (plan.draw_off_l, plan.verdict) == (0.0, "in_band")
+    assert plan.final.strength_pct.value == pytest.approx(1773.5 / 197.8)
