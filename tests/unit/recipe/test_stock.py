@@ -268,3 +268,13 @@ def test_no_mark_of_the_jug_is_left_where_marks_of_water_end_below_the_level() -
 def test_no_water_is_poured_into_water_for_want_of_concentrate() -> None:
     asked = with_stock(0.04, question(100.0, 0.0, weak_pct=0.0))
     assert within_stock(asked, filled(asked)).pours == []
+
+
+def test_short_stock_is_not_measured_finer_than_anybody_reads() -> None:
+    # 9.15 L and 2.25 L in 173.25 L are 6.58 %; two kinds of bucket would make it 6.56 %.
+    ask = question(
+        150.0, 6.1, fill_to_l=174.0, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 0.5, 0.25)
+    )
+    asked = with_stock(2.42, replace(ask, mixing=Mixing(12.0, 0.0, 0.02)))
+    short = within_stock(asked, filled(asked))
+    assert [(p.count, p.water_l, p.concentrate_l) for p in short.pours] == [(3, 7.0, 0.75)]

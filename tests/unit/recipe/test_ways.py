@@ -264,3 +264,11 @@ def test_same_buckets_without_the_draw_off_are_another_way() -> None:
         never_above_l=63.0,
     )
     assert ways(drawing)["above_full_mark"].pours == plan_recipe(drawing).pours
+
+
+def test_a_single_bucket_is_not_poured_in_two() -> None:
+    # 5 L and 2 L at once are the same as 3.5 L and 1.5 L, a reading, and 1.5 L and 0.5 L.
+    ask = question(60.0, 4.7, fill_to_l=67.1, strong_pct=30.0, bucket=(9.0, 0.5, 0.5))
+    plan = plan_recipe(replace(ask, mixing=replace(ask.mixing, closeness_pct=1.0)))
+    assert plan.totals.buckets == 1
+    assert "strong_first" not in [way.why for way in plan.alternatives]
