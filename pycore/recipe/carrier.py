@@ -75,7 +75,7 @@ def by_own_fluid(ask: PlanRequest) -> Plan | None:
     jugs = round(concentrate_l / mark_l)
     room_l = most_l - left.sump.volume_l.value
     jugs = min(jugs, floor_marks(room_l / mark_l))
-    pours = _carriers(left, jugs) if jugs > 0 else []
+    pours = _carriers(left, jugs)
     if not pours:
         return None
     walk = [Step("take_out", volume_l=kept_l)] if kept_l else []
