@@ -101,7 +101,7 @@ def tidy(base: float, unit: str, most_decimals: int = 3) -> Shown:
         unit = "L"
     value = from_base(base, UNITS[unit])
     for decimals in range(most_decimals):
-        if math.isclose(half_up(value, decimals), value, rel_tol=1e-9, abs_tol=1e-12):
+        if math.isclose(half_up(value, decimals), value, abs_tol=1e-12):
             return Shown(half_up(value, decimals), decimals, unit)
     return Shown(half_up(value, most_decimals), most_decimals, unit)
 
@@ -113,10 +113,10 @@ def as_read(number: Fraction, unit: str, decimals: int | None) -> Shown:
     """
     if decimals is not None:
         return Shown(float(number), decimals, unit)
-    whole, rest = divmod(abs(number), 1)
+    whole, rest = divmod(number, 1)
     fraction = None
-    if rest and number > 0:
-        fraction = MixedFraction(int(whole), rest.numerator, rest.denominator)
+    if rest and whole >= 0:
+        fraction = MixedFraction(whole, rest.numerator, rest.denominator)
     # A sixty-fourth has six decimals.
     return Shown(float(number), 6 if rest else 0, unit, fraction)
 

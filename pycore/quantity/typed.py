@@ -81,10 +81,8 @@ def number_from(text: str, path: str) -> Fraction:
     """
     found = _NUMBER.fullmatch(text)
     if found is None:
-        marks = [sign for sign in text if sign in ".,"]
-        tidy = re.fullmatch(r"[-−]?[0-9.,]+", text) is not None
-        code = "two_separators" if len(marks) > 1 and tidy else "not_a_number"
-        raise Fault(code, path, text, {"allowed": FORMS})
+        many = re.fullmatch(r"[-−]?(?:[0-9]*[.,]){2}[0-9.,]*", text)
+        raise Fault("two_separators" if many else "not_a_number", path, text, {"allowed": FORMS})
     if found["decimal"] is not None:
         number = Fraction(found["decimal"].replace(",", "."))
     else:

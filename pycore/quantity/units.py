@@ -56,7 +56,7 @@ _ALL = (
     Unit("imp pt", "volume", _IMPERIAL_GALLON_L / 8, customary=True),
     Unit("imp fl oz", "volume", _IMPERIAL_GALLON_L / 160, customary=True),
     Unit("°C", "temperature", Fraction(1)),
-    Unit("°F", "temperature", Fraction(5, 9), Fraction(-160, 9)),
+    Unit("°F", "temperature", Fraction(5, 9), Fraction(-160, 9), customary=True),
     Unit("kg", "mass", Fraction(1)),
     Unit("lb", "mass", _POUND_KG, customary=True),
     Unit("%", "strength", Fraction(1)),
@@ -127,10 +127,9 @@ def unit_named(spelling: str, dimension: str, path: str) -> Unit:
     pycore.quantity.fault.Fault: unit: this unit means more than one thing; got 'gal'; ...
     """
     key = "".join(spelling.split()).lower()
-    if key.rstrip(".") in _AMBIGUOUS:
-        raise Fault(
-            "ambiguous_unit", path, spelling, {"allowed": list(_AMBIGUOUS[key.rstrip(".")])}
-        )
+    meanings = _AMBIGUOUS.get(key.removesuffix("."))
+    if meanings is not None:
+        raise Fault("ambiguous_unit", path, spelling, {"allowed": list(meanings)})
     if key in _SPELLINGS:
         return UNITS[_SPELLINGS[key]]
     raise Fault("unknown_unit", path, spelling, {"allowed": names_of(dimension)})

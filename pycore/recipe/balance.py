@@ -7,9 +7,6 @@ neglected is common practice, no source.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from typing import TypeVar
-
-Number = TypeVar("Number")
 
 
 def mix_strength_pct(water_l: float, concentrate_l: float) -> float:

@@ -68,7 +68,7 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     wanted, strong = space.wanted_pct, ask.mixing.strong_pct
     mark_l = ask.bucket.water_mark_l
     hose_l = floor_marks(space.room_l * (1 - wanted / strong) / mark_l) * mark_l
-    if hose_l <= 0 or wanted <= 0:
+    if hose_l <= 0:
         return None
     sump = ask.sump
     volume_l = sump.volume_l.value + hose_l

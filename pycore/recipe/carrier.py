@@ -15,9 +15,6 @@ from pycore.recipe.outcome import Plan, drawn, made
 from pycore.recipe.pours import Pour, Step, finish
 from pycore.recipe.request import PlanRequest
 
-# How often the fluid that is kept back is fitted to the concentrate that goes in.
-_ROUNDS = 4
-
 
 def _jugs_per_bucket(ask: PlanRequest, fluid_l: float) -> int:
     """Jug marks that so much of the sump's own fluid may carry."""
@@ -54,13 +51,12 @@ def _carriers(ask: PlanRequest, jugs: int) -> list[Pour]:
 
 def _kept_back_l(ask: PlanRequest, most_l: float, wanted_pct: float) -> tuple[float, float]:
     """Fluid that stays out so that the concentrate fits, and that concentrate, litres."""
-    kept_l = concentrate_l = 0.0
-    for _ in range(_ROUNDS):
-        volume_l = ask.sump.volume_l.value - kept_l
-        concentrate_l = concentrate_needed_l(volume_l, ask.sump.strength_pct.value, 0.0, wanted_pct)
-        mark_l = ask.draw_off.mark_l
-        kept_l = ceil_marks(max(0.0, volume_l + kept_l + concentrate_l - most_l) / mark_l) * mark_l
-    return kept_l, concentrate_l
+    volume_l, strength_pct = ask.sump.volume_l.value, ask.sump.strength_pct.value
+    # Each litre of fluid takes each_l of concentrate, so most_l holds most_l / (1 + each_l) of it.
+    each_l = concentrate_needed_l(1.0, strength_pct, 0.0, wanted_pct)
+    mark_l = ask.draw_off.mark_l
+    kept_l = ceil_marks(max(0.0, volume_l - most_l / (1 + each_l)) / mark_l) * mark_l
+    return kept_l, each_l * (volume_l - kept_l)
 
 
 def by_own_fluid(ask: PlanRequest) -> Plan | None:
@@ -79,7 +75,7 @@ def by_own_fluid(ask: PlanRequest) -> Plan | None:
     jugs = round(concentrate_l / mark_l)
     room_l = most_l - left.sump.volume_l.value
     jugs = min(jugs, floor_marks(room_l / mark_l))
-    pours = _carriers(left, jugs) if jugs > 0 else []
+    pours = _carriers(left, jugs)
     if not pours:
         return None
     walk = [Step("take_out", volume_l=kept_l)] if kept_l else []

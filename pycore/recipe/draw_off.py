@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from pycore.recipe.harm import does_harm, harmless_pours
-from pycore.recipe.marks import Pours, Space, ceil_marks
+from pycore.recipe.marks import Pours, Space, ceil_marks, limits_of
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
 from pycore.recipe.pours import Pour
@@ -14,7 +14,7 @@ from pycore.recipe.search import best_pours
 from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
-# over two bucket marks of litres, and never more than the most; finer marks are then skipped.
+# over four bucket marks of litres, and never more than the most; finer marks are then skipped.
 _LEAST_TRIES = 12
 _MOST_TRIES = 96
 
@@ -55,20 +55,22 @@ def _most_l(ask: PlanRequest) -> float:
 
 
 def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
-    """Litres to take out so that filling up with the strongest or weakest mix gives wanted_pct.
+    """Litres to take out so that filling up with the richest or leanest bucket gives wanted_pct.
 
     None when no draw-off can do it. Solves (V − x)·C + (room + x)·m = (V + room)·wanted for x,
-    m the strength of the mix.
+    m the strength of the bucket.
     """
-    sump, mix = ask.sump, ask.mixing
+    sump, limits = ask.sump, limits_of(ask.mixing, ask.bucket, ask.pail)
     volume_l, strength = sump.volume_l.value, sump.strength_pct.value
     # Below 0 above the mark: so much has to come out before anything goes in.
     room_l = ask.fill_to_l - volume_l
-    fill_pct = mix.strong_pct if strength < wanted_pct else mix.weak_pct
-    missing = (volume_l + room_l) * wanted_pct - volume_l * strength - room_l * fill_pct
-    if fill_pct == strength or missing / (fill_pct - strength) > _most_l(ask):
+    is_lean = strength < wanted_pct
+    fill_pct = limits.strengths_pct[1 if is_lean else 0]
+    gain = fill_pct - strength
+    if gain == 0 or (gain > 0) is not is_lean:
         return None
-    return max(0.0, missing / (fill_pct - strength))
+    missing = (volume_l + room_l) * wanted_pct - volume_l * strength - room_l * fill_pct
+    return max(0.0, missing / gain)
 
 
 def inside_pct(ask: PlanRequest) -> tuple[float, float]:
@@ -88,7 +90,7 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
         return None
     mark_l, bucket = ask.draw_off.mark_l, ask.bucket
     fewest = max(ceil_marks(needed_l / mark_l), 1)
-    tries = max(_LEAST_TRIES, ceil_marks(2 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
+    tries = max(_LEAST_TRIES, ceil_marks(4 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
     # Searched for inside these limits, so that no easier set of buckets outside them is taken.
     inside = replace(ask, target=Target(low_pct, ask.target.aim_pct, high_pct))
     for marks in range(fewest, fewest + tries, -(-tries // _MOST_TRIES)):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
@@ -92,7 +92,7 @@ def even_request(ask: HoldingRequest) -> PlanRequest:
         sump=SumpState(ask.volume_l, Measured(usual, 0.0)),
         fill_to_l=ask.fill_to_l,
         target=Target(usual, usual, usual),
-        mixing=replace(ask.mixing, closeness_pct=min(ask.mixing.closeness_pct, 0.2)),
+        mixing=ask.mixing,
         bucket=ask.bucket,
         draw_off=DrawOff(allowed=False, mark_l=ask.bucket.water_mark_l),
         pail=ask.pail,

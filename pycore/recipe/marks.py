@@ -96,6 +96,19 @@ class Limits:
                 richest = max(richest, floor_marks(most) / water)
         return leanest, richest
 
+    @cached_property
+    def strengths_pct(self) -> tuple[float, float]:
+        """Strength of the leanest and of the richest bucket; no bucket is beyond.
+
+        Leanest 100 and richest 0 when no bucket may be mixed at all.
+        """
+        per_mark = self._bucket.jug_mark_l / self._bucket.water_mark_l
+        leanest, richest = (
+            100 * ratio * per_mark / (1 + ratio * per_mark) if ratio < math.inf else 100.0
+            for ratio in (max(ratio, 0.0) for ratio in self.ratios)
+        )
+        return leanest, richest
+
 
 # One question asks for the same few limits hundreds of times, a draw-off and lighter buckets too.
 limits_of = lru_cache(maxsize=8)(Limits)

@@ -102,7 +102,7 @@ def final_state(
     """Result after pouring so much water and concentrate, with what its uncertainty comes from."""
     target = ask.target
     volume_l = ask.sump.volume_l.value + water_l + concentrate_l
-    if water_l + concentrate_l == 0 or volume_l == 0:
+    if water_l + concentrate_l == 0:
         strength = ask.sump.strength_pct
         parts = {"strength": 1.0} if strength.u > 0 else {}
     else:
@@ -140,7 +140,7 @@ def reach_pct(space: Space) -> tuple[float, float]:
     sump, mix = space.ask.sump, space.ask.mixing
     room_l = max(space.room_l, 0.0)
     total_l = sump.volume_l.value + room_l
-    if room_l == 0 or total_l == 0:
+    if room_l == 0:
         return sump.strength_pct.value, sump.strength_pct.value
     held = sump.volume_l.value * sump.strength_pct.value
     weakest = (held + room_l * mix.weak_pct) / total_l
@@ -153,7 +153,7 @@ def _about_sureness(ask: PlanRequest, poured: bool, final: Final, parts: list[Sh
     unsure = volume.u > ROUGH_U_SHARE * final.volume_l
     cut_off = volume.value < CUT_OFF_K * volume.u and volume_share > CUT_OFF_SHARE
     said = {
-        "rough": poured and final.volume_l > 0 and (unsure or cut_off),
+        "rough": poured and (unsure or cut_off),
         "sensitive_to_dip": volume_share > 0.5 and final.strength_pct.u > ask.mixing.closeness_pct,
     }
     return [code for code, holds in said.items() if holds]
@@ -189,7 +189,7 @@ def cautions(
         "taken_out_is_waste": draw_off_l > 0,
         "gloves_and_eyes": totals.concentrate_l > 0,
         "strong_harms_skin": after.value > ask.target.high_pct,
-        "large_change": poured and stays and change > LARGE_CHANGE_PCT,
+        "large_change": stays and change > LARGE_CHANGE_PCT,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
         "many_buckets": totals.buckets > most_buckets or carried_l > MOST_CARRIED_L,
     }

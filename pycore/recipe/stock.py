@@ -119,27 +119,35 @@ def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
     pours = filling(lower)
     if have_l is None or totals_of(pours).concentrate_l <= have_l + _HAIR_L:
         return pours
-    mark_l = ask.bucket.jug_mark_l
-    marks = floor_marks(have_l / mark_l)
-    held_l = ask.sump.volume_l.value * ask.sump.strength_pct.value / 100
+    marks = floor_marks(have_l / ask.bucket.jug_mark_l)
+    for fewer in range(min(_FEWER, marks + 1)):
+        found = _with_marks(lower, marks - fewer, level_l)
+        totals = totals_of(found)
+        if totals.concentrate_l <= have_l + _HAIR_L:
+            # Marks of water may end below this level, and more concentrate go in up to there.
+            again = _with_marks(lower, marks, ask.sump.volume_l.value + totals.water_l + have_l)
+            used_l = totals_of(again).concentrate_l
+            return again if totals.concentrate_l < used_l <= have_l + _HAIR_L else found
+    return pours
+
+
+def _with_marks(ask: PlanRequest, marks: int, level_l: float) -> list[Pour]:
+    """The best buckets for the strength that so many jug marks give at a level; none for water."""
+    mark_l, sump = ask.bucket.jug_mark_l, ask.sump
+    concentrate_l = sump.volume_l.value * sump.strength_pct.value / 100 + marks * mark_l
+    if concentrate_l <= 0:
+        return []
     # Nobody reads nearer than the least that two plans may differ, or measures half a jug mark.
     close = max(SAME_PCT, 50 * mark_l / level_l)
-    for fewer in range(min(_FEWER, marks + 1)):
-        # So much concentrate up to this level gives just this strength: no other aim is possible.
-        aim = 100 * (held_l + (marks - fewer) * mark_l) / level_l
-        if aim <= 0:
-            break
-        exact = replace(
-            lower,
-            target=Target(aim - close, aim, aim + close),
-            mixing=replace(ask.mixing, closeness_pct=close),
-        )
-        space = Space.of(exact)
-        groups = best_pours(space).pours if space.can_pour() else ()
-        fewer_l = bucket_pours(space, groups)
-        if totals_of(fewer_l).concentrate_l <= have_l + _HAIR_L:
-            return fewer_l
-    return pours
+    # So much concentrate up to this level gives just this strength: no other aim is possible.
+    aim = 100 * concentrate_l / level_l
+    exact = replace(
+        ask,
+        target=Target(aim - close, aim, aim + close),
+        mixing=replace(ask.mixing, closeness_pct=close),
+    )
+    space = Space.of(exact)
+    return bucket_pours(space, best_pours(space).pours if space.can_pour() else ())
 
 
 def fill_less(ask: PlanRequest) -> Plan | None:

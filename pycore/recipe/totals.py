@@ -101,10 +101,11 @@ def may_end_between(space: Space, low_pct: float, high_pct: float) -> bool:
         gain = high_pct * water_l / leanest - (100 - high_pct) * jug_l
     else:
         away, gain = 0.0, 1.0
-    if leanest > richest or gain <= 0:
+    if leanest > richest or gain < -_HAIR:
         return False
     most = floor_marks(space.room_l / (jug_l + (water_l / richest if richest > 0 else math.inf)))
-    first = max(0, ceil_marks(away / gain - _HAIR))
+    # In an empty sump a premix as strong as the low end gains nothing, and will do.
+    first = max(0, ceil_marks(away / max(gain, _HAIR) - _HAIR))
     # Nor more than the high end holds when it is filled right up.
     held_l = volume_l * pct / 100
     over_l = high_pct / 100 * (volume_l + space.room_l) - held_l

@@ -10,7 +10,6 @@ from pycore.recipe.carrier import by_own_fluid
 from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, filling, least_draw_off
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
-from pycore.recipe.outlook import NEW_CHARGE_SHARE
 from pycore.recipe.pours import steps_for
 from pycore.recipe.request import PlanRequest, with_sump
 from pycore.recipe.search import alike_pours, best_pours, strongest_bucket
@@ -30,9 +29,8 @@ def _alike(ask: PlanRequest, plan: Plan) -> Plan | None:
 
 def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
     """Strong buckets, a reading, then the rest planned from what should be found."""
-    nearly_empty = ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l
     out_of_reach = plan.verdict == "out_of_band" or plan.draw_off_l > 0
-    if plan.case != "lean_low" or nearly_empty or out_of_reach or plan.totals.buckets < 2:
+    if plan.case != "lean_low" or out_of_reach or plan.totals.buckets < 2:
         return None
     space = Space.of(ask)
     strongest = strongest_bucket(space)
@@ -69,7 +67,7 @@ def _smaller_dose(ask: PlanRequest, plan: Plan) -> Plan | None:
     volume, strength = ask.sump.volume_l, ask.sump.strength_pct
     doubtful = volume.u >= _DOUBTFUL_VOLUME_SHARE * volume.value
     doubtful = doubtful or plan.final.strength_pct.u > ask.mixing.closeness_pct
-    if not doubtful or not plan.pours or plan.case.startswith("rich"):
+    if not doubtful or plan.case.startswith("rich"):
         return None
     careful = with_sump(ask, volume.value + volume.u, strength.value + strength.u)
     space = Space.of(careful)

@@ -106,21 +106,22 @@ def test_taken_out_it_lands_in_the_band_and_no_mark_more_than_rounding_needs(
         ways += [plan] if plan["draw_off_l"] > 0 else []
         for way in ways:
             seen += 1
-            needed_l, low, high = by_formula(body)
+            least_l, most_l, low, high = by_formula(body)
             assert low - 1e-9 <= way["final"]["strength_pct"]["value"] <= high + 1e-9, body
             marks_l = body["bucket"]["water_mark_l"] + body["bucket"]["jug_mark_l"]
-            # Not less than with any amounts, and at most two bucket marks more (or 12 marks).
+            # Not less than with any amounts, and at most four bucket marks more (or 12 marks).
             mark_l = body["draw_off"]["mark_l"]
-            most_l = needed_l + max(12 * mark_l, 2 * marks_l) + mark_l
-            assert needed_l - 1e-6 <= way["draw_off_l"] <= most_l, body
+            most_l += max(12 * mark_l, 4 * marks_l) + mark_l
+            assert least_l - 1e-6 <= way["draw_off_l"] <= most_l, body
     assert seen >= 50
 
 
-def by_formula(body: Body) -> tuple[float, float, float]:
-    """Litres out if pails had no marks, and between what the result has to lie.
+def by_formula(body: Body) -> tuple[float, float, float, float]:
+    """Litres out if pails had no marks, and in whole marks, and between what the result has to lie.
 
     V − x litres stay and the rest up to the mark is the strongest or weakest mix:
-    (V − x)·C + (F − V + x)·m = F·wanted.
+    (V − x)·C + (F − V + x)·m = F·wanted. The weakest may be 0.3 points weaker than was said, since
+    it is rounded to marks.
     """
     sump, target, mixing = body["sump"], body["target"], body["mixing"]
     volume, now = sump["volume_l"]["value"], sump["strength_pct"]["value"]
@@ -128,9 +129,33 @@ def by_formula(body: Body) -> tuple[float, float, float]:
     lean = now < target["low_pct"]
     low = min(target["low_pct"] + close, target["aim_pct"])
     high = max(target["high_pct"] - close, target["aim_pct"])
-    wanted, mix = (low, mixing["strong_pct"]) if lean else (high, mixing["weak_pct"])
-    needed_l = (full * wanted - volume * now - (full - volume) * mix) / (mix - now)
-    return needed_l, *((low, target["high_pct"]) if lean else (target["low_pct"], high))
+    wanted = low if lean else high
+    exact = mixing["strong_pct"] if lean else max(mixing["weak_pct"] - 0.3, 0.0)
+    least_l, most_l = (
+        (full * wanted - volume * now - (full - volume) * mix) / (mix - now)
+        for mix in (exact, in_marks(body, lean))
+    )
+    return least_l, most_l, *((low, target["high_pct"]) if lean else (target["low_pct"], high))
+
+
+def in_marks(body: Body, lean: bool) -> float:
+    """Strength of the strongest bucket of whole marks, or of the weakest, inside the limits."""
+    mixing, bucket, pail = body["mixing"], body["bucket"], body.get("pail", {})
+    water_l, usable_l = bucket["water_mark_l"], bucket["usable_l"]
+    jug_l = water_l if pail.get("measure_by") == "pail" else bucket["jug_mark_l"]
+    found = []
+    for water in range(1, math.floor(usable_l / water_l + 1e-9) + 1):
+        if water * water_l < pail.get("first_mark_l", 0.0) - 1e-9:
+            continue
+        parts = [mixing[end] / (100 - mixing[end]) for end in ("weak_pct", "strong_pct")]
+        fewest, most = (part * water * water_l / jug_l for part in parts)
+        most = math.floor(min(most, (usable_l - water * water_l) / jug_l) + 1e-9)
+        first = math.ceil(pail.get("jug_first_mark_l", 0.0) / jug_l - 1e-9)
+        jug = most if lean else math.ceil(fewest - 1e-9)
+        jug = max(jug, first) if jug else 0
+        if jug <= most:
+            found.append(100 * jug * jug_l / (water * water_l + jug * jug_l))
+    return max(found) if lean else min(found)
 
 
 @GROUPS

@@ -45,7 +45,7 @@ def reachable_with(body: Body, taken_l: float) -> bool:
     """Whether any set of buckets that fills the sump lands inside, clear of its edges."""
     volume = body["sump"]["volume_l"]["value"] - taken_l
     state = {**body["sump"], "volume_l": {"value": volume, "u": 0.5}}
-    _, low, high = by_formula(body)
+    *_, low, high = by_formula(body)
     open_l = body["bucket"]["water_mark_l"] + body["bucket"]["jug_mark_l"]
     return any(
         low + 2 * SAME_PCT <= strength <= high - 2 * SAME_PCT

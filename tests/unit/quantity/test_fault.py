@@ -2,6 +2,8 @@
 
 import json
 
+import pytest
+
 from pycore.quantity.fault import Fault
 from web.build.paths import SHARED
 
@@ -31,3 +33,23 @@ def test_limit_is_a_copy() -> None:
     fault = Fault("out_of_range", "x", 2.0, limit)
     limit["maximum"] = 5.0
     assert fault.limit == {"maximum": 1.0}
+
+
+@pytest.mark.parametrize(
+    ("side", "said"),
+    [
+        ("minimum", "allowed: at least 1.5"),
+        ("maximum", "allowed: at most 1.5"),
+        ("above", "allowed: above 1.5"),
+        ("below", "allowed: below 1.5"),
+        ("least", "allowed: at least 1.5"),
+        ("most", "allowed: at most 1.5"),
+    ],
+)
+def test_sentence_says_on_which_side_the_limit_lies(side: str, said: str) -> None:
+    assert str(Fault("out_of_range", "x", 9, {side: 1.5})).endswith(said)
+
+
+def test_sentence_says_which_kind_is_wanted_and_shows_what_came_as_it_came() -> None:
+    said = str(Fault("wrong_type", "body.allowed", True, {"type": "number"}))
+    assert said.endswith("got True; allowed: number")

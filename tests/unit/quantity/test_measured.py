@@ -42,3 +42,16 @@ def test_chance_far_outside_is_nothing() -> None:
 )
 def test_chance_without_uncertainty_is_yes_or_no(value: float, chance: float) -> None:
     assert chance_between(Measured(value, 0.0), 7.0, 9.0) == chance
+
+
+def test_shares_come_largest_first_and_equal_ones_by_name() -> None:
+    a, b = variable(Measured(1, 0.3), "a"), variable(Measured(1, 0.3), "b")
+    large = variable(Measured(1, 1.0), "z")
+    assert [list(shares(total)) for total in (a + b + large, large + b + a, b + large + a)] == [
+        ["z", "a", "b"]
+    ] * 3
+
+
+def test_one_input_brings_all_and_an_exact_one_nothing() -> None:
+    # A variance of 1 is a variance like any other.
+    assert shares(variable(Measured(5, 1.0), "a") + variable(Measured(5, 0.0), "b")) == {"a": 1.0}

@@ -27,6 +27,8 @@ from pycore.quantity.rounding import (
         (0.0095, 1, 3),
         (0.996, 2, 1),
         (320, 2, 0),
+        # The contract allows nine decimals and no more.
+        (1e-12, 2, 9),
     ],
 )
 def test_decimals_from_uncertainty(u: float, digits: int, decimals: int) -> None:
@@ -35,7 +37,7 @@ def test_decimals_from_uncertainty(u: float, digits: int, decimals: int) -> None
 
 
 @pytest.mark.parametrize(
-    ("u", "digits"), [(0.0, 1), (-1.0, 1), (float("nan"), 1), (0.1, 3), (0.1, 0)]
+    ("u", "digits"), [(0.0, 1), (-1.0, 1), (float("nan"), 1), (float("inf"), 1), (0.1, 3), (0.1, 0)]
 )
 def test_decimals_refuses(u: float, digits: int) -> None:
     with pytest.raises(ValueError, match="u must be above 0"):
@@ -47,6 +49,7 @@ def test_decimals_refuses(u: float, digits: int) -> None:
     [
         (2.5, 0, 3.0),
         (-2.5, 0, -3.0),
+        (0.5, 0, 1.0),
         (0.125, 2, 0.13),
         (1.005, 2, 1.01),
         (-0.04, 1, 0.0),
@@ -68,6 +71,7 @@ def test_value_ends_where_its_uncertainty_begins() -> None:
     # 3.785411784 L with u 0.3785 L is 1.0 US gal with u 0.1.
     got = shown_with_u(3.785411784, 0.3785411784, "US gal")
     assert (got.value, got.decimals, got.unit) == (1.0, 1, "US gal")
+    assert shown_with_u(1.23456, 0.0, "L").value == 1.235
 
 
 @pytest.mark.parametrize(
@@ -77,6 +81,10 @@ def test_value_ends_where_its_uncertainty_begins() -> None:
         (8.0, "L", 8.0, 0, "L"),
         (0.6, "mL", 600.0, 0, "mL"),
         (1.5, "mL", 1.5, 1, "L"),
+        (1.0, "mL", 1.0, 0, "L"),
+        (0.12345, "L", 0.123, 3, "L"),
+        # What subtraction leaves of nothing is nothing.
+        (0.1 + 0.2 - 0.3, "L", 0.0, 0, "L"),
         (0.3 * 5, "L", 1.5, 1, "L"),
         (3.785411784 * 2.25, "US gal", 2.25, 2, "US gal"),
     ],
@@ -92,13 +100,35 @@ def test_rule_shows_reduced_sixteenths() -> None:
     assert on_rule(69.85, "in").fraction == MixedFraction(2, 3, 4)
     assert on_rule(341.3125, "in").fraction == MixedFraction(13, 7, 16)
     assert on_rule(50.8, "in").fraction is None
-    assert on_rule(69.85, "mm").value == 70.0
+    # 70.85 mm are 44.6 sixteenths: the nearest line is the 45th.
+    assert on_rule(70.85, "in").fraction == MixedFraction(2, 13, 16)
+
+
+@pytest.mark.parametrize(
+    ("unit", "value", "decimals"),
+    [("mm", 1235.0, 0), ("cm", 123.5, 1), ("m", 1.235, 3), ("ft", 4.05, 2)],
+)
+def test_stick_shows_whole_millimetres_or_about_as_much(
+    unit: str, value: float, decimals: int
+) -> None:
+    # 1234.56 mm / 304.8 mm are 4.0504 ft.
+    got = on_rule(1234.56, unit)
+    assert (got.value, got.decimals) == (value, decimals)
 
 
 def test_typed_fraction_stays_a_fraction() -> None:
     got = as_read(Fraction(215, 16), "in", None)
     assert got.fraction == MixedFraction(13, 7, 16)
     assert got.value == 13.4375
+    assert as_read(Fraction(3, 4), "in", None).fraction == MixedFraction(0, 3, 4)
+
+
+def test_fraction_has_the_decimals_of_a_sixty_fourth_beside_it() -> None:
+    # 1/64 is 0.015625; whole inches need none, and a minus stands before a decimal number only.
+    assert as_read(Fraction(1, 64), "in", None).decimals == 6
+    assert as_read(Fraction(2), "in", None).decimals == 0
+    below = as_read(Fraction(-7, 4), "Brix", None)
+    assert (below.value, below.decimals, below.fraction) == (-1.75, 6, None)
 
 
 def test_typed_decimals_stay() -> None:

@@ -5,7 +5,8 @@ from fractions import Fraction
 import pytest
 
 from pycore.quantity.fault import Fault
-from pycore.quantity.typed import number_from, read_typed
+from pycore.quantity.rounding import MixedFraction, Shown
+from pycore.quantity.typed import FORMS, number_from, read_typed
 
 ACCEPTED = [
     ("70", "mm", 70.0),
@@ -23,12 +24,16 @@ ACCEPTED = [
     ("342\u00a0mm", "mm", 342.0),
     ("2\u202f3/4", "in", 69.85),
     ('2 3/4"', "mm", 69.85),
+    ("1/2", "in", 12.7),
+    ("1/8", "in", 3.175),
+    ("1/32", "in", 25.4 / 32),
+    ("1/64", "in", 25.4 / 64),
 ]
 
 NOT_A_NUMBER = [
     "1_000", "1e3", "1E3", "0x10", "٣٤٢", "３４２", "४२", "nan", "NaN", "inf", "infinity",
     "½", "1 000", "7.", ".5", ",5", "--5", "+5", "5-", "2 3/5", "2 4/4", "2 5/4", "1/0", "3/4/5",
-    "2  3/4", "2 - 3/4", "12 mm 3", "1\x002", "1234567890",
+    "1.5.1/2", "2  3/4", "2 - 3/4", "12 mm 3", "1\x002", "1234567890",
 ]  # fmt: skip
 
 
@@ -68,6 +73,12 @@ def test_empty(text: str) -> None:
     with pytest.raises(Fault) as caught:
         read_typed(text, "mm", "depth_mm", "here")
     assert caught.value.code == "empty"
+    assert "2 3/4" in caught.value.limit["allowed"]
+
+
+@pytest.mark.parametrize("form", FORMS)
+def test_every_form_that_a_refusal_lists_is_accepted(form: str) -> None:
+    assert read_typed(form, "mm", "depth_mm", "here").value > 0
 
 
 @pytest.mark.parametrize(
@@ -91,11 +102,19 @@ def test_bare_gallon_and_ounce(text: str) -> None:
     assert caught.value.code == "ambiguous_unit"
 
 
-def test_no_unit_at_all_is_refused_where_units_differ() -> None:
+@pytest.mark.parametrize(
+    ("quantity", "unit"),
+    [("depth_mm", "in"), ("volume_l", "imp gal"), ("temperature_c", "°F"), ("mass_kg", "lb")],
+)
+def test_no_unit_at_all_is_refused_where_units_differ(quantity: str, unit: str) -> None:
     with pytest.raises(Fault) as caught:
-        read_typed("5", None, "volume_l", "here")
+        read_typed("5", None, quantity, "here")
     assert caught.value.code == "missing_unit"
-    assert "imp gal" in caught.value.limit["allowed"]
+    assert unit in caught.value.limit["allowed"]
+
+
+def test_no_unit_beside_the_field_is_needed_where_there_is_only_one_or_it_was_typed() -> None:
+    assert read_typed("342 mm", None, "depth_mm", "here").value == 342.0
     assert read_typed("5.2", None, "reading_brix", "here").value == 5.2
 
 
@@ -113,11 +132,16 @@ def test_unit_that_does_not_fit(text: str, unit: str, code: str) -> None:
     with pytest.raises(Fault) as caught:
         read_typed(text, unit, "depth_mm", "here")
     assert caught.value.code == code
+    assert "2 3/4" in caught.value.limit["allowed"] or "cm" in caught.value.limit["allowed"]
 
 
 @pytest.mark.parametrize("text", ["0", "5000", "196.85039 in"])
 def test_edges_belong_to_the_range(text: str) -> None:
     assert 0 <= read_typed(text, "mm", "depth_mm", "here").value <= 5000
+
+
+def test_below_an_edge_that_does_not_belong_to_the_range() -> None:
+    assert read_typed("39.9", "%", "strength_pct", "here").value == 39.9
 
 
 @pytest.mark.parametrize(
@@ -140,10 +164,24 @@ def test_out_of_range_says_the_limits_in_the_typed_unit(
 
 def test_unusual_is_marked_and_kept() -> None:
     assert read_typed("6", "1", "factor", "here").is_unusual
-    assert not read_typed("1.5", "1", "factor", "here").is_unusual
+    for usual in ("0.9", "1.5", "3.5"):
+        assert not read_typed(usual, "1", "factor", "here").is_unusual
     assert not read_typed("4000", "mm", "depth_mm", "here").is_unusual
 
 
 def test_fraction_is_exact() -> None:
     assert number_from("13 7/16", "here") == Fraction(215, 16)
     assert number_from("0.1", "here") == Fraction(1, 10)
+
+
+@pytest.mark.parametrize(
+    ("text", "shown"),
+    [
+        ("70", Shown(70.0, 0, "mm")),
+        ("70.0", Shown(70.0, 1, "mm")),
+        ("70,25 cm", Shown(70.25, 2, "cm")),
+        ("2 6/8 in", Shown(2.75, 6, "in", MixedFraction(2, 3, 4))),
+    ],
+)
+def test_shown_back_as_it_was_read(text: str, shown: Shown) -> None:
+    assert read_typed(text, "mm", "depth_mm", "here").shown == shown

@@ -13,6 +13,44 @@ def test_factors_are_exact() -> None:
     assert UNITS["US gal"].factor == Fraction(3785411784, 10**9)
     assert UNITS["imp fl oz"].factor == Fraction(454609, 100000) / 160
     assert UNITS["ft"].factor == Fraction(3048, 10)
+    # NIST SP 811, appendix B.8: a pound is 0.453 592 37 kg exactly.
+    assert UNITS["lb"].factor == Fraction(45359237, 10**8)
+
+
+@pytest.mark.parametrize("system", ["US", "imp"])
+def test_gallon_has_four_quarts_and_eight_pints(system: str) -> None:
+    # NIST Handbook 44, appendix C.
+    gallon_l = UNITS[f"{system} gal"].factor
+    assert gallon_l == 4 * UNITS[f"{system} qt"].factor == 8 * UNITS[f"{system} pt"].factor
+
+
+@pytest.mark.parametrize(
+    ("name", "factor"),
+    [
+        ("mm", Fraction(1)),
+        ("cm", Fraction(10)),
+        ("m", Fraction(1000)),
+        ("L", Fraction(1)),
+        ("mL", Fraction(1, 1000)),
+        ("°C", Fraction(1)),
+        ("kg", Fraction(1)),
+        ("%", Fraction(1)),
+        ("Brix", Fraction(1)),
+        ("1", Fraction(1)),
+    ],
+)
+def test_metric_units_are_powers_of_ten_of_the_base_unit(name: str, factor: Fraction) -> None:
+    # Prefixes of the SI: NIST SP 811 (2008), table 5.
+    assert (UNITS[name].factor, UNITS[name].offset) == (factor, 0)
+    assert not UNITS[name].customary
+
+
+def test_inches_gallons_pounds_grains_and_fahrenheit_are_customary() -> None:
+    # NIST SP 811, appendix B.8, converts each of these to the SI; NIST Handbook 44, appendix C.
+    assert [unit.name for unit in UNITS.values() if unit.customary] == [
+        "in", "ft", "US gal", "US qt", "US pt", "US fl oz", "imp gal", "imp qt", "imp pt",
+        "imp fl oz", "°F", "lb", "gpg", "lb/US gal",
+    ]  # fmt: skip
 
 
 def test_imperial_ounce_is_smaller_though_the_gallon_is_larger() -> None:
@@ -24,13 +62,20 @@ def test_imperial_ounce_is_smaller_though_the_gallon_is_larger() -> None:
 @pytest.mark.parametrize(
     ("spelling", "name"),
     [("us gal", "US gal"), ("US  GAL", "US gal"), ("IMP GAL", "imp gal"), ("ml", "mL"), ('"', "in"),
-     ("Inches", "in"), ("litres", "L"), ("°bx", "Brix"), ("Brix", "Brix"), ("°C", "°C")],
+     ("Inches", "in"), ("litres", "L"), ("°bx", "Brix"), ("Brix", "Brix"), ("°C", "°C"),
+     ("″", "in"), ("inch", "in"), ("'", "ft"), ("′", "ft"), ("litre", "L"), ("Liter", "L"),
+     ("liters", "L"), ("US gallon", "US gal"), ("US gallons", "US gal"), ("imp gallon", "imp gal"),
+     ("imp gallons", "imp gal"), ("°Brix", "Brix")],
 )  # fmt: skip
 def test_spelling(spelling: str, name: str) -> None:
     assert unit_named(spelling, "volume", "here").name == name
 
 
-@pytest.mark.parametrize("spelling", ["gal", "Gallons", "qt", "pints", "oz", "fl oz", "oz."])
+@pytest.mark.parametrize(
+    "spelling",
+    ["gal", "gals", "gallon", "Gallons", "qt", "qts", "quart", "quarts", "pt", "pts", "pint",
+     "pints", "oz", "ounce", "ounces", "fl oz", "fluid ounce", "fluid ounces", "oz.", "gal."],
+)  # fmt: skip
 def test_bare_gallon_and_ounce_are_refused_with_both_meanings(spelling: str) -> None:
     with pytest.raises(Fault) as caught:
         unit_named(spelling, "volume", "here")
@@ -45,8 +90,20 @@ def test_unknown_unit_names_the_known_ones() -> None:
     assert caught.value.limit["allowed"] == ["mm", "cm", "m", "in", "ft"]
 
 
+def test_one_is_no_unit_that_a_person_types() -> None:
+    with pytest.raises(Fault) as caught:
+        unit_named("1", "plain", "here")
+    assert caught.value.code == "unknown_unit"
+
+
 def test_names_of_a_dimension() -> None:
     assert names_of("temperature") == ["°C", "°F"]
+    assert names_of("volume") == [
+        "L", "mL", "US gal", "US qt", "US pt", "US fl oz", "imp gal", "imp qt", "imp pt",
+        "imp fl oz",
+    ]  # fmt: skip
+    assert names_of("mass") == ["kg", "lb"]
+    assert (names_of("strength"), names_of("brix"), names_of("plain")) == (["%"], ["Brix"], ["1"])
     assert names_of("nothing") == []
 
 

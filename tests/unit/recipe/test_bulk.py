@@ -163,3 +163,31 @@ def test_hose_into_a_sump_that_holds_something() -> None:
     plan = planned(by_hose(question(100.0, 6.0)))
     assert plan.steps[0].volume_l == 48.0
     assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.5)
+
+
+def test_mixing_unit_at_its_ends() -> None:
+    # One mark of room is run; the unit and the fluid have a single strength in common.
+    assert planned(by_mixing_unit(with_unit(question(197.0)))).steps[0].volume_l == 1.0
+    single = with_unit(question(strong_pct=5.0), lowest=5.0)
+    assert planned(by_mixing_unit(single)).steps[0].setting_pct == 5.0
+    # 15 % is wanted; the highest of 1, 1.5, 2 ... that the unit has is 10.5 %.
+    odd = with_unit(question(), highest=10.5)
+    assert planned(by_mixing_unit(odd)).steps[0].setting_pct == 10.5
+
+
+def test_hose_for_one_mark_and_hose_for_nearly_all() -> None:
+    # 8 L of room want 17 %: 8·(1 − 17/20) = 1.2 L of water, one mark.
+    short = planned(by_hose(question(190.0, 8 - 72 / 190)))
+    assert short.steps[0].volume_l == 1.0
+    # 44 L want 0.8 %: 44·(1 − 0.8/20) = 42.2 L of water, the concentrate in a bucket after it.
+    long = planned(by_hose(question(154.0, 8 + 7.2 * 44 / 154, weak_pct=0.0)))
+    assert long.steps[0].volume_l == 42.0
+    assert long.totals.concentrate_l > 0
+
+
+def test_buckets_after_the_hose_are_planned_for_the_thinner_sump() -> None:
+    # 48.8 L of water are 45 L in marks of 5 L; 53 L at 18.6 % are left, not at 20 %.
+    ask = question(100.0, 6.0, bucket=(20.0, 5.0, 0.05))
+    plan = planned(by_hose(replace(ask, mixing=replace(ask.mixing, closeness_pct=0.05))))
+    assert plan.steps[0].volume_l == 45.0
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.1)

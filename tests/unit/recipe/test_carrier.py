@@ -119,3 +119,24 @@ def test_one_mark_is_enough_and_a_pail_as_large_as_one_mark() -> None:
     assert [(p.count, p.concentrate_l) for p in planned(small).pours] == [(1, 0.05)]
     tiny = replace(small, sump=question(0.6, 6.99).sump, fill_to_l=0.6, never_above_l=1.0)
     assert by_own_fluid(tiny) is None
+
+
+def test_no_bucket_runs_over_where_neat_concentrate_may_go_in() -> None:
+    neat = replace(full(), mixing=replace(full().mixing, strong_pct=100.0))
+    assert all(p.fluid_l + p.concentrate_l <= 10.0 + 1e-9 for p in planned(neat).pours)
+
+
+def test_rounding_to_marks_of_the_jug_never_passes_the_never_above_mark() -> None:
+    # 198·(8 − 4.98909)/92 = 6.48 L fit below 204.49 L; 130 marks of 50 mL, 6.5 L, do not.
+    plan = planned(full(8 - 6.48 * 92 / 198, never_above_l=204.49))
+    assert plan.draw_off_l == 0.0
+    assert plan.final.volume_l == pytest.approx(204.45)
+
+
+def test_what_is_kept_out_and_what_goes_in_belong_together() -> None:
+    # 5/92 L of concentrate for each litre: 19 L and 1.03 L do not fit into 20 L, 18 L and 0.98 L
+    # do. Twenty marks of 50 mL on 18 L at 3 % are 1.54 L in 19 L.
+    small = question(20.0, 3.0, fill_to_l=20.0, strong_pct=12.0)
+    plan = planned(replace(small, own_fluid=OwnFluid(True)))
+    assert (plan.draw_off_l, plan.totals.concentrate_l) == (2.0, pytest.approx(1.0))
+    assert plan.final.strength_pct.value == pytest.approx(100 * 1.54 / 19)

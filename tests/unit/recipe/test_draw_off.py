@@ -14,7 +14,7 @@ from pycore.recipe.draw_off import (
     least_draw_off,
 )
 from pycore.recipe.outcome import drawn
-from pycore.recipe.request import DrawOff, Mixing, Target
+from pycore.recipe.request import DrawOff, Mixing, PlanRequest, Target
 from tests.unit.recipe.shop import question
 
 
@@ -29,10 +29,10 @@ def test_least_for_a_lean_sump() -> None:
 
 
 def test_least_for_a_rich_sump() -> None:
-    # 198·(11 − 8.5)/(11 − 1) = 49.5 L.
+    # The mix of 1 % may be measured as 7 L + 50 mL, 0.709 %: 198·(11 − 8.5)/(11 − 0.709) = 48.1 L.
     plan = least_draw_off(question(198.0, 11.0))
     assert plan is not None
-    assert plan.draw_off_l == 50.0
+    assert plan.draw_off_l == 49.0
     assert plan.final.strength_pct.value <= 8.5
 
 
@@ -127,3 +127,100 @@ def test_filled_does_no_harm_and_filled_up_fills() -> None:
 def test_filled_pours_nothing_into_a_full_sump() -> None:
     plan = filled(question(198.0, 5.0))
     assert (plan.pours, plan.draw_off_l, plan.verdict) == ([], 0.0, "out_of_band")
+
+
+def test_half_a_litre_is_enough_in_a_small_sump() -> None:
+    # Inside is from 7.02 %: 20·(7.02 − 6.9)/(20 − 6.9) L are 0.18 L, one mark of half a litre.
+    small = question(20.0, 6.9, fill_to_l=20.0, bucket=(10.0, 0.25, 0.05))
+    asked = replace(small, mixing=Mixing(20.0, 1.0, 0.02), draw_off=DrawOff(True, 0.5))
+    plan = least_draw_off(asked)
+    assert plan is not None
+    assert plan.draw_off_l == 0.5
+
+
+def test_everything_may_have_to_come_out() -> None:
+    # The premix is just what is wanted: 20 L at 5 % give way to 20 L at 7.5 %.
+    plan = least_draw_off(
+        question(20.0, 5.0, fill_to_l=20.0, strong_pct=7.5, bucket=(10.0, 0.25, 0.05))
+    )
+    assert plan is not None
+    assert (plan.draw_off_l, plan.final.volume_l) == (20.0, pytest.approx(20.0))
+    assert plan.final.strength_pct.value == pytest.approx(7.5)
+
+
+@pytest.mark.parametrize("strength_pct", [5.0, 11.0])
+def test_to_the_aim_is_as_near_as_is_asked(strength_pct: float) -> None:
+    ask = question(198.0, strength_pct)
+    plan = draw_off_to_aim(replace(ask, mixing=Mixing(20.0, 1.0, 0.05)))
+    assert plan is not None
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.05)
+
+
+def drawing(
+    volume_l: float,
+    strength_pct: float,
+    mixing: Mixing,
+    bucket: tuple[float, float, float],
+    mark_l: float,
+) -> PlanRequest:
+    """A question for a sump of 60 L with marks of its own to take out."""
+    ask = question(volume_l, strength_pct, fill_to_l=60.0, bucket=bucket)
+    return replace(ask, mixing=mixing, draw_off=DrawOff(allowed=True, mark_l=mark_l))
+
+
+def test_of_the_sets_for_a_draw_off_one_inside_is_taken_and_no_easier_one_outside() -> None:
+    # 42.7 L at 11 % with 17 L of water are 7.87 %; with marks of 0.5 L, 15 L are not enough.
+    plan = least_draw_off(drawing(58.2, 11.0, Mixing(12.0, 0.0, 1.0), (10.0, 1.0, 0.5), 0.5))
+    assert plan is not None
+    assert plan.draw_off_l == 15.5
+    assert plan.final.strength_pct.value == pytest.approx(42.7 * 11 / 59.7)
+
+
+def test_to_the_aim_not_where_coarse_marks_land_beside_it() -> None:
+    # 60 L at 7.6 %: 8 + 1 L leave 8.13 % or more, 4 + 0.5 L 7.86 %, 9 + 1 L for 10 L just 8 %.
+    beside = drawing(60.0, 7.6, Mixing(12.0, 0.0, 0.05), (10.0, 1.0, 0.5), 0.25)
+    found = draw_off_to_aim(beside)
+    assert found is not None
+    assert found.draw_off_l == 10.0
+    assert found.final.strength_pct.value == pytest.approx(8.0)
+    assert draw_off_to_aim(replace(beside, draw_off=DrawOff(True, 0.25, most_l=9.75))) is None
+    # 54 L at 5.4 % and 6 L at 33 % are 8.19 %, 52 L and 8 L at 25 % are 8.01 %.
+    nearer = draw_off_to_aim(drawing(60.0, 5.4, Mixing(35.0, 1.0, 0.05), (10.0, 2.0, 1.0), 2.0))
+    assert nearer is not None
+    assert nearer.draw_off_l == 8.0
+    assert nearer.final.strength_pct.value == pytest.approx(480.8 / 60)
+
+
+def test_marks_of_pail_and_jug_more_are_tried() -> None:
+    # 4 + 2 L are 33.3 %, so 25.2 L are the least by the formula; 27 L at last are whole buckets.
+    ask = question(198.0, 4.3, strong_pct=35.0, weak_pct=0.0, bucket=(10.0, 2.0, 1.0))
+    ask = replace(ask, mixing=Mixing(35.0, 0.0, 1.0), draw_off=DrawOff(True, 0.25))
+    plan = least_draw_off(ask)
+    assert plan is not None
+    assert plan.draw_off_l == 27.0
+    # 8 + 0.5 L are the leanest, 5.88 %: 11.2 L by the formula, and 3 L more for 13 L and 1 L.
+    ask = question(20.0, 12.4, fill_to_l=20.4, strong_pct=10.0, bucket=(9.0, 1.0, 0.5))
+    ask = replace(ask, mixing=Mixing(10.0, 1.0, 0.3), draw_off=DrawOff(True, 0.25))
+    plan = least_draw_off(ask)
+    assert plan is not None
+    assert plan.draw_off_l == 14.25
+
+
+def test_coarse_buckets_are_leaner_than_the_premix_that_is_allowed() -> None:
+    # Marks of 1 L and 0.5 L give 4 + 0.5 L at the most, 11.1 % of the 12 % that are allowed: with
+    # (60·8 − 58.2·6.2 − 1.8·11.11)/(11.11 − 6.2) = 20.2 L out, 18 L of water and 4 times 0.5 L fit.
+    ask = question(58.2, 6.2, fill_to_l=60.0, strong_pct=12.0, bucket=(10.0, 1.0, 0.5))
+    ask = replace(ask, mixing=Mixing(12.0, 1.0, 1.0), draw_off=DrawOff(True, 0.25))
+    plan = least_draw_off(ask)
+    assert plan is not None
+    assert plan.draw_off_l == 20.75
+    # (58.2 − 20.75)·6.2 % + 2.5 L in 59.95 L.
+    assert plan.final.strength_pct.value == pytest.approx(100 * (37.45 * 0.062 + 2.5) / 59.95)
+
+
+def test_nothing_comes_out_where_no_bucket_leads_towards_the_band() -> None:
+    # Marks of 2 L in a pail of 9 L: 2 L in 7 L of water are too rich for 20 %, so water is all.
+    coarse = question(198.0, 5.0, weak_pct=0.0, bucket=(9.0, 1.0, 2.0))
+    assert least_draw_off(coarse) is None
+    # And no water either where 3 % is the weakest mix.
+    assert least_draw_off(question(198.0, 11.0, weak_pct=3.0, bucket=(9.0, 1.0, 2.0))) is None

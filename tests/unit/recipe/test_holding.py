@@ -94,6 +94,13 @@ def test_contradiction_is_refused() -> None:
     assert caught.value.path == "mixing.weak_pct"
 
 
+def test_edges_belong_to_what_is_allowed() -> None:
+    assert plan_holding(dip(usual_pct=20.0)).pours
+    # Exactly 7 and 9 %: as far as the band goes and no farther.
+    edge = LastReading(Measured(8.0, 0.5), 0.0, 0.0)
+    assert plan_holding(dip(200.0, last=edge)).cautions == ["reading_open", "nothing_to_pour"]
+
+
 @pytest.mark.parametrize("usual_pct", [0.5, 30.0])
 def test_usual_strength_that_may_not_be_mixed_is_refused(usual_pct: float) -> None:
     with pytest.raises(Fault) as refused:

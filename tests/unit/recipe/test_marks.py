@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.marks import Group, ceil_marks, floor_marks, nearest_two
+from pycore.recipe.marks import Group, Space, ceil_marks, floor_marks, nearest_two
 from pycore.recipe.request import Pail
 from tests.unit.recipe.shop import question, space
 
@@ -92,3 +92,146 @@ def test_leanest_and_richest_bucket() -> None:
 )
 def test_nearest_two(wanted: float, low: int, high: int, found: list[int]) -> None:
     assert nearest_two(wanted, low, high) == found
+
+
+# A pail of 9 L with marks every 2 L, and a jug with marks every 100 mL.
+COARSE = (9.0, 2.0, 0.1)
+
+
+def test_room_is_left_open_by_one_mark_of_each() -> None:
+    room = Space.of(question(bucket=COARSE))
+    assert (room.room_l, room.least_l) == (44.0, pytest.approx(41.9))
+
+
+def test_litres_of_coarse_marks() -> None:
+    coarse = space(question(bucket=COARSE))
+    assert coarse.bucket_l(3, 15) == pytest.approx(7.5)
+    assert coarse.amounts((Group(2, 3, 15),)) == [(2, 6.0, pytest.approx(1.5))]
+    # (308 + 48)/92 L, by (V·(aim − C) + aim·water)/(100 − aim), in marks of 0.1 L.
+    assert coarse.jug_for_aim(3) == pytest.approx(38.696, abs=1e-3)
+    # By hand: 9.24 + 6 L of concentrate in 192 L.
+    found = space(question()).strength_pct((Group(4, 8, 30),))
+    assert found == pytest.approx(1524 / 192)
+
+
+def test_bucket_between_its_limits() -> None:
+    # 6 L carry 1.5 L up to 20 %, and at 1 % 61 mL, which is nearest to one mark of 100 mL.
+    assert space(question(bucket=COARSE)).jug_range(3, 0.0, 9.0) == (1, 15)
+    # Half and half, and a premix without limit but the pail.
+    half = space(question(strong_pct=100.0, weak_pct=50.0, bucket=COARSE))
+    assert half.jug_range(3, 0.0, 9.0) == (60, 30)
+    ordinary = space(question())
+    assert ordinary.jug_range(8, 9.0, 10.0) == (20, 40)
+    assert ordinary.jug_range(8, 9.02, 9.98) == (21, 39)
+    assert ordinary.jug_range(8, 0.0, 9.0)[1] == 20
+    assert ordinary.jug_range(9, 0.0, 50.0)[1] == 20
+
+
+@pytest.mark.parametrize(
+    ("weak_pct", "bucket", "water", "fewest"),
+    [
+        # 71 mL wanted: 50 mL in 7 L are 0.71 %, 0.29 points too weak at the most.
+        (1.0, (10.0, 1.0, 0.05), 7, 1),
+        # 49.5 mL are 0.702 %, 49.13 mL 0.697 %: more than 0.3 points below.
+        (1.0, (10.0, 1.0, 0.0495), 7, 1), (1.0, (10.0, 1.0, 0.04913), 7, 2),
+        # 105 mL wanted: 75 mL in 2 L are 3.6 %.
+        (5.0, (9.0, 2.0, 0.075), 1, 2),
+    ],
+)  # fmt: skip
+def test_weakest_mix_may_be_rounded_down_by_three_tenths(
+    weak_pct: float, bucket: tuple[float, float, float], water: int, fewest: int
+) -> None:
+    room = space(question(weak_pct=weak_pct, bucket=bucket))
+    assert room.jug_range(water, 0.0, bucket[0])[0] == fewest
+
+
+def test_first_marks_between_marks() -> None:
+    # A pail that starts at 2.5 L shows 3 L first, or 4 L in marks of 2 L; 120 mL are 150 mL.
+    pail = Pail(first_mark_l=2.5, jug_first_mark_l=0.12)
+    fine = space(replace(question(), pail=pail))
+    assert (fine.limits.first_water, fine.limits.first_jug) == (3, 3)
+    assert space(replace(question(bucket=COARSE), pail=pail)).limits.first_water == 2
+    assert space(question(bucket=(9.5, 0.5, 0.05))).limits.first_water == 1
+
+
+def test_water_marks_for_a_total() -> None:
+    # At most 20 % concentrate: 10 L hold 8 L of water at least, 9 L 7.2 L.
+    assert list(space(question()).water_range(10.0, 10.0)) == [8, 9, 10]
+    assert list(space(question()).water_range(9.0, 9.9)) == [8, 9]
+    coarse = space(question(bucket=COARSE))
+    assert list(coarse.water_range(0.0, 9.0)) == [1, 2, 3, 4]
+    assert list(coarse.water_range(8.0, 9.0)) == [4]
+
+
+@pytest.mark.parametrize(
+    ("usable_l", "least_l", "tried"),
+    [(10.0, 0.0, range(53, 101)), (6.5, 0.0, range(23, 66)), (6.0, 1.25, range(10, 61))],
+)
+def test_of_many_fine_marks_those_near_the_strength_that_is_wanted(
+    usable_l: float, least_l: float, tried: range
+) -> None:
+    # 15 % is wanted: 8.5 L of water in 10 L, and 32 marks of 0.1 L to either side of it.
+    fine = space(question(bucket=(usable_l, 0.1, 0.05)))
+    assert fine.water_range(least_l, 44.0) == tried
+
+
+def test_of_a_thousand_marks_those_within_32_of_the_wanted_one() -> None:
+    # 15 % is wanted: 8.5 L of water are 850 marks of 10 mL.
+    fine = space(question(bucket=(10.0, 0.01, 0.05)))
+    assert fine.water_range(0.0, 44.0) == range(818, 883)
+
+
+def test_of_many_fine_marks_the_lowest_where_it_has_to_be_strong() -> None:
+    # 80 % leave 2 L of water in 10 L.
+    strong = question(100.0, 0.0, fill_to_l=110.0, strong_pct=80.0, bucket=(10.0, 0.1, 0.05))
+    assert space(strong).water_range(0.0, 10.0) == range(1, 66)
+
+
+def test_room_for_one_bucket_and_for_none() -> None:
+    # One litre of water and one mark of 50 mL; a litre of plain water; half a litre of it.
+    assert space(question(196.95)).can_pour()
+    assert space(question(197.0, weak_pct=0.0)).can_pour()
+    assert space(question(197.4, weak_pct=0.0, bucket=(9.5, 0.5, 0.05))).can_pour()
+    assert not space(question(197.5)).can_pour()
+    assert not space(question(198.0)).can_pour()
+    # Of 44 L some water marks leave no place for concentrate, others do.
+    assert space(question()).can_pour()
+
+
+def test_room_that_no_bucket_fills_is_room_all_the_same() -> None:
+    # 1 to 1.5 % cannot be measured with 50 mL in 2 L.
+    unmeasurable = question(196.0, strong_pct=1.5)
+    assert not space(unmeasurable).can_pour()
+    assert space(unmeasurable).has_room()
+    # Less than is left open by any plan, and a litre of water fits.
+    assert space(question(197.0, weak_pct=0.0)).has_room()
+    assert not space(question(197.5)).has_room()
+    # As much as every plan may leave open is no room.
+    assert not Space(unmeasurable, 1.05, 0.0).has_room()
+
+
+def test_strength_wanted_of_a_single_litre() -> None:
+    # 197 L at 7.99 % lack 1.97 points in one litre.
+    assert space(question(197.0, 7.99)).wanted_pct == pytest.approx(9.97)
+
+
+def test_jug_marks_at_the_ends() -> None:
+    real = space(replace(question(), pail=Pail(jug_first_mark_l=0.2)))
+    assert real.jugs_near(0.5, 0, 9) == [0, 4]
+    assert real.jugs_near(4.0, 0, 9) == [4]
+    assert real.jugs_near(2.5, 0, 4) == [0, 4]
+    assert space(question()).jugs_near(0.0, 0, 9) == [0]
+
+
+def test_strengths_of_the_leanest_and_of_the_richest_bucket() -> None:
+    # 50 mL in 7 L is 0.7 % and still counts as 1 %; 2 L in 8 L are the 20 % that are allowed.
+    assert space(question()).limits.strengths_pct == (
+        pytest.approx(100 * 0.05 / 7.05),
+        pytest.approx(20.0),
+    )
+    # 5 L of water and 2 L are too rich for 20 %, and a pail of 9 L holds no more than 7 L beside.
+    assert space(question(bucket=(9.0, 1.0, 2.0), weak_pct=0.0)).limits.strengths_pct == (0.0, 0.0)
+    assert space(question(bucket=(9.0, 1.0, 2.0))).limits.strengths_pct == (100.0, 0.0)
+    # Neat concentrate in marks too fine to be looked through.
+    fine = space(question(bucket=(10.0, 0.1, 0.05), strong_pct=100.0))
+    assert fine.limits.strengths_pct[1] == 100.0

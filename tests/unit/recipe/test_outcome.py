@@ -1,10 +1,13 @@
 """pycore.recipe.outcome: verdict on its edges, case, and what a plan is made of."""
 
+from dataclasses import replace
+
 import pytest
 
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import alternative, bucket_pours, case_of, drawn, made, verdict_of
 from pycore.recipe.pours import Pour
+from pycore.recipe.request import Target
 from tests.unit.recipe.shop import question
 
 
@@ -73,3 +76,24 @@ def test_another_way_carries_all_of_its_plan() -> None:
     for name in ("verdict", "draw_off_l", "pours", "steps", "totals", "final", "shares"):
         assert getattr(way, name) == getattr(plan, name), name
     assert (way.why, way.wait, way.cautions) == ("alike", None, plan.cautions)
+
+
+def test_half_a_jug_mark_in_less_than_a_litre_and_in_nothing() -> None:
+    coarse = question(bucket=(10.0, 1.0, 0.25))
+    assert verdict_of(coarse, 0.5, 7.1) == "on_target"
+    # 1.25 points of 10 L, and not more.
+    wide = replace(coarse, target=Target(6.0, 8.0, 10.0))
+    assert verdict_of(wide, 10.0, 8 - 1.24) == "on_target"
+    assert verdict_of(wide, 10.0, 8 - 1.26) == "in_band"
+    # With nothing in the sump a jug mark has no size in points.
+    assert verdict_of(question(), 0.0, 8.9) == "in_band"
+
+
+def test_a_fifth_is_no_new_charge_and_the_edge_is_in_range() -> None:
+    assert case_of(question(40.0, 5.0, fill_to_l=200.0), has_room=True) == "lean_low"
+    assert case_of(question(150.0, 7.0), has_room=True) == "in_range_low"
+
+
+def test_what_is_run_in_counts_once_in_the_verdict() -> None:
+    # 154 L at 6 % with 37.4 L of water and 6.6 L of concentrate: 15.84 L in 198 L.
+    assert made(question(), [], steps=[], run_in_l=(37.4, 6.6)).verdict == "on_target"

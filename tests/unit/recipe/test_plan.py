@@ -1,9 +1,12 @@
 """pycore.recipe.plan: cases, verdicts and steps. Laws for every plan stand in tests/properties."""
 
+from dataclasses import replace
+
 import pytest
 
 from pycore.quantity.fault import Fault
 from pycore.recipe.plan import plan_recipe
+from pycore.recipe.request import DrawOff, Pail, Stock
 from tests.unit.recipe.shop import question
 
 
@@ -51,3 +54,53 @@ def test_too_rich_with_room_gets_the_weakest_mix() -> None:
 def test_contradiction_is_refused() -> None:
     with pytest.raises(Fault):
         plan_recipe(question(weak_pct=30.0))
+
+
+def test_concentrate_measured_by_the_pail_comes_in_whole_marks_of_the_pail() -> None:
+    by_pail = plan_recipe(replace(question(), pail=Pail(measure_by="pail")))
+    assert by_pail.totals.concentrate_l > 0
+    assert all(pour.concentrate_l == round(pour.concentrate_l) for pour in by_pail.pours)
+    by_jug = plan_recipe(replace(question(), pail=Pail(measure_by="jug")))
+    assert by_jug.pours == plan_recipe(question()).pours
+
+
+def test_never_above_below_full_is_refused() -> None:
+    with pytest.raises(Fault) as caught:
+        plan_recipe(replace(question(), never_above_l=150.0))
+    assert caught.value.path == "never_above_l"
+
+
+@pytest.mark.parametrize(
+    ("volume_l", "strength_pct", "draw_off_l"),
+    [(198.0, 5.0, 34.0), (198.0, 8.6, 0.0), (154.0, 6.0, 0.0)],
+)
+def test_taken_out_only_where_the_band_is_out_of_reach(
+    volume_l: float, strength_pct: float, draw_off_l: float
+) -> None:
+    allowed = replace(question(volume_l, strength_pct), draw_off=DrawOff(True, 1.0))
+    assert plan_recipe(allowed).draw_off_l == draw_off_l
+
+
+def test_best_reachable_where_not_even_taking_out_helps() -> None:
+    # The strongest premix is 6 %, below the band.
+    weak = replace(question(198.0, 5.0, strong_pct=6.0), draw_off=DrawOff(True, 1.0))
+    plan = plan_recipe(weak)
+    assert (plan.verdict, plan.draw_off_l, plan.pours) == ("out_of_band", 0.0, [])
+
+
+def test_what_to_fetch_is_said_only_where_the_stock_is_short() -> None:
+    short = plan_recipe(replace(question(), stock=Stock(concentrate_l=3.0)))
+    fetch = next(way for way in short.alternatives if way.why == "fetch_concentrate")
+    assert fetch.pours == plan_recipe(question()).pours
+    enough = plan_recipe(replace(question(), stock=Stock(concentrate_l=30.0)))
+    assert [way.why for way in enough.alternatives if way.why == "fetch_concentrate"] == []
+
+
+def test_nothing_comes_out_where_a_weak_mix_in_whole_marks_reaches_the_band() -> None:
+    # 39.5 L at 1 % would end at 9.005 %; 39 L with 0.3 L, in buckets of 7 and 6 L with 50 mL each,
+    # end at 1773.5/197.8 = 8.97 %.
+    ask = replace(question(158.5, 11.0), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    plan = plan_recipe(ask)
+    assert plan.reachable.low_pct > 9.0
+    assert (plan.draw_off_l, plan.verdict) == (0.0, "in_band")
+    assert plan.final.strength_pct.value == pytest.approx(1773.5 / 197.8)

@@ -45,3 +45,9 @@ def test_totals_count_what_is_run_in_but_no_fluid_of_the_sump() -> None:
     assert totals.buckets == 8
     assert totals.water_l == pytest.approx(24 + 6 + 40)
     assert totals.concentrate_l == pytest.approx(6 + 0.5 + 5 + 1)
+
+
+def test_less_than_a_litre_is_taken_out_too_and_nothing_is_run_in_unasked() -> None:
+    assert walk(0.5, [])[0] == ("take_out", 0.5)
+    totals = totals_of([STRONG])
+    assert (totals.water_l, totals.concentrate_l) == (24.0, 6.0)

@@ -1,11 +1,25 @@
 """pycore.recipe.request: settings that cannot all hold."""
 
+import math
 from dataclasses import replace
 
 import pytest
 
 from pycore.quantity.fault import Fault
-from pycore.recipe.request import Bucket, Mixing, Pail, Target, refuse_contradictions
+from pycore.quantity.measured import Measured
+from pycore.recipe.request import (
+    Bucket,
+    Mixing,
+    MixingUnit,
+    Pail,
+    SumpState,
+    Target,
+    refuse_contradicting_options,
+    refuse_contradictions,
+    whole_circuit,
+    with_sump,
+)
+from tests.unit.recipe.shop import question
 
 TARGET = Target(7.0, 8.0, 9.0)
 MIXING = Mixing(20.0, 1.0, 0.5)
@@ -68,3 +82,96 @@ def test_contradiction_names_the_field(
     assert caught.value.path.endswith(end)
     assert caught.value.got == changes[end]
     assert caught.value.limit
+
+
+@pytest.mark.parametrize(
+    ("part", "changes", "limit"),
+    [
+        (TARGET, {"low_pct": 9.0}, {"below": 9.0, "unit": "%"}),
+        (TARGET, {"aim_pct": 9.1}, {"minimum": 7.0, "maximum": 9.0, "unit": "%"}),
+        (MIXING, {"weak_pct": 20.0}, {"below": 20.0, "unit": "%"}),
+        (BUCKET, {"jug_mark_l": 10.1}, {"maximum": 10.0, "unit": "L"}),
+    ],
+)
+def test_contradiction_says_what_would_be_allowed(
+    part: object, changes: dict[str, float], limit: dict[str, object]
+) -> None:
+    changed = replace(part, **changes)
+    asked = [
+        changed if type(whole) is type(changed) else whole for whole in (TARGET, MIXING, BUCKET)
+    ]
+    with pytest.raises(Fault) as caught:
+        refuse_contradictions(*asked)
+    assert caught.value.limit == limit
+
+
+def test_aim_on_the_lower_edge_of_the_band() -> None:
+    assert refuse_contradictions(replace(TARGET, aim_pct=7.0), MIXING, BUCKET) is None
+
+
+@pytest.mark.parametrize(
+    ("changes", "path", "got", "limit"),
+    [
+        ({"never_above_l": 197.0}, "never_above_l", 197.0, {"minimum": 198.0, "unit": "L"}),
+        ({"unit": MixingUnit(9.0, 8.0, 1.0)}, "unit.lowest_pct", 9.0,
+         {"maximum": 8.0, "unit": "%"}),
+        ({"pail": Pail(first_mark_l=10.5)}, "pail.first_mark_l", 10.5,
+         {"maximum": 10.0, "unit": "L"}),
+        ({"pail": Pail(jug_first_mark_l=1.5, jug_max_l=1.0)}, "pail.jug_first_mark_l", 1.5,
+         {"maximum": 1.0, "unit": "L"}),
+        ({"pail": Pail(jug_first_mark_l=10.5)}, "pail.jug_first_mark_l", 10.5,
+         {"maximum": 10.0, "unit": "L"}),
+    ],
+)  # fmt: skip
+def test_contradicting_option_names_the_field_and_what_is_allowed(
+    changes: dict[str, object], path: str, got: float, limit: dict[str, object]
+) -> None:
+    with pytest.raises(Fault) as caught:
+        refuse_contradicting_options(replace(question(), **changes))
+    fault = caught.value
+    expected = "order" if "mark" not in path else "mark_above_bucket"
+    assert (fault.code, fault.path, fault.got, fault.limit) == (expected, path, got, limit)
+
+
+def test_options_on_their_edges_and_none_at_all() -> None:
+    edges = replace(
+        question(),
+        never_above_l=198.0,
+        unit=MixingUnit(8.0, 8.0, 1.0),
+        pail=Pail(first_mark_l=10.0, jug_first_mark_l=1.0, jug_max_l=1.0),
+    )
+    for ask in (edges, question(), replace(question(), bucket=Bucket(0.5, 0.25, 0.05))):
+        assert refuse_contradicting_options(ask) is None
+
+
+def test_hidden_liquid_is_mixed_in_and_raises_the_marks() -> None:
+    # By hand: 174 L hold 924 + 100 points; the parts of u by JCGM 100:2008, 5.1.2.
+    hidden = SumpState(Measured(20.0, 1.0), Measured(5.0, 0.2))
+    whole = whole_circuit(replace(question(), hidden=hidden, never_above_l=210.0))
+    strength = 1024 / 174
+    assert whole.sump.volume_l.value == pytest.approx(174.0)
+    assert whole.sump.volume_l.u == pytest.approx(math.hypot(3.0, 1.0))
+    assert whole.sump.strength_pct.value == pytest.approx(strength)
+    parts = (3 * (6 - strength), 5 - strength, 0.3 * 154, 0.2 * 20)
+    assert whole.sump.strength_pct.u == pytest.approx(math.hypot(*parts) / 174)
+    assert (whole.fill_to_l, whole.never_above_l, whole.hidden) == (218.0, 230.0, None)
+
+
+def test_hidden_liquid_beside_little_and_beside_nothing() -> None:
+    hidden = SumpState(Measured(20.0, 1.0), Measured(5.0, 0.2))
+    # 10 L at 8 % and 20 L at 5 %; a third and two thirds of 0.9 L.
+    more = whole_circuit(replace(question(10.0, 8.0), hidden=hidden))
+    assert more.sump.strength_pct.value == pytest.approx(6.0)
+    assert more.never_above_l is None
+    less = replace(hidden, volume_l=Measured(0.6, 0.1))
+    small = whole_circuit(replace(question(0.3, 8.0), hidden=less))
+    assert small.sump.strength_pct.value == pytest.approx(6.0)
+    none = replace(hidden, volume_l=Measured(0.0, 0.0))
+    empty = whole_circuit(replace(question(0.0, 8.0), hidden=none))
+    assert empty.sump.strength_pct.value == 8.0
+    assert whole_circuit(question()) == question()
+
+
+def test_another_state_keeps_its_doubt() -> None:
+    sump = with_sump(question(), 160.0, 6.5).sump
+    assert sump == SumpState(Measured(160.0, 3.0), Measured(6.5, 0.3))

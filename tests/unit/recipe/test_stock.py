@@ -8,7 +8,7 @@ from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import alternative, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour, Totals
-from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock
+from pycore.recipe.request import DrawOff, Mixing, PlanRequest, ReadyMix, Stock
 from pycore.recipe.stock import (
     affordable,
     fill_less,
@@ -193,3 +193,88 @@ def test_the_stock_is_named_instead_of_premix_or_room(asked: tuple[float, float]
     said = plan_recipe(with_stock(0.2, drawing)).cautions
     assert said[0] == "stock_short"
     assert set(said) & {"needs_stronger_premix", "needs_weaker_mix", "no_room"} == set()
+
+
+@pytest.mark.parametrize(
+    ("have_l", "ask", "used_l", "highest_l"),
+    [
+        # Never weaker than the 6 % that are there: (9.24 L + 3 L) / 6 % are more than the 198 L.
+        (3.0, question(), 3.0, 198.0), (0.5, question(190.0, 6.0), 0.45, 198.0),
+        # (9.24 L + 0.5 L) / 6 %, and (54 L + 3 L) / 6 %.
+        (0.5, question(), 0.45, 162.33), (3.0, question(900.0, 6.0, fill_to_l=1000.0), 3.0, 950.0),
+        # A new charge comes to the aim, 1 L / 8 %; 11 L take 0.95 L (7.95 %) and not 1 L (8.33 %).
+        (1.0, question(0.0, 0.0, weak_pct=0.0), 0.95, 12.5),
+        # However wide the closeness: what is there goes in.
+        (3.0, replace(question(), mixing=Mixing(20.0, 1.0, 2.0)), 3.0, 198.0),
+    ],
+)  # fmt: skip
+def test_nearly_the_last_mark_of_what_is_there_goes_in(
+    have_l: float, ask: PlanRequest, used_l: float, highest_l: float
+) -> None:
+    # Within one jug mark of the stock, and within one water mark and one jug mark of the level.
+    asked = with_stock(have_l, ask)
+    short = within_stock(asked, filled(asked))
+    assert used_l - 1e-9 <= short.totals.concentrate_l <= have_l + 1e-9
+    assert highest_l - 1.05 - 1e-9 < short.final.volume_l <= highest_l + 0.01
+
+
+def test_water_alone_fills_up_a_rich_sump_but_no_lean_and_no_empty_one() -> None:
+    # 154 L at 9.5 % are 7.39 % in 198 L; 154 L at 6 % would be 4.67 %.
+    water = with_stock(0.0, question(154.0, 9.5, weak_pct=0.0))
+    assert within_stock(water, filled(water)).totals.water_l == pytest.approx(44.0)
+    lean = with_stock(0.0, question(weak_pct=0.0))
+    assert within_stock(lean, filled(lean)).pours == []
+    empty = with_stock(0.0, question(0.0, 0.0, weak_pct=0.0))
+    assert within_stock(empty, filled(empty)).pours == []
+
+
+def test_half_a_litre_is_not_taken_out_for_nothing() -> None:
+    small = question(20.0, 6.9, fill_to_l=20.0, bucket=(10.0, 0.25, 0.05))
+    small = replace(small, mixing=Mixing(20.0, 1.0, 0.02), draw_off=DrawOff(True, 0.5))
+    assert plan_recipe(small).draw_off_l == 0.5
+    assert plan_recipe(with_stock(0.0, small)).draw_off_l == 0.0
+
+
+def test_ready_mix_in_coarse_marks_and_a_rest_of_one_mark() -> None:
+    mixes = Stock(ready_mixes=[ReadyMix(15.0, 60.0)])
+    # 44 L in pails of 9 L with marks every 2 L: five of 8 L and one of 4 L.
+    (coarse,) = from_ready_mixes(replace(question(bucket=(9.0, 2.0, 0.1)), stock=mixes))
+    sizes = [(p.count, p.water_l + p.concentrate_l) for p in coarse.pours]
+    assert sizes == [(5, pytest.approx(8.0)), (1, pytest.approx(4.0))]
+    (rest,) = from_ready_mixes(replace(question(157.0), stock=mixes))
+    sizes = [(p.count, p.water_l + p.concentrate_l) for p in rest.pours]
+    assert sizes == [(4, pytest.approx(10.0)), (1, pytest.approx(1.0))]
+
+
+def test_the_last_mark_goes_in_where_the_first_guess_leaves_it() -> None:
+    # 74.4 L at 10.2 % may become 5.8 %, as far below the band as they are above it: 155.67 L with
+    # 1.44 L. 78 L of water with 1.4 L are 5.84 %, with 1.3 L 5.78 %; 80 L are too much for either.
+    ask = question(74.4, 10.2, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 2.0, 0.1))
+    asked = with_stock(1.44, ask)
+    short = within_stock(asked, filled(asked))
+    assert short.totals.concentrate_l == pytest.approx(1.4)
+    assert short.final.volume_l == pytest.approx(74.4 + 78.0 + 1.4)
+
+
+def test_no_mark_of_the_jug_is_left_where_marks_of_water_end_below_the_level() -> None:
+    # 8 L of water in a pail of 9 L: 0.75 L of the 0.77 L fit beside it. 10 L with 0.5 L would harm.
+    asked = with_stock(0.77, question(20.0, 5.9, fill_to_l=30.5, weak_pct=3.0, bucket=(9, 2, 0.05)))
+    short = within_stock(asked, filled(asked))
+    assert [(p.count, p.water_l, p.concentrate_l) for p in short.pours] == [
+        (1, 8.0, pytest.approx(0.75))
+    ]
+
+
+def test_no_water_is_poured_into_water_for_want_of_concentrate() -> None:
+    asked = with_stock(0.04, question(100.0, 0.0, weak_pct=0.0))
+    assert within_stock(asked, filled(asked)).pours == []
+
+
+def test_short_stock_is_not_measured_finer_than_anybody_reads() -> None:
+    # 9.15 L and 2.25 L in 173.25 L are 6.58 %; two kinds of bucket would make it 6.56 %.
+    ask = question(
+        150.0, 6.1, fill_to_l=174.0, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 0.5, 0.25)
+    )
+    asked = with_stock(2.42, replace(ask, mixing=Mixing(12.0, 0.0, 0.02)))
+    short = within_stock(asked, filled(asked))
+    assert [(p.count, p.water_l, p.concentrate_l) for p in short.pours] == [(3, 7.0, 0.75)]

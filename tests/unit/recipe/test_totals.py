@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from pycore.quantity.measured import Measured
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import Mixing, Pail, PlanRequest, Target
@@ -117,3 +118,59 @@ def test_nothing_is_reached_without_a_bucket_or_without_concentrate() -> None:
 def test_marks_too_fine_to_look_through_are_not_called_out_of_reach() -> None:
     fine = question(5000.0, 6.0, fill_to_l=15_000.0, strong_pct=99.0, bucket=(10.0, 0.01, 0.001))
     assert may_end_between(space(fine), 7.5, 8.5)
+
+
+def test_a_premix_just_as_strong_as_the_low_end_fills_an_empty_sump() -> None:
+    # 9.25 L of water and 0.75 L are 7.5 %, the strongest that may be mixed.
+    empty = question(0.0, 5.0, fill_to_l=20.0, strong_pct=7.5, bucket=(10.0, 0.25, 0.05))
+    empty = replace(empty, sump=replace(empty.sump, strength_pct=Measured(0.0, 0.3)))
+    assert may_end_between(space(empty), 7.5, 9.0)
+    assert not may_end_between(space(empty), 7.6, 9.0)
+
+
+def spaces() -> list[Space]:
+    """Small sumps with coarse marks: lean, in range and rich, with weak and with strong mixes."""
+    return [
+        space(
+            question(volume_l, pct, fill_to_l=20.0, strong_pct=strong, weak_pct=weak, bucket=marks)
+        )
+        for volume_l in (0.0, 12.2, 17.7)
+        for pct in (4.0, 7.6, 12.0)
+        for weak, strong in ((0.0, 12.0), (3.0, 35.0))
+        for marks in ((6.0, 1.0, 0.25), (9.0, 2.0, 0.5))
+    ]
+
+
+def every_total(room: Space, least_l: float, low_pct: float, high_pct: float) -> list[Total]:
+    """All whole marks that fit, no leaner or richer than single buckets, between two strengths."""
+    singles = single_buckets(room)
+    ratios = [jug / water for water, jug in singles]
+    sump, bucket, found = room.ask.sump, room.ask.bucket, []
+    for jug in range(100):
+        for water in range(1, 30):
+            litres = water * bucket.water_mark_l + jug * bucket.jug_mark_l
+            held_l = sump.volume_l.value * sump.strength_pct.value / 100 + jug * bucket.jug_mark_l
+            strength = 100 * held_l / (sump.volume_l.value + litres)
+            if (
+                least_l <= litres <= room.room_l
+                and low_pct <= strength <= high_pct
+                and min(ratios) <= jug / water <= max(ratios)
+            ):
+                found.append(Total(water, jug))
+    return found
+
+
+@pytest.mark.parametrize("room", spaces())
+def test_totals_are_all_that_counting_finds(room: Space) -> None:
+    for low_pct, high_pct in ((7.0, 9.0), (7.9, 8.1), (0.0, 100.0), (5.0, 6.0)):
+        singles = single_buckets(room)
+        found = list(totals_between(room, singles, low_pct, high_pct)) if singles else []
+        assert found == (every_total(room, room.least_l, low_pct, high_pct) if singles else [])
+
+
+@pytest.mark.parametrize("room", spaces())
+def test_reached_is_what_counting_reaches(room: Space) -> None:
+    for low_pct, high_pct in ((7.0, 9.0), (7.9, 8.1), (5.0, 6.0), (9.5, 11.0)):
+        is_there = low_pct <= room.ask.sump.strength_pct.value <= high_pct
+        counted = bool(single_buckets(room) and every_total(room, 0.0, low_pct, high_pct))
+        assert may_end_between(room, low_pct, high_pct) is (is_there or counted)

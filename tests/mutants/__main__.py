@@ -1,0 +1,93 @@
+"""``python3 -m tests.mutants [module ...]``: which small defects in pycore no test notices.
+
+Each defect meets the module's own tests and doctests first; what they do not notice meets, with
+``--wide``, all unit tests, the published tables natively and most of the properties.
+"""
+
+import argparse
+import subprocess
+import sys
+import time
+from importlib.util import find_spec
+from pathlib import Path
+
+from web.build.environment import ensure_venv, install, venv_python
+from web.build.paths import ROOT
+from web.build.steps import Steps
+
+ROOMS = ("quantity", "recipe")
+# Left out: the shipped bundle and other processes, which no mutant reaches; random sumps in
+# gallons, which walk through the same lines as those in litres; what tries the messages and not
+# the numbers; and the longest Monte Carlo run.
+LEFT_OUT = (
+    "shipped", "agree", "test_command", "US-", "imperial-", "hostile", "same_answer",
+    "order_of_keys", "whole_numbers", "rough_is_said",
+)  # fmt: skip
+WIDE = [
+    "tests/unit", "tests/published", "tests/properties",
+    "-k", " and ".join(f"not {name}" for name in LEFT_OUT),
+]  # fmt: skip
+
+
+def modules(names: list[str]) -> list[Path]:
+    """Files of rooms (``quantity``) and modules (``recipe.marks``), without generated ones."""
+    found: list[Path] = []
+    for name in names or ROOMS:
+        place = ROOT / "pycore" / name.replace(".", "/")
+        files = sorted(place.glob("*.py")) if place.is_dir() else [place.with_suffix(".py")]
+        found += [file for file in files if file.stem not in ("__init__", "known")]
+    return found
+
+
+def own_tests(path: Path) -> list[str]:
+    """The unit tests that mirror a module, in one file or more, and its doctests."""
+    folder = ROOT / "tests" / "unit" / path.parent.name
+    mirrored = [folder / f"test_{path.name}", *sorted(folder.glob(f"test_{path.stem}_*.py"))]
+    return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
+
+
+def _try(path: Path, is_wide: bool) -> str:
+    from tests.mutants.changes import mutants
+    from tests.mutants.trial import OWN_CPU_S, WIDE_CPU_S, name_of, passes
+
+    sets = [(own_tests(path), OWN_CPU_S), *([(WIDE, WIDE_CPU_S)] if is_wide else [])]
+    if not all(passes(arguments, path, None, most_s) for arguments, most_s in sets):
+        raise SystemExit(f"The tests of {name_of(path)} fail without any defect.")
+    broken = compile("raise RuntimeError", str(path), "exec")
+    if any(passes(arguments, path, broken, most_s) for arguments, most_s in sets):
+        raise SystemExit(f"The tests of {name_of(path)} do not meet what takes its place.")
+    noticed, survivors = [0] * len(sets), 0
+    for mutant in mutants(path.read_text(encoding="utf-8"), str(path)):
+        for i, (arguments, most_s) in enumerate(sets):
+            if not passes(arguments, path, mutant.code, most_s):
+                noticed[i] += 1
+                break
+        else:
+            survivors += 1
+            print(f"survived: {name_of(path)} {mutant}", flush=True)
+    counts = "".join(f"{count:9}" for count in [sum(noticed) + survivors, *noticed, survivors])
+    return f"{name_of(path):<28}{counts}"
+
+
+def main() -> int:
+    """Prints every survivor as it is found, then a line for each module."""
+    parser = argparse.ArgumentParser(prog="python3 -m tests.mutants")
+    parser.add_argument("names", nargs="*", metavar="MODULE", help="quantity, recipe.marks, ...")
+    parser.add_argument("--wide", action="store_true", help="survivors meet more tests")
+    wanted = parser.parse_args()
+    if find_spec("pytest") is None:
+        ensure_venv()
+        install(ROOT / "tests" / "requirements.lock", Steps(), name="Test tools")
+        command = [str(venv_python()), "-m", "tests.mutants", *sys.argv[1:]]
+        return subprocess.run(command, cwd=ROOT, check=False).returncode
+    started_s = time.monotonic()
+    lines = [_try(path, wanted.wide) for path in modules(wanted.names)]
+    heads = ["mutants", "own", *(["wide"] if wanted.wide else []), "survived"]
+    print(" " * 28 + "".join(f"{head:>9}" for head in heads))
+    print("\n".join(lines))
+    print(f"{time.monotonic() - started_s:.0f} s")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
