@@ -1,9 +1,9 @@
-"""Pouring must not end further from the band than pouring nothing would."""
+"""Pouring must not end further from the band than pouring nothing would, nor on its far side."""
 
 from __future__ import annotations
 
 from pycore.recipe.marks import Space
-from pycore.recipe.outlook import NEW_CHARGE_SHARE
+from pycore.recipe.outlook import NEW_CHARGE_SHARE, reach_pct
 from pycore.recipe.request import PlanRequest
 from pycore.recipe.search import Candidate, best_pours, weigh
 
@@ -24,13 +24,20 @@ def is_new_charge(ask: PlanRequest) -> bool:
 def does_harm(ask: PlanRequest, strength_pct: float) -> bool:
     """Whether a result lies further outside the band than what is in the sump now.
 
-    Never for a new charge: with so little in it a sump is of no use, and what is left of the old
-    coolant says nothing about the new one.
+    Past the band to its other side is harm at any distance: a sump that is too thin rusts and goes
+    off, one that is too rich does neither. A new charge does harm where it is too thin although
+    the mix may be strong enough, whatever was left before: with so little in it a sump is of no
+    use, and what is left of the old coolant says nothing about the new one.
     """
+    target, now_pct = ask.target, ask.sump.strength_pct.value
+    thin = strength_pct < target.low_pct - _HAIR_PCT
     if is_new_charge(ask):
-        return False
-    now = outside_pct(ask, ask.sump.strength_pct.value)
-    return outside_pct(ask, strength_pct) > now + _HAIR_PCT
+        return thin and reach_pct(Space.of(ask))[1] >= target.low_pct
+    if thin and now_pct > target.high_pct:
+        return True
+    if strength_pct > target.high_pct + _HAIR_PCT and now_pct < target.low_pct:
+        return True
+    return outside_pct(ask, strength_pct) > outside_pct(ask, now_pct) + _HAIR_PCT
 
 
 def harmless_pours(space: Space) -> Candidate:

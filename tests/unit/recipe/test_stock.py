@@ -32,15 +32,34 @@ def test_enough_leaves_the_plan_alone() -> None:
     assert within_stock(question(), plan) is plan
 
 
-def test_all_of_too_little_goes_in() -> None:
-    # (924 + 300)/198 with all of 3 L and a full sump.
+def test_level_stays_lower_where_the_range_is_met_so() -> None:
+    # All of 3 L are 6.18 % of a full sump, and 7 % of (924 + 300)/7 = 174.9 L.
     ask = with_stock(3.0)
     short = within_stock(ask, filled(ask))
     assert 2.8 <= short.totals.concentrate_l <= 3.0 + 1e-9
-    assert short.final.strength_pct.value == pytest.approx(1224 / 198, abs=0.05)
-    assert short.cautions[0] == "stock_short"
-    assert "needs_stronger_premix" not in short.cautions
-    assert "marks_too_coarse" not in short.cautions
+    assert short.verdict == "in_band"
+    assert 172.8 <= short.final.volume_l <= 174.9
+    assert short.cautions[:2] == ["stock_short", "not_filled_up"]
+    assert set(short.cautions) & {"best_reachable", "marks_too_coarse"} == set()
+
+
+def test_rich_sump_is_not_ruined_with_plain_water() -> None:
+    # 45 L at 13.5 %: plain water up to 607.5/7 = 86.8 L stays inside, up to 198 L it is 3.07 %.
+    plan = plan_recipe(with_stock(0.0, question(45.0, 13.5, weak_pct=0.0)))
+    assert (plan.verdict, plan.totals.concentrate_l) == ("in_band", 0.0)
+    assert 84.7 <= plan.final.volume_l <= 86.8
+    # One jug mark of 50 mL beside 7 L rounds to the weakest mix of 1 %: 0.5 L make 70.5 L.
+    plan = plan_recipe(with_stock(0.5, question(99.0, 13.5)))
+    assert plan.verdict == "on_target"
+    assert plan.final.volume_l == pytest.approx(169.5)
+
+
+def test_out_of_the_band_the_nearest_to_it_is_poured() -> None:
+    # With 10 L of water 150 L at 12 % come to 11.25 %, and 11.2 % is as thin as they get.
+    ask = replace(question(150.0, 12.0, weak_pct=0.0), stock=Stock(water_l=10.0))
+    plan = plan_recipe(ask)
+    assert plan.final.strength_pct.value == pytest.approx(1800 / 160)
+    assert plan.cautions[:3] == ["water_short", "not_filled_up", "best_reachable"]
 
 
 def test_a_rest_smaller_than_a_mark_is_left() -> None:
@@ -79,10 +98,14 @@ def test_fill_less_high_to_the_aim_or_else_to_the_band() -> None:
         litres: {way.why: way for way in plan_recipe(with_stock(litres)).alternatives}
         for litres in (1.0, 3.0, 5.0)
     }
-    aim, band = ways[5.0]["fill_less"], ways[3.0]["fill_less"]
+    aim = ways[5.0]["fill_less"]
+    band = fill_less(with_stock(3.0))
+    assert band is not None
     assert (aim.verdict, band.verdict) == ("on_target", "in_band")
     assert 176.0 <= aim.final.volume_l <= 178.0 + 1e-9
     assert 172.8 <= band.final.volume_l <= 174.9
+    # That is the main plan then, and no other way.
+    assert "fill_less" not in ways[3.0]
     assert aim.totals.concentrate_l <= 5.0 + 1e-9
     # (924 + 100)/7 = 146.3 L is less than there is.
     assert "fill_less" not in ways[1.0]
@@ -94,11 +117,10 @@ def test_level_that_the_concentrate_reaches() -> None:
 
 
 def test_too_little_concentrate_does_no_harm() -> None:
-    # All of 1 L in a full sump is 1024/198 = 5.17 %; up to 1024/6 = 170.7 L it stays at 6 %.
+    # All of 1 L in a full sump is 1024/198 = 5.17 %; in one bucket of 20 % it is 1024/159 = 6.44 %.
     plan = plan_recipe(with_stock(1.0))
-    assert plan.final.strength_pct.value >= 6.0
-    assert 168.0 <= plan.final.volume_l <= 170.7
-    assert plan.cautions[0] == "stock_short"
+    assert plan.final.strength_pct.value == pytest.approx(1024 / 159)
+    assert plan.cautions[:3] == ["stock_short", "not_filled_up", "best_reachable"]
 
 
 def test_new_charge_is_filled_less_high_and_never_too_thin() -> None:
@@ -106,9 +128,11 @@ def test_new_charge_is_filled_less_high_and_never_too_thin() -> None:
     plan = plan_recipe(with_stock(5.0, question(6.0, 0.4)))
     assert plan.verdict == "on_target"
     assert 60.0 <= plan.final.volume_l <= 62.8
-    assert plan.cautions[0] == "stock_short"
+    assert plan.cautions[:2] == ["stock_short", "not_filled_up"]
     # 0.3 L are 8 % of 4 L: less than the rinse water that is there.
-    assert plan_recipe(with_stock(0.3, question(6.0, 0.4))).pours == []
+    nothing = plan_recipe(with_stock(0.3, question(6.0, 0.4)))
+    assert nothing.pours == []
+    assert nothing.cautions == ["stock_short", "not_filled_up"]
 
 
 def test_too_little_water_fills_less_high() -> None:
