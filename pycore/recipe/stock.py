@@ -8,8 +8,9 @@ from dataclasses import replace
 from itertools import chain
 
 from pycore.recipe.balance import state_after
+from pycore.recipe.band import is_new_charge, outside_pct
 from pycore.recipe.draw_off import filled, filling
-from pycore.recipe.harm import does_harm, is_new_charge, outside_pct
+from pycore.recipe.harm import does_harm
 from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals, totals_of

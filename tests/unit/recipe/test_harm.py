@@ -4,15 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.harm import does_harm, harmless_pours, outside_pct
+from pycore.recipe.harm import does_harm, harmless_pours, lower_cautions
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import Pail
 from tests.unit.recipe.shop import question, space
-
-
-def test_outside_the_band_by_hand() -> None:
-    ask = question()
-    assert [outside_pct(ask, pct) for pct in (6.5, 7.0, 8.0, 9.0, 9.25)] == [0.5, 0, 0, 0, 0.25]
 
 
 @pytest.mark.parametrize(
@@ -52,6 +47,9 @@ def test_new_charge_is_never_thinner_than_the_band_where_marks_are_coarse() -> N
     plan = plan_recipe(question(13.5, 8.1, weak_pct=0.0, bucket=(10.0, 1.0, 2.5)))
     assert plan.verdict != "out_of_band"
     assert plan.final.volume_l <= 15.6
+    assert plan.cautions == ["not_filled_up", "marks_too_coarse"]
+    # A sump that is not empty has enough in it.
+    assert lower_cautions(question(), ["nothing_to_pour"]) == ["not_filled_up", "nothing_to_pour"]
 
 
 def test_level_stays_lower_where_filling_up_leaves_the_band() -> None:
