@@ -206,10 +206,17 @@ def _short(ask: PlanRequest, plan: Plan, short: list[str]) -> Plan:
 
 
 def from_ready_mixes(ask: PlanRequest) -> list[Plan]:
-    """Filling up with one of the mixes on the cart, each as far as it reaches."""
+    """Filling up with one of the mixes on the cart, each as far as it and the pail's marks reach.
+
+    None with a mix that this fluid may not be poured at, such as neat concentrate.
+    """
     mixes = (ask.stock.ready_mixes or []) if ask.stock else []
     mark_l, plans = ask.bucket.water_mark_l, []
+    first_l = (ask.pail and ask.pail.first_mark_l) or 0.0
+    weak_pct, strong_pct = ask.mixing.weak_pct, ask.mixing.strong_pct
     for mix in mixes:
+        if not weak_pct <= mix.strength_pct <= strong_pct:
+            continue
         room_l = max(0.0, min(ask.fill_to_l - ask.sump.volume_l.value, mix.volume_l))
         whole_l = floor_marks(ask.bucket.usable_l / mark_l) * mark_l
         count = floor_marks(room_l / whole_l)
@@ -219,7 +226,7 @@ def from_ready_mixes(ask: PlanRequest) -> list[Plan]:
         pours = [
             Pour(n, size_l * (1 - share), size_l * share, kind="ready_mix")
             for n, size_l in sizes
-            if n and size_l > 0
+            if n and size_l > 0 and size_l >= first_l - _HAIR_L
         ]
         if pours:
             plans.append(made(ask, pours))

@@ -123,7 +123,7 @@ def test_none_is_clearly_better_with_coarse_marks(body: dict[str, Any]) -> None:
 def missed(body: dict[str, Any], most: int) -> list[str]:
     """In what some set of so many buckets, that fills the room, is clearly better than the plan.
 
-    Sets that lead further from the band than doing nothing would, or past it, are none to compare with.
+    Sets that lead further from the band than doing nothing would, or past it, do not count.
     """
     plan = ask("plan_recipe", body)
     target, closeness = body["target"], body["mixing"]["closeness_pct"]

@@ -8,7 +8,7 @@ from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import alternative, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour, Totals
-from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock
+from pycore.recipe.request import DrawOff, Pail, PlanRequest, ReadyMix, Stock
 from pycore.recipe.stock import (
     affordable,
     fill_less,
@@ -202,6 +202,21 @@ def test_ready_mix_as_far_as_it_and_the_room_reach() -> None:
     assert {pour.kind for plan in both for pour in plan.pours} == {"ready_mix"}
     # 154 L at 6 % and 44 L at 15 %.
     assert both[0].final.strength_pct.value == pytest.approx(8.0)
+
+
+@pytest.mark.parametrize("strength_pct", [100.0, 60.0, 20.1, 0.9])
+def test_no_ready_mix_that_this_fluid_may_not_be_poured_at(strength_pct: float) -> None:
+    mixes = [ReadyMix(strength_pct, 60.0), ReadyMix(20.0, 60.0), ReadyMix(1.0, 60.0)]
+    plans = from_ready_mixes(replace(question(), stock=Stock(ready_mixes=mixes)))
+    assert [plan.pours[0].concentrate_l for plan in plans] == pytest.approx([2.0, 0.1])
+
+
+def test_ready_mix_keeps_to_the_first_mark_of_the_pail() -> None:
+    # 44 L of room: the last 4 L do not reach the first mark of 5 L.
+    ask = replace(question(), stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0)]))
+    (plan,) = from_ready_mixes(replace(ask, pail=Pail(first_mark_l=5.0)))
+    assert [pour.count for pour in plan.pours] == [4]
+    assert from_ready_mixes(replace(ask, fill_to_l=158.0, pail=Pail(first_mark_l=5.0))) == []
 
 
 def test_no_ready_mix_without_one_or_without_room() -> None:
