@@ -5,7 +5,8 @@ from dataclasses import replace
 import pytest
 
 from pycore.quantity.fault import Fault
-from pycore.recipe.request import Bucket, Mixing, Pail, Target, refuse_contradictions
+from pycore.recipe.request import Bucket, Mixing, Pail, Target, measured_by, refuse_contradictions
+from tests.unit.recipe.shop import question
 
 TARGET = Target(7.0, 8.0, 9.0)
 MIXING = Mixing(20.0, 1.0, 0.5)
@@ -68,3 +69,11 @@ def test_contradiction_names_the_field(
     assert caught.value.path.endswith(end)
     assert caught.value.got == changes[end]
     assert caught.value.limit
+
+
+def test_measured_by_the_pail_concentrate_has_the_marks_of_the_pail() -> None:
+    ask = question(bucket=(10.0, 1.0, 0.05))
+    for pail in (None, Pail(), Pail(measure_by="jug")):
+        assert measured_by(replace(ask, pail=pail)).bucket == ask.bucket
+    by_pail = measured_by(replace(ask, pail=Pail(measure_by="pail")))
+    assert by_pail.bucket == Bucket(10.0, 1.0, 1.0)
