@@ -27,6 +27,7 @@ from pycore.recipe.holding import (
     LastReading,
     even_request,
     plan_holding,
+    poured_pct,
 )
 from pycore.sump.sump import Sump
 
@@ -136,6 +137,8 @@ def _shown(
         "band_low": tidy(ask.target.low_pct, "%"),
         "band_high": tidy(ask.target.high_pct, "%"),
     }
+    if holding.pours:
+        said["poured"] = shown(poured_pct(holding.pours), "%", 1)
     if mark.given is not None:
         said["fill_to"] = mark.given
     if ask.last is not None and holding.ends is not None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pycore.recipe.harm import does_harm, harmless_pours
+from pycore.recipe.harm import does_harm, harmless_pours, lower_cautions
 from pycore.recipe.marks import Pours, Space, ceil_marks, limits_of
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
@@ -28,7 +28,7 @@ def filled(ask: PlanRequest) -> Plan:
     """The plan of these buckets; it says so where they leave room open that could be filled."""
     pours, is_up = _harmless(ask)
     plan = made(ask, pours)
-    return plan if is_up else replace(plan, cautions=["not_filled_up", *plan.cautions])
+    return plan if is_up else replace(plan, cautions=lower_cautions(ask, plan.cautions))
 
 
 def _harmless(ask: PlanRequest) -> tuple[list[Pour], bool]:

@@ -1,9 +1,9 @@
-"""Pouring must not end further from the band than pouring nothing would."""
+"""Pouring must not end further from the band than pouring nothing would, nor on its far side."""
 
 from __future__ import annotations
 
+from pycore.recipe.band import is_new_charge, is_wrong_side, outside_pct
 from pycore.recipe.marks import Space
-from pycore.recipe.outlook import NEW_CHARGE_SHARE
 from pycore.recipe.request import PlanRequest
 from pycore.recipe.search import Candidate, best_pours, weigh
 
@@ -11,26 +11,16 @@ from pycore.recipe.search import Candidate, best_pours, weigh
 _HAIR_PCT = 1e-9
 
 
-def outside_pct(ask: PlanRequest, strength_pct: float) -> float:
-    """How far a strength lies outside the band, points; 0 inside."""
-    return max(ask.target.low_pct - strength_pct, strength_pct - ask.target.high_pct, 0.0)
-
-
-def is_new_charge(ask: PlanRequest) -> bool:
-    """Whether so little is in the sump that it is filled anew."""
-    return ask.sump.volume_l.value < NEW_CHARGE_SHARE * ask.fill_to_l
-
-
 def does_harm(ask: PlanRequest, strength_pct: float) -> bool:
-    """Whether a result lies further outside the band than what is in the sump now.
+    """Whether a result lies further outside the band than what is in the sump now, or past it.
 
-    Never for a new charge: with so little in it a sump is of no use, and what is left of the old
-    coolant says nothing about the new one.
+    With so little in it a sump is of no use, so a new charge does harm only on the wrong side.
     """
     if is_new_charge(ask):
-        return False
-    now = outside_pct(ask, ask.sump.strength_pct.value)
-    return outside_pct(ask, strength_pct) > now + _HAIR_PCT
+        return is_wrong_side(ask, strength_pct)
+    now_pct = outside_pct(ask, ask.sump.strength_pct.value)
+    is_further = outside_pct(ask, strength_pct) > now_pct + _HAIR_PCT
+    return is_further or is_wrong_side(ask, strength_pct)
 
 
 def harmless_pours(space: Space) -> Candidate:
@@ -45,3 +35,13 @@ def harmless_pours(space: Space) -> Candidate:
         if not does_harm(space.ask, space.strength_pct(found.pours)):
             return found
     return weigh(space, ())
+
+
+def lower_cautions(ask: PlanRequest, codes: list[str]) -> list[str]:
+    """What is said where the level stays lower.
+
+    That nothing needs to be poured is not true of a new charge: the marks allow nothing.
+    """
+    if is_new_charge(ask):
+        codes = ["marks_too_coarse" if code == "nothing_to_pour" else code for code in codes]
+    return ["not_filled_up", *codes]

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.recipe.balance import state_after
+from pycore.recipe.balance import mix_strength_pct, state_after
 from pycore.recipe.marks import Space
 from pycore.recipe.outcome import bucket_pours
 from pycore.recipe.pours import Pour, Step, Totals, steps_for, totals_of
@@ -18,10 +18,15 @@ from pycore.recipe.request import (
     PlanRequest,
     SumpState,
     Target,
+    measured_by,
     refuse_contradicting_options,
     refuse_contradictions,
 )
 from pycore.recipe.search import best_pours
+
+# A mix so far from the usual one moves the sump by half a point where it fills a quarter of it,
+# which is the most that a top-up should be off unread: common practice, no source.
+_NEAR_USUAL_PCT = 2.0
 
 
 @dataclass(frozen=True)
@@ -88,7 +93,7 @@ def even_request(ask: HoldingRequest) -> PlanRequest:
     it is at that strength only.
     """
     usual = ask.usual_pct
-    return PlanRequest(
+    even = PlanRequest(
         sump=SumpState(ask.volume_l, Measured(usual, 0.0)),
         fill_to_l=ask.fill_to_l,
         target=Target(usual, usual, usual),
@@ -97,6 +102,30 @@ def even_request(ask: HoldingRequest) -> PlanRequest:
         draw_off=DrawOff(allowed=False, mark_l=ask.bucket.water_mark_l),
         pail=ask.pail,
     )
+    return measured_by(even)
+
+
+def poured_pct(pours: list[Pour]) -> float:
+    """Strength of everything that is poured, per cent by volume; 0 where nothing is."""
+    totals = totals_of(pours)
+    return mix_strength_pct(totals.water_l, totals.concentrate_l)
+
+
+def _near_usual(ask: HoldingRequest, space: Space) -> tuple[list[Pour], bool]:
+    """The highest fill with a mix near the usual strength, and whether a higher one was not near.
+
+    More room stays open, twice as much each time; at the end nothing is poured.
+    """
+    if not space.can_pour():
+        return [], False
+    open_l, is_first = space.room_l - space.least_l, True
+    while is_first or open_l < space.room_l:
+        found = best_pours(Space(space.ask, space.room_l, space.room_l - open_l))
+        pours = bucket_pours(space, found.pours)
+        if abs(poured_pct(pours) - ask.usual_pct) <= _NEAR_USUAL_PCT:
+            return pours, not is_first
+        open_l, is_first = 2 * open_l, False
+    return [], True
 
 
 def plan_holding(ask: HoldingRequest) -> Holding:
@@ -107,19 +136,19 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     ask : HoldingRequest
         Litres, per cent by volume, days. usual_pct must lie between weakest and strongest mix.
 
-    The worst-case ends are the last strength, two standard uncertainties and the drift of its
-    age away on either side, mixed with what is poured. Errors: as of ``plan_recipe``, and ``order``
-    for a usual strength that this fluid may not be mixed at.
+    Where the marks allow no mix near the usual strength the level stays lower, or nothing is
+    poured (``no_usual_mix``). The worst-case ends are the last strength, two standard uncertainties
+    and the drift of its age away on either side, mixed with what is poured. Errors: as of
+    ``plan_recipe``, and ``order`` for a usual strength that this fluid may not be mixed at.
     """
-    refuse_contradictions(ask.target, ask.mixing, ask.bucket)
+    refuse_contradictions(ask.target, ask.mixing, ask.bucket, ask.pail)
     usual = ask.usual_pct
     if not ask.mixing.weak_pct <= usual <= ask.mixing.strong_pct:
         limit = {"minimum": ask.mixing.weak_pct, "maximum": ask.mixing.strong_pct, "unit": "%"}
         raise Fault("order", "usual_pct", usual, limit)
     even = even_request(ask)
     refuse_contradicting_options(even)
-    space = Space.of(even)
-    pours = bucket_pours(space, best_pours(space).pours) if space.can_pour() else []
+    pours, is_coarse = _near_usual(ask, Space.of(even))
     ends = _ends(ask, pours)
     said = {
         "reading_open": True,
@@ -127,7 +156,8 @@ def plan_holding(ask: HoldingRequest) -> Holding:
         "may_be_out_of_band": ends is None
         or ends.low_pct < ask.target.low_pct
         or ends.high_pct > ask.target.high_pct,
-        "nothing_to_pour": not pours,
+        "no_usual_mix": is_coarse,
+        "nothing_to_pour": not pours and not is_coarse,
     }
     totals = totals_of(pours)
     return Holding(

@@ -7,23 +7,14 @@ from dataclasses import replace
 from pycore.recipe.draw_off import filled, least_draw_off
 from pycore.recipe.outcome import Alternative, Plan, alternative
 from pycore.recipe.request import (
-    Bucket,
     PlanRequest,
+    measured_by,
     refuse_contradicting_options,
     refuse_contradictions,
     whole_circuit,
 )
 from pycore.recipe.stock import affordable, fill_less, missing, within_stock
 from pycore.recipe.ways import other_ways
-
-
-def _measured_by(ask: PlanRequest) -> PlanRequest:
-    """The question with concentrate measured by what the shop measures it with."""
-    if ask.pail is None or ask.pail.measure_by != "pail":
-        return ask
-    bucket = ask.bucket
-    marks = Bucket(bucket.usable_l, bucket.water_mark_l, bucket.water_mark_l)
-    return replace(ask, bucket=marks)
 
 
 def _when_short(ask: PlanRequest, plan: Plan, at_hand: Plan) -> list[Alternative]:
@@ -64,7 +55,7 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     """
     refuse_contradictions(ask.target, ask.mixing, ask.bucket, ask.pail)
     refuse_contradicting_options(ask)
-    ask = _measured_by(whole_circuit(ask))
+    ask = measured_by(whole_circuit(ask))
     plan = filled(ask)
     if plan.verdict == "out_of_band" and ask.draw_off.allowed:
         plan = least_draw_off(ask) or plan

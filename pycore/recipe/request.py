@@ -176,6 +176,14 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
     )
 
 
+def measured_by(ask: PlanRequest) -> PlanRequest:
+    """The question with concentrate measured by what the shop measures it with."""
+    if ask.pail is None or ask.pail.measure_by != "pail":
+        return ask
+    mark_l = ask.bucket.water_mark_l
+    return replace(ask, bucket=replace(ask.bucket, jug_mark_l=mark_l))
+
+
 def refuse_contradictions(
     target: Target, mixing: Mixing, bucket: Bucket, pail: Pail | None = None
 ) -> None:

@@ -15,6 +15,7 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
+from pycore.recipe.band import is_wrong_side, outside_pct
 from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks, nearest_two
 from pycore.recipe.totals import pours_between
 
@@ -25,6 +26,9 @@ SAME_PCT = 0.05
 # Buckets all alike are worth one bucket in five more to carry, never more than these.
 _MORE_ALIKE_SHARE = 5
 _MORE_ALIKE = 12
+
+# More than any result can lie outside the band: on the wrong side of it is behind all others.
+_WRONG_SIDE_PCT = 100.0
 
 # How many sizes of whole bucket are tried, the fullest first.
 _MOST_WHOLE = 12
@@ -61,7 +65,9 @@ def weigh(space: Space, pours: Pours) -> Candidate:
     """A set of pours with its distance from the aim and from the band, in points."""
     strength = space.strength_pct(pours)
     target = space.ask.target
-    outside = max(target.low_pct - strength, strength - target.high_pct, 0.0)
+    outside = outside_pct(space.ask, strength)
+    if is_wrong_side(space.ask, strength):
+        outside += _WRONG_SIDE_PCT
     distance = abs(strength - target.aim_pct)
     excess = max(0.0, distance - space.ask.mixing.closeness_pct)
     return Candidate(pours, outside, excess, distance)
@@ -221,7 +227,9 @@ def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
         return pours_between(space, 0.0, 100.0, aim)
     if best.outside_pct > 0:
         beyond = max(best.outside_pct - SAME_PCT, 0.0)
-        return pours_between(space, low - beyond, high + beyond, aim)
+        ends = (end for end in (low - beyond, high + beyond) if not is_wrong_side(space.ask, end))
+        allowed = [low, high, *ends]
+        return pours_between(space, min(allowed), max(allowed), aim)
     reach = close + best.excess_pct - SAME_PCT
     return pours_between(space, max(low, aim - reach), min(high, aim + reach), aim)
 

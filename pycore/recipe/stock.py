@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterator
 from dataclasses import replace
+from itertools import chain
 
 from pycore.recipe.balance import state_after
+from pycore.recipe.band import is_new_charge, outside_pct
 from pycore.recipe.draw_off import filled, filling
-from pycore.recipe.harm import is_new_charge, outside_pct
+from pycore.recipe.harm import does_harm
 from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals, totals_of
-from pycore.recipe.request import PlanRequest, Target
+from pycore.recipe.request import PlanRequest, Stock, Target
 from pycore.recipe.search import SAME_PCT, best_pours
 from pycore.recipe.totals import may_end_between
 
-# How many levels are tried, each lower by what the stock lacks or by one mark, and for how many
-# jug marks less than there are: marks round by one or two.
+# How many levels are tried, one mark apart, and for how many jug marks less than there are: marks
+# round by one or two.
 _LEVELS = 12
 _FEWER = 4
 
@@ -43,34 +47,35 @@ def missing(ask: PlanRequest, totals: Totals) -> list[str]:
 def within_stock(ask: PlanRequest, plan: Plan) -> Plan:
     """The plan, or the best one that needs no more concentrate and water than there is.
 
-    Nothing is taken out then: what the stock cannot make good would be lost for nothing. With too
-    little concentrate the room is filled weaker than the aim, as long as that does no harm, and a
-    new charge less high; with too little water it is filled less high.
+    Nothing is taken out then: what the stock cannot make good would be lost for nothing. The
+    highest level inside the band comes first, even where the room stays open; without one, what
+    comes nearest to the band. A new charge outside the band is not poured at all.
     """
     short = missing(ask, plan.totals)
     if not short:
         return plan
     found = filled(ask) if plan.draw_off_l > 0 else plan
     if missing(ask, found.totals):
-        found = _lower(ask)
-    return _short(found, short)
+        found = _nearest(ask)
+    return _short(ask, found, short)
 
 
-def _lower(ask: PlanRequest) -> Plan:
-    """The plan with the highest level that keeps to the stock and does no harm; else nothing."""
-    have_l = ask.stock.water_l if ask.stock else None
-    level_l = _highest_l(ask)
-    for _ in range(_LEVELS):
-        if level_l <= ask.sump.volume_l.value:
-            break
+def _nearest(ask: PlanRequest) -> Plan:
+    """The highest level inside the band, else the level that comes nearest to it, else nothing."""
+    best, best_pct = made(ask, []), outside_pct(ask, ask.sump.strength_pct.value)
+    for level_l in _levels_l(ask):
         pours = _at_level(ask, level_l)
-        totals = totals_of(pours)
-        is_too_weak = _after_pct(ask, totals) < _weakest_pct(ask) - _HAIR_PCT
-        if not is_too_weak and not missing(ask, totals):
+        after_pct = _after_pct(ask, totals_of(pours))
+        if not pours or missing(ask, totals_of(pours)) or does_harm(ask, after_pct):
+            continue
+        away_pct = outside_pct(ask, after_pct)
+        if away_pct <= _HAIR_PCT:
             return made(ask, pours)
-        excess_l = 0.0 if have_l is None else totals.water_l - have_l
-        level_l -= max(excess_l, ask.bucket.water_mark_l)
-    return made(ask, [])
+        # Mixed too thin or too rich a new charge would serve nobody, and it can be filled later.
+        if not is_new_charge(ask) and away_pct < best_pct - SAME_PCT:
+            best, best_pct = made(ask, pours), away_pct
+    # A few levels that were passed over may hold what this search, which knows one aim, does find.
+    return (fill_less(ask) or best) if best_pct > 0 else best
 
 
 def _after_pct(ask: PlanRequest, totals: Totals) -> float:
@@ -79,27 +84,36 @@ def _after_pct(ask: PlanRequest, totals: Totals) -> float:
     return state_after(sump.volume_l.value, sump.strength_pct.value, amounts)[1]
 
 
-def _weakest_pct(ask: PlanRequest) -> float:
-    """The weakest result that may be left for want of concentrate, per cent.
+def _levels_l(ask: PlanRequest) -> Iterator[float]:
+    """Levels to try, L: down from the highest, and for a lean sump up from the strongest fill."""
+    mark_l, volume_l = ask.bucket.water_mark_l, ask.sump.volume_l.value
+    leanest, richest = _share_of_concentrate(ask)
+    stock = ask.stock or Stock()
+    highest_l, strongest_l = ask.fill_to_l, ask.fill_to_l
+    if stock.water_l is not None and richest < 1:
+        highest_l = min(highest_l, volume_l + stock.water_l / (1 - richest))
+    if stock.concentrate_l is not None:
+        if leanest > 0:
+            highest_l = min(highest_l, volume_l + stock.concentrate_l / leanest)
+        if richest > 0:
+            strongest_l = volume_l + stock.concentrate_l / richest
+        target = ask.target
+        reach_pct = target.aim_pct if is_new_charge(ask) else target.low_pct
+        in_band_l = level_for_l(ask, reach_pct) if reach_pct > 0 else highest_l
+        highest_l = min(highest_l, in_band_l)
+    down = (highest_l - step * mark_l for step in range(_LEVELS))
+    is_lean = ask.sump.strength_pct.value < ask.target.low_pct
+    up = (strongest_l + step * mark_l for step in range(_LEVELS if is_lean else 0))
+    return (level_l for level_l in chain(down, up) if volume_l < level_l <= ask.fill_to_l)
 
-    As far below the band as the sump is from it now, so that no harm is done; but a new charge
-    has to lie in the band: mixed too thin it would serve nobody, and it can be filled less high.
-    """
-    if is_new_charge(ask):
-        return ask.target.low_pct
-    return ask.target.low_pct - outside_pct(ask, ask.sump.strength_pct.value)
 
-
-def _highest_l(ask: PlanRequest) -> float:
-    """Level above which the concentrate at hand leaves it too weak or makes no allowed mix."""
-    have_l = ask.stock.concentrate_l if ask.stock else None
-    if have_l is None:
-        return ask.fill_to_l
-    highest_l, weak_pct = ask.fill_to_l, ask.mixing.weak_pct
-    if weak_pct > 0:
-        highest_l = min(highest_l, ask.sump.volume_l.value + 100 * have_l / weak_pct)
-    strength_pct = ask.target.aim_pct if is_new_charge(ask) else _weakest_pct(ask)
-    return min(highest_l, level_for_l(ask, strength_pct)) if strength_pct > 0 else highest_l
+def _share_of_concentrate(ask: PlanRequest) -> tuple[float, float]:
+    """Concentrate in a litre of the leanest and of the richest bucket that may be poured."""
+    per_mark = ask.bucket.jug_mark_l / ask.bucket.water_mark_l
+    leanest, richest = (ratio * per_mark for ratio in Space.of(ask).limits.ratios)
+    if not 0 <= leanest <= richest:
+        return 0.0, 0.0
+    return leanest / (1 + leanest), richest / (1 + richest) if richest < math.inf else 1.0
 
 
 def level_for_l(ask: PlanRequest, strength_pct: float) -> float:
@@ -116,37 +130,32 @@ def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
     """The best buckets up to a level, with all the concentrate where that is too little for it."""
     lower = replace(ask, fill_to_l=level_l)
     have_l = ask.stock.concentrate_l if ask.stock else None
-    pours = filling(lower)
+    pours = _best(lower)
     if have_l is None or totals_of(pours).concentrate_l <= have_l + _HAIR_L:
         return pours
-    marks = floor_marks(have_l / ask.bucket.jug_mark_l)
+    mark_l = ask.bucket.jug_mark_l
+    marks = floor_marks(have_l / mark_l)
+    held_l = ask.sump.volume_l.value * ask.sump.strength_pct.value / 100
+    # Nobody reads nearer than the least that two plans may differ, or measures half a jug mark.
+    close = max(SAME_PCT, 50 * mark_l / level_l)
     for fewer in range(min(_FEWER, marks + 1)):
-        found = _with_marks(lower, marks - fewer, level_l)
-        totals = totals_of(found)
-        if totals.concentrate_l <= have_l + _HAIR_L:
-            # Marks of water may end below this level, and more concentrate go in up to there.
-            again = _with_marks(lower, marks, ask.sump.volume_l.value + totals.water_l + have_l)
-            used_l = totals_of(again).concentrate_l
-            return again if totals.concentrate_l < used_l <= have_l + _HAIR_L else found
+        # So much concentrate up to this level gives just this strength: no other aim is possible.
+        aim = 100 * (held_l + (marks - fewer) * mark_l) / level_l
+        if aim <= 0:
+            break
+        exact = replace(
+            lower,
+            target=Target(aim - close, aim, aim + close),
+            mixing=replace(ask.mixing, closeness_pct=close),
+        )
+        fewer_l = _best(exact)
+        if totals_of(fewer_l).concentrate_l <= have_l + _HAIR_L:
+            return fewer_l
     return pours
 
 
-def _with_marks(ask: PlanRequest, marks: int, level_l: float) -> list[Pour]:
-    """The best buckets for the strength that so many jug marks give at a level; none for water."""
-    mark_l, sump = ask.bucket.jug_mark_l, ask.sump
-    concentrate_l = sump.volume_l.value * sump.strength_pct.value / 100 + marks * mark_l
-    if concentrate_l <= 0:
-        return []
-    # Nobody reads nearer than the least that two plans may differ, or measures half a jug mark.
-    close = max(SAME_PCT, 50 * mark_l / level_l)
-    # So much concentrate up to this level gives just this strength: no other aim is possible.
-    aim = 100 * concentrate_l / level_l
-    exact = replace(
-        ask,
-        target=Target(aim - close, aim, aim + close),
-        mixing=replace(ask.mixing, closeness_pct=close),
-    )
-    space = Space.of(exact)
+def _best(ask: PlanRequest) -> list[Pour]:
+    space = Space.of(ask)
     return bucket_pours(space, best_pours(space).pours if space.can_pour() else ())
 
 
@@ -180,21 +189,34 @@ def affordable(ask: PlanRequest, ways: list[Alternative]) -> list[Alternative]:
     return [way for way in ways if way.why == "ready_mix" or not missing(ask, way.totals)]
 
 
-def _short(plan: Plan, short: list[str]) -> Plan:
+def _short(ask: PlanRequest, plan: Plan, short: list[str]) -> Plan:
     """The plan with the stock named as what limits it, instead of the mix or the marks."""
     others = (
         "marks_too_coarse", "needs_stronger_premix", "needs_weaker_mix", "no_room",
         "not_filled_up", "nothing_to_pour",
     )  # fmt: skip
     kept = [code for code in plan.cautions if code not in others]
-    return replace(plan, cautions=[*short, *kept])
+    # What is in a new charge now is nothing that could be reached: pouring was left for later.
+    if is_new_charge(ask) and not plan.pours:
+        kept = [code for code in kept if code != "best_reachable"]
+    bucket = ask.bucket
+    open_l = ask.fill_to_l - plan.final.volume_l - bucket.water_mark_l - bucket.jug_mark_l
+    lower = ["not_filled_up"] if open_l > _HAIR_L else []
+    return replace(plan, cautions=[*short, *lower, *kept])
 
 
 def from_ready_mixes(ask: PlanRequest) -> list[Plan]:
-    """Filling up with one of the mixes on the cart, each as far as it reaches."""
+    """Filling up with one of the mixes on the cart, each as far as it and the pail's marks reach.
+
+    None with a mix that this fluid may not be poured at, such as neat concentrate.
+    """
     mixes = (ask.stock.ready_mixes or []) if ask.stock else []
     mark_l, plans = ask.bucket.water_mark_l, []
+    first_l = (ask.pail and ask.pail.first_mark_l) or 0.0
+    weak_pct, strong_pct = ask.mixing.weak_pct, ask.mixing.strong_pct
     for mix in mixes:
+        if not weak_pct <= mix.strength_pct <= strong_pct:
+            continue
         room_l = max(0.0, min(ask.fill_to_l - ask.sump.volume_l.value, mix.volume_l))
         whole_l = floor_marks(ask.bucket.usable_l / mark_l) * mark_l
         count = floor_marks(room_l / whole_l)
@@ -204,7 +226,7 @@ def from_ready_mixes(ask: PlanRequest) -> list[Plan]:
         pours = [
             Pour(n, size_l * (1 - share), size_l * share, kind="ready_mix")
             for n, size_l in sizes
-            if n and size_l > 0
+            if n and size_l > 0 and size_l >= first_l - _HAIR_L
         ]
         if pours:
             plans.append(made(ask, pours))

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks
 
@@ -212,6 +212,10 @@ def pours_between(space: Space, low_pct: float, high_pct: float, aim_pct: float)
     too_many = space.least_l > _MOST_BUCKETS * space.usable_l
     if low_pct > high_pct or too_many or space.room_l <= 0:
         return []
+    # A window that is open far down holds hundreds of thousands of totals of more buckets.
+    marks_l = space.ask.bucket.water_mark_l + space.ask.bucket.jug_mark_l
+    most_l = _MOST_BUCKETS * space.usable_l + marks_l
+    space = replace(space, room_l=min(space.room_l, most_l))
     singles = single_buckets(space)
     if not singles:
         return []

@@ -83,12 +83,8 @@ def bucket_laws(body: Body, plan: Body) -> dict[str, bool]:
     for i, pour in enumerate(plan["pours"]):
         own = pour.get("kind") == "own_fluid"
         ready = pour.get("kind") == "ready_mix"
-        for name, holds in _of_bucket(body, pour, own).items():
-            if not (ready and "marks" in name) and not (ready and "mix" in name):
-                laws[f"{name} (pour {i})"] = holds
-        if ready:
-            total = pour["water_l"] + pour["concentrate_l"]
-            laws[f"whole pail marks (pour {i})"] = _marks(total, body["bucket"]["water_mark_l"])
+        for name, holds in _of_bucket(body, pour, own, ready).items():
+            laws[f"{name} (pour {i})"] = holds
     sizes = [sum(p.get(part, 0) for part in PARTS) for p in plan["pours"]]
     if plan.get("why") != "strong_first":
         laws["part bucket last"] = not sizes or sizes[-1] <= min(sizes) + HAIR
@@ -101,19 +97,21 @@ def bucket_laws(body: Body, plan: Body) -> dict[str, bool]:
 PARTS = ("water_l", "concentrate_l", "fluid_l")
 
 
-def _of_bucket(body: Body, pour: Body, own: bool) -> dict[str, bool]:
+def _of_bucket(body: Body, pour: Body, own: bool, ready: bool) -> dict[str, bool]:
     bucket, mixing, pail = body["bucket"], body["mixing"], body.get("pail", {})
     fluid, oil = pour.get("fluid_l", 0.0), pour["concentrate_l"]
     carrier = pour["water_l"] + fluid
     total = carrier + oil
+    # What was mixed before is measured as a whole, by the pail alone.
+    measured = total if ready else carrier
     held = fluid * body["sump"]["strength_pct"]["value"] + 100 * oil
     first, jug_first = pail.get("first_mark_l", 0.0), pail.get("jug_first_mark_l", 0.0)
     return {
         "a whole count": pour["count"] >= 1 and isinstance(pour["count"], int),
-        "whole pail marks": _marks(carrier, bucket["water_mark_l"]),
-        "whole jug marks": _marks(oil, bucket["jug_mark_l"]),
-        "pail marks that are there": carrier >= first - HAIR,
-        "jug marks that are there": oil == 0 or oil >= jug_first - HAIR,
+        "whole pail marks": _marks(measured, bucket["water_mark_l"]),
+        "whole jug marks": ready or _marks(oil, bucket["jug_mark_l"]),
+        "pail marks that are there": measured >= first - HAIR,
+        "jug marks that are there": ready or oil == 0 or oil >= jug_first - HAIR,
         "usable fill": total <= bucket["usable_l"] + HAIR,
         "never neat in the mix": carrier > 0,
         "no mix above the premix": held / total <= mixing["strong_pct"] + 0.01,

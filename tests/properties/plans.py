@@ -147,6 +147,24 @@ def outside_pct(body: dict[str, Any], strength_pct: float) -> float:
     return max(target["low_pct"] - strength_pct, strength_pct - target["high_pct"], 0.0)
 
 
+def does_harm(body: dict[str, Any], strength_pct: float) -> bool:
+    """Whether a result lies further from the band than now, or past it on the other side.
+
+    A new charge (below a fifth of the full mark: common practice, no source) only where it is too
+    thin although the strongest mix is not.
+    """
+    target, sump, room = body["target"], body["sump"], body["fill_to_l"]
+    volume, now = sump["volume_l"]["value"], sump["strength_pct"]["value"]
+    is_thin = strength_pct < target["low_pct"] - HAIR
+    if volume < 0.2 * room:
+        strongest = volume * now + (room - volume) * body["mixing"]["strong_pct"]
+        return is_thin and strongest >= target["low_pct"] * room
+    is_rich = strength_pct > target["high_pct"] + HAIR
+    if (is_thin and now > target["high_pct"]) or (is_rich and now < target["low_pct"]):
+        return True
+    return outside_pct(body, strength_pct) > outside_pct(body, now) + HAIR
+
+
 def allowed_buckets(body: dict[str, Any]) -> list[tuple[int, int]]:
     """Every bucket that may be poured, as bucket marks and jug marks, tried one by one.
 

@@ -7,7 +7,7 @@ from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from tests.properties.asking import ask
-from tests.properties.plans import HAIR, allowed_buckets, outside_pct
+from tests.properties.plans import HAIR, allowed_buckets, does_harm, outside_pct
 
 # Two results closer than this cannot be told apart (common practice, no source).
 SAME_PCT = 0.05
@@ -123,7 +123,7 @@ def test_none_is_clearly_better_with_coarse_marks(body: dict[str, Any]) -> None:
 def missed(body: dict[str, Any], most: int) -> list[str]:
     """In what some set of so many buckets, that fills the room, is clearly better than the plan.
 
-    Sets that lead further from the band than doing nothing would are none to compare with.
+    Sets that lead further from the band than doing nothing would, or past it, do not count.
     """
     plan = ask("plan_recipe", body)
     target, closeness = body["target"], body["mixing"]["closeness_pct"]
@@ -135,13 +135,10 @@ def missed(body: dict[str, Any], most: int) -> list[str]:
     def outside(strength: float) -> float:
         return outside_pct(body, strength)
 
-    worst = outside(body["sump"]["strength_pct"]["value"]) + HAIR
-    if body["sump"]["volume_l"]["value"] < 0.2 * body["fill_to_l"]:
-        worst = 100.0
     full = [
         strength
         for litres, strength in every_result(body, most)
-        if litres >= least_l - HAIR and outside(strength) <= worst
+        if litres >= least_l - HAIR and not does_harm(body, strength)
     ]
     if not full:
         return []

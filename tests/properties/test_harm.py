@@ -6,7 +6,7 @@ from typing import Any
 
 from tests.properties.asking import ask
 from tests.properties.laws import broken
-from tests.properties.plans import HAIR, outside_pct
+from tests.properties.plans import HAIR, does_harm, outside_pct
 from tests.properties.sumps import SYSTEMS, sump, whole
 
 SEED = 20
@@ -42,11 +42,11 @@ def test_nothing_is_poured_rather_than_something_that_does_harm() -> None:
     for _ in range(COUNT):
         asked = tempting(chance)
         plan, body = ask("plan_recipe", asked), whole(asked)
-        now = outside_pct(body, body["sump"]["strength_pct"]["value"])
-        after = outside_pct(body, plan["final"]["strength_pct"]["value"])
+        after_pct = plan["final"]["strength_pct"]["value"]
+        after = outside_pct(body, after_pct)
         # Below a fifth of the full mark it is a new charge: common practice, no source.
         is_new = body["sump"]["volume_l"]["value"] < 0.2 * body["fill_to_l"]
-        assert is_new or after <= now + HAIR, asked
+        assert not plan["pours"] or not does_harm(body, after_pct), asked
         if is_new and "stock_short" in plan["cautions"]:
             # Mixed too thin it would serve nobody.
             assert plan["pours"] == [] or after == 0, asked
@@ -55,7 +55,7 @@ def test_nothing_is_poured_rather_than_something_that_does_harm() -> None:
         for way in (plan, *plan["alternatives"]):
             assert broken(body, way) == [], asked
             if way.get("why") == "fill_up":
-                assert outside_pct(body, way["final"]["strength_pct"]["value"]) > now, asked
+                assert does_harm(body, way["final"]["strength_pct"]["value"]), asked
             seen[way.get("why", "main")] += 1
     # An eighth of them at least, so that the law is tried.
     assert min(seen["not_filled_up"], seen["fill_up"]) >= COUNT / 8, seen
@@ -79,3 +79,30 @@ def test_a_shelf_is_never_asked_for_more_than_it_holds() -> None:
         assert ("fetch_concentrate" in fetches) is ("stock_short" in short), body
         poured += bool(short) and bool(plan["pours"])
     assert poured >= 20
+
+
+# These pass the mark, wait, take out, run in or pour what stands ready: no other level of buckets.
+NOT_BUCKETS = {"ready_mix", "above_full_mark", "own_fluid", "leave_room", "use_it_up", "hose"}
+
+
+def test_short_stock_meets_the_band_wherever_another_way_does() -> None:
+    chance, seen = random.Random(SEED + 2), Counter[str]()
+    for _ in range(COUNT):
+        body = tempting(chance)
+        body["draw_off"]["allowed"] = False
+        body["sump"]["strength_pct"]["value"] *= chance.choice([1.0, 2.0])
+        plan = ask("plan_recipe", body)
+        if not {"stock_short", "water_short"} & set(plan["cautions"]):
+            continue
+        for way in plan["alternatives"]:
+            is_other = way["why"] in NOT_BUCKETS or way["why"].startswith("fetch")
+            if not is_other and way["draw_off_l"] == 0 and way["why"] != "mixing_unit":
+                assert plan["verdict"] != "out_of_band" or way["verdict"] == "out_of_band", body
+                seen[way["why"]] += 1
+        marks_l = body["bucket"]["water_mark_l"] + body["bucket"]["jug_mark_l"]
+        is_lower = plan["final"]["volume_l"] < whole(body)["fill_to_l"] - marks_l - HAIR
+        assert ("not_filled_up" in plan["cautions"]) is is_lower, body
+        seen[plan["verdict"]] += 1
+    assert min(seen["on_target"], seen["in_band"], seen["out_of_band"], seen["fill_less"]) >= 5, (
+        seen
+    )

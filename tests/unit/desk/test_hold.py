@@ -127,7 +127,7 @@ def test_fills_to_a_lower_mark_for_this_once() -> None:
 
 def test_keeps_to_the_first_marks_of_pail_and_jug() -> None:
     machine = changed("pail", {"jug_first_mark": {"text": "500", "unit": "mL"}})
-    pours = ask("hold_check", hold(machine, usual=usual()))["holding"]["pours"]
+    pours = ask("hold_check", hold(machine, usual=usual("4")))["holding"]["pours"]
     assert pours
     assert all(pour["concentrate_l"] == 0 or pour["concentrate_l"] >= 0.5 for pour in pours)
     above = changed("pail", {"first_mark": {"text": "11", "unit": "L"}})
@@ -135,6 +135,18 @@ def test_keeps_to_the_first_marks_of_pail_and_jug() -> None:
     assert (error["code"], error["path"]) == (
         "mark_above_bucket", "body.machine.pail.first_mark",
     )  # fmt: skip
+
+
+def test_concentrate_measured_by_the_pail_comes_in_its_marks() -> None:
+    # 1 L beside 9 L of water are 10 %; from 7.5 % that is too far, and nothing is poured.
+    machine = changed("pail", {"measure_by": "pail"})
+    got = ask("hold_check", hold(machine, usual=usual("9")))
+    assert {pour["concentrate_l"] for pour in got["holding"]["pours"]} == {1.0}
+    assert got["shown"]["poured"]["value"] == pytest.approx(10.0, abs=1.0)
+    assert got["shown"]["usual"]["value"] == 9
+    far = ask("hold_check", hold(machine, usual=usual("7.5")))
+    assert (far["holding"]["pours"], "poured" in far["shown"]) == ([], False)
+    assert "no_usual_mix" in far["holding"]["cautions"]
 
 
 def test_usual_strength_that_may_not_be_mixed_is_refused_at_its_field() -> None:

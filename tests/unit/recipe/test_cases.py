@@ -131,11 +131,11 @@ def test_12_filled_to_less_than_the_full_mark() -> None:
 
 
 def test_13_too_little_concentrate_in_stock() -> None:
-    # 154 L at 6 % and 3 L of concentrate in 198 L: (9.24 + 3)/198 = 6.18 %.
+    # 154 L at 6 % and 3 L of concentrate are 6.18 % of 198 L, and 7 % of 1224/7 = 174.9 L.
     plan = planned("13")
     assert plan["totals"]["concentrate_l"] <= 3 + 1e-9
-    assert strength(plan) == pytest.approx(1224 / 198, abs=0.05)
-    assert plan["cautions"][0] == "stock_short"
+    assert plan["final"]["volume_l"] == pytest.approx(174.9, abs=1.05)
+    assert (plan["verdict"], *plan["cautions"][:2]) == ("in_band", "stock_short", "not_filled_up")
     assert ways(plan)["fetch_concentrate"]["totals"]["concentrate_l"] > 3
 
 

@@ -4,24 +4,21 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.harm import does_harm, harmless_pours, outside_pct
+from pycore.recipe.harm import does_harm, harmless_pours, lower_cautions
 from pycore.recipe.plan import plan_recipe
+from pycore.recipe.request import Pail
 from tests.unit.recipe.shop import question, space
-
-
-def test_outside_the_band_by_hand() -> None:
-    ask = question()
-    assert [outside_pct(ask, pct) for pct in (6.5, 7.0, 8.0, 9.0, 9.25)] == [0.5, 0, 0, 0, 0.25]
 
 
 @pytest.mark.parametrize(
     ("volume_l", "strength_pct", "after_pct", "harms"),
     [
-        (154.0, 6.0, 5.9, True), (154.0, 6.0, 6.0, False), (154.0, 6.0, 9.5, False),
-        (154.0, 6.0, 10.1, True), (154.0, 8.0, 6.9, True), (154.0, 8.0, 7.0, False),
-        (154.0, 12.0, 4.0, False), (154.0, 12.0, 3.9, True),
-        # A fifth of 198 L are 39.6 L: below that it is a new charge.
-        (39.5, 8.0, 5.0, False), (39.6, 8.0, 5.0, True),
+        (154.0, 6.0, 5.9, True), (154.0, 6.0, 6.0, False), (154.0, 6.0, 9.0, False),
+        (154.0, 6.0, 9.5, True), (154.0, 8.0, 6.9, True), (154.0, 8.0, 7.0, False),
+        # Past the band to its other side is harm however near to it.
+        (154.0, 12.0, 6.9, True), (154.0, 12.0, 7.0, False), (154.0, 12.0, 12.1, True),
+        # A fifth of 198 L are 39.6 L: below that it is a new charge, which may be too rich.
+        (39.5, 8.0, 10.0, False), (39.6, 8.0, 10.0, True), (39.5, 8.0, 6.9, True),
     ],
 )  # fmt: skip
 def test_harm_is_further_from_the_band_than_now(
@@ -38,6 +35,21 @@ def test_plain_water_is_not_poured_into_a_lean_sump() -> None:
     assert plan.cautions[:3] == ["not_filled_up", "best_reachable", "marks_too_coarse"]
     up = {way.why: way for way in plan.alternatives}["fill_up"]
     assert up.final.strength_pct.value == pytest.approx(924 / 194)
+
+
+def test_new_charge_is_never_thinner_than_the_band_where_marks_are_coarse() -> None:
+    # A jug that shows nothing below 5 L makes 50 % beside 5 L of water: plain water is left.
+    coarse = question(4.5, 0.0, weak_pct=0.0)
+    plan = plan_recipe(replace(coarse, pail=Pail(jug_first_mark_l=5.0)))
+    assert (plan.pours, plan.verdict) == ([], "out_of_band")
+    assert plan.cautions[:3] == ["not_filled_up", "best_reachable", "marks_too_coarse"]
+    # 2.5 L need 10 L of water; 13.5 L at 8.1 % bear 2.1 L of plain water at the most.
+    plan = plan_recipe(question(13.5, 8.1, weak_pct=0.0, bucket=(10.0, 1.0, 2.5)))
+    assert plan.verdict != "out_of_band"
+    assert plan.final.volume_l <= 15.6
+    assert plan.cautions == ["not_filled_up", "marks_too_coarse"]
+    # A sump that is not empty has enough in it.
+    assert lower_cautions(question(), ["nothing_to_pour"]) == ["not_filled_up", "nothing_to_pour"]
 
 
 def test_level_stays_lower_where_filling_up_leaves_the_band() -> None:

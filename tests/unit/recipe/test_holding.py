@@ -7,8 +7,9 @@ import pytest
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.recipe.balance import mix_strength_pct, state_after
-from pycore.recipe.holding import HoldingRequest, LastReading, plan_holding
-from pycore.recipe.request import Pail
+from pycore.recipe.holding import HoldingRequest, LastReading, plan_holding, poured_pct
+from pycore.recipe.pours import Pour
+from pycore.recipe.request import Bucket, Mixing, Pail
 from tests.unit.recipe.shop import question
 
 LAST = LastReading(Measured(8.2, 0.3), 5.0, 0.1)
@@ -80,12 +81,42 @@ def test_usual_strength_may_be_plain_water() -> None:
 
 
 def test_keeps_to_the_first_mark_of_the_jug() -> None:
-    plan = plan_holding(dip(pail=Pail(jug_first_mark_l=0.5)))
+    # 0.5 L beside 9 L are 5.3 %.
+    plan = plan_holding(dip(usual_pct=4.0, pail=Pail(jug_first_mark_l=0.5)))
     assert plan.pours
     assert all(p.concentrate_l == 0 or p.concentrate_l >= 0.5 for p in plan.pours)
     with pytest.raises(Fault) as refused:
         plan_holding(dip(pail=Pail(first_mark_l=11.0)))
     assert (refused.value.code, refused.value.path) == ("mark_above_bucket", "pail.first_mark_l")
+
+
+def test_concentrate_measured_by_the_pail_comes_in_its_marks() -> None:
+    # Marks of 1 L: 1 L beside 9 L are 10 %, one point above the usual 9 %.
+    by_pail = Pail(measure_by="pail")
+    plan = plan_holding(dip(usual_pct=9.0, pail=by_pail))
+    assert plan.pours
+    assert all(pour.concentrate_l == int(pour.concentrate_l) for pour in plan.pours)
+    with pytest.raises(Fault) as refused:
+        plan_holding(dip(pail=by_pail, bucket=Bucket(10.0, 6.0, 0.05)))
+    assert (refused.value.code, refused.value.path) == ("mark_above_bucket", "bucket.water_mark_l")
+
+
+def test_nothing_is_poured_rather_than_a_mix_far_from_the_usual_one() -> None:
+    # 2.5 L beside 7.5 L are 25 %, above 20 %: plain water is all that these marks allow.
+    coarse = dip(usual_pct=7.5, mixing=Mixing(20.0, 0.0, 0.5), bucket=Bucket(10.0, 1.0, 2.5))
+    plan = plan_holding(coarse)
+    assert plan.pours == []
+    assert plan.cautions == ["reading_open", "may_be_out_of_band", "no_usual_mix"]
+    # Up to two points of the usual strength it is near enough.
+    plain = plan_holding(replace(coarse, usual_pct=2.0))
+    assert (plain.totals.concentrate_l, plain.volume_l) == (0.0, pytest.approx(198.0, abs=3.5))
+    assert "no_usual_mix" not in plain.cautions
+    assert poured_pct(plain.pours) == 0.0
+
+
+def test_strength_of_what_is_poured() -> None:
+    assert poured_pct([Pour(2, 9.0, 1.0), Pour(1, 4.0, 1.0)]) == pytest.approx(100 * 3 / 25)
+    assert poured_pct([]) == 0.0
 
 
 def test_contradiction_is_refused() -> None:

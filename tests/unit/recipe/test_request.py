@@ -14,6 +14,7 @@ from pycore.recipe.request import (
     Pail,
     SumpState,
     Target,
+    measured_by,
     refuse_contradicting_options,
     refuse_contradictions,
     whole_circuit,
@@ -175,3 +176,11 @@ def test_hidden_liquid_beside_little_and_beside_nothing() -> None:
 def test_another_state_keeps_its_doubt() -> None:
     sump = with_sump(question(), 160.0, 6.5).sump
     assert sump == SumpState(Measured(160.0, 3.0), Measured(6.5, 0.3))
+
+
+def test_measured_by_the_pail_concentrate_has_the_marks_of_the_pail() -> None:
+    ask = question(bucket=(10.0, 1.0, 0.05))
+    for pail in (None, Pail(), Pail(measure_by="jug")):
+        assert measured_by(replace(ask, pail=pail)).bucket == ask.bucket
+    by_pail = measured_by(replace(ask, pail=Pail(measure_by="pail")))
+    assert by_pail.bucket == Bucket(10.0, 1.0, 1.0)

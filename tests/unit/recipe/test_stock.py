@@ -8,7 +8,7 @@ from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import alternative, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour, Totals
-from pycore.recipe.request import DrawOff, Mixing, PlanRequest, ReadyMix, Stock
+from pycore.recipe.request import DrawOff, Mixing, Pail, PlanRequest, ReadyMix, Stock
 from pycore.recipe.stock import (
     affordable,
     fill_less,
@@ -32,15 +32,34 @@ def test_enough_leaves_the_plan_alone() -> None:
     assert within_stock(question(), plan) is plan
 
 
-def test_all_of_too_little_goes_in() -> None:
-    # (924 + 300)/198 with all of 3 L and a full sump.
+def test_level_stays_lower_where_the_range_is_met_so() -> None:
+    # All of 3 L are 6.18 % of a full sump, and 7 % of (924 + 300)/7 = 174.9 L.
     ask = with_stock(3.0)
     short = within_stock(ask, filled(ask))
     assert 2.8 <= short.totals.concentrate_l <= 3.0 + 1e-9
-    assert short.final.strength_pct.value == pytest.approx(1224 / 198, abs=0.05)
-    assert short.cautions[0] == "stock_short"
-    assert "needs_stronger_premix" not in short.cautions
-    assert "marks_too_coarse" not in short.cautions
+    assert short.verdict == "in_band"
+    assert 172.8 <= short.final.volume_l <= 174.9
+    assert short.cautions[:2] == ["stock_short", "not_filled_up"]
+    assert set(short.cautions) & {"best_reachable", "marks_too_coarse"} == set()
+
+
+def test_rich_sump_is_not_ruined_with_plain_water() -> None:
+    # 45 L at 13.5 %: plain water up to 607.5/7 = 86.8 L stays inside, up to 198 L it is 3.07 %.
+    plan = plan_recipe(with_stock(0.0, question(45.0, 13.5, weak_pct=0.0)))
+    assert (plan.verdict, plan.totals.concentrate_l) == ("in_band", 0.0)
+    assert 84.7 <= plan.final.volume_l <= 86.8
+    # One jug mark of 50 mL beside 7 L rounds to the weakest mix of 1 %: 0.5 L make 70.5 L.
+    plan = plan_recipe(with_stock(0.5, question(99.0, 13.5)))
+    assert plan.verdict == "on_target"
+    assert plan.final.volume_l == pytest.approx(169.5)
+
+
+def test_out_of_the_band_the_nearest_to_it_is_poured() -> None:
+    # With 10 L of water 150 L at 12 % come to 11.25 %, and 11.2 % is as thin as they get.
+    ask = replace(question(150.0, 12.0, weak_pct=0.0), stock=Stock(water_l=10.0))
+    plan = plan_recipe(ask)
+    assert plan.final.strength_pct.value == pytest.approx(1800 / 160)
+    assert plan.cautions[:3] == ["water_short", "not_filled_up", "best_reachable"]
 
 
 def test_a_rest_smaller_than_a_mark_is_left() -> None:
@@ -79,10 +98,14 @@ def test_fill_less_high_to_the_aim_or_else_to_the_band() -> None:
         litres: {way.why: way for way in plan_recipe(with_stock(litres)).alternatives}
         for litres in (1.0, 3.0, 5.0)
     }
-    aim, band = ways[5.0]["fill_less"], ways[3.0]["fill_less"]
+    aim = ways[5.0]["fill_less"]
+    band = fill_less(with_stock(3.0))
+    assert band is not None
     assert (aim.verdict, band.verdict) == ("on_target", "in_band")
     assert 176.0 <= aim.final.volume_l <= 178.0 + 1e-9
     assert 172.8 <= band.final.volume_l <= 174.9
+    # That is the main plan then, and no other way.
+    assert "fill_less" not in ways[3.0]
     assert aim.totals.concentrate_l <= 5.0 + 1e-9
     # (924 + 100)/7 = 146.3 L is less than there is.
     assert "fill_less" not in ways[1.0]
@@ -94,11 +117,10 @@ def test_level_that_the_concentrate_reaches() -> None:
 
 
 def test_too_little_concentrate_does_no_harm() -> None:
-    # All of 1 L in a full sump is 1024/198 = 5.17 %; up to 1024/6 = 170.7 L it stays at 6 %.
+    # All of 1 L in a full sump is 1024/198 = 5.17 %; in one bucket of 20 % it is 1024/159 = 6.44 %.
     plan = plan_recipe(with_stock(1.0))
-    assert plan.final.strength_pct.value >= 6.0
-    assert 168.0 <= plan.final.volume_l <= 170.7
-    assert plan.cautions[0] == "stock_short"
+    assert plan.final.strength_pct.value == pytest.approx(1024 / 159)
+    assert plan.cautions[:3] == ["stock_short", "not_filled_up", "best_reachable"]
 
 
 def test_new_charge_is_filled_less_high_and_never_too_thin() -> None:
@@ -106,9 +128,11 @@ def test_new_charge_is_filled_less_high_and_never_too_thin() -> None:
     plan = plan_recipe(with_stock(5.0, question(6.0, 0.4)))
     assert plan.verdict == "on_target"
     assert 60.0 <= plan.final.volume_l <= 62.8
-    assert plan.cautions[0] == "stock_short"
+    assert plan.cautions[:2] == ["stock_short", "not_filled_up"]
     # 0.3 L are 8 % of 4 L: less than the rinse water that is there.
-    assert plan_recipe(with_stock(0.3, question(6.0, 0.4))).pours == []
+    nothing = plan_recipe(with_stock(0.3, question(6.0, 0.4)))
+    assert nothing.pours == []
+    assert nothing.cautions == ["stock_short", "not_filled_up"]
 
 
 def test_too_little_water_fills_less_high() -> None:
@@ -180,6 +204,21 @@ def test_ready_mix_as_far_as_it_and_the_room_reach() -> None:
     assert both[0].final.strength_pct.value == pytest.approx(8.0)
 
 
+@pytest.mark.parametrize("strength_pct", [100.0, 60.0, 20.1, 0.9])
+def test_no_ready_mix_that_this_fluid_may_not_be_poured_at(strength_pct: float) -> None:
+    mixes = [ReadyMix(strength_pct, 60.0), ReadyMix(20.0, 60.0), ReadyMix(1.0, 60.0)]
+    plans = from_ready_mixes(replace(question(), stock=Stock(ready_mixes=mixes)))
+    assert [plan.pours[0].concentrate_l for plan in plans] == pytest.approx([2.0, 0.1])
+
+
+def test_ready_mix_keeps_to_the_first_mark_of_the_pail() -> None:
+    # 44 L of room: the last 4 L do not reach the first mark of 5 L.
+    ask = replace(question(), stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0)]))
+    (plan,) = from_ready_mixes(replace(ask, pail=Pail(first_mark_l=5.0)))
+    assert [pour.count for pour in plan.pours] == [4]
+    assert from_ready_mixes(replace(ask, fill_to_l=158.0, pail=Pail(first_mark_l=5.0))) == []
+
+
 def test_no_ready_mix_without_one_or_without_room() -> None:
     assert from_ready_mixes(question()) == []
     assert from_ready_mixes(with_stock(3.0)) == []
@@ -193,29 +232,6 @@ def test_the_stock_is_named_instead_of_premix_or_room(asked: tuple[float, float]
     said = plan_recipe(with_stock(0.2, drawing)).cautions
     assert said[0] == "stock_short"
     assert set(said) & {"needs_stronger_premix", "needs_weaker_mix", "no_room"} == set()
-
-
-@pytest.mark.parametrize(
-    ("have_l", "ask", "used_l", "highest_l"),
-    [
-        # Never weaker than the 6 % that are there: (9.24 L + 3 L) / 6 % are more than the 198 L.
-        (3.0, question(), 3.0, 198.0), (0.5, question(190.0, 6.0), 0.45, 198.0),
-        # (9.24 L + 0.5 L) / 6 %, and (54 L + 3 L) / 6 %.
-        (0.5, question(), 0.45, 162.33), (3.0, question(900.0, 6.0, fill_to_l=1000.0), 3.0, 950.0),
-        # A new charge comes to the aim, 1 L / 8 %; 11 L take 0.95 L (7.95 %) and not 1 L (8.33 %).
-        (1.0, question(0.0, 0.0, weak_pct=0.0), 0.95, 12.5),
-        # However wide the closeness: what is there goes in.
-        (3.0, replace(question(), mixing=Mixing(20.0, 1.0, 2.0)), 3.0, 198.0),
-    ],
-)  # fmt: skip
-def test_nearly_the_last_mark_of_what_is_there_goes_in(
-    have_l: float, ask: PlanRequest, used_l: float, highest_l: float
-) -> None:
-    # Within one jug mark of the stock, and within one water mark and one jug mark of the level.
-    asked = with_stock(have_l, ask)
-    short = within_stock(asked, filled(asked))
-    assert used_l - 1e-9 <= short.totals.concentrate_l <= have_l + 1e-9
-    assert highest_l - 1.05 - 1e-9 < short.final.volume_l <= highest_l + 0.01
 
 
 def test_water_alone_fills_up_a_rich_sump_but_no_lean_and_no_empty_one() -> None:
@@ -246,35 +262,6 @@ def test_ready_mix_in_coarse_marks_and_a_rest_of_one_mark() -> None:
     assert sizes == [(4, pytest.approx(10.0)), (1, pytest.approx(1.0))]
 
 
-def test_the_last_mark_goes_in_where_the_first_guess_leaves_it() -> None:
-    # 74.4 L at 10.2 % may become 5.8 %, as far below the band as they are above it: 155.67 L with
-    # 1.44 L. 78 L of water with 1.4 L are 5.84 %, with 1.3 L 5.78 %; 80 L are too much for either.
-    ask = question(74.4, 10.2, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 2.0, 0.1))
-    asked = with_stock(1.44, ask)
-    short = within_stock(asked, filled(asked))
-    assert short.totals.concentrate_l == pytest.approx(1.4)
-    assert short.final.volume_l == pytest.approx(74.4 + 78.0 + 1.4)
-
-
-def test_no_mark_of_the_jug_is_left_where_marks_of_water_end_below_the_level() -> None:
-    # 8 L of water in a pail of 9 L: 0.75 L of the 0.77 L fit beside it. 10 L with 0.5 L would harm.
-    asked = with_stock(0.77, question(20.0, 5.9, fill_to_l=30.5, weak_pct=3.0, bucket=(9, 2, 0.05)))
-    short = within_stock(asked, filled(asked))
-    assert [(p.count, p.water_l, p.concentrate_l) for p in short.pours] == [
-        (1, 8.0, pytest.approx(0.75))
-    ]
-
-
 def test_no_water_is_poured_into_water_for_want_of_concentrate() -> None:
     asked = with_stock(0.04, question(100.0, 0.0, weak_pct=0.0))
     assert within_stock(asked, filled(asked)).pours == []
-
-
-def test_short_stock_is_not_measured_finer_than_anybody_reads() -> None:
-    # 9.15 L and 2.25 L in 173.25 L are 6.58 %; two kinds of bucket would make it 6.56 %.
-    ask = question(
-        150.0, 6.1, fill_to_l=174.0, strong_pct=12.0, weak_pct=0.0, bucket=(9.0, 0.5, 0.25)
-    )
-    asked = with_stock(2.42, replace(ask, mixing=Mixing(12.0, 0.0, 0.02)))
-    short = within_stock(asked, filled(asked))
-    assert [(p.count, p.water_l, p.concentrate_l) for p in short.pours] == [(3, 7.0, 0.75)]

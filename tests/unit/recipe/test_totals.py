@@ -1,6 +1,8 @@
 """pycore.recipe.totals. That nothing better is missed stands in tests/properties."""
 
+from collections.abc import Iterator
 from dataclasses import replace
+from typing import Any
 
 import pytest
 
@@ -79,6 +81,23 @@ def test_fine_marks_are_shared_evenly() -> None:
     )  # fmt: skip
     # 39.5 L in five of 8 L: four with 2 L and one with 1 L; four times 12 leave 13.
     assert apart(Total(9, 61), *fine, usable_l=8.0) == (Group(4, 2, 12), Group(1, 1, 13))
+
+
+def test_wide_window_is_searched_as_far_as_eight_buckets_reach(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    # 1,000 L of room, all of it open: 85 L hold 1,701 marks of 50 mL beside 17 of water at most.
+    listed: list[Total] = []
+
+    def counted(*given: Any) -> Iterator[Total]:
+        for total in totals_between(*given):
+            listed.append(total)
+            yield total
+
+    monkeypatch.setattr("pycore.recipe.totals.totals_between", counted)
+    wide = Space(question(500.0, 2.0, fill_to_l=1500.0, bucket=(10.0, 5.0, 0.05)), 1000.0, 0.0)
+    pours_between(wide, 0.0, 100.0, 8.0)
+    assert 0 < len(listed) <= 17 * 1701
 
 
 def test_no_pours_where_they_would_be_many_or_there_is_no_room() -> None:

@@ -1594,7 +1594,9 @@ export interface PlanHoldingResult {
     concentrate_l: number;
   };
   volume_l: number;
-  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+  cautions: (
+    "reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "no_usual_mix" | "nothing_to_pour"
+  )[];
   /**
    * Worst-case ends of the strength after the top-up.
    */
@@ -1633,7 +1635,7 @@ export interface Step {
   setting_pct?: number;
 }
 /**
- * last is the strength after the last check's recipe, drift how far it is taken to move in a day, low and high the worst-case ends after this top-up: only where a last check is known.
+ * poured is the strength of all that is poured, where anything is. last is the strength after the last check's recipe, drift how far it is taken to move in a day, low and high the worst-case ends after this top-up: only where a last check is known.
  */
 export interface HoldShown {
   pours: PourShown[];
@@ -1643,6 +1645,7 @@ export interface HoldShown {
   added: Shown;
   volume: Shown;
   usual: Shown;
+  poured?: Shown;
   band_low: Shown;
   band_high: Shown;
   last?: Shown;
