@@ -28,6 +28,8 @@ def harmless_pours(space: Space) -> Candidate:
 
     More room stays open, twice as much each time; at the end nothing is poured, which does none.
     """
+    if not _may_lead_nearer(space):
+        return weigh(space, ())
     open_l = space.room_l - space.least_l
     while open_l < space.room_l:
         open_l *= 2
@@ -35,6 +37,18 @@ def harmless_pours(space: Space) -> Candidate:
         if not does_harm(space.ask, space.strength_pct(found.pours)):
             return found
     return weigh(space, ())
+
+
+def _may_lead_nearer(space: Space) -> bool:
+    """Whether any bucket brings a sump nearer to the band; where none does, no level is tried."""
+    ask, bucket = space.ask, space.ask.bucket
+    now_pct = ask.sump.strength_pct.value
+    if is_new_charge(ask) or outside_pct(ask, now_pct) == 0:
+        return True
+    leanest, richest = space.limits.ratios
+    # Concentrate per litre of water in the sump now, as jug marks to a water mark.
+    per_water = now_pct / max(100 - now_pct, _HAIR_PCT) * bucket.water_mark_l / bucket.jug_mark_l
+    return richest > per_water if now_pct < ask.target.low_pct else leanest < per_water
 
 
 def lower_cautions(ask: PlanRequest, codes: list[str]) -> list[str]:

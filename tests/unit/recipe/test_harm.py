@@ -75,3 +75,17 @@ def test_nothing_is_poured_where_every_bucket_does_harm() -> None:
     edge = replace(question(150.0, 7.0, strong_pct=5.0))
     assert harmless_pours(space(edge)).pours == ()
     assert plan_recipe(edge).pours == []
+
+
+@pytest.mark.parametrize(
+    ("strength_pct", "strong_pct", "weak_pct"), [(6.0, 4.0, 0.0), (9.5, 20, 10)]
+)
+def test_no_level_is_tried_where_every_bucket_leads_away(
+    monkeypatch: pytest.MonkeyPatch, strength_pct: float, strong_pct: float, weak_pct: float
+) -> None:
+    def searched(_: object) -> None:
+        raise AssertionError
+
+    monkeypatch.setattr("pycore.recipe.harm.best_pours", searched)
+    ask = question(154.0, strength_pct, strong_pct=strong_pct, weak_pct=weak_pct)
+    assert harmless_pours(space(ask)).pours == ()
