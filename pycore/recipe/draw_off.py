@@ -48,10 +48,28 @@ def _best(space: Space) -> Pours:
     return best_pours(space).pours if space.can_pour() else ()
 
 
-def _most_l(ask: PlanRequest) -> float:
+def drainable_l(ask: PlanRequest) -> float:
     """Litres that can be taken out at all."""
     volume_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l
     return volume_l if most_l is None else min(volume_l, most_l)
+
+
+def taken_out_l(ask: PlanRequest, needed_l: float) -> float:
+    """At least so many litres in whole marks of the vessel; 0 where nothing has to come out.
+
+    The pail takes it too: below its first mark it shows nothing.
+    """
+    if needed_l <= 0:
+        return 0.0
+    return (
+        max(1, ceil_marks(needed_l / ask.draw_off.mark_l), _first_taken(ask)) * ask.draw_off.mark_l
+    )
+
+
+def _first_taken(ask: PlanRequest) -> int:
+    """Marks of the vessel up to the first one that the pail shows."""
+    first_l = (ask.pail and ask.pail.first_mark_l) or 0.0
+    return ceil_marks(first_l / ask.draw_off.mark_l)
 
 
 def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
@@ -66,7 +84,7 @@ def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
     room_l = ask.fill_to_l - volume_l
     fill_pct = mix.strong_pct if strength < wanted_pct else mix.weak_pct
     missing = (volume_l + room_l) * wanted_pct - volume_l * strength - room_l * fill_pct
-    if fill_pct == strength or missing / (fill_pct - strength) > _most_l(ask):
+    if fill_pct == strength or missing / (fill_pct - strength) > drainable_l(ask):
         return None
     return max(0.0, missing / (fill_pct - strength))
 
@@ -87,12 +105,12 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
     if needed_l is None:
         return None
     mark_l, bucket = ask.draw_off.mark_l, ask.bucket
-    fewest = max(ceil_marks(needed_l / mark_l), 1)
+    fewest = max(ceil_marks(needed_l / mark_l), _first_taken(ask), 1)
     tries = max(_LEAST_TRIES, ceil_marks(2 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
     # Searched for inside these limits, so that no easier set of buckets outside them is taken.
     inside = replace(ask, target=Target(low_pct, ask.target.aim_pct, high_pct))
     for marks in range(fewest, fewest + tries, -(-tries // _MOST_TRIES)):
-        if marks * mark_l > _most_l(ask):
+        if marks * mark_l > drainable_l(ask):
             return None
         space = Space.of(drawn(inside, marks * mark_l))
         if not may_end_between(space, low_pct, high_pct):
