@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterator
 from dataclasses import replace
+from itertools import islice
 
 from pycore.recipe.harm import does_harm, harmless_pours
 from pycore.recipe.marks import Pours, Space, ceil_marks
@@ -10,13 +13,17 @@ from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest, Target
-from pycore.recipe.search import best_pours
+from pycore.recipe.search import SAME_PCT, best_pours
 from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
 # over two bucket marks of litres, and never more than the most; finer marks are then skipped.
 _LEAST_TRIES = 12
 _MOST_TRIES = 96
+
+# Of so many plans that land near enough to the aim the nearest is taken; each more takes out more,
+# and pails and jugs as they are marked differ by about so many steps.
+_MORE_LANDINGS = 6
 
 
 def filling(ask: PlanRequest) -> list[Pour]:
@@ -96,29 +103,43 @@ def inside_pct(ask: PlanRequest) -> tuple[float, float]:
     return low, max(target.high_pct - close, target.aim_pct)
 
 
-def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
-    """The plan with the fewest marks taken out whose result lies from low to high.
+def _landings(
+    ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float, close_pct: float
+) -> Iterator[Plan]:
+    """Plans whose result lies from low to high, the fewest marks taken out first.
 
-    None when taking out all that can be does not do it.
+    close_pct is how near to the aim the buckets are searched for.
     """
     needed_l = _needed_l(ask, wanted_pct)
     if needed_l is None:
-        return None
+        return
     mark_l, bucket = ask.draw_off.mark_l, ask.bucket
     fewest = max(ceil_marks(needed_l / mark_l), _first_taken(ask), 1)
     tries = max(_LEAST_TRIES, ceil_marks(2 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
     # Searched for inside these limits, so that no easier set of buckets outside them is taken.
-    inside = replace(ask, target=Target(low_pct, ask.target.aim_pct, high_pct))
+    inside = replace(
+        ask,
+        target=Target(low_pct, ask.target.aim_pct, high_pct),
+        mixing=replace(ask.mixing, closeness_pct=close_pct),
+    )
     for marks in range(fewest, fewest + tries, -(-tries // _MOST_TRIES)):
         if marks * mark_l > drainable_l(ask):
-            return None
+            return
         space = Space.of(drawn(inside, marks * mark_l))
         if not may_end_between(space, low_pct, high_pct):
             continue
         groups = _best(space)
         if low_pct - 1e-9 <= space.strength_pct(groups) <= high_pct + 1e-9:
-            return made(ask, bucket_pours(space, groups), marks * mark_l)
-    return None
+            yield made(ask, bucket_pours(space, groups), marks * mark_l)
+
+
+def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
+    """The plan with the fewest marks taken out whose result lies from low to high.
+
+    None when taking out all that can be does not do it.
+    """
+    close_pct = ask.mixing.closeness_pct
+    return next(_landings(ask, wanted_pct, low_pct, high_pct, close_pct), None)
 
 
 def least_draw_off(ask: PlanRequest) -> Plan | None:
@@ -138,7 +159,17 @@ def least_draw_off(ask: PlanRequest) -> Plan | None:
 
 
 def draw_off_to_aim(ask: PlanRequest) -> Plan | None:
-    """What has to come out so that the result lands on the aim; None when nothing does."""
+    """What has to come out so that the result lands on the aim; None when nothing does.
+
+    As near as marks allow with the fewest taken out that land near enough, or a few more.
+    """
     aim, close = ask.target.aim_pct, ask.mixing.closeness_pct
-    low = max(ask.target.low_pct, aim - close)
-    return drawn_to(ask, aim, low, min(ask.target.high_pct, aim + close))
+    low, high = max(ask.target.low_pct, aim - close), min(ask.target.high_pct, aim + close)
+    nearest, nearest_pct = None, math.inf
+    for plan in islice(_landings(ask, aim, low, high, SAME_PCT), _MORE_LANDINGS):
+        away_pct = abs(plan.final.strength_pct.value - aim)
+        if away_pct < nearest_pct:
+            nearest, nearest_pct = plan, away_pct
+        if nearest_pct <= SAME_PCT:
+            break
+    return nearest

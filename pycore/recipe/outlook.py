@@ -44,6 +44,11 @@ ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05
 
+# Why a plan does not reach the band.
+ABOUT_REACH = (
+    "best_reachable", "no_room", "marks_too_coarse", "needs_stronger_premix", "needs_weaker_mix",
+)  # fmt: skip
+
 
 @dataclass(frozen=True)
 class Final:

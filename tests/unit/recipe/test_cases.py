@@ -55,7 +55,7 @@ def test_4_lean_and_full() -> None:
     assert "taken_out_is_waste" in plan["cautions"]
     found = ways(plan)
     assert set(found) == {
-        "own_fluid", "above_full_mark", "leave_room", "without_draw_off", "draw_off_to_aim",
+        "own_fluid", "above_full_mark", "leave_room", "draw_off_to_aim",
     }  # fmt: skip
     # 191·3/92 = 6.23 L of concentrate need 7 whole litres of room.
     assert found["own_fluid"]["draw_off_l"] == 7
@@ -102,7 +102,7 @@ def test_9_rich_and_full() -> None:
     found = ways(plan)
     assert (plan["case"], plan["draw_off_l"]) == ("rich_full", 50)
     assert 7.5 <= strength(plan) <= 8.5
-    assert set(found) == {"use_it_up", "without_draw_off", "draw_off_to_aim"}
+    assert set(found) == {"use_it_up", "draw_off_to_aim"}
     assert found["use_it_up"]["wait"]["time_d"] == pytest.approx(99 * math.log(10 / 7))
 
 
