@@ -167,7 +167,9 @@ def test_14_dip_without_reading() -> None:
     plan = planned("14a")
     assert plan["ends"]["low_pct"] == pytest.approx((154 * 7.1 + 120) / 197.2)
     assert plan["ends"]["high_pct"] == pytest.approx((154 * 9.3 + 120) / 197.2)
-    assert plan["cautions"] == ["reading_open", "gloves_and_eyes", "may_be_out_of_band"]
+    assert plan["cautions"] == [
+        "reading_open", "gloves_and_eyes", "water_first", "may_be_out_of_band",
+    ]  # fmt: skip
     assert plan["steps"][-1]["kind"] == "read_again"
 
 

@@ -1585,7 +1585,9 @@ export interface PlanHoldingResult {
     concentrate_l: number;
   };
   volume_l: number;
-  cautions: ("reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "nothing_to_pour")[];
+  cautions: (
+    "reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "water_first" | "nothing_to_pour"
+  )[];
   /**
    * Worst-case ends of the strength after the top-up.
    */
@@ -1858,8 +1860,10 @@ export interface PlanRecipeResult {
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
+    | "large_change_read"
     | "strong_harms_skin"
     | "gloves_and_eyes"
+    | "water_first"
     | "rough"
     | "sensitive_to_dip"
   )[];
@@ -1949,8 +1953,10 @@ export interface Alternative {
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
+    | "large_change_read"
     | "strong_harms_skin"
     | "gloves_and_eyes"
+    | "water_first"
     | "rough"
     | "sensitive_to_dip"
   )[];
