@@ -86,6 +86,8 @@ def _request(
         density_kg_l = reader.value(body.machine.fluid.density, "density_kg_l", path)
     shop = read_shop(reader, body.machine, machine, "body.machine")
     sump, hidden = circuit.at(strength_pct)
+    # Who fills to less than the full mark this once wants none of the room above that mark.
+    is_lower = mark.volume_l < machine.sump.full_volume_l
     return PlanRequest(
         sump=sump,
         fill_to_l=mark.volume_l,
@@ -93,7 +95,7 @@ def _request(
         mixing=machine.mixing,
         bucket=machine.bucket,
         draw_off=shop.draw_off,
-        never_above_l=shop.never_above_l,
+        never_above_l=None if is_lower else shop.never_above_l,
         hidden=hidden,
         pail=shop.pail,
         effort=shop.effort,

@@ -1,8 +1,8 @@
 """The sump's own healthy fluid as the carrier of concentrate, for a sump that is full and lean.
 
 A few buckets are taken out, concentrate is stirred in up to the strongest premix, and they are
-poured back: nothing is wasted and the volume grows only by the concentrate. Common practice, no
-source; the supplier has to agree.
+poured back: nothing is wasted, and what the concentrate takes the room of is kept out as good
+fluid. Common practice, no source; the supplier has to agree.
 """
 
 from __future__ import annotations
@@ -10,7 +10,8 @@ from __future__ import annotations
 import math
 
 from pycore.recipe.balance import concentrate_needed_l
-from pycore.recipe.marks import Space, ceil_marks, floor_marks
+from pycore.recipe.draw_off import drainable_l, taken_out_l
+from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Plan, drawn, made
 from pycore.recipe.pours import Pour, Step, finish
 from pycore.recipe.request import PlanRequest
@@ -49,31 +50,31 @@ def _carriers(ask: PlanRequest, jugs: int) -> list[Pour]:
     ]
 
 
-def _kept_back_l(ask: PlanRequest, most_l: float, wanted_pct: float) -> tuple[float, float]:
+def _kept_back_l(ask: PlanRequest, wanted_pct: float) -> tuple[float, float]:
     """Fluid that stays out so that the concentrate fits, and that concentrate, litres."""
     volume_l, strength_pct = ask.sump.volume_l.value, ask.sump.strength_pct.value
-    # Each litre of fluid takes each_l of concentrate, so most_l holds most_l / (1 + each_l) of it.
+    # Each litre of fluid takes each_l of concentrate, so the mark holds 1 / (1 + each_l) of fluid.
     each_l = concentrate_needed_l(1.0, strength_pct, 0.0, wanted_pct)
-    mark_l = ask.draw_off.mark_l
-    kept_l = ceil_marks(max(0.0, volume_l - most_l / (1 + each_l)) / mark_l) * mark_l
+    kept_l = taken_out_l(ask, volume_l - ask.fill_to_l / (1 + each_l))
     return kept_l, each_l * (volume_l - kept_l)
 
 
 def by_own_fluid(ask: PlanRequest) -> Plan | None:
     """The plan that lifts a lean sump to its aim with its own fluid; None where it cannot.
 
-    The level may rise to the never-above mark where there is one, else to the mark that is
-    filled to; what does not fit is kept out as good fluid.
+    The level ends at the mark that is filled to, whatever room there is above it; what does not
+    fit is kept out as good fluid.
     """
     allowed = ask.own_fluid is not None and ask.own_fluid.allowed
     if not allowed or ask.sump.strength_pct.value >= ask.target.low_pct:
         return None
-    most_l = max(ask.never_above_l or ask.fill_to_l, ask.fill_to_l)
-    kept_l, concentrate_l = _kept_back_l(ask, most_l, ask.target.aim_pct)
+    kept_l, concentrate_l = _kept_back_l(ask, ask.target.aim_pct)
+    if kept_l > drainable_l(ask):
+        return None
     left = drawn(ask, kept_l)
     mark_l = ask.bucket.jug_mark_l
     jugs = round(concentrate_l / mark_l)
-    room_l = most_l - left.sump.volume_l.value
+    room_l = ask.fill_to_l - left.sump.volume_l.value
     jugs = min(jugs, floor_marks(room_l / mark_l))
     pours = _carriers(left, jugs)
     if not pours:

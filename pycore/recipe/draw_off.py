@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterator
 from dataclasses import replace
+from itertools import islice
 
 from pycore.recipe.harm import does_harm, harmless_pours, lower_cautions
 from pycore.recipe.marks import Pours, Space, ceil_marks, limits_of
@@ -10,13 +13,20 @@ from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest, Target
-from pycore.recipe.search import best_pours
+from pycore.recipe.search import SAME_PCT, best_pours
 from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
 # over four bucket marks of litres, and never more than the most; finer marks are then skipped.
 _LEAST_TRIES = 12
 _MOST_TRIES = 96
+
+# Of so many plans that land near enough to the aim the nearest is taken; each more takes out more,
+# and pails and jugs as they are marked differ by about so many steps.
+_MORE_LANDINGS = 6
+# How often it is asked for what the marks left open: with three, every one of 1,500 random sumps
+# lands within 0.1 points, with one 34 do not.
+_MORE_ROUNDS = 3
 
 
 def filling(ask: PlanRequest) -> list[Pour]:
@@ -48,10 +58,28 @@ def _best(space: Space) -> Pours:
     return best_pours(space).pours if space.can_pour() else ()
 
 
-def _most_l(ask: PlanRequest) -> float:
+def drainable_l(ask: PlanRequest) -> float:
     """Litres that can be taken out at all."""
     volume_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l
     return volume_l if most_l is None else min(volume_l, most_l)
+
+
+def taken_out_l(ask: PlanRequest, needed_l: float) -> float:
+    """At least so many litres in whole marks of the vessel; 0 where nothing has to come out.
+
+    The pail takes it too: below its first mark it shows nothing.
+    """
+    if needed_l <= 0:
+        return 0.0
+    return (
+        max(1, ceil_marks(needed_l / ask.draw_off.mark_l), _first_taken(ask)) * ask.draw_off.mark_l
+    )
+
+
+def _first_taken(ask: PlanRequest) -> int:
+    """Marks of the vessel up to the first one that the pail shows."""
+    first_l = (ask.pail and ask.pail.first_mark_l) or 0.0
+    return ceil_marks(first_l / ask.draw_off.mark_l)
 
 
 def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
@@ -80,29 +108,43 @@ def inside_pct(ask: PlanRequest) -> tuple[float, float]:
     return low, max(target.high_pct - close, target.aim_pct)
 
 
-def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
-    """The plan with the fewest marks taken out whose result lies from low to high.
+def _landings(
+    ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float, close_pct: float
+) -> Iterator[Plan]:
+    """Plans whose result lies from low to high, the fewest marks taken out first.
 
-    None when taking out all that can be does not do it.
+    close_pct is how near to the aim the buckets are searched for.
     """
     needed_l = _needed_l(ask, wanted_pct)
     if needed_l is None:
-        return None
+        return
     mark_l, bucket = ask.draw_off.mark_l, ask.bucket
-    fewest = max(ceil_marks(needed_l / mark_l), 1)
+    fewest = max(ceil_marks(needed_l / mark_l), _first_taken(ask), 1)
     tries = max(_LEAST_TRIES, ceil_marks(4 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
     # Searched for inside these limits, so that no easier set of buckets outside them is taken.
-    inside = replace(ask, target=Target(low_pct, ask.target.aim_pct, high_pct))
+    inside = replace(
+        ask,
+        target=Target(low_pct, ask.target.aim_pct, high_pct),
+        mixing=replace(ask.mixing, closeness_pct=close_pct),
+    )
     for marks in range(fewest, fewest + tries, -(-tries // _MOST_TRIES)):
-        if marks * mark_l > _most_l(ask):
-            return None
+        if marks * mark_l > drainable_l(ask):
+            return
         space = Space.of(drawn(inside, marks * mark_l))
         if not may_end_between(space, low_pct, high_pct):
             continue
         groups = _best(space)
         if low_pct - 1e-9 <= space.strength_pct(groups) <= high_pct + 1e-9:
-            return made(ask, bucket_pours(space, groups), marks * mark_l)
-    return None
+            yield made(ask, bucket_pours(space, groups), marks * mark_l)
+
+
+def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
+    """The plan with the fewest marks taken out whose result lies from low to high.
+
+    None when taking out all that can be does not do it.
+    """
+    close_pct = ask.mixing.closeness_pct
+    return next(_landings(ask, wanted_pct, low_pct, high_pct, close_pct), None)
 
 
 def least_draw_off(ask: PlanRequest) -> Plan | None:
@@ -122,7 +164,33 @@ def least_draw_off(ask: PlanRequest) -> Plan | None:
 
 
 def draw_off_to_aim(ask: PlanRequest) -> Plan | None:
-    """What has to come out so that the result lands on the aim; None when nothing does."""
+    """What has to come out so that the result lands on the aim; None when nothing does.
+
+    As near as marks allow with the fewest taken out that land near enough, or a few more.
+    """
+    aim, wanted = ask.target.aim_pct, ask.target.aim_pct
+    nearest, off_pct = None, math.inf
+    for _ in range(_MORE_ROUNDS):
+        found = _nearest_landing(ask, wanted)
+        if found is None or abs(found.final.strength_pct.value - aim) >= abs(off_pct):
+            break
+        nearest, off_pct = found, found.final.strength_pct.value - aim
+        if abs(off_pct) <= SAME_PCT:
+            break
+        # Marks make the mix weaker or stronger than its limit; so much further off it is asked.
+        wanted -= off_pct
+    return nearest
+
+
+def _nearest_landing(ask: PlanRequest, wanted_pct: float) -> Plan | None:
+    """The nearest to the aim of the first few plans that are near enough to it."""
     aim, close = ask.target.aim_pct, ask.mixing.closeness_pct
-    low = max(ask.target.low_pct, aim - close)
-    return drawn_to(ask, aim, low, min(ask.target.high_pct, aim + close))
+    low, high = max(ask.target.low_pct, aim - close), min(ask.target.high_pct, aim + close)
+    nearest, nearest_pct = None, math.inf
+    for plan in islice(_landings(ask, wanted_pct, low, high, SAME_PCT), _MORE_LANDINGS):
+        away_pct = abs(plan.final.strength_pct.value - aim)
+        if away_pct < nearest_pct:
+            nearest, nearest_pct = plan, away_pct
+        if nearest_pct <= SAME_PCT:
+            break
+    return nearest

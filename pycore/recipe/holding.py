@@ -9,6 +9,7 @@ from pycore.quantity.measured import Measured
 from pycore.recipe.balance import mix_strength_pct, state_after
 from pycore.recipe.marks import Space
 from pycore.recipe.outcome import bucket_pours
+from pycore.recipe.outlook import has_water_first
 from pycore.recipe.pours import Pour, Step, Totals, steps_for, totals_of
 from pycore.recipe.request import (
     Bucket,
@@ -153,6 +154,7 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     said = {
         "reading_open": True,
         "gloves_and_eyes": any(pour.concentrate_l > 0 for pour in pours),
+        "water_first": has_water_first(pours),
         "may_be_out_of_band": ends is None
         or ends.low_pct < ask.target.low_pct
         or ends.high_pct > ask.target.high_pct,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from typing import Any
 
@@ -43,6 +44,11 @@ LARGE_CHANGE_PCT = 3.0
 ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05
+
+# Why a plan does not reach the band.
+ABOUT_REACH = (
+    "best_reachable", "no_room", "marks_too_coarse", "needs_stronger_premix", "needs_weaker_mix",
+)  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -159,6 +165,21 @@ def _about_sureness(ask: PlanRequest, poured: bool, final: Final, parts: list[Sh
     return [code for code, holds in said.items() if holds]
 
 
+def has_water_first(pours: list[Pour]) -> bool:
+    """Whether concentrate is stirred into water, which comes first lest the mix turns over."""
+    return any(pour.kind is None and pour.concentrate_l > 0 for pour in pours)
+
+
+def _is_all_by_bucket(pours: list[Pour], totals: Totals) -> bool:
+    """Whether buckets bring all of it, so that half can be poured before the next reading.
+
+    Not where a unit or a hose runs, nor where the sump's own fluid is out in its buckets.
+    """
+    brought_l = sum(pour.count * (pour.water_l + pour.concentrate_l) for pour in pours)
+    is_brought = math.isclose(brought_l, totals.water_l + totals.concentrate_l)
+    return is_brought and all(pour.kind != "own_fluid" for pour in pours)
+
+
 def cautions(
     space: Space,
     verdict: str,
@@ -183,13 +204,17 @@ def cautions(
     after = final.strength_pct
     change = abs(after.value - ask.sump.strength_pct.value)
     stays = ask.sump.volume_l.value >= NEW_CHARGE_SHARE * ask.fill_to_l
+    is_large = poured and stays and change > LARGE_CHANGE_PCT
+    is_by_bucket = draw_off_l == 0 and _is_all_by_bucket(pours, totals)
     said = {
         "above_full_mark": ask.sump.volume_l.value > ask.fill_to_l,
         "nothing_to_pour": not poured and draw_off_l == 0 and verdict != "out_of_band",
         "taken_out_is_waste": draw_off_l > 0,
         "gloves_and_eyes": totals.concentrate_l > 0,
+        "water_first": has_water_first(pours),
         "strong_harms_skin": after.value > ask.target.high_pct,
-        "large_change": stays and change > LARGE_CHANGE_PCT,
+        "large_change": is_large and is_by_bucket,
+        "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
         "many_buckets": totals.buckets > most_buckets or carried_l > MOST_CARRIED_L,
     }

@@ -14,10 +14,10 @@ from pycore.recipe.request import (
     whole_circuit,
 )
 from pycore.recipe.stock import affordable, fill_less, missing, within_stock
-from pycore.recipe.ways import other_ways
+from pycore.recipe.ways import offered, other_ways
 
 
-def _when_short(ask: PlanRequest, plan: Plan, at_hand: Plan) -> list[Alternative]:
+def _when_short(ask: PlanRequest, plan: Plan) -> list[Alternative]:
     """The recipe that the stock does not allow stays visible: it says what to fetch."""
     short = missing(ask, plan.totals)
     fetch = "fetch_concentrate" if "stock_short" in short else "fetch_water"
@@ -25,11 +25,7 @@ def _when_short(ask: PlanRequest, plan: Plan, at_hand: Plan) -> list[Alternative
     ways = [alternative(fetch, plan)]
     if less is not None:
         ways.append(alternative("fill_less", less))
-    return [way for way in ways if not _same(way, at_hand)]
-
-
-def _same(way: Alternative, plan: Plan) -> bool:
-    return way.wait is None and way.steps == plan.steps and way.pours == plan.pours
+    return ways
 
 
 def plan_recipe(ask: PlanRequest) -> Plan:
@@ -62,5 +58,5 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     at_hand = within_stock(ask, plan)
     ways = affordable(ask, other_ways(ask, plan))
     if at_hand is not plan:
-        ways = [*_when_short(ask, plan, at_hand), *(w for w in ways if not _same(w, at_hand))]
-    return replace(at_hand, alternatives=ways)
+        ways = [*_when_short(ask, plan), *ways]
+    return replace(at_hand, alternatives=offered(at_hand, ways))

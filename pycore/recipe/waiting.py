@@ -5,11 +5,20 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+from pycore.recipe.draw_off import drainable_l
 from pycore.recipe.outcome import Plan, Wait, made
 from pycore.recipe.request import PlanRequest
 
 # What a sump that only waits is warned of; the others speak of a recipe that is poured.
 _OF_A_WAIT = ("above_full_mark", "strong_harms_skin")
+
+# Share of the mark that is filled to below which nobody lets a sump fall on purpose: the pump comes
+# near to drawing air and what is left runs hot and dirty. Common practice, no source.
+LOWEST_WAIT_SHARE = 0.5
+
+# A charge seldom serves longer than a year, so a longer wait promises nothing: common practice, no
+# source.
+LONGEST_WAIT_D = 365.0
 
 
 def _left_alone(ask: PlanRequest) -> Plan:
@@ -21,7 +30,8 @@ def leave_room(ask: PlanRequest) -> tuple[Plan, Wait] | None:
     """How far the level of a full, lean sump must fall by evaporation, and its strength then.
 
     From there the strongest premix up to the mark lands on the aim, and nothing is wasted.
-    Evaporation takes no concentrate, so this never helps a rich sump: None for one.
+    Evaporation takes no concentrate, so this never helps a rich sump: None for one. Nor is there
+    such a way below half of the mark, or below what cannot be taken out.
     """
     volume_l, strength = ask.sump.volume_l.value, ask.sump.strength_pct.value
     strong, aim = ask.mixing.strong_pct, ask.target.aim_pct
@@ -30,8 +40,8 @@ def leave_room(ask: PlanRequest) -> tuple[Plan, Wait] | None:
     held_l = volume_l * strength / 100
     room_l = (ask.fill_to_l * aim / 100 - held_l) / (strong / 100)
     level_l = ask.fill_to_l - room_l
-    # Below the concentrate itself there is no level to wait for.
-    if not held_l < level_l < volume_l:
+    lowest_l = max(LOWEST_WAIT_SHARE * ask.fill_to_l, volume_l - drainable_l(ask))
+    if not lowest_l <= level_l < volume_l:
         return None
     return _left_alone(ask), Wait(level_l=level_l, strength_pct=100 * held_l / level_l)
 
@@ -40,8 +50,8 @@ def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
     """Days until a rich sump that is topped up with the weakest mix comes down to its aim.
 
     V·dC/dt = D·(weak − C) with D litres carried out a day and the level held, so
-    t = V/D · ln((C − weak)/(aim − weak)). None when nothing is known to be carried out, or the
-    weakest mix is not below the aim.
+    t = V/D · ln((C − weak)/(aim − weak)). None when nothing is known to be carried out, the
+    weakest mix is not below the aim, or it takes more than a year.
     """
     strength, aim = ask.sump.strength_pct.value, ask.target.aim_pct
     weak = ask.mixing.weak_pct
@@ -49,4 +59,4 @@ def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
         return None
     volume_l, carried_l_d = ask.sump.volume_l.value, ask.losses.carry_out_l_d
     time_d = volume_l / carried_l_d * math.log((strength - weak) / (aim - weak))
-    return _left_alone(ask), Wait(time_d=time_d)
+    return (_left_alone(ask), Wait(time_d=time_d)) if time_d <= LONGEST_WAIT_D else None

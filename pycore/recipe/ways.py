@@ -5,11 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from pycore.recipe.band import is_new_charge, outside_pct
 from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much, lighter_buckets
 from pycore.recipe.carrier import by_own_fluid
 from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, filling, least_draw_off
+from pycore.recipe.harm import does_harm
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.outcome import Alternative, Plan, Wait, alternative, bucket_pours, made
+from pycore.recipe.outlook import ABOUT_REACH
 from pycore.recipe.pours import steps_for
 from pycore.recipe.request import PlanRequest, with_sump
 from pycore.recipe.search import alike_pours, best_pours, strongest_bucket
@@ -18,6 +21,16 @@ from pycore.recipe.waiting import leave_room, use_it_up
 
 # Volume now is in doubt from this relative standard uncertainty on: common practice, no source.
 _DOUBTFUL_VOLUME_SHARE = 0.10
+
+# Nobody takes out more for a gain that the glass does not show: refractometers in use resolve
+# 0.1 Brix at best (common practice, no source).
+_CLEARLY_PCT = 0.1
+
+# Room for the last digit of a float when a level is compared with the mark.
+_HAIR_L = 1e-9
+
+# What these do they are named for: filling up all the same, or more or less taken out.
+_MAY_LEAD_AWAY = ("fill_up", "without_draw_off", "least_draw_off", "draw_off_to_aim")
 
 
 def _alike(ask: PlanRequest, plan: Plan) -> Plan | None:
@@ -82,8 +95,8 @@ def _above_full(ask: PlanRequest) -> Plan | None:
     """The room between the full mark and the never-above mark, where the pump is stopped."""
     if ask.never_above_l is None or ask.never_above_l <= ask.fill_to_l:
         return None
-    pours = filling(replace(ask, fill_to_l=ask.never_above_l))
-    return made(ask, pours) if pours else None
+    plan = made(ask, filling(replace(ask, fill_to_l=ask.never_above_l)))
+    return plan if plan.final.volume_l > ask.fill_to_l + _HAIR_L else None
 
 
 def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
@@ -99,8 +112,15 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
     else:
         yield "least_draw_off", least, None
     to_aim = draw_off_to_aim(ask)
-    if to_aim is not None and (least is None or to_aim.draw_off_l > least.draw_off_l):
+    if to_aim is not None and _is_worth_more(ask, to_aim, least or plan):
         yield "draw_off_to_aim", to_aim, None
+
+
+def _is_worth_more(ask: PlanRequest, to_aim: Plan, less: Plan) -> bool:
+    """Whether more is taken out, and lands clearly nearer to the aim for it."""
+    aim = ask.target.aim_pct
+    near, far = (abs(plan.final.strength_pct.value - aim) for plan in (to_aim, less))
+    return to_aim.draw_off_l > less.draw_off_l and far - near >= _CLEARLY_PCT
 
 
 def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
@@ -121,14 +141,52 @@ def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, 
 
 
 def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
-    """Every other way that differs from the main plan, the nearest to hand first."""
-    reached_without = plan.verdict != "out_of_band" and plan.draw_off_l == 0
-    found = list(_in_reach(ask, plan))
-    if not reached_without:
+    """Every other way that leads no further from the band, the nearest to hand first."""
+    found = [way for way in _in_reach(ask, plan) if not _misses(ask, plan, way)]
+    if plan.verdict == "out_of_band" or plan.draw_off_l > 0:
         found = [*_out_of_band(ask, plan), *found]
     return [
         alternative(why, way, wait)
         for why, way, wait in found
-        if way is not None
-        and (wait is not None or way.steps != plan.steps or way.pours != plan.pours)
+        if way is not None and (wait is not None or not _leads_away(ask, why, way))
     ]
+
+
+def _misses(ask: PlanRequest, plan: Plan, way: tuple[str, Plan | None, Wait | None]) -> bool:
+    """Whether a way of pouring what fits misses a band that the main plan meets.
+
+    A new charge is measured by the main plan in any case, since what is left says nothing.
+    """
+    why, other, _ = way
+    if other is None or why in _MAY_LEAD_AWAY or other.verdict != "out_of_band":
+        return False
+    if plan.verdict != "out_of_band":
+        return True
+    end, main = (outside_pct(ask, each.final.strength_pct.value) for each in (other, plan))
+    return is_new_charge(ask) and end > main
+
+
+def _leads_away(ask: PlanRequest, why: str, way: Plan) -> bool:
+    """Whether a way ends further outside the band than what is in the sump now."""
+    return why not in _MAY_LEAD_AWAY and does_harm(ask, way.final.strength_pct.value)
+
+
+def is_same(way: Alternative, other: Plan | Alternative) -> bool:
+    """Whether the same is done, whatever the name; never for a way that waits."""
+    return way.wait is None and way.steps == other.steps and way.pours == other.pours
+
+
+def offered(plan: Plan, ways: list[Alternative]) -> list[Alternative]:
+    """The ways as they are offered beside a main plan.
+
+    Only those that do something else than it, each under its first name. Why the aim is out of
+    reach is said by the main plan alone: a way has limits of its own, such as those of the unit.
+    """
+    kept: list[Alternative] = []
+    for way in ways:
+        does_something = way.wait is not None or bool(way.steps)
+        is_known = is_same(way, plan) or any(is_same(way, other) for other in kept)
+        if does_something and not is_known:
+            codes = [code for code in way.cautions if code not in ABOUT_REACH]
+            kept.append(replace(way, cautions=codes))
+    return kept

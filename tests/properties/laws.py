@@ -6,8 +6,8 @@ from typing import Any
 from tests.properties.plans import HAIR
 
 Body = dict[str, Any]
-# These may pass the full mark, and never the mark above it.
-MAY_PASS = {"above_full_mark", "own_fluid"}
+# This may pass the full mark, and never the mark above it.
+MAY_PASS = {"above_full_mark"}
 # What is run in has no marks of a pail.
 RUN_IN = {"hose", "unit"}
 

@@ -116,6 +116,23 @@ def test_taken_out_it_lands_in_the_band_and_no_mark_more_than_rounding_needs(
     assert seen >= 50
 
 
+@GROUPS
+def test_more_is_taken_out_for_what_the_glass_shows(system: str, draws: bool) -> None:
+    seen = 0
+    for body, plan in answers(system, draws):
+        ways = {way["why"]: way for way in plan["alternatives"]}
+        least = plan if plan["draw_off_l"] > 0 else ways.get("least_draw_off")
+        if least is None or "draw_off_to_aim" not in ways:
+            continue
+        seen += 1
+        aim, far = body["target"]["aim_pct"], ways["draw_off_to_aim"]
+        off = [abs(way["final"]["strength_pct"]["value"] - aim) for way in (far, least)]
+        # Refractometers in use resolve 0.1 Brix at best: common practice, no source.
+        assert off[1] - off[0] >= 0.1 - 1e-9, body
+        assert far["draw_off_l"] > least["draw_off_l"], body
+    assert seen >= 20
+
+
 def by_formula(body: Body) -> tuple[float, float, float, float]:
     """Litres out if pails had no marks, and in whole marks, and between what the result has to lie.
 

@@ -106,3 +106,34 @@ def test_short_stock_meets_the_band_wherever_another_way_does() -> None:
     assert min(seen["on_target"], seen["in_band"], seen["out_of_band"], seen["fill_less"]) >= 5, (
         seen
     )
+
+
+# Named for what they do: filling up all the same, or more or less taken out.
+MAY_LEAD_AWAY = {"fill_up", "without_draw_off", "least_draw_off", "draw_off_to_aim"}
+# Offered only where the room does not reach the band, so measured by what is there now.
+FULL_SUMP = {"own_fluid", "above_full_mark", "leave_room", "use_it_up"}
+# The recipe itself, with what it lacks.
+FETCH = {"fetch_concentrate", "fetch_water"}
+
+
+def test_no_other_way_leads_away_and_none_comes_twice() -> None:
+    chance, seen = random.Random(SEED + 2), Counter[str]()
+    for number in range(2 * COUNT):
+        draws = chance.random() < 0.5
+        asked = tempting(chance) if number % 2 else sump(chance, "litre", draws, 300.0)
+        plan, body = ask("plan_recipe", asked), whole(asked)
+        now = outside_pct(body, body["sump"]["strength_pct"]["value"])
+        is_new = body["sump"]["volume_l"]["value"] < 0.2 * body["fill_to_l"]
+        ways = [way for way in plan["alternatives"] if way["why"] not in MAY_LEAD_AWAY]
+        for way in ways:
+            seen[way["why"]] += 1
+            after = outside_pct(body, way["final"]["strength_pct"]["value"])
+            assert is_new or after <= now + HAIR, (asked, way["why"])
+            if way["why"] not in (*FULL_SUMP, *FETCH) and plan["verdict"] != "out_of_band":
+                assert after == 0, (asked, way["why"])
+        done = [(way["steps"], way["pours"]) for way in (plan, *plan["alternatives"])
+                if "wait" not in way]  # fmt: skip
+        assert all(done.count(each) == 1 for each in done), asked
+        assert all(steps for steps, _ in done[1:]), asked
+    names = {"mixing_unit", "hose", "smaller_dose", "strong_first", "own_fluid", "above_full_mark"}
+    assert min(seen[name] for name in names) >= 5, seen

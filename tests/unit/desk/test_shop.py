@@ -40,6 +40,14 @@ def test_every_part_reaches_the_planner() -> None:
     assert request["unit"] == {"lowest_pct": 1, "highest_pct": 10, "step_pct": 0.5}
 
 
+def test_room_above_the_full_mark_is_no_room_above_a_lower_one() -> None:
+    lower = ask("plan_check", check(WITH_SHOP, fill_to_depth=_t("300", "mm")))["request"]
+    assert lower["fill_to_l"] == pytest.approx(198 * 300 / 440)
+    assert "never_above_l" not in lower
+    full = ask("plan_check", check(WITH_SHOP, fill_to_depth=_t("440", "mm")))["request"]
+    assert full["never_above_l"] == pytest.approx(198 * 470 / 440)
+
+
 def test_nothing_is_made_up_where_nothing_was_said() -> None:
     request = ask("plan_check", check(WHEEL_LATHE))["request"]
     parts = {"never_above_l", "pail", "effort", "unit", "own_fluid", "losses"}

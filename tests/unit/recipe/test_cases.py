@@ -55,9 +55,10 @@ def test_4_lean_and_full() -> None:
     assert "taken_out_is_waste" in plan["cautions"]
     found = ways(plan)
     assert set(found) == {
-        "own_fluid", "above_full_mark", "leave_room", "without_draw_off", "draw_off_to_aim",
+        "own_fluid", "above_full_mark", "leave_room", "draw_off_to_aim",
     }  # fmt: skip
-    assert found["own_fluid"]["draw_off_l"] == 0
+    # 191·3/92 = 6.23 L of concentrate need 7 whole litres of room.
+    assert found["own_fluid"]["draw_off_l"] == 7
     # 198·(8 − 5)/(20 − 5) = 39.6 L to the aim itself.
     assert found["draw_off_to_aim"]["draw_off_l"] == 40
 
@@ -102,7 +103,7 @@ def test_9_rich_and_full() -> None:
     found = ways(plan)
     assert (plan["case"], plan["draw_off_l"]) == ("rich_full", 49)
     assert 7.5 <= strength(plan) <= 8.5
-    assert set(found) == {"use_it_up", "without_draw_off", "draw_off_to_aim"}
+    assert set(found) == {"use_it_up", "draw_off_to_aim"}
     assert found["use_it_up"]["wait"]["time_d"] == pytest.approx(99 * math.log(10 / 7))
 
 
@@ -167,7 +168,9 @@ def test_14_dip_without_reading() -> None:
     plan = planned("14a")
     assert plan["ends"]["low_pct"] == pytest.approx((154 * 7.1 + 120) / 197.2)
     assert plan["ends"]["high_pct"] == pytest.approx((154 * 9.3 + 120) / 197.2)
-    assert plan["cautions"] == ["reading_open", "gloves_and_eyes", "may_be_out_of_band"]
+    assert plan["cautions"] == [
+        "reading_open", "gloves_and_eyes", "water_first", "may_be_out_of_band",
+    ]  # fmt: skip
     assert plan["steps"][-1]["kind"] == "read_again"
 
 

@@ -12,9 +12,10 @@ from pycore.recipe.draw_off import (
     filling,
     inside_pct,
     least_draw_off,
+    taken_out_l,
 )
 from pycore.recipe.outcome import drawn
-from pycore.recipe.request import DrawOff, Mixing, PlanRequest, Target
+from pycore.recipe.request import DrawOff, Mixing, Pail, PlanRequest, Target
 from tests.unit.recipe.shop import question
 
 
@@ -65,6 +66,43 @@ def test_taking_everything_out_does_not_do_it() -> None:
     # A premix of 7 % can never bring 7.5 %.
     assert least_draw_off(question(198.0, 5.0, strong_pct=7.2)) is None
     assert drawn_to(question(198.0, 5.0, strong_pct=5.0), 7.5, 7.5, 8.5) is None
+
+
+def test_near_the_aim_and_not_only_near_enough() -> None:
+    # 198·8 = 189·3 + 9·20 + x·(20 − 3): 49.2 L, and 50 L are 8 % as nearly as marks show.
+    plan = draw_off_to_aim(question(189.0, 3.0))
+    assert plan is not None
+    assert plan.draw_off_l == 50.0
+    assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.05)
+
+
+def test_near_the_aim_where_marks_bar_the_weakest_mix() -> None:
+    # With 150 mL as the first mark of the jug 1 % is 9 L and 150 mL, 1.6 %, so that the 1,080 L of
+    # the formula, (1530·7.6 − 1530·2.96)/(7.6 − 1) and 61 L above the mark, are far too few.
+    ask = question(1591.0, 7.6, fill_to_l=1530.0)
+    ask = replace(
+        ask,
+        target=Target(2.75, 2.96, 3.75),
+        mixing=Mixing(20.0, 1.0, 1.0),
+        pail=Pail(first_mark_l=1.0, jug_first_mark_l=0.15),
+    )
+    plan = draw_off_to_aim(ask)
+    assert plan is not None
+    assert plan.final.strength_pct.value == pytest.approx(2.96, abs=0.1)
+
+
+def test_taken_out_begins_at_the_first_mark_of_the_pail() -> None:
+    # From 6.9 %: 198·(7.5 − 6.9)/(20 − 6.9) = 9.1 L, below a first mark of 11.5 L: 12 L.
+    lean = question(198.0, 6.9, bucket=(15.0, 1.0, 0.05))
+    plain = least_draw_off(lean)
+    first = least_draw_off(replace(lean, pail=Pail(first_mark_l=11.5)))
+    assert plain is not None
+    assert first is not None
+    assert 9.1 <= plain.draw_off_l < 11.5
+    assert first.draw_off_l >= 11.5
+    assert [taken_out_l(replace(lean, pail=Pail(first_mark_l=11.5)), n) for n in (0, 3, 12.5)] == [
+        0.0, 12.0, 13.0,
+    ]  # fmt: skip
 
 
 def test_marks_of_the_vessel_that_takes_it() -> None:

@@ -57,7 +57,9 @@ def test_reading_stays_open_and_doubt_is_said() -> None:
     # Nothing is known without a last reading.
     unknown = plan_holding(dip())
     assert unknown.ends is None
-    assert unknown.cautions == ["reading_open", "gloves_and_eyes", "may_be_out_of_band"]
+    assert unknown.cautions == [
+        "reading_open", "gloves_and_eyes", "water_first", "may_be_out_of_band",
+    ]  # fmt: skip
 
 
 @pytest.mark.parametrize(("value", "caution"), [(7.05, True), (8.0, False), (8.95, True)])

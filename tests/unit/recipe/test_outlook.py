@@ -75,6 +75,7 @@ def test_weight_of_a_pail() -> None:
         ({"fill_to_l": 400.0}, "many_buckets"),
         ({"bucket": (25.0, 1.0, 0.05)}, "bucket_heavy"),
         ({}, "gloves_and_eyes"),
+        ({}, "water_first"),
     ],
 )
 def test_caution(changes: dict[str, float], caution: str) -> None:
@@ -88,8 +89,37 @@ def test_weight_that_a_person_may_carry() -> None:
     assert (heaviest_kg(said), light_usable_l(said)) == (25.0, pytest.approx(20.0))
 
 
-def test_ordinary_fill_has_one_caution_only() -> None:
-    assert plan_recipe(question()).cautions == ["gloves_and_eyes"]
+def test_ordinary_fill_has_the_cautions_of_mixing_only() -> None:
+    assert plan_recipe(question()).cautions == ["gloves_and_eyes", "water_first"]
+
+
+def test_water_comes_first_only_where_concentrate_is_stirred_into_it() -> None:
+    said = {
+        "mixed": made(question(), [Pour(4, 8.0, 1.0)]).cautions,
+        "own": made(question(), [Pour(4, 0.0, 1.0, fluid_l=8.0, kind="own_fluid")]).cautions,
+        "ready": made(question(), [Pour(4, 8.0, 1.0, kind="ready_mix")]).cautions,
+        "run in": made(question(), [], run_in_l=(40.0, 4.0)).cautions,
+        "water": made(question(), [Pour(4, 9.0, 0.0)]).cautions,
+    }
+    assert {way for way, codes in said.items() if "water_first" in codes} == {"mixed"}
+    assert {way for way, codes in said.items() if "gloves_and_eyes" not in codes} == {"water"}
+
+
+def test_half_of_a_large_change_can_be_poured_only_from_buckets() -> None:
+    # 5 L of concentrate in 100 L at 3 % are nearly 5 points.
+    lean = question(100.0, 3.0)
+    own = Pour(1, 0.0, 5.0, fluid_l=5.0, kind="own_fluid")
+    said = {
+        "mixed": made(lean, [Pour(1, 5.0, 5.0)]).cautions,
+        "ready": made(lean, [Pour(1, 5.0, 5.0, kind="ready_mix")]).cautions,
+        "drawn": made(lean, [Pour(1, 5.0, 5.0)], 10.0).cautions,
+        "own": made(lean, [own]).cautions,
+        "unit": made(lean, [], run_in_l=(5.0, 5.0)).cautions,
+        "hose": made(lean, [Pour(1, 4.0, 5.0)], run_in_l=(1.0, 0.0)).cautions,
+    }
+    halves = {way for way, codes in said.items() if "large_change" in codes}
+    whole = {way for way, codes in said.items() if "large_change_read" in codes}
+    assert (halves, whole) == ({"mixed", "ready"}, {"drawn", "own", "unit", "hose"})
 
 
 @pytest.mark.parametrize(
@@ -258,7 +288,7 @@ def test_small_amounts_are_said_like_large_ones() -> None:
     full = question(198.0, 8.0)
     assert said(full) == {"nothing_to_pour"}
     assert said(full, Pour(1, 0.8, 0.0)) == set()
-    assert said(full, Pour(1, 0.4, 0.5)) == {"gloves_and_eyes"}
+    assert said(full, Pour(1, 0.4, 0.5)) == {"gloves_and_eyes", "water_first"}
     assert said(question(154.0, 7.5), Pour(2, 0.0, 0.5, fluid_l=8.0)) == {"gloves_and_eyes"}
     assert said(full, draw_off_l=0.5) == {"taken_out_is_waste"}
     assert "nothing_to_pour" not in said(question(198.0, 5.0))

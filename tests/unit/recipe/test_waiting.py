@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.request import Losses
+from pycore.recipe.request import DrawOff, Losses
 from pycore.recipe.waiting import leave_room, use_it_up
 from tests.unit.recipe.shop import question
 
@@ -32,16 +32,25 @@ def test_no_level_where_the_premix_is_weaker_than_the_aim_or_there_is_room_alrea
 
 
 def test_lowest_levels_to_wait_for() -> None:
-    # With 8.1 % nearly everything has to be new: 198·(1 − 8/8.1) L are left.
-    low = leave_room(question(198.0, 0.0, strong_pct=8.1))
-    assert low is not None
-    assert low[1].level_l == pytest.approx(198 * (1 - 8 / 8.1))
+    # Half of 198 L of water and half of 16 % is 8 %.
+    at_half = leave_room(question(198.0, 0.0, strong_pct=16.0))
+    assert at_half is not None
+    assert at_half[1].level_l == pytest.approx(99.0)
+    assert leave_room(question(198.0, 0.0, strong_pct=15.9)) is None
     # With 8 % itself: 198 L less (15.84 − 13.662)/0.08 L.
     held = leave_room(question(198.0, 6.9, strong_pct=8.0))
     assert held is not None
     assert held[1].level_l == pytest.approx(198 * 6.9 / 8)
-    # Nothing at all left: that is no level to wait for.
-    assert leave_room(question(198.0, 0.0, strong_pct=8.0)) is None
+    # (15.84 − 1.485)/0.09 = 159.5 L of 9 %: what is left is 38.5 L of 198.
+    assert leave_room(question(198.0, 0.75, strong_pct=9.0)) is None
+
+
+def test_no_level_below_what_cannot_be_taken_out() -> None:
+    # 168.3 L, as above; of 198 L 29.7 L have to be free.
+    ask = question(198.0, 5.0)
+    for most_l, is_found in ((29.8, True), (29.6, False)):
+        drained = replace(ask, draw_off=DrawOff(allowed=True, mark_l=1.0, most_l=most_l))
+        assert (leave_room(drained) is not None) is is_found
 
 
 def test_days_of_use() -> None:
@@ -51,6 +60,13 @@ def test_days_of_use() -> None:
     assert found is not None
     assert found[1].time_d == pytest.approx(99 * math.log(10 / 7))
     assert (found[0].pours, found[1].level_l) == ([], None)
+
+
+def test_no_more_days_than_a_year() -> None:
+    # 198/D·ln(10/7) d are 365 d at D = 0.1935 L a day.
+    for carried_l_d, is_found in ((0.194, True), (0.193, False)):
+        ask = replace(question(198.0, 11.0), losses=Losses(carried_l_d))
+        assert (use_it_up(ask) is not None) is is_found
 
 
 def test_days_only_for_a_rich_sump_with_known_carry_out_and_a_weaker_mix() -> None:

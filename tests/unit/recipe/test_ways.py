@@ -10,14 +10,17 @@ from pycore.recipe.outcome import Alternative
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import (
     DrawOff,
+    Effort,
     Losses,
     Mixing,
     MixingUnit,
     OwnFluid,
+    Pail,
     PlanRequest,
     ReadyMix,
     Stock,
     SumpState,
+    Target,
 )
 from tests.unit.recipe.shop import question
 
@@ -120,8 +123,10 @@ def test_ways_of_a_lean_and_full_sump() -> None:
         "own_fluid", "above_full_mark", "leave_room", "least_draw_off", "draw_off_to_aim",
     ]  # fmt: skip
     drawing = replace(ask, draw_off=DrawOff(allowed=True, mark_l=1.0))
-    assert list(ways(drawing))[3:] == ["without_draw_off", "draw_off_to_aim"]
-    assert ways(drawing)["without_draw_off"].draw_off_l == 0
+    # Without it nothing would be poured at all.
+    assert list(ways(drawing))[3:] == ["draw_off_to_aim"]
+    with_room = ways(replace(drawing, fill_to_l=208.0))["without_draw_off"]
+    assert (with_room.draw_off_l, with_room.totals.buckets) == (0, 1)
     assert ways(ask)["least_draw_off"].draw_off_l == plan_recipe(drawing).draw_off_l
 
 
@@ -137,6 +142,66 @@ def test_draw_off_to_the_aim_only_where_it_takes_more() -> None:
     wide = replace(ask, mixing=replace(ask.mixing, closeness_pct=2.0))
     assert "draw_off_to_aim" in ways(ask)
     assert "draw_off_to_aim" not in ways(wide)
+
+
+def test_more_is_taken_out_only_for_what_the_glass_shows() -> None:
+    # 34 L for 7.5 % or more, 40 L for 8 %; with an aim of 7.6 % nothing is gained that shows.
+    assert ways(full())["draw_off_to_aim"].final.strength_pct.value == pytest.approx(8.0, abs=0.05)
+    near = replace(full(), target=Target(7.0, 7.6, 9.0))
+    least = ways(near)["least_draw_off"].final.strength_pct.value
+    assert abs(least - 7.6) < 0.1
+    assert "draw_off_to_aim" not in ways(near)
+
+
+def by_pail(volume_l: float, strength_pct: float, **more: Any) -> PlanRequest:
+    """Concentrate by marks of 2 L in a pail of 15 L, up to 25 %."""
+    ask = question(volume_l, strength_pct, strong_pct=25.0, bucket=(15.0, 2.0, 0.05))
+    return replace(ask, pail=Pail(measure_by="pail"), target=Target(5.4, 5.9, 6.2), **more)
+
+
+def test_no_way_that_misses_a_band_the_main_plan_meets() -> None:
+    # Strong buckets first would end far above it, since the rest has no room left to thin them.
+    ask = by_pail(108.0, 3.9)
+    assert plan_recipe(ask).verdict != "out_of_band"
+    outside = {why for why, way in ways(ask).items() if way.verdict == "out_of_band"}
+    assert outside <= {"fill_up"}
+    # A unit up to 10 % brings (135·3 + 63·10)/198 = 5.2 %, and the buckets 8 %.
+    unit = replace(question(135.0, 3.0), unit=MixingUnit(1.0, 10.0, 0.5))
+    assert plan_recipe(unit).verdict == "on_target"
+    assert "mixing_unit" not in ways(unit)
+
+
+def test_no_way_that_leads_further_off_than_doing_nothing() -> None:
+    # The unit gives 3 % at the most: (150·6.5 + 48·3)/198 = 5.65 %; pails of 6 % less far.
+    lean = question(150.0, 6.5, strong_pct=6.0)
+    assert "mixing_unit" not in ways(replace(lean, unit=MixingUnit(1.0, 3.0, 0.5)))
+    assert "fill_up" in ways(lean)
+
+
+def test_room_above_the_mark_is_no_way_where_it_is_not_used() -> None:
+    # 10 L of room and 10.5 L hold the same pail of 8 L and 2 L.
+    ask = replace(question(188.0, 2.0), draw_off=DrawOff(allowed=True, mark_l=1.0))
+    found = ways(replace(ask, never_above_l=198.5))
+    assert "above_full_mark" not in found
+    assert found["without_draw_off"].final.volume_l == 198.0
+
+
+def test_why_the_aim_is_out_of_reach_is_said_by_the_main_plan_alone() -> None:
+    plan = plan_recipe(replace(question(180.0, 2.0), never_above_l=212.0))
+    assert plan.cautions[:2] == ["best_reachable", "needs_stronger_premix"]
+    above = next(way for way in plan.alternatives if way.why == "above_full_mark")
+    assert (above.verdict, above.cautions) == ("out_of_band", ["gloves_and_eyes", "water_first"])
+
+
+def test_one_way_has_one_name() -> None:
+    # Lower buckets are all alike here: 7 L each, where this person may carry 8 kg.
+    ask = replace(question(100.0, 7.4), effort=Effort(heaviest_kg=8.0))
+    for asked in (ask, replace(ask, sump=question(170.0, 8.2).sump)):
+        done = [(way.wait, way.steps, way.pours) for way in plan_recipe(asked).alternatives]
+        assert all(done.count(each) == 1 for each in done)
+    mix = ReadyMix(15.0, 60.0)
+    found = plan_recipe(replace(question(), stock=Stock(ready_mixes=[mix, mix]))).alternatives
+    assert [way.why for way in found].count("ready_mix") == 1
 
 
 def test_ready_mix_only_where_it_is_enough() -> None:
@@ -205,7 +270,8 @@ def test_half_a_litre_taken_out_is_a_draw_off() -> None:
     small = replace(small, mixing=replace(small.mixing, closeness_pct=0.02))
     drawing = replace(small, draw_off=DrawOff(allowed=True, mark_l=0.5))
     assert plan_recipe(drawing).draw_off_l == 0.5
-    assert "without_draw_off" in ways(drawing)
+    # A full sump into which nothing goes is no recipe of its own.
+    assert "without_draw_off" not in ways(drawing)
     assert "least_draw_off" not in ways(drawing)
 
 

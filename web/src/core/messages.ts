@@ -1595,7 +1595,12 @@ export interface PlanHoldingResult {
   };
   volume_l: number;
   cautions: (
-    "reading_open" | "may_be_out_of_band" | "gloves_and_eyes" | "no_usual_mix" | "nothing_to_pour"
+    | "reading_open"
+    | "may_be_out_of_band"
+    | "gloves_and_eyes"
+    | "no_usual_mix"
+    | "water_first"
+    | "nothing_to_pour"
   )[];
   /**
    * Worst-case ends of the strength after the top-up.
@@ -1872,8 +1877,10 @@ export interface PlanRecipeResult {
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
+    | "large_change_read"
     | "strong_harms_skin"
     | "gloves_and_eyes"
+    | "water_first"
     | "rough"
     | "sensitive_to_dip"
   )[];
@@ -1963,8 +1970,10 @@ export interface Alternative {
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
+    | "large_change_read"
     | "strong_harms_skin"
     | "gloves_and_eyes"
+    | "water_first"
     | "rough"
     | "sensitive_to_dip"
   )[];
