@@ -262,3 +262,8 @@ def test_nothing_comes_out_where_no_bucket_leads_towards_the_band() -> None:
     assert least_draw_off(coarse) is None
     # And no water either where 3 % is the weakest mix.
     assert least_draw_off(question(198.0, 11.0, weak_pct=3.0, bucket=(9.0, 1.0, 2.0))) is None
+
+
+def test_a_bucket_just_as_strong_as_the_sump_changes_nothing() -> None:
+    # A pail of 5 L with a mark at 4 L and a jug of 1 L mix 20 % only.
+    assert least_draw_off(question(198.0, 20.0, bucket=(5.0, 4.0, 1.0))) is None
