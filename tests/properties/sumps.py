@@ -32,6 +32,7 @@ def _options(chance: random.Random, body: Body) -> Body:
     bucket, fill_to_l = body["bucket"], body["fill_to_l"]
     # Neat concentrate, or thinner than any mix: both may stand on the cart.
     strength_pct = chance.choice([chance.uniform(1, 20), chance.uniform(0, 1), 60.0, 100.0])
+    mix_l = fill_to_l * chance.choice([1.0, 0.02])
     every: Body = {
         "never_above_l": fill_to_l * chance.choice([1.0, 1.02, 1.1, 1.3]),
         "own_fluid": {"allowed": chance.random() < 0.8},
@@ -40,7 +41,7 @@ def _options(chance: random.Random, body: Body) -> Body:
         "effort": {"most_buckets": chance.randint(1, 20)},
         "stock": {
             "concentrate_l": chance.choice([0.0, 0.5, 2.0, 10.0, 1000.0]),
-            "ready_mixes": [{"strength_pct": strength_pct, "volume_l": fill_to_l}],
+            "ready_mixes": [{"strength_pct": strength_pct, "volume_l": mix_l}],
         },
         "hidden": {
             "volume_l": {"value": chance.uniform(0, fill_to_l / 3), "u": 1.0},
