@@ -104,3 +104,17 @@ def test_nothing_comes_out_where_a_weak_mix_in_whole_marks_reaches_the_band() ->
     assert plan.reachable.low_pct > 9.0
     assert (plan.draw_off_l, plan.verdict) == (0.0, "in_band")
     assert plan.final.strength_pct.value == pytest.approx(1773.5 / 197.8)
+
+
+def test_what_is_short_can_be_fetched_or_filled_less_high() -> None:
+    full = plan_recipe(question())
+    some = plan_recipe(replace(question(), stock=Stock(concentrate_l=5.0)))
+    ways = {way.why: way for way in some.alternatives}
+    assert ways["fetch_concentrate"].pours == full.pours
+    # 154 L at 6 % and 5 L: 7 % at (9.24 + 5)/7 % = 203 L, so the band in 198 L; 8 % in 178 L.
+    assert ways["fill_less"].final.volume_l == pytest.approx(178.0, abs=1.05)
+    dry = plan_recipe(replace(question(), stock=Stock(water_l=20.0)))
+    assert [w.why for w in dry.alternatives if w.pours == full.pours] == ["fetch_water"]
+    assert "fill_less" not in [way.why for way in dry.alternatives]
+    for plan in (some, dry):
+        assert all(w.wait or w.pours != plan.pours for w in plan.alternatives)
