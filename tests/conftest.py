@@ -1,6 +1,11 @@
 """What all tests share: a skip that nobody explained fails the run."""
 
 import pytest
+from hypothesis import settings
+
+# A time limit for each example would fail on a busy machine and prove nothing on a fast one.
+settings.register_profile("untimed", deadline=None)
+settings.load_profile("untimed")
 
 # Reason a skip gives -> why that is acceptable. Anything else counts as a failure.
 EXPLAINED_SKIPS: dict[str, str] = {}
