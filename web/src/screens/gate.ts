@@ -20,7 +20,8 @@ export interface Gate {
 
 /** A doubt is settled for the very number it was about; another number is asked about again. */
 export function doubtName(doubt: Doubt): string {
-  return `${doubt.path} ${doubt.got.value} ${doubt.got.unit}`;
+  const about = `${doubt.path} ${doubt.got.value} ${doubt.got.unit}`;
+  return doubt.code === "unusual" ? about : `${about} ${doubt.code}`;
 }
 
 export function checkOf<T extends { doubts?: Doubt[] }>(answer: Answer<T>): Check | null {

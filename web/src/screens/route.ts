@@ -61,3 +61,9 @@ export function back(...parent: readonly string[]): void {
   if (depth > 0) history.back();
   else replace(...parent);
 }
+
+/** Back over several pages at once, to where a way aside began. */
+export function backOver(pages: number, ...parent: readonly string[]): void {
+  if (depth >= pages) history.go(-pages);
+  else replace(...parent);
+}

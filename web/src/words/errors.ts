@@ -55,6 +55,11 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   mark_above_bucket: "error.mark_above_bucket",
   no_factor: "error.no_factor",
   neat_oil: "error.neat_oil",
+  off_scale: "error.off_scale",
+  not_a_date: "error.not_a_date",
+  not_for_kind: "error.not_for_kind",
+  obstacle_too_large: "error.obstacle_too_large",
+  pours_contradict: "error.pours_contradict",
 };
 
 function got(error: DeskError): string {
@@ -69,9 +74,18 @@ function orderSentence(error: DeskError, blanks: Blanks): string {
   return say("error.order", blanks);
 }
 
+/** How far two sides stand apart, and how far they may. */
+function apart({ got: value, limit }: DeskError): Blanks {
+  const unit = limit.unit ?? "1";
+  const difference = typeof value === "number" ? withUnit(writeDecimal(value, 0, 3), unit) : "";
+  return { difference, most: bound(limit.maximum, limit) };
+}
+
 function mainSentence(error: DeskError, blanks: Blanks): string {
   if (error.code === "out_of_range") return rangeSentence(error, blanks);
   if (error.code === "order") return orderSentence(error, blanks);
+  // What was worked out from two dips was typed by nobody: it is told in the sentence alone.
+  if (error.code === "screen_blocked") return say("error.screen_blocked", apart(error));
   const key = PLAIN[error.code];
   return key === undefined
     ? say("error.other", { ...blanks, message: error.message })
@@ -90,7 +104,8 @@ export function errorSentence(error: DeskError, name?: string): string {
     least: bound(error.limit.least, {}),
   };
   const main = mainSentence(error, blanks);
-  return blanks.got === "" || main.includes(blanks.got)
+  const isWorkedOut = error.code === "screen_blocked" || error.code === "obstacle_too_large";
+  return blanks.got === "" || isWorkedOut || main.includes(blanks.got)
     ? main
     : `${main} ${say("error.got", blanks)}`;
 }
@@ -98,5 +113,12 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  return say("doubt.unusual", { Field: startLarge(field), field, got: write(doubt.got) });
+  const unit = doubt.got.unit;
+  return say(`doubt.${doubt.code}`, {
+    Field: startLarge(field),
+    field,
+    got: write(doubt.got),
+    other:
+      doubt.usual_high === undefined ? "" : withUnit(writeDecimal(doubt.usual_high, 0, 3), unit),
+  });
 }

@@ -4,13 +4,14 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { assessBody } from "../../store/walk";
+import { assessBody, dipTyped } from "../../store/walk";
 import { lineWord, noteSentence, touchedWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useAnswer } from "../core";
 import { address } from "../route";
+import { dipLabel, dipSteps, writeDip } from "./level";
 import { formula } from "./reading";
 import type { CheckProps, CheckStep } from "./steps";
 
@@ -66,12 +67,40 @@ function stockRows({ machine, walk }: CheckProps): readonly RowProps[] {
   ];
 }
 
+function dipRows(
+  { machine, walk }: CheckProps,
+  result: AssessSumpResult | null,
+): readonly RowProps[] {
+  const typed = machine.body.machine;
+  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
+  const volume = result?.level?.shown.volume;
+  const missing = say("answers.missing");
+  const rows: Readonly<Record<ReturnType<typeof dipSteps>[number], RowProps>> = {
+    dip: {
+      label: dipLabel(typed),
+      value: walk.dip.trim() === "" ? missing : writeDip(dipTyped(typed, walk)),
+      note: volume === undefined ? undefined : say("dip.volume", { volume: write(volume) }),
+      to: to("dip"),
+    },
+    clean_side: {
+      label: say("answers.clean_side"),
+      value: typedOr(walk.cleanSide, typed.units.stick),
+      to: to("clean_side"),
+    },
+    touched: {
+      label: say("answers.touched"),
+      value: walk.touched === "" ? missing : touchedWord(walk.touched),
+      to: to("touched"),
+    },
+  };
+  return dipSteps(typed).map((step) => rows[step]);
+}
+
 function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly RowProps[] {
   const { machine, walk } = props;
   const typed = machine.body.machine;
   const { low, high } = machine.shown.shown;
   const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
-  const volume = result?.level?.shown.volume;
   const aim = walk.aim === "" ? typed.target.aim : { text: walk.aim, unit: "%" };
   const missing = say("answers.missing");
   const target: RowProps = {
@@ -81,17 +110,7 @@ function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly Ro
     to: to("target"),
   };
   return [
-    {
-      label: say("answers.dip"),
-      value: typedOr(walk.dip, typed.units.stick),
-      note: volume === undefined ? undefined : say("dip.volume", { volume: write(volume) }),
-      to: to("dip"),
-    },
-    {
-      label: say("answers.touched"),
-      value: walk.touched === "" ? missing : touchedWord(walk.touched),
-      to: to("touched"),
-    },
+    ...dipRows(props, result),
     {
       label: say("answers.reading"),
       value: typedOr(walk.reading, "Brix"),

@@ -5,6 +5,7 @@ import type { MachineEntry } from "../../store/entry";
 import { changeWalk, isStarted, walkOf } from "../../store/walk";
 import { back, go, replace } from "../route";
 import { AnswersScreen } from "./answers";
+import { CleanSideScreen } from "./cleanside";
 import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
@@ -30,6 +31,7 @@ import { UsualScreen } from "./usual";
 
 const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
+  clean_side: CleanSideScreen,
   touched: TouchedScreen,
   reading: ReadingScreen,
   line: LineScreen,
@@ -65,7 +67,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const id = machine.machine;
   const walk = walkOf(id).value;
   const hasFactor = machine.body.machine.fluid.factor !== undefined;
-  const steps = stepsOf(walk.order, hasFactor);
+  const steps = stepsOf(walk.order, hasFactor, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
   const isEntrance = first === "dip" || first === "reading";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
@@ -77,7 +79,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       return;
     }
     // Read anew: the answer that was just given may have changed the walk.
-    const order = stepsOf(walkOf(id).value.order, hasFactor);
+    const order = stepsOf(walkOf(id).value.order, hasFactor, machine.body.machine);
     const after = nextOf(first, order);
     if (after !== undefined) go("machines", id, after);
   };

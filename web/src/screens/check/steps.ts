@@ -1,9 +1,12 @@
 // The order of the questions of a check, and what every question is given.
+import type { MachineTyped } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
 import type { Order, Walk } from "../../store/walk";
 import { say, type Key } from "../../words/say";
+import { dipSteps } from "./level";
 
-type OrdinaryStep = "dip" | "touched" | "reading" | "line" | "target" | "answers" | "recipe";
+type OrdinaryStep =
+  "dip" | "clean_side" | "touched" | "reading" | "line" | "target" | "answers" | "recipe";
 /** Not on the ordinary way: what holds only this once, and what is done without dip or reading. */
 type SideStep = "stock" | "fill" | "holding" | "usual" | "state";
 export type CheckStep = OrdinaryStep | SideStep;
@@ -20,15 +23,20 @@ export interface CheckProps {
   readonly step: string;
 }
 
-const DIP: readonly CheckStep[] = ["dip", "touched"];
+const DIP: readonly CheckStep[] = ["dip", "clean_side", "touched"];
 const READING: readonly CheckStep[] = ["reading", "line"];
 const SIDE: readonly CheckStep[] = ["stock", "fill", "holding", "usual", "state"];
 /** Where a page off the ordinary way leads back to. */
 const AFTER: Readonly<Partial<Record<CheckStep, CheckStep>>> = { usual: "holding" };
 
 /** Without a factor there is no per cent, so there is nothing that a target could be compared with. */
-export function stepsOf(order: Order, hasFactor: boolean): readonly CheckStep[] {
-  const measured = order === "dip_first" ? [...DIP, ...READING] : [...READING, ...DIP];
+export function stepsOf(
+  order: Order,
+  hasFactor: boolean,
+  machine: MachineTyped,
+): readonly CheckStep[] {
+  const dip = dipSteps(machine);
+  const measured = order === "dip_first" ? [...dip, ...READING] : [...READING, ...dip];
   return hasFactor
     ? [...measured, "target", "answers", "recipe"]
     : [...measured, "answers", "recipe"];

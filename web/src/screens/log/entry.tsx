@@ -4,11 +4,12 @@ import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
-import { lineWord, touchedWord, wayTitle } from "../../words/codes";
+import { lineWord, wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
+import { dipFacts } from "../check/level";
 import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { NothingView, RecipeView } from "../check/recipeview";
 import { WayView } from "../check/wayview";
@@ -32,8 +33,7 @@ function inputsOf(entry: CheckEntry): readonly Fact[] {
   if (!isWhole(entry)) return partialInputs(entry);
   const { dip, reading, aim, machine } = entry.body;
   return [
-    [say("answers.dip"), writeTyped(dip.depth)],
-    [say("answers.touched"), dip.how === undefined ? say("answers.missing") : touchedWord(dip.how)],
+    ...dipFacts(machine, dip),
     [say("answers.reading"), writeTyped(reading.shows)],
     [
       say("answers.line"),

@@ -4,9 +4,10 @@ import { TextField } from "../../elements/textfield";
 import { write, writeNumber } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useResult } from "../core";
-import { fluidOf, sumpOf, type Form } from "./form";
+import { fluidOf, type Form } from "./form";
 import { Question } from "./frame";
 import type { SetupProps } from "./steps";
+import { sumpOf } from "./tank";
 
 const EXAMPLE = "5";
 function Example({ form }: { readonly form: Form }) {

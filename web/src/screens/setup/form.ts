@@ -3,6 +3,7 @@ import type { FluidTyped, MachineTyped, SumpTyped, Typed, Units } from "../../co
 import { newId } from "../../store/ids";
 import type { SetupStep } from "../../words/fields";
 import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop";
+import { NEW_TANK, sumpOf, tankFormOf, type TankForm } from "./tank";
 
 export type Kind = SumpTyped["kind"];
 export type KnownBy = SumpTyped["volume_known_by"];
@@ -12,9 +13,11 @@ export type FactorBy = NonNullable<FluidTyped["factor_known_by"]>;
 export interface Point {
   readonly depth: string;
   readonly volume: string;
+  /** Standard uncertainty, where a pour test gave it. */
+  readonly u?: string;
 }
 
-export interface Form extends ShopForm {
+export interface Form extends ShopForm, TankForm {
   /** Of the machine; an edited machine keeps its own. */
   readonly machine: string;
   /** Of the entry that Save will write. */
@@ -79,8 +82,14 @@ export function newForm(): Form {
     waterMark: "1",
     jugMark: "50",
     ...NEW_SHOP,
+    ...NEW_TANK,
     kept: [],
   };
+}
+
+export function pointOf({ depth, volume, u }: NonNullable<SumpTyped["points"]>[number]): Point {
+  const row = { depth: depth.text, volume: volume.text };
+  return u === undefined ? row : { ...row, u: u.text };
 }
 
 export function formOf(machine: string, typed: MachineTyped): Form {
@@ -96,10 +105,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     fullVolume: sump.full_volume?.text ?? "",
     length: sump.length?.text ?? "",
     width: sump.width?.text ?? "",
-    points: sump.points?.map(({ depth, volume }) => ({
-      depth: depth.text,
-      volume: volume.text,
-    })) ?? [EMPTY_POINT, EMPTY_POINT],
+    points: sump.points?.map(pointOf) ?? newForm().points,
     rimDepth: sump.rim_depth?.text ?? "",
     neverAbove: sump.never_above_depth?.text ?? "",
     fluidName: fluid.name ?? "",
@@ -117,41 +123,30 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     waterMark: bucket.water_mark.text,
     jugMark: bucket.jug_mark.text,
     ...shopFormOf(typed),
+    ...tankFormOf(sump),
     kept: [],
   };
 }
 
-/** A draft from this phone's own storage; one of another shape is a draft of another build. */
-export function isForm(value: unknown): value is Form {
-  if (value === null || typeof value !== "object") return false;
-  const model = newForm();
+/** Came later than the first drafts: a draft without them still holds. */
+const LATER = { ...NEW_TANK };
+
+function isForm(value: object): value is Form {
   const draft = value as Readonly<Record<string, unknown>>;
-  return Object.entries(model).every(([name, part]) =>
+  return Object.entries(newForm()).every(([name, part]) =>
     Array.isArray(part) ? Array.isArray(draft[name]) : typeof draft[name] === typeof part,
   );
 }
 
-export function isEmptyPoint(point: Point): boolean {
-  return point.depth.trim() === "" && point.volume.trim() === "";
+/** A draft from this phone's own storage; null for one of another shape, which another build wrote. */
+export function draftOf(value: unknown): Form | null {
+  if (value === null || typeof value !== "object") return null;
+  const draft = { ...LATER, ...value };
+  return isForm(draft) ? draft : null;
 }
 
-export function sumpOf(form: Form): SumpTyped {
-  const depth = (text: string): Typed => ({ text, unit: form.units.stick });
-  const volume = (text: string): Typed => ({ text, unit: form.units.plate });
-  const kind = form.kind === "" ? "proportional" : form.kind;
-  const common = {
-    kind,
-    full_depth: depth(form.fullDepth),
-    volume_known_by: form.knownBy === "" ? "said" : form.knownBy,
-    ...(form.rimDepth.trim() === "" || kind === "table" ? {} : { rim_depth: depth(form.rimDepth) }),
-    ...(form.neverAbove.trim() === "" ? {} : { never_above_depth: depth(form.neverAbove) }),
-  } as const;
-  if (kind === "box") return { ...common, length: depth(form.length), width: depth(form.width) };
-  if (kind === "proportional") return { ...common, full_volume: volume(form.fullVolume) };
-  const points = form.points
-    .filter((point) => !isEmptyPoint(point))
-    .map((point) => ({ depth: depth(point.depth), volume: volume(point.volume) }));
-  return { ...common, points };
+export function isEmptyPoint(point: Point): boolean {
+  return point.depth.trim() === "" && point.volume.trim() === "";
 }
 
 export function fluidOf(form: Form): FluidTyped {
@@ -192,6 +187,7 @@ export function machineOf(form: Form): MachineTyped {
  */
 export function openChoice(form: Form): SetupStep | null {
   if (form.kind === "") return "litres";
+  if (form.kind === "sloped_box" && form.dippedEnd === "") return "size";
   if (form.knownBy === "") return "source";
   if (form.fluidType === "") return "fluid";
   if (form.hasFactor === "") return "factor";

@@ -1,7 +1,7 @@
 // The frame of a set-up question: its fields are read by pycore at Continue, its doubts asked once.
 import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
-import type { DeskError, Operations, Unit } from "../../core/messages";
+import type { DeskError, Doubt, Operations, Unit } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
@@ -12,7 +12,7 @@ import { fieldById, fieldFromPath } from "../../words/fields";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore } from "../core";
-import { checkOf, emptyError, useGate, type Check } from "../gate";
+import { checkOf, doubtName, emptyError, useGate, type Check } from "../gate";
 import type { SetupProps } from "./steps";
 
 /** One field of the page: where pycore knows it, and what stands in it. */
@@ -20,6 +20,13 @@ export interface Asked {
   readonly path: string;
   readonly text: string;
   readonly unit: Unit;
+  /** Where the path alone does not tell what the number is. */
+  readonly quantity?: string;
+}
+
+/** Of two doubts about the same number one is enough. */
+function once(doubts: readonly Doubt[]): readonly Doubt[] {
+  return [...new Map(doubts.map((doubt) => [doubtName(doubt), doubt])).values()];
 }
 
 /** Reads every field alone, so that each gets its own sentence, at its own path. */
@@ -27,8 +34,9 @@ function useFields(fields: readonly Asked[], whole: (() => Promise<Check | null>
   const core = useCore();
   return async (): Promise<Check | null> => {
     const answers = await Promise.all(
-      fields.map(async ({ path, text, unit }): Promise<Check | null> => {
-        const quantity = fieldById(path.replace(/\[\d+\]/, "")).quantity ?? "";
+      fields.map(async ({ path, text, unit, ...asked }): Promise<Check | null> => {
+        const known = fieldById(path.replace(/\[\d+\]/, "")).quantity ?? "";
+        const quantity = asked.quantity ?? known;
         const body: Operations["read_quantity"]["body"] = { text, quantity, unit };
         const check = checkOf(await core.ask("read_quantity", body));
         return check === null
@@ -44,8 +52,9 @@ function useFields(fields: readonly Asked[], whole: (() => Promise<Check | null>
     const doubts = checks.flatMap((check) => check.doubts);
     // A refusal comes before a doubt: Keep on the one must not carry the other past the page.
     if (errors.length > 0) return { errors, doubts: [] };
-    const together = (await whole?.())?.errors ?? [];
-    return { errors: together, doubts: together.length > 0 ? [] : doubts };
+    const together = await whole?.();
+    if (together?.errors.length) return { errors: together.errors, doubts: [] };
+    return { errors: [], doubts: once([...doubts, ...(together?.doubts ?? [])]) };
   };
 }
 
@@ -62,6 +71,8 @@ interface QuestionProps extends Pick<
   readonly hint: string;
   readonly why: string;
   readonly fields?: readonly Asked[];
+  /** Fields that pycore reads only together with others: their sentences stand at them. */
+  readonly places?: readonly { readonly path: string }[];
   /** What only makes sense together, such as low below high. */
   readonly whole?: (() => Promise<Check | null>) | undefined;
   /** A sentence when something that is no number is missing, which needs no calculator to see. */
@@ -98,7 +109,8 @@ function useQuestion(props: QuestionProps) {
     const error = gate.errors.find((found) => pathOf(found).startsWith(path));
     return error === undefined ? undefined : sentence(error);
   };
-  const places = missingAt === "" ? fields : [...fields, { path: missingAt }];
+  const own = [...fields, ...(props.places ?? [])];
+  const places = missingAt === "" ? own : [...own, { path: missingAt }];
   const loose = gate.errors.filter(
     (error) => !places.some(({ path }) => pathOf(error).startsWith(path)),
   );

@@ -5,30 +5,8 @@ import type { Form } from "./form";
 import type { Asked, Faults } from "./frame";
 import type { SetupProps } from "./steps";
 
-/** The parts of the form that are one typed number. */
-type Part = {
-  [K in keyof Form]: K extends
-    | "fullDepth"
-    | "fullVolume"
-    | "length"
-    | "width"
-    | "rimDepth"
-    | "neverAbove"
-    | "usable"
-    | "waterMark"
-    | "jugMark"
-    | "firstMark"
-    | "jugFirstMark"
-    | "jugSize"
-    | "carryOut"
-    | "mostBuckets"
-    | "heaviest"
-    | "unitLowest"
-    | "unitHighest"
-    | "unitStep"
-    ? K
-    : never;
-}[keyof Form];
+/** The parts of the form that are one typed text; a choice of a few words is none. */
+type Part = { [K in keyof Form]: string extends Form[K] ? K : never }[keyof Form];
 
 export interface NumberPart {
   readonly part: Part;
@@ -36,10 +14,17 @@ export interface NumberPart {
   readonly label: string;
   readonly hint?: string;
   readonly unit: Unit;
+  /** Where the path alone does not tell what the number is. */
+  readonly quantity?: string;
 }
 
 export function askedOf(parts: readonly NumberPart[], form: Form): readonly Asked[] {
-  return parts.map(({ part, path, unit }) => ({ path, text: form[part], unit }));
+  return parts.map(({ part, path, unit, quantity }) => ({
+    path,
+    text: form[part],
+    unit,
+    ...(quantity === undefined ? {} : { quantity }),
+  }));
 }
 
 /** Of fields that may stay empty, those that do not. */

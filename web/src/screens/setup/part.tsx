@@ -5,7 +5,7 @@ interface PartProps<T extends string> {
   readonly name: string;
   readonly title: string;
   readonly options: readonly Option<T>[];
-  readonly chosen: T;
+  readonly chosen: T | "";
   readonly onChoose: (value: T) => void;
 }
 

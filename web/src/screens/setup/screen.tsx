@@ -6,24 +6,29 @@ import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
 import type { MachineEntry } from "../../store/entry";
 import type { SetupStep } from "../../words/fields";
 import { say } from "../../words/say";
-import { back, go, replace } from "../route";
+import { address, back, go, replace } from "../route";
 import { AllowStep } from "./allow";
 import { BucketStep } from "./bucket";
 import { CheckStep } from "./check";
+import { DippingStep } from "./dipping";
 import { DrumStep } from "./drum";
 import { FactorStep } from "./factor";
 import { FactorSourceStep } from "./factorsource";
 import { FluidStep } from "./fluid";
-import { formOf, isForm, newForm, type Form } from "./form";
+import { draftOf, formOf, newForm, type Form } from "./form";
+import { HiddenStep } from "./hidden";
 import { LimitsStep } from "./limits";
 import { LitresStep } from "./litres";
 import { NameStep } from "./name";
 import { PailStep } from "./pail";
+import { PouringStep } from "./pouring";
+import { PoursStep } from "./pours";
 import { RimStep } from "./rim";
 import { SizeStep } from "./size";
 import { SourceStep } from "./source";
-import { isSetupStep, stepsFor, type SetupProps } from "./steps";
+import { afterOf, isSetupStep, stepsFor, type SetupProps } from "./steps";
 import { TargetStep } from "./target";
+import { ThingsStep } from "./thingspage";
 import { UnitsStep } from "./unitspage";
 
 const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) => VNode>> = {
@@ -40,6 +45,11 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   target: TargetStep,
   limits: LimitsStep,
   bucket: BucketStep,
+  things: ThingsStep,
+  hidden: HiddenStep,
+  dipping: DippingStep,
+  pours: PoursStep,
+  pouring: PouringStep,
   pail: PailStep,
   allow: AllowStep,
 };
@@ -51,7 +61,7 @@ function formFor(key: string, machine: MachineEntry | null): Signal<Form> {
   if (known !== undefined) return known;
   const draft = readDraft(`setup.${key}`);
   const fresh = machine === null ? newForm() : formOf(machine.machine, machine.body.machine);
-  const form = signal<Form>(isForm(draft) ? draft : fresh);
+  const form = signal<Form>(draftOf(draft) ?? fresh);
   open.set(key, form);
   return form;
 }
@@ -86,7 +96,8 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   const form = stored.value;
   const base = machine === null ? ["machines", "new"] : ["machines", machine.machine, "set-up"];
   const home = machine === null ? [] : ["machines", machine.machine];
-  const [first, second] = parts;
+  const [first, ...rest] = parts;
+  const [second] = rest;
   const isOver = machine === null && form.name === "" && first !== "name";
   if (!isSetupStep(first) || isOver) return <Leave to={home} />;
   const change = (part: Partial<Form>): void => {
@@ -98,7 +109,9 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
     const now = stepsFor(stored.value);
     const at = now.indexOf(first);
     const after = at < 0 ? "check" : now[at + 1];
-    if (second === "change") back(...base, "check");
+    const aside = afterOf(first, machine === null && second !== "change");
+    if (aside !== undefined) go(...base, aside, ...rest);
+    else if (second === "change") back(...base, "check");
     else if (after !== undefined) go(...base, after);
   };
   const step = numberOf(first, steps);
@@ -110,6 +123,7 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
     onBack: () => {
       back(...home);
     },
+    to: (other) => address(...base, other, ...rest),
     place: form.name.trim() === "" ? say("setup.new") : form.name,
   };
   if (first === "check")

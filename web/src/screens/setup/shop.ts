@@ -1,5 +1,6 @@
 // The optional part of a machine while it is typed: what this shop measures with, knows and allows.
 import type { MachineTyped, Typed, Unit, Units } from "../../core/messages";
+import { given } from "./given";
 
 export type MeasureBy = NonNullable<NonNullable<MachineTyped["pail"]>["measure_by"]>;
 export type YesNo = "yes" | "no";
@@ -60,11 +61,6 @@ export function shopFormOf({ pail, ways }: MachineTyped): ShopForm {
 /** Weights of buckets come in pounds beside US pails, as in the recipe. */
 export function massUnit(pail: Unit): Unit {
   return pail.startsWith("US") ? "lb" : "kg";
-}
-
-/** The field under its name, or nothing at all where nothing was typed. */
-function given<Name extends string>(name: Name, text: string, unit: Unit): { [N in Name]?: Typed } {
-  return text.trim() === "" ? {} : ({ [name]: { text, unit } } as { [N in Name]: Typed });
 }
 
 type Optional = Pick<MachineTyped, "pail" | "ways">;

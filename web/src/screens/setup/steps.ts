@@ -20,7 +20,22 @@ const STEPS: readonly SetupStep[] = [
 ];
 
 /** Not on the ordinary way: opened from the check page, so that a first set-up stays short. */
-const ASIDE: readonly SetupStep[] = ["pail", "allow"];
+const ASIDE: readonly SetupStep[] = [
+  "things",
+  "hidden",
+  "dipping",
+  "pours",
+  "pouring",
+  "pail",
+  "allow",
+];
+
+/** Pages aside that lead to others. A poured table answers size and source, so these are passed over. */
+export function afterOf(step: SetupStep, isNew: boolean): SetupStep | undefined {
+  if (step === "pours") return "pouring";
+  if (step === "pouring") return isNew ? "rim" : "check";
+  return undefined;
+}
 
 /** A factor that nobody knows has no source. */
 function isAsked(step: SetupStep, form: Form): boolean {
@@ -40,6 +55,8 @@ export interface SetupProps {
   readonly change: (change: Partial<Form>) => void;
   readonly next: () => void;
   readonly onBack: () => void;
+  /** The address of another page of this set-up, which leads on from there as from here. */
+  readonly to: (step: SetupStep) => string;
   readonly place: string;
   /** Which of how many; a page aside of the way has no number. */
   readonly step: string | undefined;

@@ -2,6 +2,7 @@
 import type { Units } from "../../core/messages";
 import type { Form } from "./form";
 import { shopWithUnits } from "./shop";
+import { tankWithUnits } from "./tank";
 
 export const PLATE_UNITS = ["L", "US gal", "imp gal"] as const;
 export const STICK_UNITS = ["mm", "in", "cm"] as const;
@@ -35,6 +36,7 @@ export function withUnits(form: Form, units: Units): Form {
     ...form,
     units,
     ...shopWithUnits(form, units),
+    ...tankWithUnits(form, units),
     ...(stick ? { fullDepth: "", length: "", width: "", rimDepth: "", neverAbove: "" } : {}),
     ...(plate ? { fullVolume: "" } : {}),
     ...(stick || plate

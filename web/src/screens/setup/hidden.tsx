@@ -1,0 +1,79 @@
+// What the stick does not show: coolant in pipes and filters, and what the pump cannot reach.
+import type { Option } from "../../elements/choice";
+import { say } from "../../words/say";
+import { Question } from "./frame";
+import { givenOf, NumberRows, type NumberPart } from "./numberrow";
+import { ChoicePart } from "./part";
+import type { SetupProps } from "./steps";
+import { useTogether } from "./target";
+
+const DRAINS: readonly Option<"yes" | "no">[] = (["yes", "no"] as const).map((value) => ({
+  value,
+  word: say(`drains_back.${value}`),
+  note: say(`drains_back.${value}_note`),
+}));
+
+export function HiddenStep(props: SetupProps) {
+  const { form, change } = props;
+  const unit = form.units.plate;
+  const hidden: readonly NumberPart[] = [
+    {
+      part: "hiddenVolume",
+      path: "sump.hidden.volume",
+      label: say("hidden.volume"),
+      hint: say("hidden.volume_hint"),
+      unit,
+    },
+    {
+      part: "hiddenU",
+      path: "sump.hidden.u",
+      label: say("hidden.u"),
+      hint: say("hidden.u_hint"),
+      unit,
+    },
+  ];
+  const rest: readonly NumberPart[] = [
+    {
+      part: "rest",
+      path: "sump.rest",
+      label: say("hidden.rest"),
+      hint: say("hidden.rest_hint"),
+      unit,
+    },
+  ];
+  const hasHidden = form.hiddenVolume.trim() !== "";
+  const whole = useTogether(form, ["sump.hidden", "sump.rest"]);
+  return (
+    <Question
+      {...props}
+      title={say("hidden.title")}
+      hint={say("hidden.hint")}
+      why={say("hidden.why")}
+      fields={givenOf([...(hasHidden ? hidden : []), ...rest], form)}
+      whole={whole}
+    >
+      {({ at }) => (
+        <>
+          <NumberRows
+            parts={hasHidden ? hidden : hidden.slice(0, 1)}
+            form={form}
+            change={change}
+            at={at}
+          />
+          {hasHidden ? (
+            <ChoicePart
+              name="drains-back"
+              title={say("hidden.drains_back")}
+              options={DRAINS}
+              chosen={form.drainsBack}
+              onChoose={(drainsBack) => {
+                change({ drainsBack });
+              }}
+            />
+          ) : null}
+          <NumberRows parts={rest} form={form} change={change} at={at} />
+        </>
+      )}
+    </Question>
+  );
+}
