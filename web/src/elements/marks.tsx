@@ -14,15 +14,16 @@ interface FullMarkProps {
   readonly path: string;
   readonly x: number;
   readonly y: number;
+  readonly anchor: "start" | "end";
   readonly word: string | undefined;
 }
 
-export function FullMark({ path, x, y, word }: FullMarkProps) {
+export function FullMark({ path, x, y, anchor, word }: FullMarkProps) {
   return (
     <>
       <path d={path} class="full-mark" />
       {word === undefined ? null : (
-        <text x={x} y={y - 5} class="drawn-word" text-anchor="end">
+        <text x={x} y={y - 5} class="drawn-word" text-anchor={anchor}>
           {word}
         </text>
       )}

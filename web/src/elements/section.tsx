@@ -19,8 +19,6 @@ export interface SectionProps {
   readonly section: Section | null;
   /** The last known level, drawn dashed: an old level must not look like a new one. */
   readonly before?: Section | null;
-  /** The tank's own outline where there is no level yet. */
-  readonly drawing?: Drawing | undefined;
   readonly dimension?: { readonly number: string; readonly unit: string } | undefined;
   readonly fullWord?: string | undefined;
   readonly stick?: boolean;
@@ -36,6 +34,8 @@ const SIZES = {
 const WALL = 9;
 const TOP = 16;
 const DOT = 3.1;
+/** The level sign and the longest word at a mark stand side by side in this. */
+const WORD = 150;
 
 export function frameOf(size: keyof typeof SIZES): Frame {
   const { width, height, gap } = SIZES[size];
@@ -135,15 +135,56 @@ function across(frame: Frame, drawing: Drawing, share: number): string {
   return `M${left} ${yAt(frame, share)}H${right}`;
 }
 
-export function SectionDrawing(props: SectionProps) {
-  const { name, section, before = null, dimension, fullWord, stick = false } = props;
-  const { size = "broad" } = props;
-  const drawing = section?.drawing ?? props.drawing ?? before?.drawing ?? PLAIN;
-  const outer = frameOf(size);
-  const isLarge = size === "wide" || size === "broad";
-  const frame = isLarge ? inProportion(outer, drawing.aspect_share) : outer;
+/** Where a mark lies, and where its word stands: inside, or beside a tank too narrow for it. */
+function markAt(frame: Frame, drawing: Drawing, share: number) {
+  const { left, right } = spanAt(frame, drawing, share);
+  const isNarrow = right - left < WORD;
+  return {
+    path: across(frame, drawing, share),
+    x: isNarrow ? right + 14 : right - 6,
+    y: yAt(frame, share),
+    anchor: isNarrow ? ("start" as const) : ("end" as const),
+  };
+}
+
+interface InsideProps extends Pick<SectionProps, "section" | "fullWord" | "stick"> {
+  readonly frame: Frame;
+  readonly drawing: Drawing;
+  readonly before: Section | null;
+}
+
+function Inside({ frame, drawing, section, before, fullWord, stick }: InsideProps) {
   const mark = section ?? before;
   const signAt = section === null ? null : spanAt(frame, drawing, section.level);
+  return (
+    <>
+      {section === null ? null : <Coolant frame={frame} drawing={drawing} section={section} />}
+      <Blocks frame={frame} drawing={drawing} />
+      {mark === null ? null : (
+        <FullMark {...markAt(frame, drawing, mark.full_mark)} word={fullWord} />
+      )}
+      {section !== null || before === null ? null : (
+        <path d={across(frame, drawing, before.level)} class="old-level" />
+      )}
+      {stick === true ? <Stick top={frame.top} {...stickAt(frame, drawing)} /> : null}
+      <path d={wallPath(frame, drawing)} class="scribed" />
+      {section === null || signAt === null ? null : (
+        <LevelSign
+          x={Math.min(signAt.left + 18, (signAt.left + signAt.right) / 2)}
+          y={yAt(frame, section.level)}
+        />
+      )}
+    </>
+  );
+}
+
+export function SectionDrawing(props: SectionProps) {
+  const { name, section, before = null, dimension, size = "broad" } = props;
+  const drawing = section?.drawing ?? before?.drawing ?? PLAIN;
+  const outer = frameOf(size);
+  // Small drawings show the level beside a field; true proportions would leave a line of a flat tank.
+  const isLarge = size === "wide" || size === "broad";
+  const frame = isLarge ? inProportion(outer, drawing.aspect_share) : outer;
   return (
     <svg
       class={`drawing section section-${size}`}
@@ -152,27 +193,7 @@ export function SectionDrawing(props: SectionProps) {
       aria-label={name}
     >
       <TankWalls frame={frame} drawing={drawing} />
-      {section === null ? null : <Coolant frame={frame} drawing={drawing} section={section} />}
-      <Blocks frame={frame} drawing={drawing} />
-      {mark === null ? null : (
-        <FullMark
-          path={across(frame, drawing, mark.full_mark)}
-          x={spanAt(frame, drawing, mark.full_mark).right - 6}
-          y={yAt(frame, mark.full_mark)}
-          word={fullWord}
-        />
-      )}
-      {section !== null || before === null ? null : (
-        <path d={across(frame, drawing, before.level)} class="old-level" />
-      )}
-      {stick ? <Stick top={frame.top} {...stickAt(frame, drawing)} /> : null}
-      <path d={wallPath(frame, drawing)} class="scribed" />
-      {section === null || signAt === null ? null : (
-        <LevelSign
-          x={Math.min(signAt.left + 18, (signAt.left + signAt.right) / 2)}
-          y={yAt(frame, section.level)}
-        />
-      )}
+      <Inside {...props} frame={frame} drawing={drawing} before={before} />
       {section === null || dimension === undefined ? null : (
         <Dimension
           x={outer.right + WALL + 9}

@@ -19,7 +19,7 @@ export function Select<T extends string>({
   onChoose,
 }: SelectProps<T>) {
   return (
-    <div class="select-row">
+    <div class={drawing === undefined ? "select-row select-plain" : "select-row"}>
       {drawing === undefined ? null : <span class="choice-drawing">{drawing}</span>}
       <label for={id}>{label}</label>
       <select

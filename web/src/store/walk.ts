@@ -146,7 +146,10 @@ export function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"
 
 /** A mark is a depth from where the stick stands, however this machine's level is read. */
 export function markBody(machine: MachineTyped, text: string): AssessSumpBody {
-  const { dip_from: _from, reference_height: _height, zero_offset: _zero, ...sump } = machine.sump;
+  const sump = { ...machine.sump };
+  delete sump.dip_from;
+  delete sump.reference_height;
+  delete sump.zero_offset;
   const { fluid, target, units } = machine;
   const depth = { text, unit: units.stick };
   return { sump, fluid, target, units, dip: { depth, read_as: "depth" } };

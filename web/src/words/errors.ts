@@ -92,9 +92,14 @@ function mainSentence(error: DeskError, blanks: Blanks): string {
     : say(key, blanks);
 }
 
+const WORKED_OUT: readonly DeskError["code"][] = ["screen_blocked", "obstacle_too_large"];
+
 /** `name` is used where the asked field stands alone and its path says less than the page knows. */
 export function errorSentence(error: DeskError, name?: string): string {
-  const field = name ?? fieldFromPath(error.path).name;
+  // A mark that was refused for the litres below it: those were worked out, not typed.
+  const isVolume = /sump\.(full|rim)_depth$/.test(error.path) && error.limit.unit === "L";
+  const asked = name ?? fieldFromPath(error.path).name;
+  const field = isVolume ? say("field.full_volume") : asked;
   const blanks = {
     field,
     Field: startLarge(field),
@@ -104,7 +109,7 @@ export function errorSentence(error: DeskError, name?: string): string {
     least: bound(error.limit.least, {}),
   };
   const main = mainSentence(error, blanks);
-  const isWorkedOut = error.code === "screen_blocked" || error.code === "obstacle_too_large";
+  const isWorkedOut = isVolume || WORKED_OUT.includes(error.code);
   return blanks.got === "" || isWorkedOut || main.includes(blanks.got)
     ? main
     : `${main} ${say("error.got", blanks)}`;
@@ -113,12 +118,11 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  const unit = doubt.got.unit;
+  const other = withUnit(writeDecimal(doubt.usual_high, 0, 3), doubt.got.unit);
   return say(`doubt.${doubt.code}`, {
     Field: startLarge(field),
     field,
     got: write(doubt.got),
-    other:
-      doubt.usual_high === undefined ? "" : withUnit(writeDecimal(doubt.usual_high, 0, 3), unit),
+    other,
   });
 }

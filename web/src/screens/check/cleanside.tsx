@@ -59,12 +59,14 @@ export function CleanSideScreen(props: CheckProps) {
           section={result?.section ?? null}
         />
       }
-      below={
-        result?.notes.includes("screen_blocked") === true ? (
-          <Fault>{noteSentence("screen_blocked")}</Fault>
-        ) : undefined
+      keys={
+        <>
+          {result?.notes.includes("screen_blocked") === true ? (
+            <Fault>{noteSentence("screen_blocked")}</Fault>
+          ) : null}
+          <DepthPad unit={unit} text={walk.cleanSide} parts={parts} onText={onText} />
+        </>
       }
-      keys={<DepthPad unit={unit} text={walk.cleanSide} parts={parts} onText={onText} />}
     />
   );
 }

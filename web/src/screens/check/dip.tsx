@@ -8,7 +8,7 @@ import { NumberField } from "../../elements/numberfield";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { Hint } from "../../elements/why";
-import { assessBody, dipUnit } from "../../store/walk";
+import { assessBody, dipTyped, dipUnit } from "../../store/walk";
 import { hasDip } from "../../store/entry";
 import { lastCheckWith } from "../../store/journal";
 import { errorSentence } from "../../words/errors";
@@ -135,6 +135,7 @@ function Measure({ machine, walk, change, dip: { level, gate }, onEnter, onWhole
           </button>
         )}
         <p class="live" role="status">
+          {walk.gaugeTo === "" ? "" : writeDip(dipTyped(machine.body.machine, walk))}{" "}
           {volume === undefined ? "" : say("dip.volume", { volume: write(volume) })}
         </p>
       </div>

@@ -14,13 +14,55 @@ const MOST = 20;
 
 type BoxProps = Pick<SetupProps, "form" | "change"> & Faults;
 
-export function BoxRows({ form, change, at }: BoxProps) {
+function Rows({ form, change, at }: BoxProps) {
   const { boxes, units } = form;
-  const unit = { unit: unitSign(units.stick) };
+  const unit = unitSpoken(units.stick);
   const put = (row: number, part: Partial<Box>): void => {
     change({ boxes: boxes.map((box, i) => (i === row ? { ...box, ...part } : box)) });
   };
-  const paths = boxes.flatMap((_, i) => BOX_PARTS.map((part) => `sump.steps[${i}].${part}`));
+  return (
+    <tbody>
+      {boxes.map((box, i) => (
+        <tr key={i}>
+          {BOX_PARTS.map((part) => (
+            <td key={part}>
+              <Cell
+                label={say(`boxes.cell_${part}`, { row: String(i + 1), unit })}
+                text={box[part]}
+                faulty={at(`sump.steps[${i}].${part}`) !== undefined}
+                onText={(text) => {
+                  put(i, { [part]: text });
+                }}
+              />
+            </td>
+          ))}
+        </tr>
+      ))}
+    </tbody>
+  );
+}
+
+function RowActions({ form, change }: Pick<BoxProps, "form" | "change">) {
+  const { boxes } = form;
+  const add = (): void => {
+    change({ boxes: [...boxes, EMPTY_BOX] });
+  };
+  const remove = (): void => {
+    change({ boxes: boxes.slice(0, -1) });
+  };
+  return (
+    <div class="row-actions">
+      {boxes.length < MOST ? <OtherAction onPress={add}>{say("boxes.add")}</OtherAction> : null}
+      {boxes.length > LEAST ? (
+        <OtherAction onPress={remove}>{say("boxes.remove")}</OtherAction>
+      ) : null}
+    </div>
+  );
+}
+
+export function BoxRows({ form, change, at }: BoxProps) {
+  const unit = { unit: unitSign(form.units.stick) };
+  const paths = form.boxes.flatMap((_, i) => BOX_PARTS.map((part) => `sump.steps[${i}].${part}`));
   const faults = new Set(paths.map(at).filter((text) => text !== undefined));
   return (
     <section class="points">
@@ -38,48 +80,9 @@ export function BoxRows({ form, change, at }: BoxProps) {
             ))}
           </tr>
         </thead>
-        <tbody>
-          {boxes.map((box, i) => (
-            <tr key={i}>
-              {BOX_PARTS.map((part) => (
-                <td key={part}>
-                  <Cell
-                    label={say(`boxes.cell_${part}`, {
-                      row: String(i + 1),
-                      unit: unitSpoken(units.stick),
-                    })}
-                    text={box[part]}
-                    faulty={at(`sump.steps[${i}].${part}`) !== undefined}
-                    onText={(text) => {
-                      put(i, { [part]: text });
-                    }}
-                  />
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
+        <Rows form={form} change={change} at={at} />
       </table>
-      <div class="row-actions">
-        {boxes.length >= MOST ? null : (
-          <OtherAction
-            onPress={() => {
-              change({ boxes: [...boxes, EMPTY_BOX] });
-            }}
-          >
-            {say("boxes.add")}
-          </OtherAction>
-        )}
-        {boxes.length <= LEAST ? null : (
-          <OtherAction
-            onPress={() => {
-              change({ boxes: boxes.slice(0, -1) });
-            }}
-          >
-            {say("boxes.remove")}
-          </OtherAction>
-        )}
-      </div>
+      <RowActions form={form} change={change} />
     </section>
   );
 }

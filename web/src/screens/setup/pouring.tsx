@@ -50,6 +50,13 @@ function sentenceOf(error: DeskError, { test }: Test): string {
   return say("pours.not_rising", { last: writeTyped({ text: last, unit: test.units.stick }) });
 }
 
+interface Frame {
+  readonly title: string;
+  readonly place: string;
+  readonly step: string;
+  readonly onBack: () => void;
+}
+
 interface StepProps {
   readonly of: Test;
   readonly gate: Gate;
@@ -119,6 +126,21 @@ function Undo({ test, put }: Test) {
   );
 }
 
+function Asked({ gate, ...frame }: { readonly gate: Gate } & Frame) {
+  if (gate.doubt === null) return null;
+  return (
+    <Page {...frame}>
+      <DoubtQuestion
+        sentence={doubtSentence(gate.doubt)}
+        again={say("pours.dip_again")}
+        keep={say("doubt.keep", { value: write(gate.doubt.got) })}
+        onAgain={gate.again}
+        onKeep={gate.keep}
+      />
+    </Page>
+  );
+}
+
 export function PouringStep(props: SetupProps) {
   const { form, change, next, place, onBack } = props;
   const of = pourTestOf(form);
@@ -126,41 +148,23 @@ export function PouringStep(props: SetupProps) {
   const gate = usePouring(of);
   const answer = useAnswer("calibrate_sump", test.steps.length === 0 ? null : of.body(test.steps));
   const result = answer?.kind === "ok" ? answer.result : null;
-  const { doubt } = gate;
-  const frame = {
-    title: say("pours.step", { n: String(test.steps.length + 1) }),
-    place,
-    step: say("pours.place"),
-    onBack,
-  };
-  if (doubt !== null) {
-    return (
-      <Page {...frame}>
-        <DoubtQuestion
-          sentence={doubtSentence(doubt)}
-          again={say("pours.dip_again")}
-          keep={say("doubt.keep", { value: write(doubt.got) })}
-          onAgain={gate.again}
-          onKeep={gate.keep}
-        />
-      </Page>
-    );
-  }
+  const title = say("pours.step", { n: String(test.steps.length + 1) });
+  const frame: Frame = { title, place, step: say("pours.place"), onBack };
+  if (gate.doubt !== null) return <Asked gate={gate} {...frame} />;
   const use = (): void => {
     if (result === null) return;
     change(withTable(form, result));
     endPours(form.machine);
     next();
   };
-  const action = (
-    <MainAction onPress={gate.pass} about={`${test.steps.length} ${test.depth}`}>
-      {say("pours.keep")}
-    </MainAction>
-  );
   return (
-    <Page {...frame} action={action}>
+    <Page {...frame}>
       <Hint id="hint" hint={say("pours.step_hint")} why={say("pours.step_why")} />
       <StepFields of={of} gate={gate} />
+      {/* Not at the foot: the table below grows with every step, and this is pressed in each. */}
+      <MainAction onPress={gate.pass} about={`${test.steps.length} ${test.depth}`}>
+        {say("pours.keep")}
+      </MainAction>
       <Undo {...of} />
       {answer?.kind === "error" ? <Fault>{sentenceOf(answer.error, of)}</Fault> : null}
       <PourTable count={test.steps.length} result={result} onUse={use} />

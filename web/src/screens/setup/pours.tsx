@@ -5,7 +5,7 @@ import { TextField } from "../../elements/textfield";
 import { endPours, type PourTest } from "../../store/pours";
 import { vesselWord } from "../../words/codes";
 import { say, sayCount, type Key } from "../../words/say";
-import { Question, type Asked } from "./frame";
+import { Question, type Asked, type Faults } from "./frame";
 import { ChoicePart } from "./part";
 import { pourTestOf } from "./pourtest";
 import type { SetupProps } from "./steps";
@@ -61,15 +61,65 @@ function rowsOf(test: PourTest, dipQuantity: string): readonly FieldRow[] {
   return test.start === "rest" ? [start, full, maker] : [full, maker];
 }
 
+function UnderWay({ count, onAgain }: { readonly count: number; readonly onAgain: () => void }) {
+  if (count === 0) return null;
+  return (
+    <section class="task">
+      <p>{sayCount("pours.under_way", count)}</p>
+      <OtherAction onPress={onAgain}>{say("pours.again")}</OtherAction>
+    </section>
+  );
+}
+
+interface RowsProps extends Faults {
+  readonly rows: readonly FieldRow[];
+  readonly put: (change: Partial<PourTest>) => void;
+}
+
+function Rows({ rows, at, put }: RowsProps) {
+  return (
+    <>
+      {rows.map(({ part, path, label, hint, unit, text }) => (
+        <TextField
+          key={part}
+          id={`pours-${part}`}
+          label={label}
+          {...(hint === undefined ? {} : { hint })}
+          unit={unit}
+          text={text}
+          fault={at(path)}
+          onText={(typed) => {
+            put({ [part]: typed });
+          }}
+        />
+      ))}
+    </>
+  );
+}
+
+function Cautions() {
+  return (
+    <ul class="cautions">
+      {CAUTIONS.map((key) => (
+        <li key={key}>{say(key)}</li>
+      ))}
+    </ul>
+  );
+}
+
 export function PoursStep(props: SetupProps) {
-  const { form } = props;
+  const { form, change } = props;
   const { test, put, dipQuantity } = pourTestOf(form);
   const rows = rowsOf(test, dipQuantity);
-  const isUnderWay = test.steps.length > 0;
+  const again = (): void => {
+    endPours(form.machine);
+    // The page looks at the set-up, not at the test that is gone.
+    change({});
+  };
   return (
     <Question
       {...props}
-      title={say(isUnderWay ? "pours.resume_title" : "pours.title")}
+      title={say(test.steps.length > 0 ? "pours.resume_title" : "pours.title")}
       hint={say("pours.hint")}
       why={say("pours.why")}
       fields={rows.filter(({ part, text }) => part !== "maker" || text.trim() !== "")}
@@ -77,24 +127,8 @@ export function PoursStep(props: SetupProps) {
     >
       {({ at }) => (
         <>
-          {isUnderWay ? (
-            <section class="task">
-              <p>{sayCount("pours.under_way", test.steps.length)}</p>
-              <OtherAction
-                onPress={() => {
-                  endPours(form.machine);
-                  props.change({});
-                }}
-              >
-                {say("pours.again")}
-              </OtherAction>
-            </section>
-          ) : null}
-          <ul class="cautions">
-            {CAUTIONS.map((key) => (
-              <li key={key}>{say(key)}</li>
-            ))}
-          </ul>
+          <UnderWay count={test.steps.length} onAgain={again} />
+          <Cautions />
           <ChoicePart
             name="pour-start"
             title={say("pours.start")}
@@ -104,20 +138,7 @@ export function PoursStep(props: SetupProps) {
               put({ start });
             }}
           />
-          {rows.map(({ part, path, label, hint, unit, text }) => (
-            <TextField
-              key={part}
-              id={`pours-${part}`}
-              label={label}
-              {...(hint === undefined ? {} : { hint })}
-              unit={unit}
-              text={text}
-              fault={at(path)}
-              onText={(typed) => {
-                put({ [part]: typed });
-              }}
-            />
-          ))}
+          <Rows rows={rows} at={at} put={put} />
           <ChoicePart
             name="vessel"
             title={say("pours.vessel")}

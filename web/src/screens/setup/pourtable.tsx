@@ -83,12 +83,14 @@ export function PourTable({ count, result, onUse }: PourTableProps) {
     <section class="pour-result">
       <h2>{say("pours.so_far")}</h2>
       {result === null ? null : <Stairs result={result} name={say("pours.drawing")} />}
-      <ul class="facts" role="status">
-        {missing.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-        {isDone ? <li>{say("pours.enough")}</li> : null}
-      </ul>
+      <div role="status">
+        <ul class="facts">
+          {missing.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+          {isDone ? <li>{say("pours.enough")}</li> : null}
+        </ul>
+      </div>
       {result === null ? null : (
         <>
           <ul class="facts">
