@@ -5,7 +5,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds, to_size
+from tests.browser.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds
 from tests.browser.test_look import Look
 from tests.browser.walk import field, fill_in, next_page, open_group, press, set_up_machine
 

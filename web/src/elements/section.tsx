@@ -141,7 +141,7 @@ function markAt(frame: Frame, drawing: Drawing, share: number) {
   const isNarrow = right - left < WORD;
   return {
     path: across(frame, drawing, share),
-    x: isNarrow ? right + 14 : right - 6,
+    x: isNarrow ? right + 22 : right - 6,
     y: yAt(frame, share),
     anchor: isNarrow ? ("start" as const) : ("end" as const),
   };
