@@ -1,4 +1,4 @@
-"""Every screen about the tank in both themes: a picture, nothing serious for axe, no sideways scrolling."""
+"""Every screen about the tank in both themes: a picture, axe, no sideways scrolling."""
 
 import pytest
 from playwright.sync_api import Page, expect

@@ -1,4 +1,4 @@
-"""A check on machines whose level is not a plain dip: scale, gauge, from the top, divided, waiting."""
+"""Checks where the level is no plain dip: scale, gauge, from the top, divided, waiting."""
 
 from playwright.sync_api import Page, expect
 

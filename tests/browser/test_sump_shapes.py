@@ -1,4 +1,4 @@
-"""Tanks of every shape: their measures, what is refused at each field, and what another unit clears."""
+"""Tanks of every shape: measures, refusals at each field, what another unit clears."""
 
 import json
 
@@ -11,9 +11,9 @@ from tests.browser.sumpwalk import SHAPES, choose, to_kinds, to_size
 from tests.browser.test_wrong_input import spoil_fields
 from tests.browser.walk import field, fill_in, next_page, open_group, press, set_up_machine
 
-# Worked out by hand from the measures in SHAPES: 1200 × 600 mm with a floor that rises 60 mm to a full
-# mark of 400 mm holds 288 - 21.6 L; two boxes of 400 and 800 mm, the second floor 120 mm higher,
-# 96 + 134.4 L; a standing tank 600 mm across 0.6² π / 4 × 700 L.
+# Worked out by hand from the measures in SHAPES: 1200 × 600 mm with a floor that rises 60 mm to
+# a full mark of 400 mm holds 288 - 21.6 L; two boxes of 400 and 800 mm, the second floor 120 mm
+# higher, 96 + 134.4 L; a standing tank 600 mm across 0.6² π / 4 × 700 L.
 FULL = {
     "Box with measured sides": "288 L",
     "Box with a sloped floor": "266 L",
@@ -28,7 +28,7 @@ def test_shape_tells_its_litres_while_it_is_typed(page: Page, kind: str, volume:
     to_size(page, kind)
     expect(page.get_by_text(f"{volume} at the full mark")).to_be_visible()
     next_page(page)
-    expect(heading(page)).to_have_text("Where does the volume come from?")
+    expect(heading(page)).to_have_text("Where is the volume from?")
 
 
 @pytest.mark.parametrize("kind", [kind for kind in SHAPES if kind != "Box with measured sides"])
@@ -63,12 +63,12 @@ def test_boxes_are_added_and_taken_out_and_must_not_fall(page: Page) -> None:
 
 def test_a_thousand_or_a_decimal_sign_is_asked(page: Page) -> None:
     wait_until_ready(page)
-    measures = {**SHAPES["Box with measured sides"], "Inside length": "1,200"}
-    to_size(page, "Box with measured sides", measures)
+    measures = {"Depth at the full mark": "900", "Volume at the full mark": "1,200"}
+    to_size(page, "Volume at the full mark", measures)
     press(page, "Continue")
-    expect(page.get_by_role("heading", level=2)).to_contain_text("1.2 mm or 1200 mm?")
-    press(page, "Change the inside length")
-    expect(field(page, "Inside length")).to_have_value("1,200")
+    expect(page.get_by_role("heading", level=2)).to_contain_text("1.2 L or 1200 L?")
+    press(page, "Change the volume at the full mark")
+    expect(field(page, "Volume at the full mark")).to_have_value("1,200")
 
 
 def test_things_take_their_room_and_are_refused_where_they_are_too_large(page: Page) -> None:
