@@ -162,7 +162,7 @@ export function PouringStep(props: SetupProps) {
       <Hint id="hint" hint={say("pours.step_hint")} why={say("pours.step_why")} />
       <StepFields of={of} gate={gate} />
       {/* Not at the foot: the table below grows with every step, and this is pressed in each. */}
-      <MainAction onPress={gate.pass} about={`${test.steps.length} ${test.depth}`}>
+      <MainAction onPress={gate.pass} about={`${test.steps.length} ${test.poured} ${test.depth}`}>
         {say("pours.keep")}
       </MainAction>
       <Undo {...of} />

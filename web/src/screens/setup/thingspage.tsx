@@ -122,11 +122,18 @@ function ThingRow({ form, change, at, row, sent }: RowProps) {
   );
 }
 
+/** Numbers of the rows as pycore counts them: an empty row is not sent. */
+function sentRows(things: readonly Thing[]): readonly number[] {
+  return things.map(
+    (_, row) => things.slice(0, row).filter((thing) => !isEmptyThing(thing)).length,
+  );
+}
+
 export function ThingsStep(props: SetupProps) {
   const { form, change } = props;
   const core = useCore();
   const sump = sumpOf({ ...form, ...ALONE });
-  let sent = -1;
+  const sent = sentRows(form.things);
   return (
     <Question
       {...props}
@@ -139,12 +146,16 @@ export function ThingsStep(props: SetupProps) {
       {({ at }) =>
         isMeasured(form.kind) ? (
           <>
-            {form.things.map((thing, row) => {
-              if (!isEmptyThing(thing)) sent += 1;
-              return (
-                <ThingRow key={row} form={form} change={change} at={at} row={row} sent={sent} />
-              );
-            })}
+            {form.things.map((_, row) => (
+              <ThingRow
+                key={row}
+                form={form}
+                change={change}
+                at={at}
+                row={row}
+                sent={sent[row] ?? row}
+              />
+            ))}
             {form.things.length >= MOST_THINGS ? null : (
               <OtherAction
                 onPress={() => {
