@@ -63,12 +63,12 @@ def test_boxes_are_added_and_taken_out_and_must_not_fall(page: Page) -> None:
 
 def test_a_thousand_or_a_decimal_sign_is_asked(page: Page) -> None:
     wait_until_ready(page)
-    measures = {"Depth at the full mark": "900", "Volume at the full mark": "1,200"}
+    measures = {"Depth at the full mark": "1,200", "Volume at the full mark": "900"}
     to_size(page, "Volume at the full mark", measures)
     press(page, "Continue")
-    expect(page.get_by_role("heading", level=2)).to_contain_text("1.2 L or 1200 L?")
-    press(page, "Change the volume at the full mark")
-    expect(field(page, "Volume at the full mark")).to_have_value("1,200")
+    expect(page.get_by_role("heading", level=2)).to_contain_text("1.2 mm or 1200 mm?")
+    press(page, "Change the depth at the full mark")
+    expect(field(page, "Depth at the full mark")).to_have_value("1,200")
 
 
 def test_things_take_their_room_and_are_refused_where_they_are_too_large(page: Page) -> None:

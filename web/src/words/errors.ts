@@ -118,11 +118,13 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  const other = withUnit(writeDecimal(doubt.usual_high, 0, 3), doubt.got.unit);
+  const { unit, value } = doubt.got;
+  // Two readings of one sign stand side by side only without the zeros that make them look alike.
+  const plain = (number: number): string => withUnit(writeDecimal(number, 0, 3), unit);
   return say(`doubt.${doubt.code}`, {
     Field: startLarge(field),
     field,
-    got: write(doubt.got),
-    other,
+    got: doubt.code === "thousands" ? plain(value) : write(doubt.got),
+    other: plain(doubt.usual_high),
   });
 }
