@@ -67,6 +67,8 @@ def to_size(page: Page, kind: str, measures: Mapping[str, str] | None = None) ->
     fill_in(page, SHAPES[kind] if measures is None else measures)
     if "sloped" in kind:
         choose(page, "The deep end")
+    # Until the calculator is there, a page goes on without it.
+    expect(page.get_by_text("at the full mark.")).to_be_visible()
 
 
 def open_pours(page: Page, start: str = "Nothing", full: str = "400") -> None:
