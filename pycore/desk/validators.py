@@ -1424,6 +1424,11 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                     raise JsonSchemaValueException('minimum', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'minimum': 0}, rule='minimum')
                 if data__waitmin > 240:
                     raise JsonSchemaValueException('maximum', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'maximum': 240}, rule='maximum')
+        if 'divided' in data_keys:
+            data_keys.remove('divided')
+            data__divided = data['divided']
+            if not isinstance(data__divided, bool):
+                raise JsonSchemaValueException('type', value=data__divided, name='' + (name_prefix or 'data') + '.divided', definition={'type': 'boolean'}, rule='type')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

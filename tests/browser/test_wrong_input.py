@@ -27,6 +27,12 @@ FREE = (
     "Leaves with the parts",
     "Most buckets",
     "Heaviest bucket",
+    "Ends this high",
+    "Coolant outside the sump",
+    "It may be off by",
+    "Rest that",
+    "To be added",
+    "The maker",
 )
 NAMES = ("Name of the machine", "Name of the concentrate")
 

@@ -39,7 +39,6 @@ OPTIONS = {
 }
 # Beginnings of the answers that are chosen.
 CHOSEN = (
-    "Volume at the full mark",
     "Poured in",
     "Semi-synthetic",
     "Multiply the reading",
@@ -67,11 +66,14 @@ def has_button(page: Page, name: str) -> bool:
     return page.get_by_role("button", name=name, exact=True).count() > 0
 
 
-def _choose(page: Page) -> None:
+def _choose(page: Page, chosen: tuple[str, ...]) -> None:
     for group in page.get_by_role("radiogroup").all():
-        if group.get_by_role("radio", checked=True).count():
+        # Groups of the same name are one question, such as the usual tanks and more shapes.
+        name = group.get_by_role("radio").first.get_attribute("name")
+        one_of_all = page.locator(f"input[name='{name}']")
+        if page.locator(f"input[name='{name}']:checked").count():
             continue
-        answers = [group.get_by_role("radio", name=name) for name in CHOSEN]
+        answers = [one_of_all.and_(page.get_by_role("radio", name=answer)) for answer in chosen]
         fitting = [radio for radio in answers if radio.count()] or [group.get_by_role("radio")]
         # The drawn circle lies over the real one.
         fitting[0].first.check(force=True)
@@ -105,6 +107,7 @@ def set_up_machine(
     typed: Mapping[str, str] | None = None,
     at_page: Callable[[Page], None] = pass_by,
     begin: str | None = "Add your first machine",
+    kind: str = "Volume at the full mark",
 ) -> None:
     """From the empty list to a stored machine; ``at_page`` is called on every page of the way.
 
@@ -118,7 +121,7 @@ def set_up_machine(
         if has_button(page, "Save the machine"):
             next_page(page, "Save the machine")
             return
-        _choose(page)
+        _choose(page, (kind, *CHOSEN))
         fill_in(page, {**TYPED, **(typed or {})})
         # Some answers open another field on the same page.
         fill_in(page, {**TYPED, **(typed or {})})

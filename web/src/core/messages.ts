@@ -83,6 +83,10 @@ export type SumpTyped = {
    * Minutes from the pump's stop until the level is true.
    */
   wait_min?: number;
+  /**
+   * A screen or a wall parts a dirty side from a clean one: the page asks for a dip on both.
+   */
+  divided?: boolean;
 };
 /**
  * Unit of a typed or shown number. "1" is a plain number, such as a fluid's factor.

@@ -1,7 +1,18 @@
 // The cross-section of the sump, scribed on marking-out blue: hatched walls, the coolant's surface with
 // the draughtsman's level sign, the dip as a dimension, concentrate as dots.
-import type { Section } from "../core/messages";
-import { placeDots } from "./dots";
+import { useId } from "preact/hooks";
+import type { Drawing, Section } from "../core/messages";
+import { Dimension, FullMark, LevelSign, Stick } from "./marks";
+import {
+  blocksOf,
+  dotsIn,
+  inProportion,
+  spanAt,
+  stickAt,
+  wallPath,
+  yAt,
+  type Frame,
+} from "./outline";
 
 export interface SectionProps {
   readonly name: string;
@@ -23,15 +34,8 @@ const SIZES = {
 const WALL = 9;
 const TOP = 16;
 const DOT = 3.1;
-
-export interface Frame {
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly floor: number;
-  readonly width: number;
-  readonly height: number;
-}
+/** The level sign and the longest word at a mark stand side by side in this. */
+const WORD = 150;
 
 export function frameOf(size: keyof typeof SIZES): Frame {
   const { width, height, gap } = SIZES[size];
@@ -45,9 +49,15 @@ export function frameOf(size: keyof typeof SIZES): Frame {
   };
 }
 
-function heightAt(frame: Frame, share: number): number {
-  return frame.floor - share * (frame.floor - frame.top);
-}
+/** A plain box: what is drawn where the tank's own outline is not known. */
+const PLAIN: Drawing = {
+  outline: [
+    { height_share: 0, left_share: 0, right_share: 1 },
+    { height_share: 1, left_share: 0, right_share: 1 },
+  ],
+  blocks: [],
+  zero_share: 0,
+};
 
 export function Walls({ frame }: { readonly frame: Frame }) {
   const { left, right, top, floor } = frame;
@@ -62,149 +72,137 @@ export function Walls({ frame }: { readonly frame: Frame }) {
   );
 }
 
-/** A triangle standing on the surface with two short lines below it: "this is a level". */
-function LevelSign({ x, y }: { readonly x: number; readonly y: number }) {
-  return (
-    <g transform={`translate(${String(x)} ${String(y)})`}>
-      <path d="M-7 -12H7L0 -1z" class="level-sign" />
-      <path d="M-5 5H5M-2.500 9H2.500" class="scribed" />
-    </g>
-  );
-}
-
-function Coolant({ frame, section }: { readonly frame: Frame; readonly section: Section }) {
-  const { left, right, floor } = frame;
-  const y = heightAt(frame, section.level);
-  const dots = placeDots(section.dots ?? 0);
-  const inset = DOT + 2;
-  return (
-    <g class="coolant">
-      <rect
-        x={left}
-        y={y}
-        width={right - left}
-        height={Math.max(0, floor - y)}
-        class="coolant-fill"
-      />
-      {dots.map((dot, i) => (
-        <circle
-          key={i}
-          r={DOT}
-          class="dot"
-          cx={left + inset + dot.x * (right - left - 2 * inset)}
-          cy={y + inset + dot.y * Math.max(0, floor - y - 2 * inset)}
-        />
-      ))}
-      <path d={`M${String(left)} ${String(y)}H${String(right)}`} class="surface" />
-      <LevelSign x={left + 18} y={y} />
-    </g>
-  );
-}
-
-function FullMark({
-  frame,
-  share,
-  word,
-}: {
+interface TankProps {
   readonly frame: Frame;
-  readonly share: number;
-  readonly word: string | undefined;
-}) {
-  const y = heightAt(frame, share);
+  readonly drawing: Drawing;
+}
+
+/** Walls along the outline: a wide hatched stroke whose inner half the inside of the tank covers. */
+function TankWalls({ frame, drawing }: TankProps) {
+  const path = wallPath(frame, drawing);
   return (
     <>
-      <path d={`M${String(frame.left)} ${String(y)}H${String(frame.right)}`} class="full-mark" />
-      {word === undefined ? null : (
-        <text x={frame.right - 6} y={y - 5} class="drawn-word" text-anchor="end">
-          {word}
-        </text>
+      <path d={path} class="wall-edge" stroke-width={2 * WALL + 4} />
+      <path d={path} class="wall-body" stroke-width={2 * WALL} />
+      <path d={path} class="wall-cut" stroke="url(#cut)" stroke-width={2 * WALL} />
+      <path d={`${path}Z`} class="inside" />
+    </>
+  );
+}
+
+function Blocks({ frame, drawing }: TankProps) {
+  return (
+    <>
+      {blocksOf(frame, drawing).map((block, i) => (
+        <g key={i}>
+          <rect {...block} class="block" />
+          <rect {...block} class="block-cut" fill="url(#cut)" />
+        </g>
+      ))}
+    </>
+  );
+}
+
+function Coolant({ frame, drawing, section }: TankProps & { readonly section: Section }) {
+  const id = useId();
+  const { left, right, floor } = frame;
+  const y = yAt(frame, section.level);
+  const dots = dotsIn(frame, drawing, section.level, section.dots ?? 0, DOT + 2);
+  return (
+    <g class="coolant">
+      <clipPath id={id}>
+        <path d={`${wallPath(frame, drawing)}Z`} />
+      </clipPath>
+      <g clip-path={`url(#${id})`}>
+        <rect
+          x={left}
+          y={y}
+          width={right - left}
+          height={Math.max(0, floor - y)}
+          class="coolant-fill"
+        />
+        <path d={`M${left} ${y}H${right}`} class="surface" />
+      </g>
+      {dots.map((dot, i) => (
+        <circle key={i} r={DOT} class="dot" cx={dot.x} cy={dot.y} />
+      ))}
+    </g>
+  );
+}
+
+function across(frame: Frame, drawing: Drawing, share: number): string {
+  const { left, right } = spanAt(frame, drawing, share);
+  return `M${left} ${yAt(frame, share)}H${right}`;
+}
+
+/** Where a mark lies, and where its word stands: inside, or beside a tank too narrow for it. */
+function markAt(frame: Frame, drawing: Drawing, share: number) {
+  const { left, right } = spanAt(frame, drawing, share);
+  const isNarrow = right - left < WORD;
+  return {
+    path: across(frame, drawing, share),
+    x: isNarrow ? right + 22 : right - 6,
+    y: yAt(frame, share),
+    anchor: isNarrow ? ("start" as const) : ("end" as const),
+  };
+}
+
+interface InsideProps extends Pick<SectionProps, "section" | "fullWord" | "stick"> {
+  readonly frame: Frame;
+  readonly drawing: Drawing;
+  readonly before: Section | null;
+}
+
+function Inside({ frame, drawing, section, before, fullWord, stick }: InsideProps) {
+  const mark = section ?? before;
+  const signAt = section === null ? null : spanAt(frame, drawing, section.level);
+  return (
+    <>
+      {section === null ? null : <Coolant frame={frame} drawing={drawing} section={section} />}
+      <Blocks frame={frame} drawing={drawing} />
+      {mark === null ? null : (
+        <FullMark {...markAt(frame, drawing, mark.full_mark)} word={fullWord} />
+      )}
+      {section !== null || before === null ? null : (
+        <path d={across(frame, drawing, before.level)} class="old-level" />
+      )}
+      {stick === true ? <Stick top={frame.top} {...stickAt(frame, drawing)} /> : null}
+      <path d={wallPath(frame, drawing)} class="scribed" />
+      {section === null || signAt === null ? null : (
+        <LevelSign
+          x={Math.min(signAt.left + 18, (signAt.left + signAt.right) / 2)}
+          y={yAt(frame, section.level)}
+        />
       )}
     </>
   );
 }
 
-function Stick({ frame }: { readonly frame: Frame }) {
-  const x = frame.left + (frame.right - frame.left) * 0.68;
-  const marks = Array.from(
-    { length: 9 },
-    (_, i) => frame.top + ((i + 1) * (frame.floor - frame.top)) / 10,
-  );
-  const ticks = marks
-    .map((y, i) => `M${String(x - 4)} ${String(y)}h${i % 2 === 0 ? "4" : "7"}`)
-    .join("");
-  return (
-    <>
-      <rect x={x - 4} y={2} width={8} height={frame.floor - 2} class="stick" />
-      <path d={ticks} class="stick-marks" />
-    </>
-  );
-}
-
-function Dimension({
-  frame,
-  level,
-  text,
-}: {
-  readonly frame: Frame;
-  readonly level: number;
-  readonly text: { number: string; unit: string };
-}) {
-  const x = frame.right + WALL + 9;
-  const y = heightAt(frame, level);
-  const mid = Math.max(frame.top + 12, Math.min(frame.floor - 14, (y + frame.floor) / 2));
-  const tall = frame.floor - y > 14;
-  return (
-    <g class="dimension">
-      <path
-        d={`M${String(x - 6)} ${String(y)}h12M${String(x - 6)} ${String(frame.floor)}h12M${String(x)} ${String(y)}V${String(frame.floor)}`}
-        class="dimension-line"
-      />
-      {tall ? (
-        <path
-          d={`M${String(x - 3.5)} ${String(y + 8)}L${String(x)} ${String(y)}l3.500 8zM${String(x - 3.5)} ${String(frame.floor - 8)}L${String(x)} ${String(frame.floor)}l3.500 -8z`}
-          class="dimension-tip"
-        />
-      ) : null}
-      <text x={x + 6} y={mid} class="dimension-number">
-        {text.number}
-      </text>
-      <text x={x + 6} y={mid + 15} class="dimension-unit">
-        {text.unit}
-      </text>
-    </g>
-  );
-}
-
-export function SectionDrawing({
-  name,
-  section,
-  before = null,
-  dimension,
-  fullWord,
-  stick = false,
-  size = "broad",
-}: SectionProps) {
-  const frame = frameOf(size);
-  const mark = section ?? before;
+export function SectionDrawing(props: SectionProps) {
+  const { name, section, before = null, dimension, size = "broad" } = props;
+  const drawing = section?.drawing ?? before?.drawing ?? PLAIN;
+  const outer = frameOf(size);
+  // Small drawings show the level beside a field; true proportions would leave a line of a flat tank.
+  const isLarge = size === "wide" || size === "broad";
+  const frame = isLarge ? inProportion(outer, drawing.aspect_share) : outer;
   return (
     <svg
       class={`drawing section section-${size}`}
-      viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
+      viewBox={`0 0 ${outer.width} ${outer.height}`}
       role="img"
       aria-label={name}
     >
-      {section === null ? null : <Coolant frame={frame} section={section} />}
-      {mark === null ? null : <FullMark frame={frame} share={mark.full_mark} word={fullWord} />}
-      {section !== null || before === null ? null : (
-        <path
-          d={`M${String(frame.left)} ${String(heightAt(frame, before.level))}H${String(frame.right)}`}
-          class="old-level"
-        />
-      )}
-      {stick ? <Stick frame={frame} /> : null}
-      <Walls frame={frame} />
+      <TankWalls frame={frame} drawing={drawing} />
+      <Inside {...props} frame={frame} drawing={drawing} before={before} />
       {section === null || dimension === undefined ? null : (
-        <Dimension frame={frame} level={section.level} text={dimension} />
+        <Dimension
+          x={outer.right + WALL + 9}
+          y={yAt(frame, section.level)}
+          foot={yAt(frame, drawing.zero_share)}
+          top={outer.top}
+          floor={outer.floor}
+          text={dimension}
+        />
       )}
     </svg>
   );

@@ -5,6 +5,7 @@ import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { codeOf, lastCheck } from "../store/journal";
+import { hasPours } from "../store/pours";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
@@ -96,6 +97,9 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
         <PlaceLink to={address("machines", id, "set-up", "check")}>
           {say("machine.change")}
+        </PlaceLink>
+        <PlaceLink to={address("machines", id, "set-up", "pours")}>
+          {hasPours(id) ? say("pours.go_on") : say("pours.open")}
         </PlaceLink>
         <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
       </div>

@@ -21,6 +21,10 @@ export interface Walk {
   readonly order: Order;
   readonly dip: string;
   readonly touched: Touched | "";
+  /** The upper of two marks of a gauge between which the level stands; empty: at the one in dip. */
+  readonly gaugeTo: string;
+  /** The dip on the clean side of a divided tank. */
+  readonly cleanSide: string;
   readonly reading: string;
   readonly line: Line | "";
   /** When the reading was typed; the age of the instrument's zero is counted to it. */
@@ -60,6 +64,8 @@ function emptyWalk(): Walk {
     order: "dip_first",
     dip: "",
     touched: "",
+    gaugeTo: "",
+    cleanSide: "",
     reading: "",
     line: "",
     at: "",
@@ -85,6 +91,8 @@ const open = new Map<string, Signal<Walk>>();
 
 /** A draft of an older build has none of what was added since; the rest of it still holds. */
 const ADDED_TEXTS = [
+  "gaugeTo",
+  "cleanSide",
   "stock",
   "stockUnit",
   "fill",
@@ -165,9 +173,36 @@ export function assessBody(
   };
 }
 
+/** The unit of what is read: the stick's, the printed scale's, or none for a share of a gauge. */
+export function dipUnit({ sump, units }: MachineTyped): Unit {
+  if (sump.read_as === "gauge") return "1";
+  return sump.read_as === "volume" ? units.plate : units.stick;
+}
+
 export function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"] {
-  const depth = { text: walk.dip, unit: machine.units.stick };
-  return walk.touched === "" ? { depth } : { depth, how: walk.touched };
+  const unit = dipUnit(machine);
+  const { read_as, dip_from, divided } = machine.sump;
+  const isGauge = read_as === "gauge" && walk.gaugeTo !== "";
+  const isDivided = divided === true && walk.cleanSide.trim() !== "";
+  // What the stick stood on says nothing about a scale, a gauge or a dip from the top.
+  const isOnFloor = (read_as ?? "depth") === "depth" && dip_from !== "top";
+  return {
+    depth: { text: walk.dip, unit },
+    ...(isOnFloor && walk.touched !== "" ? { how: walk.touched } : {}),
+    ...(isGauge ? { gauge_to: { text: walk.gaugeTo, unit } } : {}),
+    ...(isDivided ? { clean_side: { text: walk.cleanSide, unit } } : {}),
+  };
+}
+
+/** A mark is a depth from where the stick stands, however this machine's level is read. */
+export function markBody(machine: MachineTyped, text: string): AssessSumpBody {
+  const sump = { ...machine.sump };
+  delete sump.dip_from;
+  delete sump.reference_height;
+  delete sump.zero_offset;
+  const { fluid, target, units } = machine;
+  const depth = { text, unit: units.stick };
+  return { sump, fluid, target, units, dip: { depth, read_as: "depth" } };
 }
 
 /** The unit of the machine's own instrument; without a record of it, Brix. */

@@ -59,6 +59,9 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   neat_oil: "error.neat_oil",
   off_scale: "error.off_scale",
   not_a_date: "error.not_a_date",
+  not_for_kind: "error.not_for_kind",
+  obstacle_too_large: "error.obstacle_too_large",
+  pours_contradict: "error.pours_contradict",
 };
 
 function got(error: DeskError): string {
@@ -73,18 +76,32 @@ function orderSentence(error: DeskError, blanks: Blanks): string {
   return say("error.order", blanks);
 }
 
+/** How far two sides stand apart, and how far they may. */
+function apart({ got: value, limit }: DeskError): Blanks {
+  const unit = limit.unit ?? "1";
+  const difference = typeof value === "number" ? withUnit(writeDecimal(value, 0, 3), unit) : "";
+  return { difference, most: bound(limit.maximum, limit) };
+}
+
 function mainSentence(error: DeskError, blanks: Blanks): string {
   if (error.code === "out_of_range") return rangeSentence(error, blanks);
   if (error.code === "order") return orderSentence(error, blanks);
+  // What was worked out from two dips was typed by nobody: it is told in the sentence alone.
+  if (error.code === "screen_blocked") return say("error.screen_blocked", apart(error));
   const key = PLAIN[error.code];
   return key === undefined
     ? say("error.other", { ...blanks, message: error.message })
     : say(key, blanks);
 }
 
+const WORKED_OUT: readonly DeskError["code"][] = ["screen_blocked", "obstacle_too_large"];
+
 /** `name` is used where the asked field stands alone and its path says less than the page knows. */
 export function errorSentence(error: DeskError, name?: string): string {
-  const field = name ?? fieldFromPath(error.path).name;
+  // A mark that was refused for the litres below it: those were worked out, not typed.
+  const isVolume = /sump\.(full|rim)_depth$/.test(error.path) && error.limit.unit === "L";
+  const asked = name ?? fieldFromPath(error.path).name;
+  const field = isVolume ? say("field.full_volume") : asked;
   const blanks = {
     field,
     Field: startLarge(field),
@@ -94,7 +111,8 @@ export function errorSentence(error: DeskError, name?: string): string {
     least: bound(error.limit.least, {}),
   };
   const main = mainSentence(error, blanks);
-  return blanks.got === "" || main.includes(blanks.got)
+  const isWorkedOut = isVolume || WORKED_OUT.includes(error.code);
+  return blanks.got === "" || isWorkedOut || main.includes(blanks.got)
     ? main
     : `${main} ${say("error.got", blanks)}`;
 }
@@ -102,5 +120,13 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  return say(`doubt.${doubt.code}`, { Field: startLarge(field), field, got: write(doubt.got) });
+  const { unit, value } = doubt.got;
+  // Two readings of one sign stand side by side only without the zeros that make them look alike.
+  const plain = (number: number): string => withUnit(writeDecimal(number, 0, 3), unit);
+  return say(`doubt.${doubt.code}`, {
+    Field: startLarge(field),
+    field,
+    got: doubt.code === "thousands" ? plain(value) : write(doubt.got),
+    other: plain(doubt.usual_high),
+  });
 }

@@ -1,5 +1,6 @@
 // Which field a path of pycore means: its name for people and the page where it is answered.
 import { say, type Key } from "./say";
+import { SUMP_FIELDS } from "./sumpfields";
 
 export type SetupStep =
   | "name"
@@ -15,6 +16,11 @@ export type SetupStep =
   | "target"
   | "limits"
   | "bucket"
+  | "things"
+  | "hidden"
+  | "dipping"
+  | "pours"
+  | "pouring"
   | "instrument"
   | "zero"
   | "metals"
@@ -29,6 +35,7 @@ export type SetupStep =
   | "check";
 export type WalkStep =
   | "dip"
+  | "clean_side"
   | "touched"
   | "reading"
   | "line"
@@ -49,7 +56,7 @@ export interface Field {
   readonly walk?: WalkStep;
 }
 
-interface Known {
+export interface Known {
   readonly key: Key;
   /** How a row of it is called, where it is no row of a table. */
   readonly inRow?: Key;
@@ -76,6 +83,8 @@ const FIELDS: Readonly<Record<string, Known>> = {
     quantity: "never_above_mm",
     setup: "rim",
   },
+  "sump.points.u": { key: "field.points", setup: "size" },
+  ...SUMP_FIELDS,
   sump: { key: "field.sump", setup: "size" },
   "fluid.type": { key: "field.fluid_type", setup: "fluid" },
   "fluid.name": { key: "field.fluid_name", setup: "drum" },
@@ -180,6 +189,7 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "ways.unit.highest": { key: "field.unit_highest", quantity: "highest_pct", setup: "allow" },
   "ways.unit.step": { key: "field.unit_step", quantity: "step_pct", setup: "allow" },
   ways: { key: "field.ways", setup: "allow" },
+  "dip.clean_side": { key: "field.clean_side", quantity: "depth_mm", walk: "clean_side" },
   "dip.depth": { key: "field.dip", quantity: "depth_mm", walk: "dip" },
   dip: { key: "field.dip", walk: "dip" },
   "reading.shows": { key: "field.reading", quantity: "reading_brix", walk: "reading" },

@@ -4,7 +4,14 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { StateMark } from "../../elements/statemark";
-import { assessBody, readingTyped, readingUnit, secondTyped, warmthUnit } from "../../store/walk";
+import {
+  assessBody,
+  dipTyped,
+  readingTyped,
+  readingUnit,
+  secondTyped,
+  warmthUnit,
+} from "../../store/walk";
 import { cureSentence, lineWord, methodWord, noteSentence, touchedWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
@@ -12,6 +19,7 @@ import { say } from "../../words/say";
 import { useAnswer } from "../core";
 import { address } from "../route";
 import { formula, readingDetails } from "./formula";
+import { dipLabel, dipSteps, writeDip } from "./level";
 import { againText } from "./readingfacts";
 import { kindOf, type CheckProps, type CheckStep } from "./steps";
 import { ZeroNotes } from "./zeronotes";
@@ -68,6 +76,35 @@ function stockRows({ machine, walk }: CheckProps): readonly RowProps[] {
   ];
 }
 
+function dipRows(
+  { machine, walk }: CheckProps,
+  result: AssessSumpResult | null,
+): readonly RowProps[] {
+  const typed = machine.body.machine;
+  const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
+  const volume = result?.level?.shown.volume;
+  const missing = say("answers.missing");
+  const rows: Readonly<Record<ReturnType<typeof dipSteps>[number], RowProps>> = {
+    dip: {
+      label: dipLabel(typed),
+      value: walk.dip.trim() === "" ? missing : writeDip(dipTyped(typed, walk)),
+      note: volume === undefined ? undefined : say("dip.volume", { volume: write(volume) }),
+      to: to("dip"),
+    },
+    clean_side: {
+      label: say("answers.clean_side"),
+      value: typedOr(walk.cleanSide, typed.units.stick),
+      to: to("clean_side"),
+    },
+    touched: {
+      label: say("answers.touched"),
+      value: walk.touched === "" ? missing : touchedWord(walk.touched),
+      to: to("touched"),
+    },
+  };
+  return dipSteps(typed).map((step) => rows[step]);
+}
+
 /** The reading with what was done to it, and what stands beside it only where somebody gave it. */
 function readingRows(props: CheckProps, result: AssessSumpResult | null): readonly RowProps[] {
   const { machine, walk } = props;
@@ -118,7 +155,6 @@ function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly Ro
   const typed = machine.body.machine;
   const { low, high } = machine.shown.shown;
   const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
-  const volume = result?.level?.shown.volume;
   const aim = walk.aim === "" ? typed.target.aim : { text: walk.aim, unit: "%" };
   const missing = say("answers.missing");
   const target: RowProps = {
@@ -128,17 +164,7 @@ function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly Ro
     to: to("target"),
   };
   return [
-    {
-      label: say("answers.dip"),
-      value: typedOr(walk.dip, typed.units.stick),
-      note: volume === undefined ? undefined : say("dip.volume", { volume: write(volume) }),
-      to: to("dip"),
-    },
-    {
-      label: say("answers.touched"),
-      value: walk.touched === "" ? missing : touchedWord(walk.touched),
-      to: to("touched"),
-    },
+    ...dipRows(props, result),
     ...readingRows(props, result),
     {
       label: say("answers.line"),

@@ -1,24 +1,26 @@
 // The dip. The drawing moves with each digit once pycore has answered: a slip of a finger is seen as a
 // nearly empty sump.
 import { useState } from "preact/hooks";
-import type { Shown } from "../../core/messages";
+import type { Shown, Unit } from "../../core/messages";
 import { MainAction, SideAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { NumberField } from "../../elements/numberfield";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { Hint } from "../../elements/why";
-import { assessBody } from "../../store/walk";
+import { assessBody, dipTyped, dipUnit } from "../../store/walk";
 import { hasDip } from "../../store/entry";
 import { lastCheckWith } from "../../store/journal";
 import { errorSentence } from "../../words/errors";
-import { unitSign, write, writeNumber, writeTyped } from "../../words/numbers";
+import { unitSign, write, writeNumber } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
 import { go, replace } from "../route";
 import { DepthPad } from "./depthpad";
+import { GaugePad } from "./gaugepad";
+import { dipHint, dipName, dipTitle, writeDip } from "./level";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 
@@ -26,7 +28,7 @@ function LastDip({ machine }: Pick<CheckProps, "machine">) {
   const check = lastCheckWith(machine.machine, hasDip);
   if (check === undefined) return <p class="note">{say("dip.first")}</p>;
   const blanks = {
-    value: writeTyped(check.body.dip.depth),
+    value: writeDip(check.body.dip),
     ago: writeAgo(check.measured_at, new Date()),
   };
   return <p class="note">{say("last_time", blanks)}</p>;
@@ -44,7 +46,7 @@ function useDip({ machine, walk, change, next }: CheckProps) {
       change({ kept });
     },
     onPass: next,
-    about: walk.dip,
+    about: `${walk.dip} ${walk.gaugeTo}`,
   });
   return { level: answer?.kind === "ok" ? answer.result : null, gate };
 }
@@ -109,18 +111,19 @@ interface MeasureProps extends PartProps {
 
 function Measure({ machine, walk, change, dip: { level, gate }, onEnter, onWhole }: MeasureProps) {
   const volume = level?.level?.shown.volume;
+  const unit = dipUnit(machine.body.machine);
   return (
-    <div class={machine.body.machine.units.stick === "in" ? "measure measure-inch" : "measure"}>
+    <div class={unit === "in" ? "measure measure-inch" : "measure"}>
       <DipDrawing machine={machine} result={level} />
       <div class="measure-side">
         <NumberField
           labelledBy="question"
           describedBy="hint"
           text={walk.dip}
-          unit={machine.body.machine.units.stick}
+          unit={unit}
           faulty={gate.errors.length > 0}
           onText={(dip) => {
-            change({ dip });
+            change({ dip, gaugeTo: "" });
           }}
           onEnter={onEnter}
         />
@@ -132,6 +135,7 @@ function Measure({ machine, walk, change, dip: { level, gate }, onEnter, onWhole
           </button>
         )}
         <p class="live" role="status">
+          {walk.gaugeTo === "" ? "" : writeDip(dipTyped(machine.body.machine, walk))}{" "}
           {volume === undefined ? "" : say("dip.volume", { volume: write(volume) })}
         </p>
       </div>
@@ -139,16 +143,40 @@ function Measure({ machine, walk, change, dip: { level, gate }, onEnter, onWhole
   );
 }
 
-function Above({ dip, parts }: { readonly dip: PartProps["dip"]; readonly parts: boolean }) {
+interface AboveProps extends Pick<PartProps, "dip" | "machine"> {
+  readonly parts: boolean;
+}
+
+function Above({ dip, machine, parts }: AboveProps) {
+  const typed = machine.body.machine;
   const error = dip.gate.errors[0];
   if (error !== undefined) {
-    return <Fault id="hint">{errorSentence(error, say("field.dip"))}</Fault>;
+    return <Fault id="hint">{errorSentence(error, dipName(typed))}</Fault>;
   }
-  if (!parts) return <Hint id="hint" hint={say("dip.hint")} why={say("dip.why")} />;
+  if (!parts) return <Hint id="hint" hint={dipHint(typed)} why={say("dip.why")} />;
   return (
     <p id="hint" class="note">
       {say("dip.parts_hint")}
     </p>
+  );
+}
+
+interface KeysProps extends Pick<CheckProps, "walk" | "change"> {
+  readonly unit: Unit;
+  readonly parts: boolean;
+}
+
+function Keys({ walk, change, unit, parts }: KeysProps) {
+  if (unit === "1") return <GaugePad walk={walk} change={change} />;
+  return (
+    <DepthPad
+      unit={unit}
+      text={walk.dip}
+      parts={parts}
+      onText={(dip) => {
+        change({ dip });
+      }}
+    />
   );
 }
 
@@ -157,7 +185,9 @@ export function DipScreen(props: CheckProps) {
   const [wantsParts, setParts] = useState(false);
   const dip = useDip(props);
   const { doubt } = dip.gate;
-  const isInch = machine.body.machine.units.stick === "in";
+  const typed = machine.body.machine;
+  const unit = dipUnit(typed);
+  const isInch = unit === "in";
   const parts = isInch && wantsParts;
   const goOn = (): void => {
     if (isInch && !parts && walk.dip.trim() !== "") setParts(true);
@@ -175,27 +205,20 @@ export function DipScreen(props: CheckProps) {
   );
   return (
     <Page
-      title={say("dip.title")}
-      place={machine.body.machine.name}
+      title={dipTitle(typed)}
+      place={typed.name}
       step={step}
       layout="question"
       onBack={parts ? toWhole : onBack}
       side={<Side {...common} />}
       action={doubt === null ? action : undefined}
     >
-      <Above dip={dip} parts={parts} />
+      <Above dip={dip} machine={machine} parts={parts} />
       <Measure {...common} dip={dip} onEnter={goOn} onWhole={parts ? toWhole : null} />
       {doubt === null ? (
-        <DepthPad
-          unit={machine.body.machine.units.stick}
-          text={walk.dip}
-          parts={parts}
-          onText={(typed) => {
-            change({ dip: typed });
-          }}
-        />
+        <Keys walk={walk} change={change} unit={unit} parts={parts} />
       ) : (
-        <MeasureDoubt gate={dip.gate} field={say("field.dip")} again={say("doubt.again")} />
+        <MeasureDoubt gate={dip.gate} field={dipName(typed)} again={say("doubt.again")} />
       )}
     </Page>
   );

@@ -1,8 +1,7 @@
 // To which mark this once: a depth below the full mark. Empty means the full mark, as always.
-import { useState } from "preact/hooks";
 import { SideAction } from "../../elements/buttons";
 import { SectionDrawing } from "../../elements/section";
-import { assessBody, planBody } from "../../store/walk";
+import { assessBody, markBody, planBody } from "../../store/walk";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore, useResult } from "../core";
@@ -10,6 +9,7 @@ import { checkOf, useGate } from "../gate";
 import { AskNumber, NOTHING_WRONG, onlyAt } from "./asknumber";
 import { DepthPad } from "./depthpad";
 import { dimensionOf } from "./dip";
+import { useInchParts } from "./inchparts";
 import type { CheckProps } from "./steps";
 
 function useFill({ machine, walk, change, next }: CheckProps) {
@@ -32,8 +32,7 @@ function useFill({ machine, walk, change, next }: CheckProps) {
     about: walk.fill,
   });
   // Drawn as if the coolant stood there already: a slip of a digit shows as a wrong level.
-  const there = { ...walk, dip: walk.fill, touched: "" } as const;
-  const body = assessBody(typed, there, { dip: true, reading: false });
+  const body = markBody(typed, walk.fill);
   const now = assessBody(typed, walk, { dip: true, reading: false });
   return {
     gate,
@@ -60,30 +59,11 @@ function FillDrawing({ result, before }: Pick<ReturnType<typeof useFill>, "resul
   );
 }
 
-/** Whole inches first, then sixteenths: Continue and Back lead through both. */
-function useInchParts({ machine, walk, onBack }: CheckProps) {
-  const [wantsParts, setParts] = useState(false);
-  const isInch = machine.body.machine.units.stick === "in";
-  const parts = isInch && wantsParts;
-  const toParts = (): void => {
-    setParts(true);
-  };
-  const toWhole = (): void => {
-    setParts(false);
-  };
-  const isNext = isInch && !parts && walk.fill.trim() !== "";
-  return {
-    parts,
-    onBack: parts ? toWhole : onBack,
-    action: isNext ? { word: say("dip.to_parts"), onPress: toParts } : undefined,
-  };
-}
-
 export function FillScreen(props: CheckProps) {
   const { machine, walk, change, next } = props;
-  const { parts, onBack, action } = useInchParts(props);
-  const { gate, result, before } = useFill(props);
   const unit = machine.body.machine.units.stick;
+  const { parts, onBack, action } = useInchParts(unit, walk.fill, props.onBack);
+  const { gate, result, before } = useFill(props);
   const full = write(machine.shown.shown.full_depth);
   const volume = result?.level?.shown.volume;
   const onText = (fill: string): void => {

@@ -6,9 +6,9 @@ import {
   type HoldEntry,
   type ReadingEntry,
 } from "../../store/entry";
-import { touchedWord } from "../../words/codes";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
+import { dipFacts, writeDip } from "./level";
 import type { PlanCheckBody } from "../../core/messages";
 import type { Fact } from "../setup/facts";
 import { HoldingView } from "./holdingview";
@@ -35,13 +35,9 @@ export function onceInputs(
 
 export function partialInputs(entry: PartialEntry): readonly Fact[] {
   if (isHolding(entry)) {
-    const { dip, usual } = entry.body;
+    const { dip, usual, machine } = entry.body;
     return [
-      [say("answers.dip"), writeTyped(dip.depth)],
-      [
-        say("answers.touched"),
-        dip.how === undefined ? say("answers.missing") : touchedWord(dip.how),
-      ],
+      ...dipFacts(machine, dip),
       [say("answers.reading"), say("partial.open")],
       ...(usual === undefined ? [] : [[say("hold.usual"), writeTyped(usual)] as const]),
       ...onceInputs(entry.body),
@@ -54,7 +50,7 @@ export function partialInputs(entry: PartialEntry): readonly Fact[] {
 export function partialSummary(entry: PartialEntry): string {
   if (isHolding(entry)) {
     const { buckets } = entry.shown.holding.totals;
-    const blanks = { dip: writeTyped(entry.body.dip.depth) };
+    const blanks = { dip: writeDip(entry.body.dip) };
     return buckets === 0
       ? say("log.holding_nothing", blanks)
       : sayCount("log.holding", buckets, blanks);

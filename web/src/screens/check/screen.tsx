@@ -7,6 +7,7 @@ import { back, go, replace } from "../route";
 import { AgainScreen } from "./again";
 import { AnswersScreen } from "./answers";
 import { BlurredScreen } from "./blurred";
+import { CleanSideScreen } from "./cleanside";
 import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
@@ -35,6 +36,7 @@ import { WarmthScreen } from "./warmth";
 
 const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
+  clean_side: CleanSideScreen,
   touched: TouchedScreen,
   reading: ReadingScreen,
   line: LineScreen,
@@ -74,7 +76,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
-  const steps = stepsOf(walk.order, kind);
+  const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
   const isEntrance = first === "dip" || first === "reading";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
@@ -86,7 +88,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       return;
     }
     // Read anew: the answer that was just given may have changed the walk.
-    const order = stepsOf(walkOf(id).value.order, kind);
+    const order = stepsOf(walkOf(id).value.order, kind, machine.body.machine);
     const after = nextOf(first, order);
     if (after !== undefined) go("machines", id, after);
   };

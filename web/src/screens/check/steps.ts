@@ -3,9 +3,18 @@ import type { MachineTyped } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
 import type { Order, Walk } from "../../store/walk";
 import { say, type Key } from "../../words/say";
+import { dipSteps } from "./level";
 
 type OrdinaryStep =
-  "dip" | "touched" | "reading" | "warmth" | "line" | "target" | "answers" | "recipe";
+  | "dip"
+  | "clean_side"
+  | "touched"
+  | "reading"
+  | "warmth"
+  | "line"
+  | "target"
+  | "answers"
+  | "recipe";
 /** Not on the ordinary way: what holds only this once, what is done without dip or reading, and more
  * about a reading. */
 type SideStep = "stock" | "fill" | "holding" | "usual" | "state" | "again" | "blurred" | "second";
@@ -23,7 +32,7 @@ export interface CheckProps {
   readonly step: string;
 }
 
-const DIP: readonly CheckStep[] = ["dip", "touched"];
+const DIP: readonly CheckStep[] = ["dip", "clean_side", "touched"];
 const READING: readonly CheckStep[] = ["reading", "warmth", "line"];
 const SIDE: readonly CheckStep[] = [
   "stock",
@@ -55,9 +64,14 @@ export function kindOf({ fluid, instrument }: MachineTyped): Kind {
 }
 
 /** Without a factor there is no per cent, so there is nothing that a target could be compared with. */
-export function stepsOf(order: Order, { hasPercent, asksWarmth }: Kind): readonly CheckStep[] {
+export function stepsOf(
+  order: Order,
+  { hasPercent, asksWarmth }: Kind,
+  machine: MachineTyped,
+): readonly CheckStep[] {
+  const dip = dipSteps(machine);
   const reading = READING.filter((step) => asksWarmth || step !== "warmth");
-  const measured = order === "dip_first" ? [...DIP, ...reading] : [...reading, ...DIP];
+  const measured = order === "dip_first" ? [...dip, ...reading] : [...reading, ...dip];
   return hasPercent
     ? [...measured, "target", "answers", "recipe"]
     : [...measured, "answers", "recipe"];

@@ -5,12 +5,13 @@ import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
 import { entryById, load } from "../../store/journal";
-import { touchedWord, wayTitle } from "../../words/codes";
+import { wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { Apart } from "../check/apart";
 import { isEmpty, storedRecipe } from "../check/chosen";
+import { dipFacts } from "../check/level";
 import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { readingFacts } from "../check/readingfacts";
 import { NothingView, RecipeView } from "../check/recipeview";
@@ -37,8 +38,7 @@ function inputsOf(entry: CheckEntry): readonly Fact[] {
   if (!isWhole(entry)) return partialInputs(entry);
   const { dip, reading, second, aim, machine } = entry.body;
   return [
-    [say("answers.dip"), writeTyped(dip.depth)],
-    [say("answers.touched"), dip.how === undefined ? say("answers.missing") : touchedWord(dip.how)],
+    ...dipFacts(machine, dip),
     ...readingFacts(reading, second),
     [say("answers.aim"), writeTyped(aim ?? machine.target.aim)],
     ...onceInputs(entry.body),

@@ -9,6 +9,7 @@ import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
+import { writeDip } from "../check/level";
 import { partialSummary } from "../check/partial";
 import { writeCode } from "../code/written";
 import { address, back } from "../route";
@@ -26,7 +27,7 @@ function summary(entry: Entry): string {
       : say("machine.code", { code: writeCode(entry.code) });
   if (!isWhole(entry)) return partialSummary(entry);
   const blanks = {
-    dip: writeTyped(entry.body.dip.depth),
+    dip: writeDip(entry.body.dip),
     reading: writeTyped(entry.body.reading.shows),
   };
   const recipe = storedRecipe(entry);

@@ -6,26 +6,10 @@ import { unitSign, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { factorGroups, recordGroups } from "./recordfacts";
 import { allowFacts, pailFacts, typedOrNot } from "./shopfacts";
+import { dippingFacts, hiddenFacts, sizeFacts, thingFacts } from "./tankfacts";
 
 export type Fact = readonly [name: string, value: string];
 type Group = readonly [SetupStep, readonly Fact[]];
-
-function sizeFacts({ sump }: MachineTyped): readonly Fact[] {
-  const full: Fact = [say("facts.full_depth"), writeTyped(sump.full_depth)];
-  const typed = (name: string, value: { text: string } | undefined): readonly Fact[] =>
-    value === undefined ? [] : [[name, writeTyped(value)]];
-  const rows = (sump.points ?? []).map((point, i): Fact => [
-    say("facts.row", { row: String(i + 1) }),
-    say("facts.row_value", { depth: writeTyped(point.depth), volume: writeTyped(point.volume) }),
-  ]);
-  return [
-    full,
-    ...typed(say("facts.full_volume"), sump.full_volume),
-    ...typed(say("facts.length"), sump.length),
-    ...typed(say("facts.width"), sump.width),
-    ...rows,
-  ];
-}
 
 /** The last row of a table is its rim already. */
 function rimFacts({ sump }: MachineTyped): readonly Fact[] {
@@ -75,6 +59,9 @@ export function factsByStep(machine: MachineTyped): readonly Group[] {
         [say("bucket.jug_mark"), writeTyped(bucket.jug_mark)],
       ],
     ],
+    ["things", thingFacts(machine)],
+    ["hidden", hiddenFacts(machine)],
+    ["dipping", dippingFacts(machine)],
     ...recordGroups(machine),
     ["pail", pailFacts(machine)],
     ["allow", allowFacts(machine)],

@@ -6,6 +6,7 @@ import { glassFormOf, instrumentOf, NEW_GLASS, type GlassForm } from "./glass";
 import { NEW_JUGS, type JugsForm } from "./jugs";
 import { factorOf, NEW_RECORD, recordFormOf, recordOf, waterOf, type RecordForm } from "./record";
 import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop";
+import { NEW_TANK, sumpOf, tankFormOf, type TankForm } from "./tank";
 
 export type Kind = SumpTyped["kind"];
 export type KnownBy = SumpTyped["volume_known_by"];
@@ -15,9 +16,11 @@ export type FactorBy = NonNullable<FluidTyped["factor_known_by"]>;
 export interface Point {
   readonly depth: string;
   readonly volume: string;
+  /** Standard uncertainty, where a pour test gave it. */
+  readonly u?: string;
 }
 
-export interface Form extends ShopForm, GlassForm, RecordForm, JugsForm {
+export interface Form extends ShopForm, TankForm, GlassForm, RecordForm, JugsForm {
   /** Of the machine; an edited machine keeps its own. */
   readonly machine: string;
   /** Of the entry that Save will write. */
@@ -82,11 +85,17 @@ export function newForm(): Form {
     waterMark: "1",
     jugMark: "50",
     ...NEW_SHOP,
+    ...NEW_TANK,
     ...NEW_GLASS,
     ...NEW_RECORD,
     ...NEW_JUGS,
     kept: [],
   };
+}
+
+export function pointOf({ depth, volume, u }: NonNullable<SumpTyped["points"]>[number]): Point {
+  const row = { depth: depth.text, volume: volume.text };
+  return u === undefined ? row : { ...row, u: u.text };
 }
 
 export function formOf(machine: string, typed: MachineTyped): Form {
@@ -102,10 +111,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     fullVolume: sump.full_volume?.text ?? "",
     length: sump.length?.text ?? "",
     width: sump.width?.text ?? "",
-    points: sump.points?.map(({ depth, volume }) => ({
-      depth: depth.text,
-      volume: volume.text,
-    })) ?? [EMPTY_POINT, EMPTY_POINT],
+    points: sump.points?.map(pointOf) ?? newForm().points,
     rimDepth: sump.rim_depth?.text ?? "",
     neverAbove: sump.never_above_depth?.text ?? "",
     fluidName: fluid.name ?? "",
@@ -123,6 +129,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     waterMark: bucket.water_mark.text,
     jugMark: bucket.jug_mark.text,
     ...shopFormOf(typed),
+    ...tankFormOf(sump),
     ...glassFormOf(typed),
     ...recordFormOf(typed),
     ...NEW_JUGS,
@@ -131,7 +138,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
 }
 
 /** Came later than the first drafts: a draft without them still holds. */
-const LATER = { ...NEW_GLASS, ...NEW_RECORD, ...NEW_JUGS };
+const LATER = { ...NEW_TANK, ...NEW_GLASS, ...NEW_RECORD, ...NEW_JUGS };
 
 function isForm(value: object): value is Form {
   const draft = value as Readonly<Record<string, unknown>>;
@@ -152,25 +159,6 @@ export function draftOf(value: unknown): Form | null {
 
 export function isEmptyPoint(point: Point): boolean {
   return point.depth.trim() === "" && point.volume.trim() === "";
-}
-
-export function sumpOf(form: Form): SumpTyped {
-  const depth = (text: string): Typed => ({ text, unit: form.units.stick });
-  const volume = (text: string): Typed => ({ text, unit: form.units.plate });
-  const kind = form.kind === "" ? "proportional" : form.kind;
-  const common = {
-    kind,
-    full_depth: depth(form.fullDepth),
-    volume_known_by: form.knownBy === "" ? "said" : form.knownBy,
-    ...(form.rimDepth.trim() === "" || kind === "table" ? {} : { rim_depth: depth(form.rimDepth) }),
-    ...(form.neverAbove.trim() === "" ? {} : { never_above_depth: depth(form.neverAbove) }),
-  } as const;
-  if (kind === "box") return { ...common, length: depth(form.length), width: depth(form.width) };
-  if (kind === "proportional") return { ...common, full_volume: volume(form.fullVolume) };
-  const points = form.points
-    .filter((point) => !isEmptyPoint(point))
-    .map((point) => ({ depth: depth(point.depth), volume: volume(point.volume) }));
-  return { ...common, points };
 }
 
 export function fluidOf(form: Form): FluidTyped {
@@ -217,6 +205,7 @@ export function machineOf(form: Form): MachineTyped {
  */
 export function openChoice(form: Form): SetupStep | null {
   if (form.kind === "") return "litres";
+  if (form.kind === "sloped_box" && form.dippedEnd === "") return "size";
   if (form.knownBy === "") return "source";
   if (form.fluidType === "") return "fluid";
   if (form.hasFactor === "") return "factor";

@@ -5,45 +5,8 @@ import type { Form } from "./form";
 import type { Asked, Faults } from "./frame";
 import type { SetupProps } from "./steps";
 
-/** The parts of the form that are one typed number. */
-type Part = {
-  [K in keyof Form]: K extends
-    | "fullDepth"
-    | "fullVolume"
-    | "length"
-    | "width"
-    | "rimDepth"
-    | "neverAbove"
-    | "usable"
-    | "waterMark"
-    | "jugMark"
-    | "firstMark"
-    | "jugFirstMark"
-    | "jugSize"
-    | "carryOut"
-    | "mostBuckets"
-    | "heaviest"
-    | "unitLowest"
-    | "unitHighest"
-    | "unitStep"
-    | "factor"
-    | "factorInside"
-    | "resolution"
-    | "highest"
-    | "zeroShows"
-    | "zeroTemperature"
-    | "titrationFactor"
-    | "splitFactor"
-    | "firstFillPh"
-    | "density"
-    | "limitsLow"
-    | "limitsHigh"
-    | "hardness"
-    | "chloride"
-    | "nitrate"
-    ? K
-    : never;
-}[keyof Form];
+/** The parts of the form that are one typed text; a choice of a few words is none. */
+type Part = { [K in keyof Form]: string extends Form[K] ? K : never }[keyof Form];
 
 export interface NumberPart {
   readonly part: Part;

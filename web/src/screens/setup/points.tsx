@@ -1,5 +1,6 @@
 // Rows of depth and litres. Empty rows are left out; the deepest row is the rim.
 import { OtherAction } from "../../elements/buttons";
+import { Cell } from "../../elements/cell";
 import { Fault } from "../../elements/fault";
 import { unitSign, unitSpoken } from "../../words/numbers";
 import { say } from "../../words/say";
@@ -9,32 +10,6 @@ import type { SetupProps } from "./steps";
 
 const PARTS = ["depth", "volume"] as const;
 type Part = (typeof PARTS)[number];
-
-interface CellProps {
-  readonly label: string;
-  readonly text: string;
-  readonly faulty: boolean;
-  readonly onText: (text: string) => void;
-}
-
-function Cell({ label, text, faulty, onText }: CellProps) {
-  return (
-    <td>
-      <input
-        class="text-box text-number"
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        value={text}
-        aria-label={label}
-        aria-invalid={faulty}
-        onInput={(event) => {
-          onText(event.currentTarget.value);
-        }}
-      />
-    </td>
-  );
-}
 
 /** pycore gets the filled rows only, so its row numbers count those; null for an empty row. */
 function sentRows(points: readonly Point[]): readonly (number | null)[] {
@@ -56,22 +31,25 @@ type RowsProps = Pick<SetupProps, "form" | "change"> & Faults;
 function Rows({ form, change, at }: RowsProps) {
   const sent = sentRows(form.points);
   const put = (row: number, part: Partial<Point>): void => {
-    change({ points: form.points.map((point, i) => (i === row ? { ...point, ...part } : point)) });
+    // A row changed by hand is no longer what was poured, and half a table of uncertainties is none.
+    const rows = form.points.map(({ depth, volume }) => ({ depth, volume }));
+    change({ points: rows.map((point, i) => (i === row ? { ...point, ...part } : point)) });
   };
   return (
     <tbody>
       {form.points.map((point, i) => (
         <tr key={i}>
           {PARTS.map((part) => (
-            <Cell
-              key={part}
-              label={cellName(form, part, i)}
-              text={point[part]}
-              faulty={at(`sump.points[${sent[i] ?? "none"}].${part}`) !== undefined}
-              onText={(text) => {
-                put(i, { [part]: text });
-              }}
-            />
+            <td key={part}>
+              <Cell
+                label={cellName(form, part, i)}
+                text={point[part]}
+                faulty={at(`sump.points[${sent[i] ?? "none"}].${part}`) !== undefined}
+                onText={(text) => {
+                  put(i, { [part]: text });
+                }}
+              />
+            </td>
           ))}
         </tr>
       ))}
@@ -86,11 +64,15 @@ export function PointRows({ form, change, at }: RowsProps) {
   );
   const faults = new Set(paths.map(at).filter((text) => text !== undefined));
   const add = (): void => {
-    change({ points: [...form.points, { depth: "", volume: "" }] });
+    const rows = form.points.map(({ depth, volume }) => ({ depth, volume }));
+    change({ points: [...rows, { depth: "", volume: "" }] });
   };
   return (
     <section class="points">
       <h2>{say("points.title")}</h2>
+      {form.points.some(({ u }) => u !== undefined) ? (
+        <p class="note">{say("points.poured")}</p>
+      ) : null}
       {[...faults].map((text) => (
         <Fault key={text}>{text}</Fault>
       ))}

@@ -3,10 +3,11 @@ import { EmptySump } from "../../elements/emptysump";
 import { say } from "../../words/say";
 import { useCore } from "../core";
 import { checkOf } from "../gate";
-import { sumpOf, type Form } from "./form";
+import type { Form } from "./form";
 import { Question } from "./frame";
 import { givenOf, NumberRows, type NumberPart } from "./numberrow";
 import type { SetupProps } from "./steps";
+import { sumpOf } from "./tank";
 
 /** The last row of a table is its rim already. */
 function partsOf({ kind, units: { stick } }: Form): readonly NumberPart[] {

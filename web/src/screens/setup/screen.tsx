@@ -11,12 +11,14 @@ import { AllowStep } from "./allow";
 import { BatchStep } from "./batch";
 import { BucketStep } from "./bucket";
 import { CheckStep } from "./check";
+import { DippingStep } from "./dipping";
 import { DrumStep } from "./drum";
 import { FactorStep } from "./factor";
 import { FactorSourceStep } from "./factorsource";
 import { FluidStep } from "./fluid";
 import { draftOf, formOf, newForm, type Form } from "./form";
 import { FoundStep } from "./found";
+import { HiddenStep } from "./hidden";
 import { InstrumentStep } from "./instrument";
 import { JugsStep } from "./jugspage";
 import { LimitsStep } from "./limits";
@@ -25,12 +27,15 @@ import { MetalsStep } from "./metals";
 import { MixesStep } from "./mixes";
 import { NameStep } from "./name";
 import { PailStep } from "./pail";
+import { PouringStep } from "./pouring";
+import { PoursStep } from "./pours";
 import { RimStep } from "./rim";
 import { SheetStep } from "./sheet";
 import { SizeStep } from "./size";
 import { SourceStep } from "./source";
 import { afterOf, isSetupStep, stepsFor, type SetupProps } from "./steps";
 import { TargetStep } from "./target";
+import { ThingsStep } from "./thingspage";
 import { UnitsStep } from "./unitspage";
 import { WaterStep } from "./water";
 import { ZeroStep } from "./zero";
@@ -49,6 +54,11 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   target: TargetStep,
   limits: LimitsStep,
   bucket: BucketStep,
+  things: ThingsStep,
+  hidden: HiddenStep,
+  dipping: DippingStep,
+  pours: PoursStep,
+  pouring: PouringStep,
   instrument: InstrumentStep,
   zero: ZeroStep,
   metals: MetalsStep,
@@ -93,13 +103,20 @@ function numberOf(step: SetupStep, steps: readonly SetupStep[]): string | undefi
 }
 
 /** To the question after this one, along the way aside, or back to where Change was pressed. */
-function goOn(form: Form, step: SetupStep, base: readonly string[], rest: readonly string[]): void {
+function goOn(
+  form: Form,
+  step: SetupStep,
+  isNew: boolean,
+  base: readonly string[],
+  rest: readonly string[],
+): void {
   const steps = stepsFor(form);
   const at = steps.indexOf(step);
   const after = at < 0 ? "check" : steps[at + 1];
-  const aside = afterOf(step);
+  const isChange = rest[0] === "change";
+  const aside = afterOf(step, isNew && !isChange);
   if (aside !== undefined) go(...base, aside, ...rest);
-  else if (rest[0] === "change") back(...base, "check");
+  else if (isChange) back(...base, "check");
   else if (after !== undefined) go(...base, after);
 }
 
@@ -124,7 +141,7 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   };
   const steps = stepsFor(form);
   const next = (): void => {
-    goOn(stored.value, first, base, rest);
+    goOn(stored.value, first, machine === null, base, rest);
   };
   const step = numberOf(first, steps);
   const props: SetupProps = {

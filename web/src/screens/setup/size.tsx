@@ -1,63 +1,68 @@
-// The full mark: how deep and how many litres, in the way this sump is known.
+// The measures of the tank and its full mark, in the way this sump is known.
+import type { Option } from "../../elements/choice";
+import { ToolDrawing } from "../../elements/tools";
+import { dippedEndWord } from "../../words/codes";
 import { say } from "../../words/say";
 import { useCore } from "../core";
 import { checkOf } from "../gate";
-import { isEmptyPoint, sumpOf, type Form } from "./form";
-import { Question, type Asked } from "./frame";
-import { askedOf, NumberRows, type NumberPart } from "./numberrow";
+import { BoxRows } from "./boxes";
+import { Question } from "./frame";
+import { askedOf, NumberRows } from "./numberrow";
+import { ChoicePart } from "./part";
 import { PointRows } from "./points";
+import { Preview } from "./preview";
+import { rowsAsked, sizeParts } from "./sizeparts";
 import type { SetupProps } from "./steps";
+import { shapeOf, type DippedEnd } from "./tank";
 
-function partsOf(form: Form): readonly NumberPart[] {
-  const { stick, plate } = form.units;
-  const full: NumberPart = {
-    part: "fullDepth",
-    path: "sump.full_depth",
-    label: say("size.full_depth"),
-    unit: stick,
-  };
-  if (form.kind === "table") return [full];
-  if (form.kind !== "box") {
-    const label = say("size.full_volume");
-    return [full, { part: "fullVolume", path: "sump.full_volume", label, unit: plate }];
-  }
-  return [
-    { part: "length", path: "sump.length", label: say("size.length"), unit: stick },
-    { part: "width", path: "sump.width", label: say("size.width"), unit: stick },
-    full,
-  ];
-}
-
-function pointsOf(form: Form): readonly Asked[] {
-  if (form.kind !== "table") return [];
-  const { stick, plate } = form.units;
-  const filled = form.points.filter((point) => !isEmptyPoint(point));
-  return filled.flatMap((point, i): Asked[] => [
-    { path: `sump.points[${i}].depth`, text: point.depth, unit: stick },
-    { path: `sump.points[${i}].volume`, text: point.volume, unit: plate },
-  ]);
-}
+const ENDS: readonly Option<DippedEnd>[] = [
+  {
+    value: "deep",
+    word: dippedEndWord("deep"),
+    drawing: <ToolDrawing tool="deep_end" />,
+  },
+  {
+    value: "shallow",
+    word: dippedEndWord("shallow"),
+    drawing: <ToolDrawing tool="shallow_end" />,
+  },
+];
 
 export function SizeStep(props: SetupProps) {
   const { form, change } = props;
   const core = useCore();
-  // Rim and never-above mark come later and may not fit any more; only this page's own numbers are looked at together.
-  const sump = sumpOf({ ...form, rimDepth: "", neverAbove: "" });
-  const kind = form.kind === "" ? "proportional" : form.kind;
-  const parts = partsOf(form);
+  // Marks, things and the stick come later; only this page's own numbers are looked at together.
+  const sump = shapeOf(form);
+  const { kind } = sump;
+  const parts = sizeParts(form);
+  const needsEnd = kind === "sloped_box" && form.dippedEnd === "";
   return (
     <Question
       {...props}
       title={say(`size.${kind}_title`)}
       hint={say(`size.${kind}_hint`)}
       why={say("size.why")}
-      fields={[...askedOf(parts, form), ...pointsOf(form)]}
+      fields={[...askedOf(parts, form), ...rowsAsked(form)]}
       whole={() => core.ask("assess_sump", { sump }).then(checkOf)}
+      missing={needsEnd ? say("error.dipped_end") : null}
     >
       {({ at }) => (
         <>
+          {kind === "stepped" ? <BoxRows form={form} change={change} at={at} /> : null}
           <NumberRows parts={parts} form={form} change={change} at={at} />
-          {form.kind === "table" ? <PointRows form={form} change={change} at={at} /> : null}
+          {kind === "table" ? <PointRows form={form} change={change} at={at} /> : null}
+          {kind === "sloped_box" ? (
+            <ChoicePart
+              name="dipped-end"
+              title={say("size.dipped_end")}
+              options={ENDS}
+              chosen={form.dippedEnd}
+              onChoose={(dippedEnd) => {
+                change({ dippedEnd });
+              }}
+            />
+          ) : null}
+          <Preview sump={sump} units={form.units} />
         </>
       )}
     </Question>

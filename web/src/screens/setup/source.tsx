@@ -2,16 +2,18 @@
 import { Choice, type Option } from "../../elements/choice";
 import { knownByWord } from "../../words/codes";
 import { say } from "../../words/say";
-import type { KnownBy } from "./form";
+import type { Form, KnownBy } from "./form";
 import { Question } from "./frame";
 import type { SetupProps } from "./steps";
+import { isMeasured } from "./tank";
 
-const KNOWN_BY: readonly Option<KnownBy>[] = (["plate", "poured", "said"] as const).map(
-  (value) => ({
-    value,
-    word: knownByWord(value),
-  }),
-);
+const USUAL = ["plate", "poured", "said"] as const;
+
+function knownBy(kind: Form["kind"]): readonly Option<KnownBy>[] {
+  // Only measured sides can be the source of a volume that nobody poured.
+  const sources = isMeasured(kind) ? (["measured", ...USUAL] as const) : USUAL;
+  return sources.map((value) => ({ value, word: knownByWord(value) }));
+}
 
 export function SourceStep(props: SetupProps) {
   const { form, change } = props;
@@ -27,7 +29,7 @@ export function SourceStep(props: SetupProps) {
         <Choice
           name="known-by"
           labelledBy="question"
-          options={KNOWN_BY}
+          options={knownBy(form.kind)}
           chosen={form.knownBy}
           onChoose={(knownBy) => {
             change({ knownBy });

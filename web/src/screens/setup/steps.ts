@@ -21,6 +21,11 @@ const STEPS: readonly SetupStep[] = [
 
 /** Not on the ordinary way: opened from the check page, so that a first set-up stays short. */
 const ASIDE: readonly SetupStep[] = [
+  "things",
+  "hidden",
+  "dipping",
+  "pours",
+  "pouring",
   "instrument",
   "zero",
   "metals",
@@ -34,10 +39,15 @@ const ASIDE: readonly SetupStep[] = [
   "found",
 ];
 
-/** Pages aside that follow one another. */
-const AFTER: Readonly<Partial<Record<SetupStep, SetupStep>>> = { jugs: "mixes", mixes: "found" };
+const AFTER: Readonly<Partial<Record<SetupStep, SetupStep>>> = {
+  pours: "pouring",
+  jugs: "mixes",
+  mixes: "found",
+};
 
-export function afterOf(step: SetupStep): SetupStep | undefined {
+/** Pages aside that lead to others. A poured table answers size and source, so these are passed over. */
+export function afterOf(step: SetupStep, isNew: boolean): SetupStep | undefined {
+  if (step === "pouring") return isNew ? "rim" : "check";
   return AFTER[step];
 }
 

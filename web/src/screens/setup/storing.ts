@@ -1,6 +1,6 @@
 // Saving a machine: prepared once, so that pressing again after a failure is the same entry.
 import { useState } from "preact/hooks";
-import type { ReadMachineResult } from "../../core/messages";
+import type { MachineTyped, ReadMachineResult } from "../../core/messages";
 import type { Content } from "../../store/entry";
 import { machineById, save } from "../../store/journal";
 import { changeWalk } from "../../store/walk";
@@ -10,6 +10,13 @@ import { useCore } from "../core";
 import { replace } from "../route";
 import { readVersions } from "../versions";
 import { machineOf, type Form } from "./form";
+
+/** What gives the digits of a dip their meaning. */
+function levelTaken({ sump, units }: MachineTyped): string {
+  const { read_as = "depth", dip_from = "bottom", divided = false } = sump;
+  const unit = read_as === "volume" ? `${units.plate} ${units.stick}` : units.stick;
+  return [unit, read_as, dip_from, divided].join();
+}
 
 export function useStoring(form: Form, onSaved: () => void) {
   const core = useCore();
@@ -30,15 +37,15 @@ export function useStoring(form: Form, onSaved: () => void) {
       versions: await readVersions(core),
     };
     setPrepared(content);
-    const stickBefore = machineById(form.machine)?.body.machine.units.stick;
+    const before = machineById(form.machine)?.body.machine;
     const outcome = await save(content);
     if (outcome.kind === "not_saved") {
       setSaving({ kind: "not_saved", trouble: outcome.trouble });
       return;
     }
-    if (stickBefore !== undefined && stickBefore !== form.units.stick) {
-      // Digits that were typed in another unit are another depth: the dip is asked for anew.
-      changeWalk(form.machine, { dip: "", touched: "", fill: "" });
+    if (before !== undefined && levelTaken(before) !== levelTaken(content.body.machine)) {
+      // Digits that were typed for another unit or another way are another depth: asked for anew.
+      changeWalk(form.machine, { dip: "", gaugeTo: "", cleanSide: "", touched: "", fill: "" });
     }
     replace("machines", form.machine);
     onSaved();

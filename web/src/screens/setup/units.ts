@@ -4,6 +4,7 @@ import type { Form } from "./form";
 import { jugsWithUnits } from "./jugs";
 import { recordWithUnits } from "./record";
 import { shopWithUnits } from "./shop";
+import { tankWithUnits } from "./tank";
 
 export const PLATE_UNITS = ["L", "US gal", "imp gal"] as const;
 export const STICK_UNITS = ["mm", "in", "cm"] as const;
@@ -37,6 +38,7 @@ export function withUnits(form: Form, units: Units): Form {
     ...form,
     units,
     ...shopWithUnits(form, units),
+    ...tankWithUnits(form, units),
     ...recordWithUnits(form, units),
     ...jugsWithUnits(form, units),
     ...(stick ? { fullDepth: "", length: "", width: "", rimDepth: "", neverAbove: "" } : {}),
