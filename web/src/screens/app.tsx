@@ -1,11 +1,16 @@
 // Which screen stands at which place, and what is shown when a screen breaks.
-import { Component, type ComponentChildren } from "preact";
+import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import { OtherAction } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
+import { Safe } from "../elements/safe";
 import { load, machineById } from "../store/journal";
 import { say } from "../words/say";
+import { BackupScreen } from "./backup/backup";
+import { MissingScreen } from "./backup/missing";
+import { TableScreen } from "./backup/table";
+import { TakeInScreen } from "./backup/takein";
 import { CheckScreen } from "./check/screen";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
@@ -40,9 +45,18 @@ function MachinePlace({
   return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
 }
 
+const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
+  missing: () => <MissingScreen />,
+  backup: () => <BackupScreen />,
+  "take-in": () => <TakeInScreen />,
+  table: () => <TableScreen />,
+};
+
 function Place() {
   const [first, second, third, ...rest] = route.value.parts;
   if (first === undefined) return <MachinesScreen />;
+  const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;
+  if (aside !== undefined) return <>{aside()}</>;
   if (first === "log") return second === undefined ? <LogScreen /> : <EntryScreen id={second} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
   if (second === "new")
@@ -52,35 +66,26 @@ function Place() {
   return <MachinePlace id={second} place={third} rest={rest} />;
 }
 
-class Safety extends Component<{ children: ComponentChildren }, { broken: boolean }> {
-  override state = { broken: false };
-
-  override componentDidCatch(): void {
-    this.setState({ broken: true });
-  }
-
-  override render() {
-    if (!this.state.broken) return this.props.children;
-    return (
-      <Page title={say("broken.title")}>
-        <p>{say("broken.text")}</p>
-        <OtherAction
-          onPress={() => {
-            location.reload();
-          }}
-        >
-          {say("again")}
-        </OtherAction>
-      </Page>
-    );
-  }
+function Stopped() {
+  return (
+    <Page title={say("broken.title")}>
+      <p>{say("broken.text")}</p>
+      <OtherAction
+        onPress={() => {
+          location.reload();
+        }}
+      >
+        {say("again")}
+      </OtherAction>
+    </Page>
+  );
 }
 
 export function App() {
   return (
-    <Safety>
+    <Safe instead={<Stopped />}>
       <Patterns />
       <Place />
-    </Safety>
+    </Safe>
   );
 }

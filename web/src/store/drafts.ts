@@ -1,40 +1,18 @@
 // Forms under way. Kept in localStorage and not in the session: a phone ends a page in the background,
 // and half a walk must still be there afterwards. A draft is never an entry.
+import { dropNote, readNote, writeNote } from "./notes";
 
-const PREFIX = "pailwright.draft.";
-
-function storage(): Storage | null {
-  try {
-    return globalThis.localStorage;
-  } catch {
-    // Some private windows refuse even the look at it; then a draft lives as long as the page.
-    return null;
-  }
-}
+const noteOf = (name: string): string => `draft.${name}`;
 
 export function readDraft(name: string): unknown {
-  try {
-    const text = storage()?.getItem(PREFIX + name) ?? null;
-    return text === null ? null : JSON.parse(text);
-  } catch {
-    return null;
-  }
+  return readNote(noteOf(name));
 }
 
 /** Returns false when the draft could not be kept; the form itself still holds what was typed. */
 export function writeDraft(name: string, value: unknown): boolean {
-  try {
-    storage()?.setItem(PREFIX + name, JSON.stringify(value));
-    return storage() !== null;
-  } catch {
-    return false;
-  }
+  return writeNote(noteOf(name), value);
 }
 
 export function dropDraft(name: string): void {
-  try {
-    storage()?.removeItem(PREFIX + name);
-  } catch {
-    // Nothing to drop where nothing can be kept.
-  }
+  dropNote(noteOf(name));
 }

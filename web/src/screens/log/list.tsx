@@ -1,11 +1,13 @@
 // The log: what was saved, by day, newest first.
+import type { ReadonlySignal } from "@preact/signals";
 import { Page } from "../../elements/page";
+import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
 import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
-import { entries, load, unreadable } from "../../store/journal";
+import { apart, entries, load, quarantined, unreadable } from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
-import { say, sayCount, type Key } from "../../words/say";
+import { say, sayCount, type CountKey, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
 import { partialSummary } from "../check/partial";
@@ -16,6 +18,13 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
   may_go: "keeping.may_go",
   unknown: "keeping.unknown",
 };
+
+/** What is stored and does not stand in the list. */
+const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
+  ["log.unreadable", unreadable],
+  ["log.apart", apart],
+  ["log.quarantined", quarantined],
+];
 
 function summary(entry: Entry): string {
   if (entry.kind === "machine") return say("log.set_up");
@@ -55,7 +64,7 @@ function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean
 /** Days as the person saw them: the date part of the stored local time. */
 function byDay(list: readonly Entry[]): readonly (readonly [string, readonly Entry[]])[] {
   const days = new Map<string, Entry[]>();
-  for (const entry of [...list].sort((a, b) => b.seq - a.seq)) {
+  for (const entry of [...list].reverse()) {
     const day = entry.measured_at.slice(0, 10);
     days.set(day, [...(days.get(day) ?? []), entry]);
   }
@@ -70,7 +79,9 @@ function Days({ list, named }: { readonly list: readonly Entry[]; readonly named
           <h2>{writeDay(`${day}T12:00:00`)}</h2>
           <ul class="log-list">
             {found.map((entry) => (
-              <Line key={entry.id} entry={entry} named={named} />
+              <Safe key={entry.id} instead={<li class="note">{say("log.not_drawn")}</li>}>
+                <Line entry={entry} named={named} />
+              </Safe>
             ))}
           </ul>
         </section>
@@ -100,9 +111,11 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
         <p role="status">{say("machines.reading")}</p>
       )}
       <Days list={list} named={machine === undefined} />
-      {unreadable.value === 0 ? null : (
-        <p class="note">{sayCount("log.unreadable", unreadable.value)}</p>
-      )}
+      {NOT_LISTED.filter(([, found]) => found.value > 0).map(([key, found]) => (
+        <p key={key} class="note">
+          {sayCount(key, found.value)}
+        </p>
+      ))}
       <div class="foot">
         <p class="note">{say("foot.where")}</p>
         <p class="note">{say(KEEPING[keeping.value])}</p>
