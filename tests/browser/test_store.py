@@ -1,4 +1,4 @@
-"""What the page stores: lines that pycore reads, one number each; an alarm where its end is gone."""
+"""What the page stores: lines that pycore reads; an alarm where the end of the log is gone."""
 
 import json
 from typing import Any

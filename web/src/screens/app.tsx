@@ -8,7 +8,9 @@ import { Safe } from "../elements/safe";
 import { load, machineById } from "../store/journal";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
+import { HandoverScreen } from "./backup/handover";
 import { MissingScreen } from "./backup/missing";
+import { OneMachineScreen } from "./backup/onemachine";
 import { TableScreen } from "./backup/table";
 import { TakeInScreen } from "./backup/takein";
 import { CheckScreen } from "./check/screen";
@@ -40,6 +42,7 @@ function MachinePlace({
   // Until the log is read, nobody knows whether the machine is there.
   if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
   if (place === undefined) return <MachineScreen machine={machine} />;
+  if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "set-up") return <SetupScreen key={id} machine={machine} parts={rest} />;
   return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
@@ -49,6 +52,7 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   missing: () => <MissingScreen />,
   backup: () => <BackupScreen />,
   "take-in": () => <TakeInScreen />,
+  handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
 };
 

@@ -85,6 +85,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <PlaceLink to={address("machines", id, "set-up", "check")}>
           {say("machine.change")}
         </PlaceLink>
+        <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
       </div>
       <CoreTrouble />
     </Page>

@@ -9,6 +9,7 @@ import type { MachineEntry } from "../store/entry";
 import { isStarted, walkOf } from "../store/walk";
 import { say, isKey } from "../words/say";
 import { writeMoment } from "../words/times";
+import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
 import { BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
@@ -138,6 +139,7 @@ export function MachinesScreen() {
       <div class="places">
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
+        <HandoverLink />
       </div>
       <Foot />
     </Page>

@@ -9,6 +9,8 @@ export interface Line extends Taken {
   /** 0 where it cannot be read. */
   readonly seq: number;
   readonly id: string;
+  /** Empty for an entry about the whole shop. */
+  readonly machine: string;
   /** The entry that this one corrects or withdraws; empty for most. */
   readonly amends: string;
   readonly wall: string;
@@ -29,7 +31,17 @@ function fieldsOf(text: string): Readonly<Record<string, unknown>> {
 
 export async function lineOf(stored: Taken): Promise<Line> {
   const hash = await hashOfLine(stored.text);
-  const bare = { ...stored, hash, log: "", seq: 0, id: "", amends: "", wall: "", entry: null };
+  const bare = {
+    ...stored,
+    hash,
+    log: "",
+    seq: 0,
+    id: "",
+    machine: "",
+    amends: "",
+    wall: "",
+    entry: null,
+  };
   if (!stored.whole) return bare;
   const fields = fieldsOf(stored.text);
   const body = (fields["body"] ?? {}) as Readonly<Record<string, unknown>>;
@@ -38,6 +50,7 @@ export async function lineOf(stored: Taken): Promise<Line> {
     log: textOf(fields["log"]),
     seq: typeof fields["seq"] === "number" ? fields["seq"] : 0,
     id: textOf(fields["id"]),
+    machine: textOf(fields["machine"]),
     amends: textOf(body["corrects"] ?? body["retracts"]),
     wall: textOf(fields["wall"]),
     entry: entryOf(stored.text),
