@@ -14,7 +14,7 @@ from tests.browser.server import Server
 from tests.browser.stored import cut_after, rows, taken
 from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
 from tests.phones import Phone as Writer
-from tests.phones import check, newer_phone, setup, typed, workshop
+from tests.phones import check, newer_phone, setup, workshop
 
 SHARE = """
 window.given = [];
@@ -202,8 +202,8 @@ def test_fork_is_told_and_not_used(page: Page) -> None:
     one = Writer("cloned")
     one.save("note", {"text": "before"}, 0, machine="")
     other = one.clone()
-    one.save("check", {"ph": typed("8.9", "pH")}, 60)
-    other.save("check", {"ph": typed("9.1", "pH")}, 60, id="b" * 32)
+    one.save("check", check("342"), 60)
+    other.save("check", check("343"), 60, id="b" * 32)
     take_in(page, one.export(), 2)
     offer(page, other.export())
     expect(page.get_by_text("Two different entries claim one place in a log.")).to_be_visible()

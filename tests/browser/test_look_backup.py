@@ -43,7 +43,7 @@ def test_pages_of_the_log_as_files(phone: Phone, server: Server, theme: Theme) -
     look(page)
     cut_after(page, 1)
     start_at(page, "missing")
-    expect(page.get_by_text("1 of them are here.")).to_be_visible()
+    expect(page.get_by_text("Only 1 entry of it is here.")).to_be_visible()
     look(page)
     start_at(page)
     expect(heading(page)).to_have_text("Machines")

@@ -121,9 +121,9 @@ def test_wiped_end_is_an_alarm_with_both_numbers(page: Page) -> None:
     cut_after(page, 1)
     page.goto(page.url.split("#")[0])
     page.reload()
-    expect(_alarm(page)).to_contain_text("had stored 3 entries in its log. 1 of them are here.")
+    expect(_alarm(page)).to_contain_text("had reached entry 3. Only 1 entry of it is here.")
     page.reload()
-    expect(_alarm(page)).to_contain_text("had stored 3 entries")
+    expect(_alarm(page)).to_contain_text("had reached entry 3.")
     page.get_by_role("link", name="Wheel lathe").click()
     check_until_recipe(page)
     save_check(page)
@@ -147,7 +147,7 @@ def test_emptied_database_is_never_shown_as_a_first_start(page: Page) -> None:
     )
     page.goto(page.url.split("#")[0])
     page.reload()
-    expect(_alarm(page)).to_contain_text("had stored 1 entries in its log. 0 of them are here.")
+    expect(_alarm(page)).to_contain_text("had reached entry 1. Only 0 entries of it are here.")
 
 
 def test_changed_last_entry_is_an_alarm(page: Page) -> None:

@@ -11,7 +11,7 @@ import { say, isKey } from "../words/say";
 import { writeMoment } from "../words/times";
 import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
-import { BackupStanding } from "./backup/standing";
+import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
 import { Foot } from "./foot";
 import { address, go } from "./route";
@@ -139,6 +139,7 @@ export function MachinesScreen() {
       <div class="places">
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
+        <BackupLink />
         <HandoverLink />
       </div>
       <Foot />

@@ -4,12 +4,12 @@ import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { goOnWithout, lacking } from "../../store/journal";
 import type { Lack } from "../../store/lacking";
-import { say } from "../../words/say";
+import { say, sayCount } from "../../words/say";
 import { address, back, go, replace } from "../route";
 
 function sentence({ found, count }: Lack): string {
-  const blanks = { found: String(found), count: String(count) };
-  return found < count ? say("missing.short", blanks) : say("missing.changed", blanks);
+  const blanks = { count: String(count) };
+  return found < count ? sayCount("missing.short", found, blanks) : say("missing.changed", blanks);
 }
 
 function Sentences() {

@@ -16,10 +16,9 @@ export function standingSentence(): string {
 }
 
 export function BackupStanding() {
-  return (
-    <section class="standing">
-      <p>{standingSentence()}</p>
-      <PlaceLink to={address("backup")}>{say("backup.open_page")}</PlaceLink>
-    </section>
-  );
+  return <p>{standingSentence()}</p>;
+}
+
+export function BackupLink() {
+  return <PlaceLink to={address("backup")}>{say("backup.title")}</PlaceLink>;
 }
