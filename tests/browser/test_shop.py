@@ -112,7 +112,7 @@ def test_every_option_reaches_the_store_and_the_next_recipe(page: Page) -> None:
     assert row(page, "Mixing unit") == "1 % to 10 %, by 0.5 %"
     next_page(page, "Save the machine")
 
-    machine = stored(page, "machine")["body"]["machine"]
+    machine = stored(page, "machine_set")["body"]["machine"]
     assert machine["sump"]["never_above_depth"] == {"text": "470", "unit": "mm"}
     assert machine["pail"] == {
         "first_mark": {"text": "2", "unit": "L"},
@@ -155,7 +155,7 @@ def test_ordinary_set_up_stays_short_and_says_what_holds(page: Page) -> None:
     set_up_machine(page, at_page=lambda page: seen.append(heading(page).inner_text()))
     assert "What does your shop allow?" not in seen
     assert "How do bucket and jug measure?" not in seen
-    machine = stored(page, "machine")["body"]["machine"]
+    machine = stored(page, "machine_set")["body"]["machine"]
     assert machine["ways"] == {"draw_off": False, "own_fluid": True}
     assert "pail" not in machine
     open_set_up(page)
@@ -178,7 +178,7 @@ def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
     next_page(page)
     assert row(page, "Concentrate is measured by") == "The bucket's own marks"
     next_page(page, "Save the machine")
-    machine = stored(page, "machine")["body"]["machine"]
+    machine = stored(page, "machine_set")["body"]["machine"]
     assert machine["pail"] == {"measure_by": "pail"}
     assert machine["ways"] == {"draw_off": False, "own_fluid": False}
     open_set_up(page)
@@ -209,7 +209,7 @@ def test_table_is_asked_for_its_never_above_mark_alone(page: Page) -> None:
 
     set_up_machine(page, at_page=note)
     assert at_the_rim == [("Is there a mark never to pass?", 1)]
-    sump = stored(page, "machine")["body"]["machine"]["sump"]
+    sump = stored(page, "machine_set")["body"]["machine"]["sump"]
     assert sump["never_above_depth"] == {"text": "460", "unit": "mm"}
 
 
@@ -251,13 +251,13 @@ def test_older_machine_opens_with_what_it_has(page: Page) -> None:
     set_up_machine(page)
     page.evaluate(MAKE_OLD)
     page.reload()
-    assert "ways" not in stored(page, "machine")["body"]["machine"]
+    assert "ways" not in stored(page, "machine_set")["body"]["machine"]
     open_set_up(page)
     assert row(page, "Depth at the full mark") == "440 mm"
     assert row(page, "Taking coolant out") == "Only as another way"
     assert row(page, "Own coolant as carrier") == "Yes, healthy coolant only"
     next_page(page, "Save the machine")
-    machine = stored(page, "machine")["body"]["machine"]
+    machine = stored(page, "machine_set")["body"]["machine"]
     assert machine["ways"] == {"draw_off": False, "own_fluid": True}
 
 

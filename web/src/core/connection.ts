@@ -6,6 +6,8 @@ const START_LIMIT_MS = 30_000;
 /** On a first visit the files come over a network, which may be slow without being broken. */
 const FIRST_VISIT_LIMIT_MS = 180_000;
 const ANSWER_LIMIT_MS = 10_000;
+/** A whole log inside a question: some 3 s for a million characters here, and phones are slower. */
+const MORE_MS_PER_CHARACTER = 0.02;
 
 /** Set in the page's timeline when Python has answered for the first time. */
 export const FIRST_ANSWER_MARK = "core: first answer";
@@ -61,7 +63,10 @@ export function connect(): Connection {
   };
   return {
     started: start(),
-    handle: (text) => within(ANSWER_LIMIT_MS, "an answer", remote.handle(text)),
+    handle: (text) => {
+      const limit_ms = ANSWER_LIMIT_MS + Math.ceil(text.length * MORE_MS_PER_CHARACTER);
+      return within(limit_ms, "an answer", remote.handle(text));
+    },
     end,
   };
 }

@@ -1,11 +1,18 @@
 // Which screen stands at which place, and what is shown when a screen breaks.
-import { Component, type ComponentChildren } from "preact";
+import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import { OtherAction } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
+import { Safe } from "../elements/safe";
 import { load, machineById } from "../store/journal";
 import { say } from "../words/say";
+import { BackupScreen } from "./backup/backup";
+import { HandoverScreen } from "./backup/handover";
+import { MissingScreen } from "./backup/missing";
+import { OneMachineScreen } from "./backup/onemachine";
+import { TableScreen } from "./backup/table";
+import { TakeInScreen } from "./backup/takein";
 import { CheckScreen } from "./check/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
@@ -40,6 +47,7 @@ function MachinePlace({
   // Until the log is read, nobody knows whether the machine is there.
   if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
   if (place === undefined) return <MachineScreen machine={machine} />;
+  if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
   if (place === "code") return <CodeOfMachine machine={machine} />;
@@ -57,10 +65,19 @@ function LogPlace({
   if (id === undefined) return <LogScreen />;
   return place === "slip" ? <SlipScreen id={id} /> : <EntryScreen id={id} />;
 }
+const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
+  missing: () => <MissingScreen />,
+  backup: () => <BackupScreen />,
+  "take-in": () => <TakeInScreen />,
+  handover: () => <HandoverScreen />,
+  table: () => <TableScreen />,
+};
 
 function Place() {
   const [first, second, third, ...rest] = route.value.parts;
   if (first === undefined) return <MachinesScreen />;
+  const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;
+  if (aside !== undefined) return <>{aside()}</>;
   if (first === "log") return <LogPlace id={second} place={third} />;
   if (first === "code")
     return <CodeScreen {...(second === undefined ? {} : { scanned: second })} />;
@@ -74,35 +91,26 @@ function Place() {
   return <MachinePlace id={second} place={third} rest={rest} />;
 }
 
-class Safety extends Component<{ children: ComponentChildren }, { broken: boolean }> {
-  override state = { broken: false };
-
-  override componentDidCatch(): void {
-    this.setState({ broken: true });
-  }
-
-  override render() {
-    if (!this.state.broken) return this.props.children;
-    return (
-      <Page title={say("broken.title")}>
-        <p>{say("broken.text")}</p>
-        <OtherAction
-          onPress={() => {
-            location.reload();
-          }}
-        >
-          {say("again")}
-        </OtherAction>
-      </Page>
-    );
-  }
+function Stopped() {
+  return (
+    <Page title={say("broken.title")}>
+      <p>{say("broken.text")}</p>
+      <OtherAction
+        onPress={() => {
+          location.reload();
+        }}
+      >
+        {say("again")}
+      </OtherAction>
+    </Page>
+  );
 }
 
 export function App() {
   return (
-    <Safety>
+    <Safe instead={<Stopped />}>
       <Patterns />
       <Place />
-    </Safety>
+    </Safe>
   );
 }

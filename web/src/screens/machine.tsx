@@ -102,6 +102,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
           {hasPours(id) ? say("pours.go_on") : say("pours.open")}
         </PlaceLink>
         <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
+        <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
       </div>
       <Code machine={machine} />
       <CoreTrouble />

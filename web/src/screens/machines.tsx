@@ -2,12 +2,16 @@
 import { MainAction, OtherAction, PlaceLink } from "../elements/buttons";
 import { EmptySump } from "../elements/emptysump";
 import { Page } from "../elements/page";
+import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
 import { load, machines, lastCheck, readJournal } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { isStarted, walkOf } from "../store/walk";
 import { say, isKey } from "../words/say";
 import { writeMoment } from "../words/times";
+import { HandoverLink } from "./backup/handover";
+import { MissingAlarm } from "./backup/missing";
+import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
 import { Foot } from "./foot";
 import { address, go } from "./route";
@@ -33,6 +37,17 @@ function Row({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
+/** For a check from elsewhere whose state cannot be drawn. */
+function BareRow({ machine }: { readonly machine: MachineEntry }) {
+  return (
+    <li>
+      <a class="machine-row" href={address("machines", machine.machine)}>
+        <span class="machine-name">{machine.body.machine.name}</span>
+      </a>
+    </li>
+  );
+}
+
 /** Checks under way first, then open readings, then those whose last check is oldest, then by name. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const rank = (machine: MachineEntry): string => {
@@ -47,7 +62,8 @@ function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
 }
 
 function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
-  const last = (machine: MachineEntry): number => lastCheck(machine.machine)?.seq ?? machine.seq;
+  const last = (machine: MachineEntry): number =>
+    lastCheck(machine.machine)?.place ?? machine.place;
   return [...list].sort((a, b) => last(b) - last(a))[0];
 }
 
@@ -65,8 +81,10 @@ function NothingYet() {
         </MainAction>
       }
     >
+      <MissingAlarm />
       <EmptySump />
       <p>{say("machines.empty")}</p>
+      <PlaceLink to={address("take-in")}>{say("machines.used_before")}</PlaceLink>
       <Foot />
     </Page>
   );
@@ -109,15 +127,21 @@ export function MachinesScreen() {
       title={say("machines.title")}
       action={<MainAction onPress={start}>{say("machines.start", { name })}</MainAction>}
     >
+      <MissingAlarm />
       <ul class="machine-list">
         {inOrder(list).map((machine) => (
-          <Row key={machine.machine} machine={machine} />
+          <Safe key={machine.machine} instead={<BareRow machine={machine} />}>
+            <Row machine={machine} />
+          </Safe>
         ))}
       </ul>
+      <BackupStanding />
       <div class="places">
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("code")}>{say("code.title")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
+        <BackupLink />
+        <HandoverLink />
       </div>
       <Foot />
     </Page>

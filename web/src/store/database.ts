@@ -2,43 +2,42 @@
 import { openDB, type DBSchema, type IDBPDatabase } from "idb";
 import { newId } from "./ids";
 import type { Row } from "./entry";
+import { StoreError } from "./trouble";
 
 const NAME = "pailwright";
-const VERSION = 1;
+const VERSION = 2;
 const BLOCKED_MS = 2_000;
+
+/** A line of another log, or of one of this phone's that was closed. */
+export interface Taken {
+  readonly text: string;
+  /** Written here, before the log was closed. */
+  readonly mine: boolean;
+  /** False for a line in quarantine: kept and passed on, never used. */
+  readonly whole: boolean;
+}
 
 interface Shape extends DBSchema {
   entries: { key: number; value: Row; indexes: { id: string } };
+  taken: { key: number; value: Taken };
   about: { key: string; value: { readonly name: string; readonly text: string } };
 }
 
 export type Database = IDBPDatabase<Shape>;
 
-/** `blocked`: another window holds an older version open. `newer`: this page is older than the data. */
-export type StoreTrouble = "blocked" | "newer" | "refused" | "full" | "other";
-
-export class StoreError extends Error {
-  readonly trouble: StoreTrouble;
-
-  constructor(trouble: StoreTrouble, cause?: unknown) {
-    super(trouble, { cause });
-    this.name = "StoreError";
-    this.trouble = trouble;
-  }
-}
-
-export function troubleOf(error: unknown): StoreTrouble {
-  if (error instanceof StoreError) return error.trouble;
-  const name = error instanceof Error || error instanceof DOMException ? error.name : "";
-  if (name === "QuotaExceededError") return "full";
-  if (name === "VersionError") return "newer";
-  return name === "SecurityError" || name === "InvalidStateError" ? "refused" : "other";
-}
-
 let connection: Promise<Database> | null = null;
 
 function forget(): void {
   connection = null;
+}
+
+function makeFirstStores(db: Database): void {
+  const entries = db.createObjectStore("entries", { keyPath: "seq" });
+  entries.createIndex("id", "id", { unique: true });
+  // A new installation, or one whose data was wiped, starts a new log: numbers never repeat in one.
+  db.createObjectStore("about", { keyPath: "name" })
+    .add({ name: "log", text: newId() })
+    .catch(() => undefined);
 }
 
 async function connect(): Promise<Database> {
@@ -54,13 +53,9 @@ async function connect(): Promise<Database> {
       // Another window holds the older version: without this the wait would be for ever, without a word.
       timer = setTimeout(giveUp, BLOCKED_MS);
     },
-    upgrade(db) {
-      const entries = db.createObjectStore("entries", { keyPath: "seq" });
-      entries.createIndex("id", "id", { unique: true });
-      // A new installation, or one whose data was wiped, starts a new log: numbers never repeat in one.
-      db.createObjectStore("about", { keyPath: "name" })
-        .add({ name: "log", text: newId() })
-        .catch(() => undefined);
+    upgrade(db, before) {
+      if (before < 1) makeFirstStores(db);
+      db.createObjectStore("taken", { autoIncrement: true });
     },
     blocking(_current, _wanted, event) {
       // A newer page waits for this connection: holding on would block its upgrade.

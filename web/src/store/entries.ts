@@ -1,39 +1,76 @@
 // Append only: an entry is added in one transaction that also takes its number, and counts as saved
 // only after the transaction is complete and the stored text was read back.
-import { withDatabase, StoreError, troubleOf, type Database, type StoreTrouble } from "./database";
-import { rowOf, type Content, type Row } from "./entry";
+import { withDatabase, type Database } from "./database";
+import { entryOf, type Content, type Row } from "./entry";
 import { newId } from "./ids";
+import { hashOfLine, holdsTheSame, lineAfter, type End } from "./line";
+import { StoreError, troubleOf, type StoreTrouble } from "./trouble";
+import { noteWitness } from "./witness";
 
 export type Saved =
   | { readonly kind: "saved"; readonly row: Row }
   | { readonly kind: "not_saved"; readonly trouble: StoreTrouble };
 
-async function logId(db: Database): Promise<string> {
-  const about = await db.get("about", "log");
-  if (about === undefined) throw new StoreError("other");
-  return about.text;
+/** Each failed try means that another window has stored an entry in between. */
+const MOST_TRIES = 100;
+
+interface Seen {
+  readonly end: End;
+  /** The row that holds the content already, or another content under its id. */
+  readonly there: Row | undefined;
 }
 
-/** The same id with other content is another check: it gets its own id, and nothing is overwritten. */
-async function add(db: Database, content: Content, log: string): Promise<Row> {
-  const tx = db.transaction("entries", "readwrite", { durability: "strict" });
+async function look(db: Database, id: string): Promise<Seen> {
+  const tx = db.transaction(["entries", "about"]);
+  const entries = tx.objectStore("entries");
+  const [about, last, there] = await Promise.all([
+    tx.objectStore("about").get("log"),
+    entries.openCursor(null, "prev"),
+    entries.index("id").get(id),
+    tx.done,
+  ]);
+  if (about === undefined) throw new StoreError("other");
+  return { end: { log: about.text, seq: last?.key ?? 0, text: last?.value.text ?? "" }, there };
+}
+
+function isStored(row: Row, content: Content): boolean {
+  const entry = entryOf(row.text);
+  return entry !== null && holdsTheSame(entry, content);
+}
+
+/** Adds the row where the log still ends as it did when the row was sealed. */
+async function addAt(db: Database, row: Row, end: End): Promise<boolean> {
+  const tx = db.transaction(["entries", "about"], "readwrite", { durability: "strict" });
   // Registered before anything else, or an abort in between would be an unhandled rejection.
   const done = tx.done;
   done.catch(() => undefined);
-  const there = await tx.store.index("id").get(content.id);
-  if (there !== undefined && there.text === rowOf(content, log, there.seq).text) {
-    await done;
-    return there;
+  const entries = tx.objectStore("entries");
+  const [about, last, there] = await Promise.all([
+    tx.objectStore("about").get("log"),
+    entries.openCursor(null, "prev"),
+    entries.index("id").getKey(row.id),
+  ]);
+  const isEnd = (last?.key ?? 0) === end.seq && (last?.value.text ?? "") === end.text;
+  const fits = isEnd && about?.text === end.log && there === undefined;
+  await Promise.all([...(fits ? [entries.add(row)] : []), done]);
+  return fits;
+}
+
+/** Hashes cannot be made inside a transaction: it would end while the page waits for them. */
+async function add(db: Database, content: Content): Promise<Row> {
+  for (let tries = 0; tries < MOST_TRIES; tries += 1) {
+    const { end, there } = await look(db, content.id);
+    if (there !== undefined && isStored(there, content)) return there;
+    // The same id with other content is another check: it gets its own id, nothing is overwritten.
+    const fresh = there === undefined ? content : { ...content, id: newId() };
+    const row = { seq: end.seq + 1, id: fresh.id, text: await lineAfter(end, fresh) };
+    if (await addAt(db, row, end)) return row;
   }
-  const last = await tx.store.openKeyCursor(null, "prev");
-  const fresh = there === undefined ? content : { ...content, id: newId() };
-  const row = rowOf(fresh, log, (last?.key ?? 0) + 1);
-  await Promise.all([tx.store.add(row), done]);
-  return row;
+  throw new StoreError("other");
 }
 
 async function addAndReadBack(db: Database, content: Content): Promise<Row> {
-  const row = await add(db, content, await logId(db));
+  const row = await add(db, content);
   const stored = await db.get("entries", row.seq);
   if (stored === undefined || stored.text !== row.text || stored.id !== row.id)
     throw new StoreError("other");
@@ -42,12 +79,11 @@ async function addAndReadBack(db: Database, content: Content): Promise<Row> {
 
 export async function saveEntry(content: Content): Promise<Saved> {
   try {
-    return { kind: "saved", row: await withDatabase((db) => addAndReadBack(db, content)) };
+    const row = await withDatabase((db) => addAndReadBack(db, content));
+    const { log } = JSON.parse(row.text) as { log: string };
+    noteWitness({ log, count: row.seq, head: await hashOfLine(row.text) });
+    return { kind: "saved", row };
   } catch (error) {
     return { kind: "not_saved", trouble: troubleOf(error) };
   }
-}
-
-export function readRows(): Promise<Row[]> {
-  return withDatabase((db) => db.getAll("entries"));
 }

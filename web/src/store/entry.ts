@@ -11,7 +11,8 @@ import type {
   ReadMachineResult,
 } from "../core/messages";
 
-export const ENTRY_SCHEMA = 1;
+/** Of the lines that are written. Rows of schema 1 are read as they were stored. */
+export const ENTRY_SCHEMA = 2;
 
 export interface Versions {
   readonly build: string;
@@ -20,7 +21,6 @@ export interface Versions {
 
 interface Common {
   readonly id: string;
-  readonly schema: typeof ENTRY_SCHEMA;
   readonly machine: string;
   readonly measured_at: string;
   readonly wall: string;
@@ -74,10 +74,17 @@ export type CheckContent = WholeContent | HoldContent | ReadingContent;
 export type CheckShown = CheckContent["shown"];
 
 export type Content = MachineContent | CheckContent;
-export type Entry = Content & { readonly log: string; readonly seq: number };
+/** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
+interface Placed {
+  readonly log: string;
+  readonly seq: number;
+  readonly place: number;
+}
+
+export type Entry = Content & Placed;
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;
 export type CheckEntry = Extract<Entry, { kind: "check" }>;
-type Stored<T> = T & { readonly log: string; readonly seq: number };
+type Stored<T> = T & Placed;
 export type WholeEntry = Stored<WholeContent>;
 export type HoldEntry = Stored<HoldContent>;
 export type ReadingEntry = Stored<ReadingContent>;
@@ -89,19 +96,46 @@ export interface Row {
   readonly text: string;
 }
 
-export function rowOf(content: Content, log: string, seq: number): Row {
-  const { id, schema, kind, ...rest } = content;
-  return { seq, id, text: JSON.stringify({ id, log, seq, schema, kind, ...rest }) };
+type Fields = Readonly<Record<string, unknown>>;
+
+function isObject(value: unknown): value is Fields {
+  return value !== null && typeof value === "object" && !Array.isArray(value);
 }
 
-/** Null for a line that this build cannot read: such a line is kept and counted, never dropped. */
-export function entryOf(row: Row): Entry | null {
+/** What the page keeps beside the body stands inside it in a line of schema 2. */
+function fromSchema2(line: Fields): Fields | null {
+  if (!isObject(line["body"])) return null;
+  const { way, code, ...body } = line["body"];
+  const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
+  return {
+    ...line,
+    kind,
+    body,
+    ...(way === undefined ? {} : { way }),
+    ...(code === undefined ? {} : { code }),
+  };
+}
+
+/** The least that every page draws: another app's entry may have shown something else, or nothing. */
+function isDrawable({ kind, body, shown }: Fields): boolean {
+  if (!isObject(body) || !isObject(body["machine"]) || !isObject(shown)) return false;
+  if (kind === "check") return isObject(shown["assessment"]);
+  const numbers = shown["shown"];
+  if (kind !== "machine" || !isObject(numbers)) return false;
+  return ["full_depth", "low", "high"].every((name) => isObject(numbers[name]));
+}
+
+/** An entry before its place among all the others is known. */
+export type Unplaced = Content & Omit<Placed, "place">;
+
+/** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */
+export function entryOf(text: string): Unplaced | null {
   try {
-    const value = JSON.parse(row.text) as Partial<Entry> | null;
-    if (value === null || typeof value !== "object") return null;
-    if (value.schema !== ENTRY_SCHEMA || value.id !== row.id || value.seq !== row.seq) return null;
-    const known = value.kind === "machine" || value.kind === "check";
-    return known && value.body !== undefined && value.shown !== undefined ? (value as Entry) : null;
+    const line: unknown = JSON.parse(text);
+    if (!isObject(line)) return null;
+    if (line["schema"] !== 1 && line["schema"] !== ENTRY_SCHEMA) return null;
+    const entry = line["schema"] === 1 ? line : fromSchema2(line);
+    return entry !== null && isDrawable(entry) ? (entry as unknown as Unplaced) : null;
   } catch {
     return null;
   }

@@ -1,34 +1,39 @@
 // What the screens know of the log: read once, then changed only by entries that were stored.
 import { computed, signal, type ReadonlySignal } from "@preact/signals";
-import { saveEntry, readRows, type Saved } from "./entries";
-import { troubleOf, type StoreTrouble } from "./database";
-import {
-  entryOf,
-  type CheckEntry,
-  type Content,
-  type Entry,
-  type MachineEntry,
-  type Row,
-} from "./entry";
+import { saveEntry, type Saved } from "./entries";
+import { troubleOf, type StoreTrouble } from "./trouble";
+import type { CheckEntry, Content, Entry, MachineEntry } from "./entry";
 import { askToKeep } from "./keeping";
+import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
+import { readLedger, type Ledger } from "./ledger";
+import { lineOf, sortLines, type Line } from "./lines";
+import { dropLacking, readWitness, type Head } from "./witness";
 
 export type Load =
   | { readonly kind: "reading" }
   | { readonly kind: "ready" }
   | { readonly kind: "failed"; readonly trouble: StoreTrouble };
 
-const rows = signal<readonly Row[]>([]);
+const storedLines = signal<readonly Line[]>([]);
+const knownHeads = signal<readonly Head[]>([]);
+const missing = signal<readonly Lack[]>([]);
 const loadState = signal<Load>({ kind: "reading" });
 export const load: ReadonlySignal<Load> = loadState;
+/** Every line that is stored, whether it can be used or not. */
+export const lines: ReadonlySignal<readonly Line[]> = storedLines;
+/** Ends of logs that files told of. */
+export const heads: ReadonlySignal<readonly Head[]> = knownHeads;
+/** What was stored on this phone and is not there any more. */
+export const lacking: ReadonlySignal<readonly Lack[]> = missing;
 
-export const entries = computed<readonly Entry[]>(() =>
-  rows.value.map(entryOf).filter((entry): entry is Entry => entry !== null),
-);
+const sorted = computed(() => sortLines(storedLines.value));
+export const entries = computed<readonly Entry[]>(() => sorted.value.entries);
+/** Lines that this build cannot show. They stay stored and are counted. */
+export const unreadable = computed(() => sorted.value.unreadable);
+export const apart = computed(() => sorted.value.apart);
+export const quarantined = computed(() => sorted.value.quarantined);
 
-/** Lines that this build cannot read. They stay stored and are counted. */
-export const unreadable = computed(() => rows.value.length - entries.value.length);
-
-/** A machine is its latest set-up; within one log the number decides, never the clock. */
+/** A machine is its latest set-up; the order of entries decides, never the clock of a log alone. */
 export const machines = computed<readonly MachineEntry[]>(() => {
   const latest = new Map<string, MachineEntry>();
   for (const entry of entries.value) if (entry.kind === "machine") latest.set(entry.machine, entry);
@@ -81,32 +86,57 @@ export function entryById(id: string): Entry | undefined {
   return entries.value.find((entry) => entry.id === id);
 }
 
+async function readLines(): Promise<readonly [Ledger, readonly Line[]]> {
+  const ledger = await readLedger();
+  return [ledger, await Promise.all(ledger.lines.map(lineOf))];
+}
+
+async function fetchAll(): Promise<void> {
+  const witness = readWitness();
+  let [ledger, found] = await readLines();
+  const isShort = await closeIfShort(witness, ledger, found);
+  if (isShort || (await closeIfElsewhere(ledger, found))) [ledger, found] = await readLines();
+  storedLines.value = found;
+  knownHeads.value = ledger.heads;
+  missing.value = lackingNow(found);
+  loadState.value = { kind: "ready" };
+}
+
 export async function readJournal(): Promise<void> {
   loadState.value = { kind: "reading" };
-  try {
-    rows.value = await readRows();
-    loadState.value = { kind: "ready" };
-  } catch (error) {
-    loadState.value = { kind: "failed", trouble: troubleOf(error) };
-  }
+  await readAgain();
+}
+
+/** A person goes on without what is missing. */
+export function goOnWithout(): void {
+  dropLacking();
+  missing.value = [];
 }
 
 /** Another window of this app may have written: without this an old set-up would stand here as the present one. */
 const news = "BroadcastChannel" in globalThis ? new BroadcastChannel("pailwright.log") : null;
 
 async function readAgain(): Promise<void> {
-  if (loadState.value.kind !== "ready") return;
   try {
-    rows.value = await readRows();
+    await fetchAll();
   } catch (error) {
     loadState.value = { kind: "failed", trouble: troubleOf(error) };
   }
 }
 
+/** After lines were added by another way than `save`. */
+export async function readNews(): Promise<void> {
+  await readAgain();
+  news?.postMessage("written");
+}
+
 export function followOtherWindows(): void {
-  news?.addEventListener("message", () => void readAgain());
+  news?.addEventListener("message", () => {
+    if (loadState.value.kind === "ready") void readAgain();
+  });
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "visible") void readAgain();
+    if (document.visibilityState === "visible" && loadState.value.kind === "ready")
+      void readAgain();
   });
 }
 
@@ -114,8 +144,10 @@ export function followOtherWindows(): void {
 export async function save(content: Content): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
-    const others = rows.value.filter((row) => row.seq !== outcome.row.seq);
-    rows.value = [...others, outcome.row].sort((a, b) => a.seq - b.seq);
+    const line = await lineOf({ text: outcome.row.text, mine: true, whole: true });
+    const others = storedLines.value.filter(({ hash }) => hash !== line.hash);
+    storedLines.value = [...others, line];
+    missing.value = lackingNow(storedLines.value);
     news?.postMessage("written");
     void askToKeep();
   }

@@ -44,6 +44,9 @@ export const lineWord = (code: string): string => coded("line", code);
 export const shareSentence = (code: string): string => coded("share", code);
 export const fluidTypeWord = (code: string): string => coded("fluid_type", code);
 export const knownByWord = (code: string): string => coded("known_by", code);
+/** How a machine stands, as somebody set it, and why. */
+export const shiftStateWord = (code: string): string => coded("shift_state", code);
+export const stopReasonWord = (code: string): string => coded("stop_reason", code);
 export const kindWord = (code: string): string => coded("kind", code);
 export const measuredByWord = (code: string): string => coded("measured_by", code);
 export const factorKnownByWord = (code: string): string => coded("factor_by", code);

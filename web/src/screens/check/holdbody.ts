@@ -35,7 +35,7 @@ function usualOf(id: string, walk: Walk, planned: Planned | undefined): Typed | 
   const said = lastCheckWith(id, saysUsual)?.body.usual;
   if (said !== undefined) return said;
   const held = lastCheckWith(id, isHolding);
-  if (held === undefined || held.seq < (planned?.seq ?? 0)) return undefined;
+  if (held === undefined || held.place < (planned?.place ?? 0)) return undefined;
   const { value, unit } = held.shown.shown.usual;
   return { text: String(value), unit };
 }
@@ -47,7 +47,7 @@ function usualOf(id: string, walk: Walk, planned: Planned | undefined): Typed | 
 function beforeOf(id: string, planned: Planned | undefined): Pick<HoldCheckBody, "last" | "read"> {
   const newest = lastCheckWith(id, hasStrength);
   const held = lastCheckWith(id, isHolding);
-  if (newest === undefined || (held !== undefined && held.seq > newest.seq)) return {};
+  if (newest === undefined || (held !== undefined && held.place > newest.place)) return {};
   const last =
     planned === undefined ? {} : { last: { check: planned.body, at: planned.measured_at } };
   if (isWhole(newest)) return last;

@@ -8,7 +8,7 @@ import type {
   ReadingContent,
   WholeContent,
 } from "../../store/entry";
-import type { StoreTrouble } from "../../store/database";
+import type { StoreTrouble } from "../../store/trouble";
 import { changeWalk, endWalk, planBody, type Walk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Core } from "../../core/client";
@@ -36,7 +36,6 @@ async function prepare(
   const now = isoWithOffset(new Date());
   return {
     id: walk.id,
-    schema: 1,
     kind: "check",
     machine: machine.machine,
     measured_at: now,

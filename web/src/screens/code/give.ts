@@ -2,7 +2,7 @@
 // stored as an entry of the machine. A code that was given once is never changed.
 import { useEffect, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
-import type { StoreTrouble } from "../../store/database";
+import type { StoreTrouble } from "../../store/trouble";
 import type { MachineEntry } from "../../store/entry";
 import { newId } from "../../store/ids";
 import { codeOf, machineByCode, machineById, save } from "../../store/journal";
@@ -46,7 +46,6 @@ async function giveCode(core: Core, machine: MachineEntry): Promise<Giving> {
   const { body, shown, versions } = machineById(machine.machine) ?? machine;
   const outcome = await save({
     id: newId(),
-    schema: 1,
     kind: "machine",
     machine: machine.machine,
     measured_at: now,

@@ -1,12 +1,14 @@
 // The log: what was saved, by day, newest first.
+import type { ReadonlySignal } from "@preact/signals";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
+import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
 import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
-import { entries, load, unreadable } from "../../store/journal";
+import { apart, entries, load, quarantined, unreadable } from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
-import { say, sayCount, type Key } from "../../words/say";
+import { say, sayCount, type CountKey, type Key } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
 import { writeDip } from "../check/level";
@@ -19,6 +21,13 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
   may_go: "keeping.may_go",
   unknown: "keeping.unknown",
 };
+
+/** What is stored and does not stand in the list. */
+const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
+  ["log.unreadable", unreadable],
+  ["log.apart", apart],
+  ["log.quarantined", quarantined],
+];
 
 function summary(entry: Entry): string {
   if (entry.kind === "machine")
@@ -61,7 +70,7 @@ function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean
 /** Days as the person saw them: the date part of the stored local time. */
 function byDay(list: readonly Entry[]): readonly (readonly [string, readonly Entry[]])[] {
   const days = new Map<string, Entry[]>();
-  for (const entry of [...list].sort((a, b) => b.seq - a.seq)) {
+  for (const entry of [...list].reverse()) {
     const day = entry.measured_at.slice(0, 10);
     days.set(day, [...(days.get(day) ?? []), entry]);
   }
@@ -76,7 +85,9 @@ function Days({ list, named }: { readonly list: readonly Entry[]; readonly named
           <h2>{writeDay(`${day}T12:00:00`)}</h2>
           <ul class="log-list">
             {found.map((entry) => (
-              <Line key={entry.id} entry={entry} named={named} />
+              <Safe key={entry.id} instead={<li class="note">{say("log.not_drawn")}</li>}>
+                <Line entry={entry} named={named} />
+              </Safe>
             ))}
           </ul>
         </section>
@@ -106,9 +117,11 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
         <p role="status">{say("machines.reading")}</p>
       )}
       <Days list={list} named={machine === undefined} />
-      {unreadable.value === 0 ? null : (
-        <p class="note">{sayCount("log.unreadable", unreadable.value)}</p>
-      )}
+      {NOT_LISTED.filter(([, found]) => found.value > 0).map(([key, found]) => (
+        <p key={key} class="note">
+          {sayCount(key, found.value)}
+        </p>
+      ))}
       {machine === undefined ? (
         <PlaceLink to={address("print", "log_sheet")}>{say("print.empty_log")}</PlaceLink>
       ) : (

@@ -27,7 +27,6 @@ export function useStoring(form: Form, onSaved: () => void) {
     const now = isoWithOffset(new Date());
     const content: Content = prepared ?? {
       id: form.entry,
-      schema: 1,
       kind: "machine",
       machine: form.machine,
       measured_at: now,

@@ -1,0 +1,84 @@
+"""What is stored on the phone, seen from outside the app, and how to damage it."""
+
+from typing import Any
+
+from playwright.sync_api import Page
+
+from tests.browser.server import Server
+
+_RUN = """
+async ([job, given]) => {
+  const jobs = {
+    rows: (db) => db.transaction("entries").objectStore("entries").getAll(),
+    taken: (db) => db.transaction("taken").objectStore("taken").getAll(),
+    cut: (db) => {
+      const range = IDBKeyRange.lowerBound(given, true);
+      return db.transaction("entries", "readwrite").objectStore("entries").delete(range);
+    },
+    put: (db) => db.transaction("entries", "readwrite").objectStore("entries").put(given),
+  };
+  const done = (request) => new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const db = await done(indexedDB.open("pailwright"));
+  try {
+    return (await done(jobs[job](db))) ?? null;
+  } finally {
+    db.close();
+  }
+}
+"""
+_OLD = """
+async ([log, rows]) => {
+  const opened = indexedDB.open("pailwright", 1);
+  opened.onupgradeneeded = () => {
+    const entries = opened.result.createObjectStore("entries", { keyPath: "seq" });
+    entries.createIndex("id", "id", { unique: true });
+    for (const row of rows) entries.add(row);
+    opened.result.createObjectStore("about", { keyPath: "name" }).add({ name: "log", text: log });
+  };
+  await new Promise((resolve, reject) => {
+    opened.onsuccess = () => {
+      opened.result.close();
+      resolve();
+    };
+    opened.onerror = () => reject(opened.error);
+  });
+}
+"""
+
+
+def rows(page: Page) -> list[dict[str, Any]]:
+    """The rows of the phone's own log, by number."""
+    found: list[dict[str, Any]] = page.evaluate(_RUN, ["rows", None])
+    return found
+
+
+def taken(page: Page) -> list[dict[str, Any]]:
+    """The lines that came from elsewhere or from a log that was closed."""
+    found: list[dict[str, Any]] = page.evaluate(_RUN, ["taken", None])
+    return found
+
+
+def cut_after(page: Page, seq: int) -> None:
+    """Takes the end of the log away, as a damaged disk does."""
+    page.evaluate(_RUN, ["cut", seq])
+
+
+def put_row(page: Page, row: dict[str, Any]) -> None:
+    """Puts another row under a number."""
+    page.evaluate(_RUN, ["put", row])
+
+
+def blank_page(page: Page, server: Server) -> None:
+    """An empty page at the app's own address, from where its database can be made."""
+    empty = "<!doctype html><title>Empty</title><link rel='icon' href='data:,'>"
+    page.route(server.address, lambda route: route.fulfill(body=empty, content_type="text/html"))
+    page.goto(server.address)
+    page.unroute(server.address)
+
+
+def store_as_version_1(page: Page, log: str, stored: list[dict[str, Any]]) -> None:
+    """The database of the first version of the app, before this one has opened it."""
+    page.evaluate(_OLD, [log, stored])

@@ -1,0 +1,42 @@
+// One question about the whole log. Its body is large, so it is not compared but named.
+import { useEffect, useState } from "preact/hooks";
+import type { Answer } from "../../core/client";
+import type { LogHead, Operations } from "../../core/messages";
+import { heads, lacking, lines } from "../../store/journal";
+import type { Head } from "../../store/witness";
+import { useCore } from "../core";
+
+const headOf = ({ log, count, head }: Head): LogHead => ({ log, count, head });
+
+/** What the phone holds, as every question about the log wants it. */
+export function storedLog(): { readonly lines: string[]; readonly heads: LogHead[] } {
+  return {
+    lines: lines.value.map(({ text }) => text),
+    heads: [...heads.value, ...lacking.value].map(headOf),
+  };
+}
+
+/** The answer to the question named `about`; null until it is there. */
+export function useAsked<Op extends keyof Operations>(
+  op: Op,
+  about: string,
+  make: () => Operations[Op]["body"],
+): Answer<Operations[Op]["result"]> | null {
+  const core = useCore();
+  const isFailed = core.phase.value.kind === "failed";
+  const [got, setGot] = useState<{
+    readonly about: string;
+    readonly answer: Answer<Operations[Op]["result"]>;
+  } | null>(null);
+  useEffect(() => {
+    let isOld = false;
+    void core.ask(op, make()).then((answer) => {
+      if (!isOld) setGot({ about, answer });
+    });
+    return () => {
+      isOld = true;
+    };
+    // After Try again the same question is asked anew.
+  }, [about, isFailed]);
+  return got?.about === about ? got.answer : null;
+}

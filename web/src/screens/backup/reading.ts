@@ -1,0 +1,90 @@
+// A file on its way in: read, looked at, and added only after somebody has seen what is in it.
+import { useState } from "preact/hooks";
+import type { Core } from "../../core/client";
+import type { DeskError, ReadExportResult } from "../../core/messages";
+import type { Taken } from "../../store/database";
+import { readNews } from "../../store/journal";
+import { takeIn } from "../../store/ledger";
+import { troubleOf, type StoreTrouble } from "../../store/trouble";
+import { errorSentence } from "../../words/errors";
+import { say, type Key } from "../../words/say";
+import { isoWithOffset } from "../../words/times";
+import { useCore } from "../core";
+import { storedLog } from "./asked";
+
+// As pycore's limit for a phone: looked at before the file is read into memory.
+const MOST_BYTES = 20 * 1024 * 1024;
+
+export type Step =
+  | { readonly kind: "choose" }
+  | { readonly kind: "reading" }
+  | { readonly kind: "refused"; readonly sentence: string }
+  | { readonly kind: "shown" | "adding"; readonly result: ReadExportResult }
+  | {
+      readonly kind: "not_added";
+      readonly result: ReadExportResult;
+      readonly trouble: StoreTrouble;
+    }
+  | { readonly kind: "added"; readonly count: number };
+
+const REFUSED: Readonly<Partial<Record<DeskError["code"], Key>>> = {
+  file_empty: "error.file_empty",
+  file_foreign: "error.file_foreign",
+  file_newer: "error.file_newer",
+  too_large: "takein.too_large",
+  too_many: "takein.too_many",
+  not_json: "takein.not_text",
+};
+
+function refusal(error: DeskError): string {
+  const key = REFUSED[error.code];
+  return key === undefined ? `${errorSentence(error)} ${say("takein.refused")}` : say(key);
+}
+
+async function look(core: Core, file: File): Promise<Step> {
+  if (file.size > MOST_BYTES) return { kind: "refused", sentence: say("takein.too_large") };
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return { kind: "refused", sentence: say("takein.unreadable") };
+  }
+  const now = isoWithOffset(new Date());
+  const answer = await core.ask("read_export", { text, ...storedLog(), now });
+  if (answer.kind === "ok") return { kind: "shown", result: answer.result };
+  const sentence = answer.kind === "error" ? refusal(answer.error) : say("core.failed");
+  return { kind: "refused", sentence };
+}
+
+/** Entries come first in `added`, lines in quarantine behind them. */
+export function countNew(result: ReadExportResult): number {
+  return result.kinds.reduce((sum, { count }) => sum + count, 0);
+}
+
+async function add(result: ReadExportResult): Promise<Step> {
+  const count = countNew(result);
+  const taken: Taken[] = result.added.map((text, i) => ({ text, mine: false, whole: i < count }));
+  try {
+    await takeIn(taken, result.heads);
+  } catch (error) {
+    return { kind: "not_added", result, trouble: troubleOf(error) };
+  }
+  await readNews();
+  return { kind: "added", count };
+}
+
+export function useTakingIn() {
+  const core = useCore();
+  const [step, setStep] = useState<Step>({ kind: "choose" });
+  return {
+    step,
+    choose: (file: File): void => {
+      setStep({ kind: "reading" });
+      void look(core, file).then(setStep);
+    },
+    add: (result: ReadExportResult): void => {
+      setStep({ kind: "adding", result });
+      void add(result).then(setStep);
+    },
+  };
+}
