@@ -71,10 +71,11 @@ def type_code(page: Page, text: str) -> None:
 def test_a_code_is_given_once_and_typed_in_any_case(page: Page) -> None:
     give_code(page)
     first, second = stored(page)
-    assert "code" not in first
-    assert second["code"] == CODE
+    assert "code" not in first["body"]
+    assert second["body"]["code"] == CODE
     # The set-up is that of the entry before, so nothing of it can have got lost.
-    assert (second["machine"], second["body"]) == (first["machine"], first["body"])
+    assert second["machine"] == first["machine"]
+    assert second["body"] == {**first["body"], "code": CODE}
     page.reload()
     expect(page.get_by_text("7K3F-4", exact=True)).to_be_visible()
     assert len(stored(page)) == 2
@@ -92,7 +93,7 @@ def test_a_code_outlives_a_changed_set_up(page: Page) -> None:
     follow(page, "Change the set-up")
     press(page, "Save the machine")
     expect(heading(page)).to_have_text("Wheel lathe")
-    assert [entry.get("code") for entry in stored(page)] == [None, CODE, None]
+    assert [entry["body"].get("code") for entry in stored(page)] == [None, CODE, None]
     expect(page.get_by_text("Code 7K3F-4")).to_be_visible()
 
 
@@ -104,7 +105,10 @@ def test_a_code_that_is_taken_is_not_given_again(page: Page) -> None:
     set_up_machine(page, {"Name of the machine": "Axle grinder"}, begin=None)
     other = code_of(OTHER)
     give_code(page, f"{other[:4]}-{other[4:]}")
-    assert [entry["code"] for entry in stored(page) if "code" in entry] == [CODE, other]
+    assert [entry["body"]["code"] for entry in stored(page) if "code" in entry["body"]] == [
+        CODE,
+        other,
+    ]
     to_code(page)
     type_code(page, CODE)
     expect(heading(page)).to_have_text("Wheel lathe")
