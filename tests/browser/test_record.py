@@ -35,7 +35,7 @@ def to_group(page: Page, group: str) -> None:
 
 def machine_of(page: Page) -> dict[str, Any]:
     """The newest set-up as it lies in the store."""
-    body: dict[str, Any] = [e for e in stored(page) if e["kind"] == "machine"][-1]["body"]
+    body: dict[str, Any] = [e for e in stored(page) if e["kind"] == "machine_set"][-1]["body"]
     return body["machine"]
 
 
