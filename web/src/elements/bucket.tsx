@@ -31,15 +31,21 @@ type Shares = Pick<PourShown, "water_share" | "concentrate_share">;
 
 /** Numbers closer than this would cover each other. */
 const APART = 15;
+/** What a number needs below its middle. */
+const NUMBER_BELOW = 6;
 
 /** The marks in pouring order stand beside the bucket, at the slice that each one fills. */
 function Marks({ slices }: { readonly slices: readonly (readonly [low: number, high: number])[] }) {
   const [first, second] = slices.map(([low, high]) => (yAt(low) + yAt(high)) / 2);
   const push =
     first === undefined || second === undefined ? 0 : Math.max(0, APART - (first - second)) / 2;
+  // A nearly empty bucket has no room for both below: then they move up together.
+  const lowest = first === undefined ? undefined : Math.min(first + push, HEIGHT - NUMBER_BELOW);
   const places = [
-    first === undefined ? undefined : first + push,
-    second === undefined ? undefined : second - push,
+    lowest,
+    second === undefined || lowest === undefined
+      ? undefined
+      : Math.min(second - push, lowest - APART),
   ];
   return (
     <>
