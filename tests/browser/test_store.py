@@ -170,12 +170,12 @@ def test_page_that_ends_while_saving_leaves_all_or_nothing(
     page.goto(server.address)
     set_up_machine(page)
     check_until_recipe(page)
-    page.evaluate(
-        "(wait) => { document.querySelector('.main-action').click();"
-        " setTimeout(() => location.reload(), wait); }",
-        wait_ms,
-    )
-    page.wait_for_load_state()
+    with page.expect_navigation():
+        page.evaluate(
+            "(wait) => { document.querySelector('.main-action').click();"
+            " setTimeout(() => location.reload(), wait); }",
+            wait_ms,
+        )
     expect(heading(page)).to_be_visible()
     if page.get_by_role("button", name="Save to the log").count():
         press(page, "Save to the log")
