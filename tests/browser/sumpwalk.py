@@ -73,7 +73,7 @@ def to_size(page: Page, kind: str, measures: Mapping[str, str] | None = None) ->
 
 def open_pours(page: Page, start: str = "Nothing", full: str = "400") -> None:
     """From the machine's own page to the first step of a pour test."""
-    page.get_by_role("link", name="Find it by pouring").click()
+    page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     choose(page, start)
     field(page, "Depth at the full mark").fill(full)

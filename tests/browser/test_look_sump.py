@@ -74,7 +74,7 @@ def test_pour_test(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
     set_up_machine(page)
-    page.get_by_role("link", name="Find it by pouring").click()
+    page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     look = Look(f"{theme}-pours")
     look(page)

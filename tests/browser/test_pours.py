@@ -72,7 +72,7 @@ def test_every_field_of_a_step_refuses_what_is_wrong(page: Page) -> None:
 
 def test_every_field_of_the_beginning_refuses_what_is_wrong(page: Page) -> None:
     set_up_machine(page)
-    page.get_by_role("link", name="Find it by pouring").click()
+    page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     press(page, "Continue")
     expect(page.get_by_role("alert").first).to_contain_text("Choose what is in the sump now")
@@ -110,7 +110,7 @@ def test_stopped_and_gone_on_with_after_the_phone_was_off(phone: Phone, server: 
 
 def test_unknown_rest_and_makers_figure(page: Page) -> None:
     set_up_machine(page)
-    page.get_by_role("link", name="Find it by pouring").click()
+    page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     choose(page, "A rest")
     field(page, "Dip before the first bucket").fill("64")

@@ -99,7 +99,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
           {say("machine.change")}
         </PlaceLink>
         <PlaceLink to={address("machines", id, "set-up", "pours")}>
-          {hasPours(id) ? say("pours.go_on") : say("pours.open")}
+          {hasPours(id) ? say("pours.go_on") : say("pours.title")}
         </PlaceLink>
         <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
