@@ -80,7 +80,7 @@ function Place() {
   if (aside !== undefined) return <>{aside()}</>;
   if (first === "log") return <LogPlace id={second} place={third} />;
   if (first === "code")
-    return <CodeScreen {...(second === undefined ? {} : { scanned: second })} />;
+    return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
