@@ -9,7 +9,9 @@ from pycore.sheets.code import ALPHABET, code_of
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
 from tests.browser.sidesteps import stored
-from tests.browser.walk import field, press, set_up_machine
+from tests.browser.walk import field, open_machine, press, set_up_machine
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 CODE = "7K3F4"
 NUMBER = sum(
@@ -38,7 +40,7 @@ def page(phone: Phone, server: Server) -> Page:
     opened = phone.start()
     opened.context.add_init_script(DRAW_THESE % json.dumps(DRAWS))
     opened.goto(server.address)
-    set_up_machine(opened)
+    open_machine(opened)
     return opened
 
 

@@ -5,7 +5,9 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 # Changes pycore's reply between worker and page, as a defect in either could.
 BREAK = """
@@ -31,7 +33,7 @@ def until_recipe(phone: Phone, server: Server, change: str, depth: str, reading:
     page = phone.start()
     page.add_init_script(BREAK.replace("CHANGE", change))
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     for name, text, answer in (
         ("How deep", depth, "Hard floor"),
@@ -104,7 +106,7 @@ def test_a_broken_top_up_without_a_reading_is_not_shown(
     broken = BREAK.replace("CHANGE", change).replace("alternatives", "assumed")
     page.add_init_script(broken)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     field(page, "How deep").fill("342")
     next_page(page)
