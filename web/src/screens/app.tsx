@@ -79,8 +79,7 @@ function Place() {
   const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;
   if (aside !== undefined) return <>{aside()}</>;
   if (first === "log") return <LogPlace id={second} place={third} />;
-  if (first === "code")
-    return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
+  if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
