@@ -97,7 +97,13 @@ def test_a_broken_way_is_not_shown(
 
 @pytest.mark.parametrize(
     ("change", "title"),
-    [("shown.volume.value += 3", "The numbers do not agree"), ("", "Fill up, read later")],
+    [
+        ("shown.volume.value += 3", "The numbers do not agree"),
+        ("shown.poured.value += 0.3", "The numbers do not agree"),
+        ("shown.pours[0].concentrate.value *= 1.2", "The numbers do not agree"),
+        ("delete shown.poured", "The numbers do not agree"),
+        ("", "Fill up, read later"),
+    ],
 )
 def test_a_broken_top_up_without_a_reading_is_not_shown(
     phone: Phone, server: Server, change: str, title: str
@@ -117,3 +123,7 @@ def test_a_broken_top_up_without_a_reading_is_not_shown(
     field(page, "usual mix").fill("3")
     press(page, "Continue")
     expect(heading(page)).to_have_text(title)
+    if title == "Fill up, read later":
+        # Six buckets of 7 L and 200 mL: what is promised stands on the page.
+        expect(page.get_by_text("Mix in these buckets")).to_be_visible()
+        expect(page.get_by_text("2.8 %", exact=True)).to_be_visible()
