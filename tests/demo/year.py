@@ -113,9 +113,16 @@ class Year:
         machine.day(warm)
         rests = self.state[machine.name] == "stopped"
         if day.weekday() in machine.facts["checks_on"] and self.chance.random() > 0.06:
-            self._check(machine, day, may_pour=not rests)
+            self._check(machine, day, may_pour=not rests and not self._is_hurried(machine, day))
         elif not rests and machine.room_l > 2 * machine.facts["bucket_l"]:
             self._habit(machine, day)
+
+    def _is_hurried(self, machine: Machine, day: date) -> bool:
+        """Weeks in which nobody mixes: the level is held with water alone."""
+        return any(
+            part["machine"] == machine.name and part["from"] <= day.isoformat() <= part["to"]
+            for part in self.shop["only_water"]
+        )
 
     def _check(self, machine: Machine, day: date, may_pour: bool) -> None:
         body, answer = machine.check()
@@ -161,7 +168,8 @@ class Year:
         """A top-up without a dip or a reading; one in four nobody writes down."""
         bucket_l, strength = machine.facts["bucket_l"], machine.facts["habit_pct"] / 100
         count = min(4, int(machine.room_l // bucket_l))
-        if self.chance.random() < machine.facts["habit_water_share"]:
+        is_water = self.chance.random() < machine.facts["habit_water_share"]
+        if is_water or self._is_hurried(machine, day):
             strength = 0.0
         machine.pour(count, bucket_l * (1 - strength), bucket_l * strength)
         if self.chance.random() < 1 / 4:
