@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import sys
+from collections import Counter
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -73,10 +74,10 @@ def refuse_to_overwrite(source: Path, target: Path) -> None:
         raise Refused(MISUSED, f"{target} is the log itself. Give the output another name.")
 
 
-def _latest_moment(done: Merged) -> str:
+def _latest_moment(done: Merged, path: Path) -> str:
     known = [entry for entry in done.union.entries if not entry.newer]
     if not known:
-        return "1970-01-01T00:00:00+00:00"
+        raise Refused(REFUSED, f"{path}: no entry in it can be read by this version.")
     return max(known, key=lambda entry: (entry.measured_s, entry.place)).measured_at
 
 
@@ -97,7 +98,8 @@ def open_log(path: Path, now: str | None) -> OpenLog:
     refused = done.files[0].refused
     if refused is not None:
         raise Refused(REFUSED, f"{path}: refused, {refused.code}: {refused.sentence()}")
-    at = now or _latest_moment(done)
+    latest = _latest_moment(done, path)
+    at = now or latest
     now_s = moment_of(at, "now")[0]
     say(f"[2/3] putting {len(done.union.lines):,} lines in order")
     return OpenLog(done, folded(done.union, now_s), at, now_s)
@@ -106,6 +108,7 @@ def open_log(path: Path, now: str | None) -> OpenLog:
 def about_lines(log: OpenLog) -> list[str]:
     """What does not hold in the log, in a few lines; empty where all holds."""
     chains, union = log.merged.chains, log.merged.union
+    flags = Counter(flag.flag for flag in log.folded.flags)
     counts = {
         "cut off or damaged": ", ".join(log.file.findings),
         "places that two different lines claim": len(chains.forks) + len(chains.breaks),
@@ -113,6 +116,7 @@ def about_lines(log: OpenLog) -> list[str]:
         "ends of logs known of but not there": len(chains.missing_heads),
         "lines of a newer version, not used": sum(entry.newer for entry in union.entries),
         "lines in quarantine, not used": len(union.quarantined),
-        "entries with a clock in doubt": len({flag.hash for flag in log.folded.flags}),
+        "entries with a clock in doubt": sum(flags[name] for name in ("back", "future")),
+        "changes of a clock's zone": flags["zone"],
     }
     return [f"{name}: {count}" for name, count in counts.items() if count]

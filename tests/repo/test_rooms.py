@@ -24,9 +24,18 @@ DOOR = {
     "pycore/desk/merging.py",
     "pycore/desk/office.py",
     "pycore/desk/plant.py",
+    "pycore/desk/report_machine.py",
+    "pycore/desk/report_of.py",
+    "pycore/desk/report_times.py",
+    "pycore/desk/reporting.py",
     "pycore/desk/sheet_command.py",
     "pycore/desk/sqlite.py",
     "pycore/desk/tabling.py",
+    "pycore/journal/columns.py",
+    "pycore/sheets/report_chart.py",
+    "pycore/sheets/report_page.py",
+    "pycore/sheets/report_style.py",
+    "pycore/sheets/report_words.py",
 }
 LIBRARIES = {"uncertainties", "segno"}
 

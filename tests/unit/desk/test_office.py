@@ -5,7 +5,7 @@ from pathlib import Path
 import pytest
 
 from pycore.desk.office import MISUSED, REFUSED, Refused, about_lines, open_log
-from tests.phones import newer_phone, workshop
+from tests.phones import Phone, newer_phone, workshop
 from tests.unit.desk.office_logs import logged
 
 
@@ -33,6 +33,11 @@ def test_what_cannot_be_read_is_refused_with_a_reason(tmp_path: Path) -> None:
     with pytest.raises(Refused, match="no such file") as none:
         open_log(tmp_path / "none", None)
     assert none.value.status == MISUSED
+    only_newer = Phone("a")
+    only_newer.save("odour_panel", {"score": 2}, 0)
+    with pytest.raises(Refused, match="no entry in it") as newer:
+        open_log(logged(tmp_path, only_newer), None)
+    assert newer.value.status == REFUSED
     with pytest.raises(Refused, match="could not be read") as folder:
         open_log(tmp_path, None)
     assert folder.value.status == REFUSED
