@@ -80,16 +80,16 @@ def level_now(machine: MachineNow, now_s: int) -> LevelNow | None:
     return None if machine.level is None else _level(machine, machine.level, now_s)
 
 
-def buckets_that_fit(machine: MachineNow, level: LevelNow) -> int:
-    """How many usable buckets of the machine's present set-up fit below the full mark."""
+def is_low(machine: MachineNow, level: LevelNow) -> bool:
+    """Whether a usable bucket of the machine's present set-up fits below the full mark."""
     if machine.definition is None or level.level is None:
-        return 0
+        return False
     typed = built(MachineTyped, machine.definition.entry.content["machine"])
     try:
         usable_l = Reader().value(typed.bucket.usable, "usable_l", "machine.bucket.usable")
     except Fault:
-        return 0
-    return max(0, int(level.level.room_l // usable_l))
+        return False
+    return level.level.room_l >= usable_l
 
 
 def machine_now(machine: MachineNow, now_s: int) -> MachineShown:
