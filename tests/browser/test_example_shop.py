@@ -1,4 +1,4 @@
-"""The invented shop in the app: beside the own entries, never among them, and gone without a trace."""
+"""The invented shop in the app: beside the own entries, never among them, gone without a trace."""
 
 import pytest
 from playwright.sync_api import Page, expect

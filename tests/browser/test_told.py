@@ -1,4 +1,4 @@
-"""What is written down without a check: buckets by habit, others' pours, additives, notes, states."""
+"""What is written down without a check: buckets by habit, additives, notes, states of a machine."""
 
 import pytest
 from playwright.sync_api import Page, expect
