@@ -29,7 +29,7 @@ def test_page_names_what_is_open_due_low_stopped_and_said(page: Page) -> None:
     expect(page.get_by_text("stopped: wrong drum, set")).to_be_visible()
     expect(page.get_by_text("Do not top up.").first).to_be_visible()
     expect(page.get_by_role("heading", name="Re-checks")).to_be_visible()
-    expect(page.get_by_text("154 L in it, room for 4 buckets.")).to_be_visible()
+    expect(page.get_by_text("154 L in it, room for 44 L.")).to_be_visible()
     expect(page.get_by_text("Skimmer belt slips; ordered. (RO, ")).to_be_visible()
     expect(page.get_by_role("heading", name="Poured without a record")).to_be_visible()
     expect(page.get_by_text("A machine without a set-up:").first).to_be_visible()

@@ -11,6 +11,8 @@ import type {
   ReadMachineResult,
 } from "../core/messages";
 
+import { isToldDrawable, isToldKind, type ToldContent } from "./told";
+
 /** Of the lines that are written. Rows of schema 1 are read as they were stored. */
 export const ENTRY_SCHEMA = 2;
 
@@ -73,7 +75,9 @@ export interface ReadingContent extends CheckCommon {
 export type CheckContent = WholeContent | HoldContent | ReadingContent;
 export type CheckShown = CheckContent["shown"];
 
-export type Content = MachineContent | CheckContent;
+/** Entries that carry the set-up of their machine and what was shown. */
+export type FullContent = MachineContent | CheckContent;
+export type Content = FullContent | ToldContent;
 /** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
 interface Placed {
   readonly log: string;
@@ -82,6 +86,7 @@ interface Placed {
 }
 
 export type Entry = Content & Placed;
+export type ToldEntry = ToldContent & Placed;
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;
 export type CheckEntry = Extract<Entry, { kind: "check" }>;
 type Stored<T> = T & Placed;
@@ -107,6 +112,7 @@ function fromSchema2(line: Fields): Fields | null {
   if (!isObject(line["body"])) return null;
   const { way, code, ...body } = line["body"];
   const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
+  if (isToldKind(kind)) return { ...line, machine: line["machine"] ?? "" };
   return {
     ...line,
     kind,
@@ -118,6 +124,7 @@ function fromSchema2(line: Fields): Fields | null {
 
 /** The least that every page draws: another app's entry may have shown something else, or nothing. */
 function isDrawable({ kind, body, shown }: Fields): boolean {
+  if (isToldKind(kind)) return isObject(body) && isToldDrawable(kind, body);
   if (!isObject(body) || !isObject(body["machine"]) || !isObject(shown)) return false;
   if (kind === "check") return isObject(shown["assessment"]);
   const numbers = shown["shown"];

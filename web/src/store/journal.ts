@@ -2,12 +2,17 @@
 import { computed, signal, type ReadonlySignal } from "@preact/signals";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
-import type { CheckEntry, Content, Entry, MachineEntry } from "./entry";
+import type { CheckEntry, Content, Entry, MachineEntry, ToldEntry } from "./entry";
+import { fillExample } from "./example";
 import { askToKeep } from "./keeping";
 import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
 import { readLedger, type Ledger } from "./ledger";
 import { lineOf, sortLines, type Line } from "./lines";
+import { isAtRest } from "./told";
+import { isExample, STORE } from "./which";
 import { dropLacking, readWitness, type Head } from "./witness";
+
+type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
 export type Load =
   | { readonly kind: "reading" }
@@ -45,6 +50,25 @@ const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   for (const entry of entries.value) if (entry.kind === "check") latest.set(entry.machine, entry);
   return latest;
 });
+
+/** How each machine is used, by its latest word about it. */
+const states = computed<ReadonlyMap<string, Stated>>(() => {
+  const latest = new Map<string, Stated>();
+  for (const entry of entries.value)
+    if (entry.kind === "machine_state") latest.set(entry.machine, entry);
+  return latest;
+});
+
+/** Undefined where nobody has said anything, or has said that it is in ordinary use. */
+export function statedOf(machine: string): Stated | undefined {
+  const stated = states.value.get(machine);
+  return stated?.body.state === "in_use" ? undefined : stated;
+}
+
+export function isResting(machine: string): boolean {
+  const stated = statedOf(machine);
+  return stated !== undefined && isAtRest(stated.body);
+}
 
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
 const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
@@ -92,6 +116,7 @@ async function readLines(): Promise<readonly [Ledger, readonly Line[]]> {
 }
 
 async function fetchAll(): Promise<void> {
+  await fillExample();
   const witness = readWitness();
   let [ledger, found] = await readLines();
   const isShort = await closeIfShort(witness, ledger, found);
@@ -114,7 +139,7 @@ export function goOnWithout(): void {
 }
 
 /** Another window of this app may have written: without this an old set-up would stand here as the present one. */
-const news = "BroadcastChannel" in globalThis ? new BroadcastChannel("pailwright.log") : null;
+const news = "BroadcastChannel" in globalThis ? new BroadcastChannel(`${STORE}.log`) : null;
 
 async function readAgain(): Promise<void> {
   try {
@@ -149,7 +174,7 @@ export async function save(content: Content): Promise<Saved> {
     storedLines.value = [...others, line];
     missing.value = lackingNow(storedLines.value);
     news?.postMessage("written");
-    void askToKeep();
+    if (!isExample) void askToKeep();
   }
   return outcome;
 }

@@ -1,6 +1,7 @@
 // A line of the log as pycore reads it: schema 2, chained to the line before and sealed at its end.
 import { ENTRY_SCHEMA, type Content } from "./entry";
 import { StoreError } from "./trouble";
+import type { ToldContent } from "./told";
 
 /** What stands beside the body on the page stands inside it in a line. */
 const BESIDE = ["way", "code"] as const;
@@ -14,8 +15,22 @@ export interface End {
   readonly text: string;
 }
 
+/** Only what was told: no copy of the set-up, and nothing was shown. Of the whole shop: no machine. */
+function toldFields({ kind, machine, measured_at, wall, body, versions }: ToldContent) {
+  return {
+    kind,
+    machine: machine === "" ? undefined : machine,
+    measured_at,
+    wall,
+    body,
+    shown: undefined,
+    versions,
+  };
+}
+
 /** Named, so that fields of an older build's draft cannot slip into a line. */
 function fieldsOf(content: Content) {
+  if (content.kind !== "machine" && content.kind !== "check") return toldFields(content);
   const beside = content as Content & Readonly<Partial<Record<(typeof BESIDE)[number], unknown>>>;
   const inside = BESIDE.filter((name) => beside[name] !== undefined);
   return {
