@@ -8,6 +8,7 @@ from tests.browser.server import Server
 from tests.browser.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds
 from tests.browser.test_look import Look
 from tests.browser.walk import (
+    change_group,
     field,
     fill_in,
     next_page,
@@ -63,11 +64,11 @@ def test_details_of_the_sump(phone: Phone, server: Server, theme: Theme) -> None
     expect(page.get_by_text(ONE)).to_be_visible()
     look(page)
     next_page(page)
-    page.get_by_role("link", name="Change: coolant outside the sump").click()
+    change_group(page, "coolant outside the sump")
     field(page, "Coolant outside the sump").fill("30")
     look(page)
     next_page(page)
-    page.get_by_role("link", name="Change: taking the level").click()
+    change_group(page, "taking the level")
     choose(page, "From a point at the top")
     field(page, "Height of that point").fill("500")
     look(page)

@@ -5,10 +5,10 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
-from tests.browser.sidesteps import stored
+from tests.browser.sidesteps import stored, to_machine
 from tests.browser.sumpwalk import POURS, choose, open_pours, pour, to_kinds
 from tests.browser.test_wrong_input import WRONG, spoil_fields
-from tests.browser.walk import field, next_page, open_machine, press
+from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press
 
 
 def pour_all(page: Page) -> None:
@@ -37,6 +37,46 @@ def test_table_goes_into_the_set_up(page: Page) -> None:
     field(page, "How deep").fill("400")
     # 280 L at 392 mm and some 0.72 L for each mm above.
     expect(page.get_by_text("= 286 L")).to_be_visible()
+
+
+def check_at(page: Page, depth: str) -> None:
+    """One whole check with this dip, back to the machine's own page."""
+    check_until_recipe(page, depth, "8.0")
+    press(page, "Save to the log")
+    to_machine(page)
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_top_ups_of_the_log_are_steps_for_nothing(page: Page) -> None:
+    open_machine(page)
+    check_at(page, "200")
+    check_at(page, "305")
+    check_at(page, "290")
+    open_pours(page)
+    boxes = page.get_by_role("textbox", name="Poured in,")
+    expect(boxes).to_have_count(2)
+    expect(page.get_by_text("Dip 200 mm before, 305 mm after. The recipe said")).to_be_visible()
+    newest, older = boxes.nth(0), boxes.nth(1)
+    newest.fill("10")
+    expect(page.get_by_role("alert")).to_have_text(
+        "The level did not rise between the two dips. Leave it empty."
+    )
+    newest.fill("")
+    older.fill("1e3")
+    expect(page.get_by_role("alert").first).to_contain_text("Amount poured in must be a number")
+    older.fill("47")
+    expect(page.get_by_role("alert")).to_have_count(0)
+    expect(page.get_by_text("At least 3 more steps.")).to_be_visible()
+    page.reload()
+    expect(page.get_by_role("textbox", name="Poured in,").nth(1)).to_have_value("47")
+    for poured, depth in POURS[:3]:
+        pour(page, poured, depth)
+    expect(page.get_by_text("more step")).to_have_count(0)
+    older = page.get_by_role("textbox", name="Poured in,").nth(1)
+    full = page.get_by_text("At the full mark:")
+    with_pair = full.inner_text()
+    older.fill("30")
+    expect(full).not_to_have_text(with_pair)
 
 
 @pytest.mark.usefixtures("machine_on_phone")

@@ -9,6 +9,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.phone import heading, wait_until_ready
 from tests.browser.walk import (
     OPTIONS,
+    change_group,
     check_until_recipe,
     field,
     fill_in,
@@ -70,13 +71,6 @@ def stored(page: Page, kind: str) -> dict[str, Any]:
     return newest
 
 
-def change(page: Page, group: str) -> None:
-    """From the check of the set-up to the page of a group."""
-    expect(heading(page)).to_have_text("Is the set-up right?")
-    page.get_by_role("link", name=f"Change: {group}", exact=True).click()
-    expect(heading(page)).not_to_have_text("Is the set-up right?")
-
-
 def choose(page: Page, name: str) -> None:
     """Chooses an answer by the beginning of its words."""
     # The drawn circle lies over the real one.
@@ -91,13 +85,14 @@ def open_set_up(page: Page) -> None:
 def row(page: Page, name: str) -> str:
     """What stands beside a name on the check of the set-up."""
     place = page.locator(".fact-row", has=page.get_by_text(name, exact=True))
-    return place.locator("dd").inner_text().replace("\u00a0", " ")
+    # What lies in the folded part has a text, but no visible one.
+    return (place.locator("dd").text_content() or "").replace("\u00a0", " ")
 
 
 def fill_everything(page: Page) -> None:
     """Every optional field and answer, from the check of the set-up and back to it."""
     for group in GROUPS:
-        change(page, group)
+        change_group(page, group)
         if group == "what the shop allows":
             choose(page, "Yes, when nothing else helps")
             choose(page, "Yes It mixes concentrate")
@@ -166,7 +161,7 @@ def test_ordinary_set_up_stays_short_and_says_what_holds(page: Page) -> None:
     assert row(page, "Taking coolant out") == "Only as another way"
     assert row(page, "Lowest mark on the bucket") == "Not given"
     assert row(page, "Mixing unit") == "No mixing unit"
-    change(page, "measuring")
+    change_group(page, "measuring")
     expect(page.locator(".top-step")).to_have_count(0)
 
 
@@ -174,10 +169,10 @@ def test_ordinary_set_up_stays_short_and_says_what_holds(page: Page) -> None:
 def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
     open_machine(page)
     open_set_up(page)
-    change(page, "measuring")
+    change_group(page, "measuring")
     choose(page, "The bucket's own marks")
     next_page(page)
-    change(page, "what the shop allows")
+    change_group(page, "what the shop allows")
     page.get_by_role("radio", name="No", exact=True).check(force=True)
     next_page(page)
     assert row(page, "Concentrate is measured by") == "The bucket's own marks"
@@ -227,7 +222,7 @@ def test_contradictions_are_told_at_the_field_of_their_page(page: Page) -> None:
         # Unusual as well: the refusal comes first, so that Keep cannot carry it past the page.
         ("measuring", "Lowest mark on the bucket", "11", "too large for bucket or jug"),
     ):
-        change(page, group)
+        change_group(page, group)
         field(page, name).fill(text)
         press(page, "Continue")
         expect(page.get_by_role("alert").first).to_contain_text(said)
@@ -241,7 +236,7 @@ def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
     open_machine(page)
     open_set_up(page)
     fill_everything(page)
-    change(page, "units")
+    change_group(page, "units")
     for tool, unit in (("Dip stick", "in"), ("Bucket", "US gal"), ("Jug", "US fl oz")):
         page.get_by_role("combobox", name=tool).select_option(unit)
     next_page(page)
@@ -250,7 +245,7 @@ def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
     assert row(page, "Highest mark on the jug") == "Not given"
     # The plate's unit stayed, so what was typed in it still holds.
     assert row(page, "Leaves with parts in a day") == "2 L"
-    change(page, "what the shop allows")
+    change_group(page, "what the shop allows")
     expect(page.get_by_role("textbox", name="Heaviest bucket to carry , pounds")).to_be_visible()
 
 

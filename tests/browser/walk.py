@@ -94,12 +94,20 @@ def next_page(page: Page, button: str = "Continue") -> None:
     expect(heading(page)).not_to_have_text(before)
 
 
+def change_group(page: Page, group: str) -> None:
+    """From the check of the set-up to one of its pages, which may lie in the folded part."""
+    expect(heading(page)).to_have_text("Is the set-up right?")
+    link = page.get_by_role("link", name=f"Change: {group}", exact=True)
+    if not link.count():
+        page.get_by_text("More about this machine").click()
+    link.click()
+    expect(heading(page)).not_to_have_text("Is the set-up right?")
+
+
 def open_group(page: Page, group: str) -> None:
     """From the machine's own page to a page of its set-up, by the group's name."""
     page.get_by_role("link", name="Change the set-up").click()
-    expect(heading(page)).to_have_text("Is the set-up right?")
-    page.get_by_role("link", name=f"Change: {group}", exact=True).click()
-    expect(heading(page)).not_to_have_text("Is the set-up right?")
+    change_group(page, group)
 
 
 def set_up_machine(

@@ -247,6 +247,7 @@ export type ErrorCode =
   | "not_a_number"
   | "not_whole"
   | "two_separators"
+  | "thousands"
   | "missing_unit"
   | "ambiguous_unit"
   | "unknown_unit"
