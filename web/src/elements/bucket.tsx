@@ -20,7 +20,7 @@ function halfAt(y: number): number {
   return BASE + ((FLOOR - y) / (FLOOR - TOP)) * (BRIM - BASE);
 }
 
-function slice(low: number, high: number): string {
+export function slice(low: number, high: number): string {
   const [a, b] = [yAt(low), yAt(high)];
   const corner = (y: number, side: 1 | -1): string =>
     `${String(MIDDLE + side * halfAt(y))} ${String(y)}`;

@@ -13,6 +13,7 @@ import { MissingScreen } from "./backup/missing";
 import { OneMachineScreen } from "./backup/onemachine";
 import { TableScreen } from "./backup/table";
 import { TakeInScreen } from "./backup/takein";
+import { PourScreen } from "./check/pour/screen";
 import { CheckScreen } from "./check/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
@@ -48,6 +49,7 @@ function MachinePlace({
   if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
+  if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
   if (place === "code") return <CodeOfMachine machine={machine} />;

@@ -16,6 +16,7 @@ import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
+import { Tasks } from "./tasks";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
 function OpenReading({ check }: { readonly check: CheckEntry }) {
@@ -91,6 +92,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         </MainAction>
       }
     >
+      <Tasks machine={id} check={check} />
       {check !== undefined && isReadingOpen(check) ? <OpenReading check={check} /> : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
       <div class="places">

@@ -6,6 +6,7 @@ import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
 import { load, machines, lastCheck, readJournal } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
+import { lastMeasured } from "../store/deeds";
 import { isStarted, walkOf } from "../store/walk";
 import { say, isKey } from "../words/say";
 import { writeMoment } from "../words/times";
@@ -16,21 +17,24 @@ import { isReadingOpen } from "./check/partial";
 import { Foot } from "./foot";
 import { address, go } from "./route";
 import { stateOf } from "./state";
+import { pressing, TaskLines } from "./tasks";
 
 function Row({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
+  const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
   return (
     <li>
       <a class="machine-row" href={address("machines", machine.machine)}>
         <span class="machine-name">{machine.body.machine.name}</span>
         <span class="machine-state">
-          <StateMark state={stateOf(check)} />
+          <StateMark state={stateOf(newest)} />
           <span class="note">
-            {check === undefined ? say("machines.never") : writeMoment(check.measured_at)}
+            {newest === undefined ? say("machines.never") : writeMoment(newest.measured_at)}
           </span>
         </span>
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
+        <TaskLines machine={machine.machine} />
         {isReadingOpen(check) ? <span class="machine-due">{say("machine.open")}</span> : null}
       </a>
     </li>
@@ -48,12 +52,12 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
-/** Checks under way first, then open readings, then those whose last check is oldest, then by name. */
+/** Open pours first, then due readings, checks under way, open readings, then those whose last check is oldest, then by name. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const rank = (machine: MachineEntry): string => {
     const check = lastCheck(machine.machine);
     const started = isStarted(walkOf(machine.machine).value) ? "0" : "1";
-    return `${started} ${isReadingOpen(check) ? "0" : "1"} ${check?.wall ?? ""}`;
+    return `${pressing(machine.machine)} ${started} ${isReadingOpen(check) ? "0" : "1"} ${check?.wall ?? ""}`;
   };
   return [...list].sort(
     (a, b) =>

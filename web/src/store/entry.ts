@@ -10,6 +10,7 @@ import type {
   ReadMachineBody,
   ReadMachineResult,
 } from "../core/messages";
+import { isDeed, type Deed } from "./deed";
 
 /** Of the lines that are written. Rows of schema 1 are read as they were stored. */
 export const ENTRY_SCHEMA = 2;
@@ -19,7 +20,7 @@ export interface Versions {
   readonly pycore: string;
 }
 
-interface Common {
+export interface Common {
   readonly id: string;
   readonly machine: string;
   readonly measured_at: string;
@@ -74,6 +75,7 @@ export type CheckContent = WholeContent | HoldContent | ReadingContent;
 export type CheckShown = CheckContent["shown"];
 
 export type Content = MachineContent | CheckContent;
+export type AnyContent = Content | Deed;
 /** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
 interface Placed {
   readonly log: string;
@@ -81,7 +83,13 @@ interface Placed {
   readonly place: number;
 }
 
+export type AnyEntry = AnyContent & Placed;
+/** What the lists of machines and checks are made of; deeds stand beside them. */
 export type Entry = Content & Placed;
+export type DeedEntry = Deed & Placed;
+export type PlanEntry = Extract<DeedEntry, { kind: "plan" }>;
+export type PourEntry = Extract<DeedEntry, { kind: "pour" }>;
+export type RecheckEntry = Extract<DeedEntry, { kind: "recheck" }>;
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;
 export type CheckEntry = Extract<Entry, { kind: "check" }>;
 type Stored<T> = T & Placed;
@@ -118,6 +126,7 @@ function fromSchema2(line: Fields): Fields | null {
 
 /** The least that every page draws: another app's entry may have shown something else, or nothing. */
 function isDrawable({ kind, body, shown }: Fields): boolean {
+  if (isObject(body) && isDeed(kind, body, shown)) return true;
   if (!isObject(body) || !isObject(body["machine"]) || !isObject(shown)) return false;
   if (kind === "check") return isObject(shown["assessment"]);
   const numbers = shown["shown"];
@@ -126,7 +135,7 @@ function isDrawable({ kind, body, shown }: Fields): boolean {
 }
 
 /** An entry before its place among all the others is known. */
-export type Unplaced = Content & Omit<Placed, "place">;
+export type Unplaced = AnyContent & Omit<Placed, "place">;
 
 /** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */
 export function entryOf(text: string): Unplaced | null {
@@ -139,6 +148,10 @@ export function entryOf(text: string): Unplaced | null {
   } catch {
     return null;
   }
+}
+
+export function isOfDeed(entry: AnyEntry): entry is DeedEntry {
+  return entry.kind !== "machine" && entry.kind !== "check";
 }
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {
