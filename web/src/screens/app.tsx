@@ -14,6 +14,7 @@ import { OneMachineScreen } from "./backup/onemachine";
 import { TableScreen } from "./backup/table";
 import { TakeInScreen } from "./backup/takein";
 import { PourScreen } from "./check/pour/screen";
+import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
@@ -50,6 +51,7 @@ function MachinePlace({
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
+  if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
   if (place === "code") return <CodeOfMachine machine={machine} />;

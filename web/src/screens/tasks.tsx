@@ -81,7 +81,14 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
       {due === undefined ? null : (
         <section class="task">
           <h2>{dueWords(due)}</h2>
-          <PlaceLink to={address("machines", machine, "recheck")}>{say("recheck.enter")}</PlaceLink>
+          <div class="places">
+            <PlaceLink to={address("machines", machine, "recheck")}>
+              {say("recheck.enter")}
+            </PlaceLink>
+            <PlaceLink to={address("machines", machine, "recheck", "skip")}>
+              {say("recheck.skip")}
+            </PlaceLink>
+          </div>
         </section>
       )}
       {isWaiting ? (
