@@ -84,5 +84,5 @@ def test_pour_and_second_reading(phone: Phone, server: Server, theme: Theme) -> 
     page.goto(server.address)
     expect(heading(page)).to_have_text("Machines")
     at("machines")
-    assert len(looks) == 14
+    assert len(looks) == 15
     assert [wrong for look in looks for wrong in look.wrong] == []

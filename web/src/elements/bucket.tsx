@@ -12,11 +12,11 @@ const MIDDLE = 28;
 /** The usable fill ends a little under the brim. */
 const USABLE = 0.94;
 
-function yAt(share: number): number {
+export function yAt(share: number): number {
   return FLOOR - share * USABLE * (FLOOR - TOP);
 }
 
-function halfAt(y: number): number {
+export function halfAt(y: number): number {
   return BASE + ((FLOOR - y) / (FLOOR - TOP)) * (BRIM - BASE);
 }
 

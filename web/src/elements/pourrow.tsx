@@ -1,7 +1,7 @@
 // Where one is in a pour: every bucket small (done with a tick, now thick, to come dashed), and the one
 // in the hand large, filled as far as it is.
 import type { PourShown } from "../core/messages";
-import { slice } from "./bucket";
+import { halfAt, slice, yAt } from "./bucket";
 
 /** More than this many buckets are counted in words alone. */
 const MOST_DRAWN = 12;
@@ -38,12 +38,24 @@ interface BucketProps {
   readonly state: string;
 }
 
+/** The bucket's middle in its drawing. */
+const MIDDLE = 28;
+
+/** The mark that is filled to now: a bright line across the bucket, and a pointer beside it. */
+function Mark({ share }: { readonly share: number }) {
+  const y = yAt(share);
+  const half = halfAt(y);
+  const [left, right] = [MIDDLE - half, MIDDLE + half];
+  return <path class="pour-mark" d={`M${left} ${y}H${right}m2 0l9 -5v10z`} />;
+}
+
 /** What is in the bucket while this state is reached. */
 export function PourBucket({ pour, state }: BucketProps) {
   const [water, top] = [pour.water_share, pour.water_share + pour.concentrate_share];
   const isMixed = state === "stirred" || state === "poured";
+  const mark = state === "concentrate" ? top : water;
   return (
-    <svg class="pour-bucket" viewBox="0 0 56 64" aria-hidden="true">
+    <svg class="pour-bucket" viewBox="0 0 66 64" aria-hidden="true">
       {water > 0 ? <path d={slice(0, water)} class="bucket-water" /> : null}
       {water > 0 ? <path d={slice(0, water)} fill="url(#water)" /> : null}
       {top > water && state !== "water" ? (
@@ -55,6 +67,7 @@ export function PourBucket({ pour, state }: BucketProps) {
       ) : null}
       <path d="M2 8L9 60H47L54 8" class="bucket-wall" />
       <path d="M0 8H56" class="bucket-wall" />
+      {isMixed ? null : <Mark share={state === "ready_mix" ? top : mark} />}
     </svg>
   );
 }

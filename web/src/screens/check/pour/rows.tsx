@@ -27,7 +27,7 @@ function rowText(row: BucketRow): string {
 
 export function RowList({ rows }: { readonly rows: readonly BucketRow[] }) {
   return (
-    <section role="status">
+    <section class="last-check" role="status">
       <h2>{say("stop.so_far")}</h2>
       {rows.length === 0 ? <p>{say("stop.none")}</p> : null}
       <ul class="facts">

@@ -84,7 +84,7 @@ interface OpenBucketProps {
 function OpenBucket({ props, open, isMissing, onChoose }: OpenBucketProps) {
   const bucket = (props.steps[props.pouring.ticks.length]?.bucket ?? 0) + 1;
   return (
-    <section>
+    <section class="last-check">
       <h2 id="open-bucket">{say("stop.open", { n: String(bucket) })}</h2>
       {isMissing ? <Fault>{say("stop.choose")}</Fault> : null}
       <Choice

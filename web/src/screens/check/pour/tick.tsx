@@ -64,19 +64,25 @@ function Ticking({ props, step, next }: { props: PourProps; step: Step; next: nu
   );
 }
 
-function Aside({ machine, pouring }: Pick<PourProps, "machine" | "pouring">) {
+interface AsideProps extends Pick<PourProps, "machine" | "pouring"> {
+  readonly isBucket: boolean;
+}
+
+function Aside({ machine, pouring, isBucket }: AsideProps) {
   const id = machine.machine;
   return (
     <div class="places">
-      <button
-        type="button"
-        class="line-button"
-        onClick={() => {
-          changePouring(id, { quick: !pouring.quick });
-        }}
-      >
-        {say(pouring.quick ? "pour.slow" : "pour.quick")}
-      </button>
+      {isBucket ? (
+        <button
+          type="button"
+          class="place-link quiet-button"
+          onClick={() => {
+            changePouring(id, { quick: !pouring.quick });
+          }}
+        >
+          {say(pouring.quick ? "pour.slow" : "pour.quick")}
+        </button>
+      ) : null}
       <PlaceLink to={address("machines", id, "pour", "stop")}>{say("pour.stop")}</PlaceLink>
     </div>
   );
@@ -114,7 +120,7 @@ export function TickScreen(props: PourProps) {
         <Instruction step={step} machine={machine} quick={pouring.quick} />
       </div>
       <Next step={pouring.quick ? undefined : steps[next + 1]} now={step} />
-      <Aside machine={machine} pouring={pouring} />
+      <Aside machine={machine} pouring={pouring} isBucket={step.bucket !== null} />
     </Page>
   );
 }
