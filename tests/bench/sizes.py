@@ -13,6 +13,7 @@ BROTLI = Path(__file__).with_name("brotli.mjs")
 HARDEST = 9
 KINDS = {
     ".wasm": "Python as WebAssembly",
+    ".bin": "Python's memory image",
     ".zip": "Python modules",
     ".mjs": "Pyodide's JavaScript",
     ".js": "page, worker, service worker",
