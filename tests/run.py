@@ -133,7 +133,9 @@ def _npm_script(node: list[Node], name: str) -> str:
 
 
 def _pytest(places: Sequence[str], keyword: str | None) -> str:
-    command = [str(venv_python()), "-m", "pytest", *places]
+    # A browser often waits: one process a core, and whoever is free takes the next test.
+    spread = ["-n", str(os.cpu_count() or 1), "--dist", "worksteal"]
+    command = [str(venv_python()), "-m", "pytest", *spread, *places]
     return _status([*command, "-k", keyword] if keyword else command, ROOT)
 
 
