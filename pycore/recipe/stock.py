@@ -11,7 +11,7 @@ from pycore.recipe.balance import state_after
 from pycore.recipe.band import is_new_charge, outside_pct
 from pycore.recipe.draw_off import filled, filling
 from pycore.recipe.harm import does_harm
-from pycore.recipe.marks import Space, floor_marks
+from pycore.recipe.marks import Space, ceil_marks, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals, totals_of
 from pycore.recipe.request import PlanRequest, Stock, Target
@@ -96,7 +96,7 @@ def _levels_l(ask: PlanRequest) -> Iterator[float]:
         if leanest > 0:
             highest_l = min(highest_l, volume_l + stock.concentrate_l / leanest)
         if richest > 0:
-            strongest_l = volume_l + stock.concentrate_l / richest
+            strongest_l = volume_l + _strongest_fill_l(ask, stock.concentrate_l, richest)
         target = ask.target
         reach_pct = target.aim_pct if is_new_charge(ask) else target.low_pct
         in_band_l = level_for_l(ask, reach_pct) if reach_pct > 0 else highest_l
@@ -105,6 +105,14 @@ def _levels_l(ask: PlanRequest) -> Iterator[float]:
     is_lean = ask.sump.strength_pct.value < ask.target.low_pct
     up = (strongest_l + step * mark_l for step in range(_LEVELS if is_lean else 0))
     return (level_l for level_l in chain(down, up) if volume_l < level_l <= ask.fill_to_l)
+
+
+def _strongest_fill_l(ask: PlanRequest, have_l: float, richest: float) -> float:
+    """All whole jug marks at hand in as few whole marks of water as may take them, L."""
+    bucket = ask.bucket
+    concentrate_l = floor_marks(have_l / bucket.jug_mark_l) * bucket.jug_mark_l
+    water_l = concentrate_l * (1 - richest) / richest
+    return concentrate_l + ceil_marks(water_l / bucket.water_mark_l) * bucket.water_mark_l
 
 
 def _share_of_concentrate(ask: PlanRequest) -> tuple[float, float]:

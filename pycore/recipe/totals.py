@@ -68,12 +68,15 @@ def totals_between(
     most = floor_marks((high_pct / 100 * (volume_l + space.room_l) - held_l) / mark_l)
     leanest = min(jug / water for water, jug in singles)
     richest = max(jug / water for water, jug in singles)
-    if richest == 0:
-        most = min(most, 0)
+    # No jug marks for which leanest or richest bucket leave no water that fills the room.
+    water_l = bucket.water_mark_l
+    most = min(most, floor_marks(space.room_l / (mark_l + water_l / richest)) if richest > 0 else 0)
+    if leanest > 0:
+        fewest = max(fewest, ceil_marks(least_l / (mark_l + water_l / leanest)))
     for jug in range(max(fewest, 0), most + 1):
         jug_l = jug * mark_l
-        first = max(1, ceil_marks((least_l - jug_l) / bucket.water_mark_l))
-        last = floor_marks((space.room_l - jug_l) / bucket.water_mark_l)
+        first = max(1, ceil_marks((least_l - jug_l) / water_l))
+        last = floor_marks((space.room_l - jug_l) / water_l)
         if richest > 0:
             first = max(first, ceil_marks(jug / richest))
         if leanest > 0:

@@ -97,3 +97,14 @@ def test_a_fifth_is_no_new_charge_and_the_edge_is_in_range() -> None:
 def test_what_is_run_in_counts_once_in_the_verdict() -> None:
     # 154 L at 6 % with 37.4 L of water and 6.6 L of concentrate: 15.84 L in 198 L.
     assert made(question(), [], steps=[], run_in_l=(37.4, 6.6)).verdict == "on_target"
+
+
+def test_a_bucket_that_misses_a_band_in_reach_is_laid_to_the_marks() -> None:
+    # 44 L of room with mixes of 1 to 20 % reach 4.9 to 9.1 %: 1 L of 4.8 % is not what it takes.
+    poured = made(question(), [Pour(1, 1.0, 0.05)])
+    assert poured.cautions[:2] == ["best_reachable", "marks_too_coarse"]
+    # Up to 3 % it is the mix: 5.3 % at the most.
+    weak = made(question(strong_pct=3.0), [Pour(1, 1.0, 0.05)])
+    assert weak.cautions[:2] == ["best_reachable", "needs_stronger_premix"]
+    rich = made(question(154.0, 14.0, weak_pct=2.0), [Pour(1, 1.0, 0.05)])
+    assert rich.cautions[:2] == ["best_reachable", "needs_weaker_mix"]

@@ -9,6 +9,7 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.recipe.request import (
     Bucket,
+    DrawOff,
     Mixing,
     MixingUnit,
     Pail,
@@ -171,6 +172,16 @@ def test_hidden_liquid_beside_little_and_beside_nothing() -> None:
     empty = whole_circuit(replace(question(0.0, 8.0), hidden=none))
     assert empty.sump.strength_pct.value == 8.0
     assert whole_circuit(question()) == question()
+
+
+@pytest.mark.parametrize(
+    ("most_l", "left_l"), [(None, 154.0), (50.0, 50.0), (170.0, 154.0), (0.0, 0.0)]
+)
+def test_what_is_hidden_is_not_taken_out(most_l: float | None, left_l: float) -> None:
+    # 154 L show on the stick; the 30 L in the pipes stay there.
+    hidden = SumpState(Measured(30.0, 1.0), Measured(5.0, 0.3))
+    ask = replace(question(), hidden=hidden, draw_off=DrawOff(True, 1.0, most_l))
+    assert whole_circuit(ask).draw_off == DrawOff(True, 1.0, left_l)
 
 
 def test_another_state_keeps_its_doubt() -> None:

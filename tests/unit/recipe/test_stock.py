@@ -62,6 +62,22 @@ def test_out_of_the_band_the_nearest_to_it_is_poured() -> None:
     assert plan.cautions[:3] == ["water_short", "not_filled_up", "best_reachable"]
 
 
+@pytest.mark.parametrize(
+    ("have_l", "poured_l", "is_inside"),
+    # 1.2 L are in 20 L: with 1 L of water 0.3 L make 7.04 %, 0.25 L 6.82 % and 0.2 L 6.60 %.
+    [(0.34, 0.3, True), (0.3, 0.3, True), (0.29, 0.25, False), (0.24, 0.2, False)],
+)
+def test_the_last_jug_mark_goes_in_and_the_level_stays_low(
+    have_l: float, poured_l: float, *, is_inside: bool
+) -> None:
+    # Filled higher it would be thinner: with 2 L of water 0.3 L are 6.73 %.
+    plan = plan_recipe(with_stock(have_l, question(20.0, 6.0, fill_to_l=24.0, strong_pct=25.0)))
+    assert plan.totals.water_l == 1.0
+    assert plan.totals.concentrate_l == pytest.approx(poured_l)
+    assert (plan.verdict != "out_of_band") is is_inside
+    assert plan.cautions[:2] == ["stock_short", "not_filled_up"]
+
+
 def test_a_rest_smaller_than_a_mark_is_left() -> None:
     ask = with_stock(3.04)
     assert within_stock(ask, filled(ask)).totals.concentrate_l <= 3.0 + 1e-9

@@ -64,6 +64,9 @@ function Usual({ result, toUsual }: HoldingProps) {
         <dt>{label}</dt>
         <dd>
           <span class="answer-value">{write(usual)}</span>
+          {poured === undefined ? null : (
+            <span class="note">{say("hold.poured", { strength: write(poured) })}</span>
+          )}
         </dd>
         {toUsual === undefined ? null : (
           <dd class="answer-change">
@@ -73,14 +76,6 @@ function Usual({ result, toUsual }: HoldingProps) {
           </dd>
         )}
       </div>
-      {poured === undefined ? null : (
-        <div class="answer-row">
-          <dt>{say("hold.poured")}</dt>
-          <dd>
-            <span class="answer-value">{write(poured)}</span>
-          </dd>
-        </div>
-      )}
     </dl>
   );
 }

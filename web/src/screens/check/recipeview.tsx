@@ -1,6 +1,6 @@
 // A recipe as shown, from pycore's rounded numbers alone; the log shows the stored one with the same view.
 import type { ComponentChildren } from "preact";
-import type { MachineTyped, PlanCheckResult, Shown } from "../../core/messages";
+import type { MachineTyped, PlanCheckResult, Section, Shown } from "../../core/messages";
 import { BucketRow } from "../../elements/bucket";
 import { SectionDrawing } from "../../elements/section";
 import { StateMark, StateShape } from "../../elements/statemark";
@@ -8,7 +8,7 @@ import { cautionSentence, chanceSentence, type State } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../words/say";
 import { plannedStrength } from "./apart";
-import type { Recipe } from "./chosen";
+import { isEmpty, type Recipe } from "./chosen";
 import { Pours } from "./pours";
 import { Reasons } from "./reasons";
 
@@ -62,18 +62,37 @@ export function stateBefore(result: PlanCheckResult): State {
   return found.startsWith("in_range") ? "in_range" : state;
 }
 
+/** Where nothing is poured one drawing is enough: two of the same say nothing. */
+function Unchanged({ section, state }: { section: Section | null; state: string }) {
+  return (
+    <figure>
+      <SectionDrawing
+        name={say("recipe.before_drawing")}
+        section={section}
+        fullWord={say("drawn.full")}
+        size="broad"
+      />
+      <figcaption>
+        <b>{say("recipe.before")}</b> {state}
+      </figcaption>
+    </figure>
+  );
+}
+
 export function BeforeAfter({ result, recipe, now: given }: ViewProps) {
   const { assessment } = result;
+  const section = assessment.section ?? null;
   const now = {
     strength: strengthBefore(result, given),
     volume: assessment.level?.shown.volume,
   };
-  const range = {
+  const after = say("recipe.then", {
     strength: write(recipe.strength),
     low: write(recipe.low),
     high: write(recipe.high),
     volume: write(recipe.volume),
-  };
+  });
+  if (isEmpty(recipe)) return <Unchanged section={section} state={after} />;
   const before = say("recipe.now", {
     strength: now.strength === undefined ? "" : write(now.strength),
     volume: now.volume === undefined ? "" : write(now.volume),
@@ -81,11 +100,7 @@ export function BeforeAfter({ result, recipe, now: given }: ViewProps) {
   return (
     <div class="before-after">
       <figure>
-        <SectionDrawing
-          name={say("recipe.before_drawing")}
-          section={assessment.section ?? null}
-          size="half"
-        />
+        <SectionDrawing name={say("recipe.before_drawing")} section={section} size="half" />
         <figcaption>
           <b>{say("recipe.before")}</b> {before}
         </figcaption>
@@ -93,7 +108,7 @@ export function BeforeAfter({ result, recipe, now: given }: ViewProps) {
       <figure>
         <SectionDrawing name={say("recipe.after_drawing")} section={recipe.after} size="half" />
         <figcaption>
-          <b>{say("recipe.after")}</b> {say("recipe.then", range)}
+          <b>{say("recipe.after")}</b> {after}
         </figcaption>
       </figure>
     </div>
