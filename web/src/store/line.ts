@@ -3,7 +3,7 @@ import { ENTRY_SCHEMA, type Content } from "./entry";
 import { StoreError } from "./trouble";
 
 /** What stands beside the body on the page stands inside it in a line. */
-const BESIDE = ["way", "code"] as const;
+const BESIDE = ["way", "code", "pour_test"] as const;
 const KIND_OF = { machine: "machine_set", check: "check" } as const;
 const SEAL = /,"hash":"([0-9a-f]{64})"\}$/;
 
