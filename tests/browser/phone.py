@@ -74,8 +74,9 @@ class Phone:
 
 def wait_until_ready(page: Page) -> None:
     """Waits for the promise that the app works without internet."""
-    ready = page.get_by_text("Ready without internet").or_(
-        page.get_by_text("Works without internet")
+    # By the whole text: "Not ready without internet" is no promise.
+    ready = page.get_by_text("Ready without internet", exact=True).or_(
+        page.get_by_text("Works without internet", exact=True)
     )
     expect(ready.first).to_be_visible()
 

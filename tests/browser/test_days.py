@@ -1,5 +1,6 @@
 """Days are chosen from the phone's calendar, shown in words, and are those of the place."""
 
+import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.fluid import choose, type_all
@@ -7,7 +8,7 @@ from tests.browser.phone import Phone
 from tests.browser.server import Server
 from tests.browser.test_shop import row
 from tests.browser.test_wrong_input import assert_refused
-from tests.browser.walk import change_group, field, next_page, open_group, press, set_up_machine
+from tests.browser.walk import change_group, field, next_page, open_group, open_machine, press
 
 
 def assert_part_of_a_day_is_refused(page: Page, name: str) -> None:
@@ -20,8 +21,9 @@ def assert_part_of_a_day_is_refused(page: Page, name: str) -> None:
     expect(page.get_by_role("alert").first).to_contain_text("must be a date")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_day_of_the_zero(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "instrument")
     choose(page, "Brix")
     next_page(page)
@@ -40,10 +42,11 @@ def test_day_of_the_zero(page: Page) -> None:
     assert row(page, "Zeroed on") == "Friday, 2 January 2026"
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_day_is_the_same_west_of_greenwich(phone: Phone, server: Server) -> None:
     page = phone.start(timezone="America/New_York")
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "drum in use")
     type_all(page, {"Delivered on": "2026-11-02"})
     expect(page.get_by_text("Monday, 2 November 2026")).to_be_visible()

@@ -8,14 +8,23 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.sidesteps import dip, follow, until_answers
 from tests.browser.test_look import Look
-from tests.browser.walk import change_group, field, next_page, open_group, press, set_up_machine
+from tests.browser.walk import (
+    change_group,
+    field,
+    next_page,
+    open_group,
+    open_machine,
+    press,
+)
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def opened(phone: Phone, server: Server, theme: Theme) -> Page:
     """A fresh phone with one machine."""
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     return page
 
 

@@ -13,6 +13,7 @@ from tests.browser.walk import (
     fill_in,
     next_page,
     open_group,
+    open_machine,
     press,
     set_up_machine,
 )
@@ -77,11 +78,12 @@ def test_details_of_the_sump(phone: Phone, server: Server, theme: Theme) -> None
     assert look.wrong == []
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pour_test(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     look = Look(f"{theme}-pours")

@@ -7,12 +7,14 @@ from tests.browser.fluid import choose, type_all
 from tests.browser.phone import heading
 from tests.browser.sidesteps import dip, follow, open_entry, stored, until_answers
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import change_group, field, next_page, open_group, press, set_up_machine
+from tests.browser.walk import change_group, field, next_page, open_group, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def with_instrument(page: Page, **zero: str) -> None:
     """A machine whose instrument ends at 18 Brix and does not correct for temperature."""
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "instrument")
     choose(page, "Brix")
     choose(page, "No")
@@ -33,7 +35,7 @@ def to_recipe(page: Page) -> None:
 
 
 def test_read_again_and_average(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     dip(page)
     field(page, "What does the reading").fill("4.0")
     next_page(page)
@@ -67,7 +69,7 @@ def test_read_again_and_average(page: Page) -> None:
 
 
 def test_blurred_is_diluted_and_doubled_once(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     dip(page)
     field(page, "What does the reading").fill("5.0")
     next_page(page)
@@ -130,7 +132,7 @@ def test_temperature_and_an_old_zero(page: Page) -> None:
 
 def with_old_zero(page: Page) -> None:
     """A machine with an instrument that corrects for temperature and was zeroed long ago."""
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "instrument")
     choose(page, "Brix")
     choose(page, "Yes")
@@ -220,7 +222,7 @@ def test_temperature_may_stay_open(page: Page) -> None:
 
 
 def test_second_method_that_disagrees(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     follow(page, "I have a second method")
     press(page, "Continue")
@@ -257,7 +259,7 @@ def test_second_method_that_disagrees(page: Page) -> None:
 
 @pytest.mark.parametrize(("shows", "said"), [("12", "The two methods agree."), ("", "")])
 def test_second_method_that_agrees_or_is_taken_back(page: Page, shows: str, said: str) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     follow(page, "I have a second method")
     choose(page, "Titration")

@@ -18,9 +18,9 @@ from tests.browser.walk import (
     field,
     next_page,
     open_group,
+    open_machine,
     press,
     save_check,
-    set_up_machine,
 )
 
 CHECK_TITLE = "Is the set-up right?"
@@ -34,8 +34,9 @@ def machine_of(page: Page) -> dict[str, Any]:
     return body["machine"]
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_instrument_and_zero(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     assert "instrument" not in machine_of(page)
     open_group(page, "instrument")
     choose(page, "Per cent")
@@ -81,8 +82,9 @@ def test_instrument_and_zero(page: Page) -> None:
     }
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_per_cent_is_multiplied_once(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "instrument")
     choose(page, "Per cent")
     type_all(page, {"Factor set": "1.5"})
@@ -94,8 +96,9 @@ def test_per_cent_is_multiplied_once(page: Page) -> None:
     expect(page.get_by_text("6.3 % → 4.2 Brix × factor 1.5 = 6.3 %")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_another_scale_forgets_what_was_typed_on_the_first(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "instrument")
     choose(page, "Brix")
     type_all(page, {"Highest mark": "18"})
@@ -103,8 +106,9 @@ def test_another_scale_forgets_what_was_typed_on_the_first(page: Page) -> None:
     expect(field(page, "Highest mark")).to_have_value("")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_metals_sheet_drum_and_water(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "metals")
     expect(page.get_by_text("Is magnesium worked on this machine?")).to_be_visible()
     page.get_by_role("checkbox", name="Magnesium").check(force=True)
@@ -197,6 +201,7 @@ def _assert_stored(page: Page) -> None:
         expect(page.get_by_text(fact, exact=True)).to_be_attached()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize(
     ("answer", "field_name", "text", "reads"),
     [
@@ -208,7 +213,7 @@ def _assert_stored(page: Page) -> None:
 def test_direction_of_the_factor(
     page: Page, answer: str, field_name: str, text: str, reads: str
 ) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "factor")
     choose(page, answer)
     for wrong in ["", *WRONG]:
@@ -233,8 +238,9 @@ def keep_what_is_asked(page: Page) -> None:
         keep.click()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_printed_chart(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "factor")
     choose(page, "A printed chart")
     press(page, "Continue")

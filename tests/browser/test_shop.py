@@ -3,9 +3,10 @@
 import json
 from typing import Any
 
+import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import heading, wait_until_ready
 from tests.browser.walk import (
     OPTIONS,
     change_group,
@@ -13,6 +14,7 @@ from tests.browser.walk import (
     field,
     fill_in,
     next_page,
+    open_machine,
     press,
     save_check,
     set_up_machine,
@@ -98,8 +100,9 @@ def fill_everything(page: Page) -> None:
         next_page(page)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_every_option_reaches_the_store_and_the_next_recipe(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     fill_everything(page)
     assert row(page, "Never above, pump stopped") == "470 mm"
@@ -162,8 +165,9 @@ def test_ordinary_set_up_stays_short_and_says_what_holds(page: Page) -> None:
     expect(page.locator(".top-step")).to_have_count(0)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     change_group(page, "measuring")
     choose(page, "The bucket's own marks")
@@ -181,6 +185,7 @@ def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
 
 
 def test_table_is_asked_for_its_never_above_mark_alone(page: Page) -> None:
+    wait_until_ready(page)
     at_the_rim: list[tuple[str, int]] = []
 
     def note(page: Page) -> None:
@@ -208,8 +213,9 @@ def test_table_is_asked_for_its_never_above_mark_alone(page: Page) -> None:
     assert sump["never_above_depth"] == {"text": "460", "unit": "mm"}
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_contradictions_are_told_at_the_field_of_their_page(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     for group, name, text, said in (
         ("rim", "Never above", "439", "440"),
@@ -225,8 +231,9 @@ def test_contradictions_are_told_at_the_field_of_their_page(page: Page) -> None:
         next_page(page)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     fill_everything(page)
     change_group(page, "units")
@@ -242,8 +249,9 @@ def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
     expect(page.get_by_role("textbox", name="Heaviest bucket to carry , pounds")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_older_machine_opens_with_what_it_has(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     page.evaluate(MAKE_OLD)
     page.reload()
     assert "ways" not in stored(page, "machine_set")["body"]["machine"]

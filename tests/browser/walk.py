@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import heading, wait_until_ready
 
 # Part of a field's name -> what is typed; a field that holds something already is left alone.
 TYPED = {
@@ -135,6 +135,13 @@ def set_up_machine(
         fill_in(page, {**TYPED, **(typed or {})})
         next_page(page)
     raise AssertionError(f"the set-up has no end; it stands at {heading(page).inner_text()}")
+
+
+def open_machine(page: Page) -> None:
+    """From the list to the page of the machine that a fixture has set up, the calculator ready."""
+    wait_until_ready(page)
+    page.get_by_role("link", name=TYPED["Name of the machine"]).click()
+    expect(heading(page)).to_have_text(TYPED["Name of the machine"])
 
 
 def check_until_recipe(

@@ -414,6 +414,10 @@ export interface Operations {
     body: ReadWaterBody;
     result: ReadWaterResult;
   };
+  recheck: {
+    body: RecheckBody;
+    result: RecheckResult;
+  };
   write_csv: {
     body: WriteCsvBody;
     result: WriteCsvResult;
@@ -1421,13 +1425,12 @@ export interface HandoverResult {
     due: DueRecheck;
   }[];
   /**
-   * Items: Sumps with room for at least one whole usable bucket, by their last dip; buckets is how many fit. Machines that are stopped or at rest are not among them.
+   * Items: Sumps with room for at least one whole usable bucket, by their last dip. Machines that are stopped or at rest are not among them.
    */
   low_sumps: {
     machine: EntryId;
     name: string;
     level: LevelNow;
-    buckets: number;
   }[];
   states: {
     machine: EntryId;
@@ -2282,6 +2285,102 @@ export interface Hardness {
    */
   shown: Shown[];
 }
+/**
+ * check is the first check as it was stored, with the set-up of that time; machine is the set-up now, by which the second reading is read. pours is what really went in, poured_at the last bucket.
+ */
+export interface RecheckBody {
+  check: PlanCheckBody;
+  machine: MachineTyped;
+  pours: BucketRows;
+  draw_off?: Typed;
+  poured_at: Moment;
+  reading: ReadingTyped;
+  dip?: DipTyped;
+  now: Moment;
+}
+/**
+ * Buckets that are alike. water and concentrate are the marks of one bucket.
+ */
+export interface BucketRow {
+  count: number;
+  /**
+   * concentrate: neat, where the fluid's settings allow it.
+   */
+  kind?: "mix" | "water" | "concentrate" | "own_fluid" | "ready_mix" | "unknown";
+  each?: Typed;
+  water?: Typed;
+  concentrate?: Typed;
+  strength?: Typed;
+  /**
+   * Remembered or estimated, not measured.
+   */
+  about?: boolean;
+}
+/**
+ * minutes since the last bucket; early and late are both allowed. reasons: what a difference may come from, the likeliest first.
+ */
+export interface RecheckResult {
+  assessment: AssessSumpResult;
+  minutes: number;
+  reasons: (
+    | "unknown_poured"
+    | "mixed_too_short"
+    | "level_higher"
+    | "level_lower"
+    | "sump_holds_more"
+    | "sump_holds_less"
+    | "hidden_not_run"
+    | "check_dip"
+    | "check_reading"
+    | "check_factor"
+    | "check_marks"
+    | "somebody_added"
+  )[];
+  shown: RecheckShown;
+  doubts: Doubt[];
+  strength?: RecheckStrength;
+  level?: RecheckLevel;
+}
+/**
+ * difference is in points, without its sign.
+ */
+export interface RecheckShown {
+  expected?: Shown;
+  expected_low?: Shown;
+  expected_high?: Shown;
+  found?: Shown;
+  difference?: Shown;
+  expected_volume?: Shown;
+  before_volume?: Shown;
+  implied_volume?: Shown;
+  level_expected?: Shown;
+  level_found?: Shown;
+  level_difference?: Shown;
+}
+/**
+ * difference is found less expected; normalised_error is the difference over its expanded uncertainty (k = 2). implied_l is what must have been in the circuit before the pour for the found strength to be right, only where that is known well enough.
+ */
+export interface RecheckStrength {
+  expected_l: Measured;
+  expected_pct: Measured;
+  found_pct: Measured;
+  difference_pct: Measured;
+  normalised_error: number;
+  verdict: "as_expected" | "weaker" | "stronger";
+  checks: ("check_dip" | "check_reading" | "check_factor" | "check_marks")[];
+  before_l: Measured;
+  implied_l?: Measured;
+}
+/**
+ * Litres of the sump alone, as the stick shows them.
+ */
+export interface RecheckLevel {
+  expected_l: number;
+  found_l: number;
+  difference_l: Measured;
+  normalised_error: number;
+  verdict: "as_expected" | "higher" | "lower";
+}
 export interface WriteCsvBody {
   /**
    * Rows of the store: sealed lines, or rows of the first schema as they were stored.
@@ -2327,24 +2426,6 @@ export interface AdditiveContent {
   amount?: Typed;
   agreed_with?: ShortText;
   remarks?: Remarks;
-}
-/**
- * Buckets that are alike. water and concentrate are the marks of one bucket.
- */
-export interface BucketRow {
-  count: number;
-  /**
-   * concentrate: neat, where the fluid's settings allow it.
-   */
-  kind?: "mix" | "water" | "concentrate" | "own_fluid" | "ready_mix" | "unknown";
-  each?: Typed;
-  water?: Typed;
-  concentrate?: Typed;
-  strength?: Typed;
-  /**
-   * Remembered or estimated, not measured.
-   */
-  about?: boolean;
 }
 /**
  * instrument: zero in water, or what it shows of a known mix. A sump's pour test stands with its set-up.

@@ -11,6 +11,9 @@ import type {
   ReadMachineBody,
   ReadMachineResult,
 } from "../core/messages";
+import { isDeed, type Deed } from "./deed";
+
+import { isToldDrawable, isToldKind, type ToldContent } from "./told";
 
 /** Of the lines that are written. Rows of schema 1 are read as they were stored. */
 export const ENTRY_SCHEMA = 2;
@@ -20,7 +23,7 @@ export interface Versions {
   readonly pycore: string;
 }
 
-interface Common {
+export interface Common {
   readonly id: string;
   readonly machine: string;
   readonly measured_at: string;
@@ -76,7 +79,10 @@ export interface ReadingContent extends CheckCommon {
 export type CheckContent = WholeContent | HoldContent | ReadingContent;
 export type CheckShown = CheckContent["shown"];
 
-export type Content = MachineContent | CheckContent;
+/** Entries that carry the set-up of their machine and what was shown. */
+export type FullContent = MachineContent | CheckContent;
+export type Content = FullContent | ToldContent;
+export type AnyContent = Content | Deed;
 /** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
 interface Placed {
   readonly log: string;
@@ -84,7 +90,14 @@ interface Placed {
   readonly place: number;
 }
 
+export type AnyEntry = AnyContent & Placed;
+/** What the lists of machines and checks are made of; deeds stand beside them. */
 export type Entry = Content & Placed;
+export type ToldEntry = ToldContent & Placed;
+export type DeedEntry = Deed & Placed;
+export type PlanEntry = Extract<DeedEntry, { kind: "plan" }>;
+export type PourEntry = Extract<DeedEntry, { kind: "pour" }>;
+export type RecheckEntry = Extract<DeedEntry, { kind: "recheck" }>;
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;
 export type CheckEntry = Extract<Entry, { kind: "check" }>;
 type Stored<T> = T & Placed;
@@ -110,6 +123,7 @@ function fromSchema2(line: Fields): Fields | null {
   if (!isObject(line["body"])) return null;
   const { way, code, pour_test, ...body } = line["body"];
   const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
+  if (isToldKind(kind)) return { ...line, machine: line["machine"] ?? "" };
   return {
     ...line,
     kind,
@@ -122,6 +136,8 @@ function fromSchema2(line: Fields): Fields | null {
 
 /** The least that every page draws: another app's entry may have shown something else, or nothing. */
 function isDrawable({ kind, body, shown }: Fields): boolean {
+  if (isObject(body) && isDeed(kind, body, shown)) return true;
+  if (isToldKind(kind)) return isObject(body) && isToldDrawable(kind, body);
   if (!isObject(body) || !isObject(body["machine"]) || !isObject(shown)) return false;
   if (kind === "check") return isObject(shown["assessment"]);
   const numbers = shown["shown"];
@@ -130,7 +146,7 @@ function isDrawable({ kind, body, shown }: Fields): boolean {
 }
 
 /** An entry before its place among all the others is known. */
-export type Unplaced = Content & Omit<Placed, "place">;
+export type Unplaced = AnyContent & Omit<Placed, "place">;
 
 /** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */
 export function entryOf(text: string): Unplaced | null {
@@ -143,6 +159,16 @@ export function entryOf(text: string): Unplaced | null {
   } catch {
     return null;
   }
+}
+
+export function isOfDeed(entry: AnyEntry): entry is DeedEntry {
+  return isDeed(entry.kind, entry.body, "shown" in entry ? entry.shown : undefined);
+}
+
+/** What stands beside the set-ups, the checks and the deeds. */
+export function isTold(content: AnyContent): content is ToldContent {
+  const shown = "shown" in content ? content.shown : undefined;
+  return isToldKind(content.kind) && !isDeed(content.kind, content.body, shown);
 }
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {

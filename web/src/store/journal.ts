@@ -2,12 +2,25 @@
 import { computed, signal, type ReadonlySignal } from "@preact/signals";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
-import type { CheckEntry, Content, Entry, MachineEntry } from "./entry";
+import {
+  isOfDeed,
+  type CheckEntry,
+  type AnyContent,
+  type DeedEntry,
+  type Entry,
+  type MachineEntry,
+  type ToldEntry,
+} from "./entry";
+import { fillExample } from "./example";
 import { askToKeep } from "./keeping";
 import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
 import { readLedger, type Ledger } from "./ledger";
 import { lineOf, sortLines, type Line } from "./lines";
+import { isAtRest } from "./told";
+import { isExample, STORE } from "./which";
 import { dropLacking, readWitness, type Head } from "./witness";
+
+type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
 export type Load =
   | { readonly kind: "reading" }
@@ -27,7 +40,11 @@ export const heads: ReadonlySignal<readonly Head[]> = knownHeads;
 export const lacking: ReadonlySignal<readonly Lack[]> = missing;
 
 const sorted = computed(() => sortLines(storedLines.value));
-export const entries = computed<readonly Entry[]>(() => sorted.value.entries);
+export const entries = computed<readonly Entry[]>(() =>
+  sorted.value.entries.filter((entry): entry is Entry => !isOfDeed(entry)),
+);
+/** What was poured and read again, in the same order. */
+export const deeds = computed<readonly DeedEntry[]>(() => sorted.value.entries.filter(isOfDeed));
 /** Lines that this build cannot show. They stay stored and are counted. */
 export const unreadable = computed(() => sorted.value.unreadable);
 export const apart = computed(() => sorted.value.apart);
@@ -45,6 +62,25 @@ const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   for (const entry of entries.value) if (entry.kind === "check") latest.set(entry.machine, entry);
   return latest;
 });
+
+/** How each machine is used, by its latest word about it. */
+const states = computed<ReadonlyMap<string, Stated>>(() => {
+  const latest = new Map<string, Stated>();
+  for (const entry of entries.value)
+    if (entry.kind === "machine_state") latest.set(entry.machine, entry);
+  return latest;
+});
+
+/** Undefined where nobody has said anything, or has said that it is in ordinary use. */
+export function statedOf(machine: string): Stated | undefined {
+  const stated = states.value.get(machine);
+  return stated?.body.state === "in_use" ? undefined : stated;
+}
+
+export function isResting(machine: string): boolean {
+  const stated = statedOf(machine);
+  return stated !== undefined && isAtRest(stated.body);
+}
 
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
 const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
@@ -92,6 +128,7 @@ async function readLines(): Promise<readonly [Ledger, readonly Line[]]> {
 }
 
 async function fetchAll(): Promise<void> {
+  await fillExample();
   const witness = readWitness();
   let [ledger, found] = await readLines();
   const isShort = await closeIfShort(witness, ledger, found);
@@ -114,7 +151,7 @@ export function goOnWithout(): void {
 }
 
 /** Another window of this app may have written: without this an old set-up would stand here as the present one. */
-const news = "BroadcastChannel" in globalThis ? new BroadcastChannel("pailwright.log") : null;
+const news = "BroadcastChannel" in globalThis ? new BroadcastChannel(`${STORE}.log`) : null;
 
 async function readAgain(): Promise<void> {
   try {
@@ -141,7 +178,7 @@ export function followOtherWindows(): void {
 }
 
 /** Memory changes only after the store has answered; a row that was there already is not added twice. */
-export async function save(content: Content): Promise<Saved> {
+export async function save(content: AnyContent): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
     const line = await lineOf({ text: outcome.row.text, mine: true, whole: true });
@@ -149,7 +186,7 @@ export async function save(content: Content): Promise<Saved> {
     storedLines.value = [...others, line];
     missing.value = lackingNow(storedLines.value);
     news?.postMessage("written");
-    void askToKeep();
+    if (!isExample) void askToKeep();
   }
   return outcome;
 }

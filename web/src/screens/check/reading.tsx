@@ -141,7 +141,9 @@ function Above({ error, props }: { error: DeskError | undefined; props: CheckPro
   return (
     <>
       <Fault id="hint">{errorSentence(error, say("field.reading"))}</Fault>
-      {error.code === "off_scale" && !isDiluted ? <Dilute {...props} /> : null}
+      {error.code === "off_scale" && !isDiluted && props.beside !== true ? (
+        <Dilute {...props} />
+      ) : null}
     </>
   );
 }
@@ -159,7 +161,7 @@ export function ReadingScreen(props: CheckProps) {
       step={step}
       layout="question"
       onBack={onBack}
-      side={<Side walk={walk} machine={machine} change={change} />}
+      side={props.beside === true ? undefined : <Side {...{ walk, machine, change }} />}
       action={
         gate.doubt === null ? (
           <MainAction onPress={gate.pass} about={walk.reading}>

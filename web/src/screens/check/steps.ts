@@ -31,6 +31,8 @@ export interface CheckProps {
   readonly rest: readonly string[];
   /** "Step 1 of 3" */
   readonly step: string;
+  /** On another way than the ordinary check: no short cuts into that one. */
+  readonly beside?: boolean;
 }
 
 const DIP: readonly CheckStep[] = ["dip", "clean_side", "touched"];
