@@ -261,10 +261,11 @@ class HoldCheckBody:
 
 @dataclass(frozen=True)
 class CalibrationStep:
-    """One pour of a pour test and the dip after it."""
+    """One pour of a pour test and the dip after it; ``at`` is kept for the log alone."""
 
     poured: Typed
     depth: Typed
+    at: str | None = None
 
 
 @dataclass(frozen=True)

@@ -8,6 +8,7 @@ from pycore.desk.messages import CalibrateSumpBody
 from pycore.desk.reader import Reader, placed
 from pycore.desk.records import Typed
 from pycore.desk.tank import read_stick
+from pycore.quantity.dates import moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.typed import Reading
 from pycore.sump.calibration import Pour
@@ -72,7 +73,8 @@ def _add_pour(
 
 
 def _read_steps(reader: Reader, body: CalibrateSumpBody, test: PourTest) -> None:
-    """The steps of the test. Errors: ``missing`` and ``not_for_kind`` for how it started."""
+    """The steps of the test. Errors: ``missing`` and ``not_for_kind`` for how it started,
+    ``not_a_date`` for a step's time."""
     steps = body.steps or []
     if not steps:
         return
@@ -88,6 +90,8 @@ def _read_steps(reader: Reader, body: CalibrateSumpBody, test: PourTest) -> None
     else:
         before = _read_dip(reader, test, body.start_depth, "body.start_depth")
     for i, step in enumerate(steps):
+        if step.at is not None:
+            moment_from(step.at, f"body.steps[{i}].at")
         after = _read_dip(reader, test, step.depth, f"body.steps[{i}].depth")
         _add_pour(reader, test, before, after, step.poured, f"body.steps[{i}].poured")
         before = after

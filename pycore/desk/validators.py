@@ -375,6 +375,10 @@ def validate___definitions_machine_set_content(data, custom_formats={}, name_pre
             data_keys.remove('remarks')
             data__remarks = data['remarks']
             validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if 'pour_test' in data_keys:
+            data_keys.remove('pour_test')
+            data__pourtest = data['pour_test']
+            validate___definitions_calibrate_sump_body(data__pourtest, custom_formats, (name_prefix or 'data') + '.pour_test')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2235,8 +2239,8 @@ def validate___definitions_calibration_content(data, custom_formats={}, name_pre
             data__of = data['of']
             if not isinstance(data__of, str):
                 raise JsonSchemaValueException('type', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__of, str) and data__of == 'instrument' or (isinstance(data__of, str) and data__of == 'sump')):
-                raise JsonSchemaValueException('enum', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'enum': ['instrument', 'sump']}, rule='enum')
+            if not (isinstance(data__of, str) and data__of == 'instrument'):
+                raise JsonSchemaValueException('enum', value=data__of, name='' + (name_prefix or 'data') + '.of', definition={'enum': ['instrument']}, rule='enum')
         if 'instrument' in data_keys:
             data_keys.remove('instrument')
             data__instrument = data['instrument']
@@ -2257,35 +2261,6 @@ def validate___definitions_calibration_content(data, custom_formats={}, name_pre
             data_keys.remove('temperature')
             data__temperature = data['temperature']
             validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
-        if 'points' in data_keys:
-            data_keys.remove('points')
-            data__points = data['points']
-            if not isinstance(data__points, (list, tuple)):
-                raise JsonSchemaValueException('type', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'type': 'array'}, rule='type')
-            data__points_is_list = isinstance(data__points, (list, tuple))
-            if data__points_is_list:
-                data__points_len = len(data__points)
-                if data__points_len > 200:
-                    raise JsonSchemaValueException('maxItems', value=data__points, name='' + (name_prefix or 'data') + '.points', definition={'maxItems': 200}, rule='maxItems')
-                for data__points_x, data__points_item in enumerate(data__points):
-                    if not isinstance(data__points_item, dict):
-                        raise JsonSchemaValueException('type', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
-                    data__points_item_is_dict = isinstance(data__points_item, dict)
-                    if data__points_item_is_dict:
-                        data__points_item__missing_keys = set(['depth', 'volume']) - data__points_item.keys()
-                        if data__points_item__missing_keys:
-                            raise JsonSchemaValueException('required', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'required': ['depth', 'volume']}, rule='required')
-                        data__points_item_keys = set(data__points_item.keys())
-                        if 'depth' in data__points_item_keys:
-                            data__points_item_keys.remove('depth')
-                            data__points_item__depth = data__points_item['depth']
-                            validate___definitions_typed(data__points_item__depth, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].depth'.format(**locals()))
-                        if 'volume' in data__points_item_keys:
-                            data__points_item_keys.remove('volume')
-                            data__points_item__volume = data__points_item['volume']
-                            validate___definitions_typed(data__points_item__volume, custom_formats, (name_prefix or 'data') + '.points[{data__points_x}].volume'.format(**locals()))
-                        if data__points_item_keys:
-                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + ' must not contain ' + str(data__points_item_keys) + ' properties', value=data__points_item, name='' + (name_prefix or 'data') + '.points[{data__points_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
@@ -4447,6 +4422,15 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
                             data__steps_item_keys.remove('depth')
                             data__steps_item__depth = data__steps_item['depth']
                             validate___definitions_typed(data__steps_item__depth, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].depth'.format(**locals()))
+                        if 'at' in data__steps_item_keys:
+                            data__steps_item_keys.remove('at')
+                            data__steps_item__at = data__steps_item['at']
+                            if not isinstance(data__steps_item__at, str):
+                                raise JsonSchemaValueException('type', value=data__steps_item__at, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].at'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if isinstance(data__steps_item__at, str):
+                                data__steps_item__at_len = len(data__steps_item__at)
+                                if data__steps_item__at_len > 40:
+                                    raise JsonSchemaValueException('maxLength', value=data__steps_item__at, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].at'.format(**locals()) + '', definition={'maxLength': 40}, rule='maxLength')
                         if data__steps_item_keys:
                             raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
         if 'pairs' in data_keys:

@@ -33,6 +33,9 @@ def test_table_goes_into_the_set_up(page: Page) -> None:
     assert sump["volume_known_by"] == "poured"
     assert len(sump["points"]) > len(POURS)
     assert all(point["u"]["unit"] == "L" for point in sump["points"])
+    steps = stored(page)[-1]["body"]["pour_test"]["steps"]
+    assert [step["poured"]["text"] for step in steps] == [str(poured) for poured, _ in POURS]
+    assert all(step["at"][10] == "T" for step in steps)
     press(page, "Start a check")
     field(page, "How deep").fill("400")
     # 280 L at 392 mm and some 0.72 L for each mm above.

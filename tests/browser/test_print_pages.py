@@ -55,6 +55,20 @@ def open_sheet(page: Page, name: str, paper: str = "A4") -> None:
     expect(page.get_by_role("img", name=f"{name} as it will be printed")).to_be_visible()
 
 
+def test_card_tells_the_circuit_and_since_when_the_tank_is_measured(page: Page) -> None:
+    open_sheet(page, "Machine card")
+    today = page.evaluate("new Intl.DateTimeFormat('en-CA').format(new Date())")
+    assert today in drawing(page)
+    box = field(page, "Whole circuit")
+    box.fill("1e3")
+    expect(page.get_by_role("alert").first).to_contain_text("must be a number")
+    expect(box).to_have_value("1e3")
+    box.fill("260")
+    expect(page.locator(".sheet text", has_text="260")).to_be_visible()
+    page.reload()
+    expect(field(page, "Whole circuit")).to_have_value("260")
+
+
 def drawing(page: Page) -> str:
     """The first page of the sheet as it stands in the document."""
     return str(page.locator(".sheet svg").first.evaluate(AS_FILE))

@@ -8,8 +8,10 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
 from tests.browser.pouring import pour_all, start_pouring
+from tests.browser.sidesteps import to_machine
+from tests.browser.sumpwalk import open_pours
 from tests.browser.test_pouring import entries, folded
-from tests.browser.walk import field, next_page, press
+from tests.browser.walk import check_until_recipe, field, next_page, press
 
 
 def poured(page: Page) -> None:
@@ -99,3 +101,15 @@ def test_no_second_reading_is_a_true_answer(page: Page) -> None:
     assert again["body"]["remarks"] == "Glass is broken."
     assert "reading" not in again["body"]
     assert "recheck" not in folded(page)
+
+
+def test_ticked_buckets_stand_beside_the_dips_of_a_pour_test(page: Page) -> None:
+    poured(page)
+    check_until_recipe(page, "400", "5.3")
+    press(page, "Save to the log")
+    to_machine(page)
+    open_pours(page)
+    (pour,) = entries(page, "pour")
+    buckets = sum(row["count"] for row in pour["body"]["pours"])
+    said = f"Dip 342 mm before, 400 mm after. {buckets} buckets were ticked."
+    expect(page.get_by_text(said)).to_be_visible()

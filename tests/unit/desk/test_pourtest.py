@@ -20,6 +20,13 @@ def pour_test(*depths: str, **more: Any) -> Body:
     return {"full_depth": mm("400"), "start": "empty", "steps": steps(*depths), **more}
 
 
+def test_time_of_a_step_is_a_time() -> None:
+    asked = pour_test("64")
+    asked["steps"][0]["at"] = "yesterday"
+    error = refusal("calibrate_sump", asked)
+    assert (error["code"], error["path"]) == ("not_a_date", "body.steps[0].at")
+
+
 @pytest.mark.parametrize(
     ("body", "code", "path"),
     [

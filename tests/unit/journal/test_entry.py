@@ -12,6 +12,13 @@ from pycore.quantity.fault import Fault
 from tests.phones import LATHE, Phone, check, id_of, moment, newer_phone, pour, setup, typed
 from web.build.paths import SHARED
 
+POURED = {
+    "full_depth": typed("400", "mm"),
+    "start": "empty",
+    "steps": [
+        {"poured": typed("40", "L"), "depth": typed("64", "mm"), "at": "2026-11-25T09:42:00+01:00"}
+    ],
+}
 CONTENT: dict[str, dict[str, Any]] = {
     "check": {**check(), "ph": typed("9.1", "1"), "look": ["smell", "foam"]},
     "recheck": {**check(), "of": id_of("pour")},
@@ -20,7 +27,7 @@ CONTENT: dict[str, dict[str, Any]] = {
     "clean_out": {"finished": True, "waste": typed("160", "L"), "charge": [{"count": 9}]},
     "additive": {"name": "System cleaner", "amount": typed("2", "L")},
     "unknown_addition": {},
-    "machine_set": {"machine": setup(), "code": "7K3F4"},
+    "machine_set": {"machine": setup(), "code": "7K3F4", "pour_test": POURED},
     "fluid_set": {"fluid": id_of("depot mix"), "definition": setup()["fluid"], "lot": "24-118"},
     "instrument_set": {"instrument": id_of("r1"), "name": "Red case", "shows": "brix"},
     "calibration": {"of": "instrument", "instrument": id_of("r1"), "zero": typed("0.1", "Brix")},

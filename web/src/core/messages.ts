@@ -813,6 +813,10 @@ export interface CalibrateSumpBody {
   steps?: {
     poured: Typed;
     depth: Typed;
+    /**
+     * When it was dipped, ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00. Kept for the log; nothing is worked out from it.
+     */
+    at?: string;
   }[];
   /**
    * Top-ups on whatever day: dip before, what was poured, dip after.
@@ -2424,22 +2428,15 @@ export interface AdditiveContent {
   remarks?: Remarks;
 }
 /**
- * instrument: zero in water, or what it shows of a known mix. sump: depths after poured litres.
+ * instrument: zero in water, or what it shows of a known mix. A sump's pour test stands with its set-up.
  */
 export interface CalibrationContent {
-  of: "instrument" | "sump";
+  of: "instrument";
   instrument?: EntryId;
   zero?: Typed;
   shows?: Typed;
   reference?: Typed;
   temperature?: Typed;
-  /**
-   * @maxItems 200
-   */
-  points?: {
-    depth: Typed;
-    volume: Typed;
-  }[];
   remarks?: Remarks;
 }
 /**
@@ -2583,10 +2580,14 @@ export interface LogEntry {
     pycore: string;
   };
 }
+/**
+ * pour_test: the steps as they were typed, with their times, where the table of this set-up was found by pouring.
+ */
 export interface MachineSetContent {
   machine: MachineTyped;
   code?: ShortCode;
   remarks?: Remarks;
+  pour_test?: CalibrateSumpBody;
 }
 export interface NoteContent {
   text: Reason;

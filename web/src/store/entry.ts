@@ -2,6 +2,7 @@
 // because 2.0 becomes 2 on the way through a JSON object.
 import type {
   AssessSumpResult,
+  CalibrateSumpBody,
   HoldCheckBody,
   HoldCheckResult,
   MachineTyped,
@@ -36,6 +37,8 @@ export interface MachineContent extends Common {
   readonly shown: ReadMachineResult;
   /** The machine's short code, check character included, in the entry that gave it. */
   readonly code?: string;
+  /** In the entry that first stored a table found by pouring. */
+  readonly pour_test?: CalibrateSumpBody;
 }
 
 interface Assessed {
@@ -118,7 +121,7 @@ function isObject(value: unknown): value is Fields {
 /** What the page keeps beside the body stands inside it in a line of schema 2. */
 function fromSchema2(line: Fields): Fields | null {
   if (!isObject(line["body"])) return null;
-  const { way, code, ...body } = line["body"];
+  const { way, code, pour_test, ...body } = line["body"];
   const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
   if (isToldKind(kind)) return { ...line, machine: line["machine"] ?? "" };
   return {
@@ -127,6 +130,7 @@ function fromSchema2(line: Fields): Fields | null {
     body,
     ...(way === undefined ? {} : { way }),
     ...(code === undefined ? {} : { code }),
+    ...(pour_test === undefined ? {} : { pour_test }),
   };
 }
 

@@ -4,7 +4,7 @@ import { StoreError } from "./trouble";
 import type { ToldContent } from "./told";
 
 /** What stands beside the body on the page stands inside it in a line. */
-const BESIDE = ["way", "code"] as const;
+const BESIDE = ["way", "code", "pour_test"] as const;
 const KIND_OF = {
   machine: "machine_set",
   check: "check",

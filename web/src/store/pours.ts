@@ -7,6 +7,8 @@ import { dropDraft, readDraft, writeDraft } from "./drafts";
 export interface PourStep {
   readonly poured: string;
   readonly depth: string;
+  /** When it was kept; steps of an older draft have none. */
+  readonly at?: string;
 }
 
 /** A top-up of the log with its dips. It counts once somebody says what was poured. */
@@ -120,6 +122,7 @@ export function calibrateBody(
     steps: steps.map((step) => ({
       poured: { text: step.poured, unit: units.pail },
       depth: depth(step.depth),
+      ...(step.at === undefined ? {} : { at: step.at }),
     })),
     pairs: countedPairs(test.pairs).map(({ before, after, poured }) => ({
       before,

@@ -1,5 +1,5 @@
 // One entry: all inputs as they were typed and the recipe as it was shown, nothing worked out anew.
-import type { MachineTyped } from "../../core/messages";
+import type { CalibrateSumpBody, MachineTyped } from "../../core/messages";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
@@ -83,6 +83,23 @@ function SetUp({ machine, title }: { readonly machine: MachineTyped; readonly ti
   );
 }
 
+/** The steps that the table was found from, as they were typed. */
+function PourSteps({ test }: { readonly test: CalibrateSumpBody | undefined }) {
+  if (test === undefined) return null;
+  const steps = (test.steps ?? []).map(({ poured, depth, at }, i): Fact => [
+    say("pours.step", { n: String(i + 1) }),
+    [writeTyped(poured), writeTyped(depth), ...(at === undefined ? [] : [writeMoment(at)])].join(
+      ", ",
+    ),
+  ]);
+  return (
+    <section>
+      <h2>{say("pours.place")}</h2>
+      <Facts facts={steps} />
+    </section>
+  );
+}
+
 function Versions({ entry }: { readonly entry: Entry }) {
   const blanks = {
     number: String(entry.seq),
@@ -133,6 +150,7 @@ export function EntryScreen({ id }: { readonly id: string }) {
           <p>{say("machine.code", { code: writeCode(entry.code) })}</p>
         )}
         <Facts facts={machineFacts(machine)} />
+        <PourSteps test={entry.pour_test} />
         <Versions entry={entry} />
       </Page>
     );

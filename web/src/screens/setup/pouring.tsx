@@ -11,6 +11,7 @@ import { countedPairs, endPours, type PourStep } from "../../store/pours";
 import { doubtSentence, errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
+import { isoWithOffset } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate, type Gate } from "../gate";
 import { address } from "../route";
@@ -39,7 +40,7 @@ function usePouring({ test, put, body }: Test): Gate {
       put({ kept });
     },
     onPass: () => {
-      put({ steps: [...steps, step], depth: "" });
+      put({ steps: [...steps, { ...step, at: isoWithOffset(new Date()) }], depth: "" });
     },
     about: JSON.stringify([row, step, test.kept]),
   });
@@ -156,7 +157,7 @@ export function PouringStep(props: SetupProps) {
   if (gate.doubt !== null) return <Asked gate={gate} {...frame} />;
   const use = (): void => {
     if (result === null) return;
-    change(withTable(form, result));
+    change(withTable(form, result, of.body(test.steps)));
     endPours(form.machine);
     next();
   };

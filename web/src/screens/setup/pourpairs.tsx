@@ -32,6 +32,12 @@ function faultAt(pairs: readonly PourPair[], id: string, error: DeskError | null
     : errorSentence(error, nameOf(error));
 }
 
+/** Buckets that were ticked count more than those that a recipe named. */
+function saidOf({ buckets, poured }: ToppedUp): string {
+  if (poured > 0) return sayCount("pairs.ticked", poured);
+  return buckets === 0 ? "" : sayCount("pairs.recipe", buckets);
+}
+
 interface PourPairsProps {
   readonly form: Form;
   readonly of: Test;
@@ -46,7 +52,7 @@ export function PourPairs({ form, of: { test, put }, error }: PourPairsProps) {
       <h2>{say("pairs.title")}</h2>
       <p class="note">{say("pairs.hint")}</p>
       {tops.map((top) => {
-        const said = top.buckets === 0 ? "" : sayCount("pairs.recipe", top.buckets);
+        const said = saidOf(top);
         const dips = { before: writeTyped(top.before), after: writeTyped(top.after) };
         return (
           <TextField

@@ -41,6 +41,7 @@ function rowsOf(test: PourTest, dipQuantity: string): readonly FieldRow[] {
     text: test.fullDepth,
     unit: stick,
     label: say("size.full_depth"),
+    ...(dipQuantity === "outage_mm" ? { hint: say("pours.full_from_floor") } : {}),
   };
   const start: FieldRow = {
     part: "startDepth",

@@ -1,5 +1,5 @@
 // The pour test of the machine that is being set up.
-import type { CalibrateSumpResult } from "../../core/messages";
+import type { CalibrateSumpBody, CalibrateSumpResult } from "../../core/messages";
 import {
   calibrateBody,
   changePours,
@@ -45,8 +45,13 @@ export function pourTestOf(form: Form): Test {
 }
 
 /** The set-up with the table that was found; what belonged to another kind of sump stays behind. */
-export function withTable(form: Form, { sump }: CalibrateSumpResult): Partial<Form> {
+export function withTable(
+  form: Form,
+  { sump }: CalibrateSumpResult,
+  pourTest: CalibrateSumpBody,
+): Partial<Form> {
   return {
+    pourTest,
     kind: "table",
     knownBy: "poured",
     fullDepth: textIn(sump.full_depth, form.units.stick),

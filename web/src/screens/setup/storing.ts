@@ -10,6 +10,7 @@ import { useCore } from "../core";
 import { replace } from "../route";
 import { readVersions } from "../versions";
 import { machineOf, type Form } from "./form";
+import { pourTestPart } from "./tank";
 
 /** What gives the digits of a dip their meaning. */
 function levelTaken({ sump, units }: MachineTyped): string {
@@ -34,6 +35,7 @@ export function useStoring(form: Form, onSaved: () => void) {
       body: { machine: machineOf(form) },
       shown,
       versions: await readVersions(core),
+      ...pourTestPart(form),
     };
     setPrepared(content);
     const before = machineById(form.machine)?.body.machine;

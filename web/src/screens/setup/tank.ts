@@ -1,5 +1,5 @@
 // The sump while it is typed: the measures of each kind of tank, and how its level is taken.
-import type { SumpTyped, Typed, Units } from "../../core/messages";
+import type { CalibrateSumpBody, SumpTyped, Typed, Units } from "../../core/messages";
 import type { Form, Kind } from "./form";
 import { given } from "./given";
 import { isEmptyThing, thingFormOf, thingOf, type Thing } from "./things";
@@ -37,6 +37,8 @@ export interface TankForm {
   /** Minutes as digits; empty where nobody gave them. */
   readonly wait: string;
   readonly divided: YesNo;
+  /** What the table was found from since the set-up was last saved; it goes into the log with it. */
+  readonly pourTest: CalibrateSumpBody | null;
 }
 
 export const EMPTY_BOX: Box = { floor: "", length: "", width: "" };
@@ -62,6 +64,7 @@ export const NEW_TANK: TankForm = {
   levelTrue: "stopped",
   wait: "",
   divided: "no",
+  pourTest: null,
 };
 
 const yesNo = (value: boolean | undefined): YesNo => (value === true ? "yes" : "no");
@@ -93,6 +96,7 @@ export function tankFormOf(sump: SumpTyped): TankForm {
     levelTrue: sump.level_true ?? "stopped",
     wait: sump.wait_min === undefined ? "" : String(sump.wait_min),
     divided: yesNo(sump.divided),
+    pourTest: null,
   };
 }
 
@@ -217,4 +221,11 @@ export function sumpOf(form: Form): SumpTyped {
     ...circuitOf(form, shape.kind),
     ...dippingOf(form),
   };
+}
+
+/** The pour test, for as long as the table is the one that it gave: rows typed by hand have no u. */
+export function pourTestPart({ kind, points, pourTest }: Form) {
+  const filled = points.filter(({ depth, volume }) => depth.trim() + volume.trim() !== "");
+  const isPoured = kind === "table" && filled.every(({ u }) => u !== undefined);
+  return pourTest !== null && isPoured ? { pour_test: pourTest } : {};
 }

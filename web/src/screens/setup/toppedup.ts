@@ -1,7 +1,7 @@
 // Top-ups of the log that were dipped before and after: each may be a step of the pour test for nothing.
-import type { MachineTyped, Typed } from "../../core/messages";
+import type { DipTyped, MachineTyped, Typed } from "../../core/messages";
 import { hasDip, isHolding, type CheckEntry } from "../../store/entry";
-import { entries } from "../../store/journal";
+import { deeds, entries } from "../../store/journal";
 import { storedRecipe } from "../check/chosen";
 import { machineOf, type Form } from "./form";
 
@@ -13,6 +13,8 @@ export interface ToppedUp {
   readonly after: Typed;
   /** Of the recipe; 0 where it names none, such as for a hose. */
   readonly buckets: number;
+  /** What the log says went in; 0 where nobody ticked a bucket. */
+  readonly poured: number;
 }
 
 /** Longer apart, what evaporates and is carried out is as much as a bucket: common practice, no source. */
@@ -26,47 +28,77 @@ function stickOf({ sump }: MachineTyped): string {
   return JSON.stringify([read_as, dip_from, reference_height, zero_offset]);
 }
 
-type Dipped = Extract<CheckEntry, { body: { dip: unknown } }>;
+/** A dip of a check or of a second reading, and whether anything was to be poured after it. */
+interface Dipped {
+  readonly id: string;
+  readonly at: string;
+  readonly place: number;
+  readonly machine: MachineTyped;
+  readonly dip: DipTyped;
+  readonly isTopUp: boolean;
+  readonly buckets: number;
+}
 
-function isTopUp(check: Dipped): boolean {
-  return isHolding(check) || (storedRecipe(check)?.pours.length ?? 0) > 0;
+function ofCheck(check: CheckEntry): readonly Dipped[] {
+  if (!hasDip(check)) return [];
+  const { id, measured_at: at, place, body } = check;
+  const recipe = storedRecipe(check);
+  const isTopUp = isHolding(check) || (recipe?.pours.length ?? 0) > 0;
+  const { machine, dip } = body;
+  return [{ id, at, place, machine, dip, isTopUp, buckets: recipe?.buckets ?? 0 }];
+}
+
+function dipsOf(id: string): readonly Dipped[] {
+  const checks = entries.value
+    .filter((entry) => entry.kind === "check")
+    .filter(({ machine }) => machine === id)
+    .flatMap(ofCheck);
+  const again = deeds.value
+    .filter((deed) => deed.kind === "recheck")
+    .filter(({ machine }) => machine === id)
+    .flatMap(({ id: name, measured_at: at, place, body: { machine, dip } }): Dipped[] =>
+      dip === undefined ? [] : [{ id: name, at, place, machine, dip, isTopUp: false, buckets: 0 }],
+    );
+  return [...checks, ...again].sort((one, other) => one.place - other.place);
 }
 
 /** A stick on chips or a level while the pump runs tells another depth. */
-function isTrue({ body: { dip } }: Dipped): boolean {
+function isTrue({ dip }: Dipped): boolean {
   const isHard = dip.how === undefined || dip.how === "hard_floor";
   return isHard && dip.pump !== "running" && dip.waited !== false;
 }
 
-function isPair(before: Dipped, after: Dipped, stick: string): boolean {
-  const apart = Date.parse(after.measured_at) - Date.parse(before.measured_at);
+/** Buckets that were ticked between two dips. */
+function pouredBetween(machine: string, before: Dipped, after: Dipped): number {
+  return deeds.value
+    .filter((deed) => deed.kind === "pour")
+    .filter((deed) => deed.machine === machine)
+    .filter(({ place }) => place > before.place && place < after.place)
+    .flatMap(({ body }) => body.pours)
+    .reduce((sum, { count }) => sum + count, 0);
+}
+
+function isPair(before: Dipped, after: Dipped, poured: number, stick: string): boolean {
+  const apart = Date.parse(after.at) - Date.parse(before.at);
   const isSoon = apart > 0 && apart <= MOST_APART_MS;
   const both = [before, after];
-  const isSame = both.every(({ body }) => stickOf(body.machine) === stick);
-  return isTopUp(before) && isSoon && isSame && both.every(isTrue);
+  const isSame = both.every(({ machine }) => stickOf(machine) === stick);
+  return (before.isTopUp || poured > 0) && isSoon && isSame && both.every(isTrue);
 }
 
 /** The newest first. */
 export function toppedUp(form: Form): readonly ToppedUp[] {
   const stick = stickOf(machineOf(form));
-  const dips = entries.value
-    .filter((entry) => entry.kind === "check")
-    .filter((check) => check.machine === form.machine)
-    .filter(hasDip);
+  const dips = dipsOf(form.machine);
   return dips
-    .flatMap((after, i) => {
+    .flatMap((after, i): ToppedUp[] => {
       const before = dips[i - 1];
-      if (before === undefined || !isPair(before, after, stick)) return [];
-      return [
-        {
-          id: after.id,
-          from: before.measured_at,
-          to: after.measured_at,
-          before: before.body.dip.depth,
-          after: after.body.dip.depth,
-          buckets: storedRecipe(before)?.buckets ?? 0,
-        },
-      ];
+      if (before === undefined) return [];
+      const poured = pouredBetween(form.machine, before, after);
+      if (!isPair(before, after, poured, stick)) return [];
+      const depths = { before: before.dip.depth, after: after.dip.depth };
+      const { id, at: to } = after;
+      return [{ id, from: before.at, to, ...depths, buckets: before.buckets, poured }];
     })
     .reverse()
     .slice(0, MOST_PAIRS);

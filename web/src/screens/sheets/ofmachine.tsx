@@ -1,12 +1,15 @@
 // The sheets of one machine: which there are, and each of them.
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
+import { TextField } from "../../elements/textfield";
 import type { MachineEntry } from "../../store/entry";
 import { say } from "../../words/say";
 import { givingSentence } from "../code/shown";
 import { useCode } from "../code/give";
 import { address, back, replace } from "../route";
 import { useEffect } from "preact/hooks";
+import { given } from "../setup/given";
+import { circuitOf, keepCircuit, pouredOn } from "./card";
 import { isMachineSheet, MACHINE_SHEETS, sheetName, type MachineSheet } from "./kinds";
 import { PailScreen } from "./pail";
 import { isWholePail, pailFormOf, pailShape } from "./pailform";
@@ -46,6 +49,13 @@ function Choose({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
+/** What stands on the card beside the set-up. */
+function cardPart({ machine, body }: MachineEntry): Partial<SheetBody> {
+  const circuit = circuitOf(machine, body.machine.units.plate).value;
+  const day = pouredOn(machine);
+  return { ...given("circuit_volume", circuit, body.machine.units.plate), ...day };
+}
+
 function bodyOf(kind: MachineSheet, machine: MachineEntry, code: string | null): SheetBody | null {
   const typed = machine.body.machine;
   if (kind === "log_sheet") return { kind, machine: typed };
@@ -56,7 +66,25 @@ function bodyOf(kind: MachineSheet, machine: MachineEntry, code: string | null):
   if (code === null) return null;
   return kind === "dip_scale"
     ? { kind, machine: typed, code }
-    : { kind, machine: typed, code, address: HOME };
+    : { kind, machine: typed, code, address: HOME, ...cardPart(machine) };
+}
+
+/** Left empty, pycore adds what the set-up says does not show on the stick. */
+function CircuitField({ machine }: { readonly machine: MachineEntry }) {
+  const { plate } = machine.body.machine.units;
+  const circuit = circuitOf(machine.machine, plate);
+  return (
+    <TextField
+      id="circuit"
+      label={say("print.circuit")}
+      hint={say("print.circuit_hint")}
+      unit={plate}
+      text={circuit.value}
+      onText={(text) => {
+        keepCircuit(machine.machine, plate, text);
+      }}
+    />
+  );
 }
 
 function MachineSheetScreen({
@@ -80,6 +108,7 @@ function MachineSheetScreen({
       }}
     >
       {sentence === null ? null : <p role="status">{sentence}</p>}
+      {kind === "machine_card" ? <CircuitField machine={machine} /> : null}
       {kind === "bucket_scale" ? (
         <PlaceLink to={address("machines", id, "print", "pail", "change")}>
           {say("print.pail_link")}
