@@ -7,7 +7,15 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds
 from tests.browser.test_look import Look
-from tests.browser.walk import field, fill_in, next_page, open_group, press, set_up_machine
+from tests.browser.walk import (
+    field,
+    fill_in,
+    next_page,
+    open_group,
+    press,
+    set_up_machine,
+    start_check,
+)
 
 ONE = "1 mm is about"
 BOX = "Box with measured sides"
@@ -106,7 +114,7 @@ def test_dip_pages(phone: Phone, server: Server, theme: Theme, way: str) -> None
         choose(page, "Yes, a dirty and a clean side")
     next_page(page)
     next_page(page, "Save the machine")
-    press(page, "Start a check")
+    start_check(page)
     look = Look(f"{theme}-dip-{way.split()[-1]}")
     if way == "A rough gauge":
         page.get_by_role("button", name="1/2 to 3/4").click()

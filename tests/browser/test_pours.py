@@ -7,7 +7,7 @@ from tests.browser.server import Server
 from tests.browser.sidesteps import stored
 from tests.browser.sumpwalk import POURS, choose, open_pours, pour, to_kinds
 from tests.browser.test_wrong_input import WRONG, spoil_fields
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, press, set_up_machine, start_check
 
 
 def pour_all(page: Page) -> None:
@@ -31,7 +31,7 @@ def test_table_goes_into_the_set_up(page: Page) -> None:
     assert sump["volume_known_by"] == "poured"
     assert len(sump["points"]) > len(POURS)
     assert all(point["u"]["unit"] == "L" for point in sump["points"])
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("400")
     # 280 L at 392 mm and some 0.72 L for each mm above.
     expect(page.get_by_text("= 286 L")).to_be_visible()

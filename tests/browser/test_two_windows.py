@@ -4,7 +4,7 @@ from playwright.sync_api import expect
 
 from tests.browser.phone import Phone
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, set_up_machine, start_check
 
 
 def test_machine_set_up_in_one_window_stands_in_the_other(phone: Phone, server: Server) -> None:
@@ -21,7 +21,7 @@ def test_what_is_typed_in_one_window_is_not_lost_in_the_other(phone: Phone, serv
     page = phone.start()
     page.goto(server.address)
     set_up_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("342")
     other = page.context.new_page()
     other.goto(page.url)

@@ -16,8 +16,10 @@ import { TakeInScreen } from "./backup/takein";
 import { PourScreen } from "./check/pour/screen";
 import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
+import { LookScreen } from "./check/look/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
+import { LimitsScreen } from "./limits";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
 import { MachineScreen } from "./machine";
@@ -52,6 +54,7 @@ function MachinePlace({
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
+  if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
   if (place === "code") return <CodeOfMachine machine={machine} />;
@@ -75,6 +78,7 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   "take-in": () => <TakeInScreen />,
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
+  limits: () => <LimitsScreen />,
 };
 
 function Place() {

@@ -11,6 +11,7 @@ import type {
   ReadMachineResult,
 } from "../core/messages";
 import { isDeed, type Deed } from "./deed";
+import type { LookPart } from "./looks";
 
 /** Of the lines that are written. Rows of schema 1 are read as they were stored. */
 export const ENTRY_SCHEMA = 2;
@@ -40,7 +41,10 @@ interface Assessed {
   readonly assessment: AssessSumpResult;
 }
 
-interface CheckCommon extends Common {
+/** What was seen, smelled and measured before the check stands beside its body, as pycore keeps it. */
+type Looked = LookPart["body"];
+
+interface CheckCommon extends Common, Looked {
   readonly kind: "check";
 }
 
@@ -71,7 +75,13 @@ export interface ReadingContent extends CheckCommon {
   readonly shown: Assessed;
 }
 
-export type CheckContent = WholeContent | HoldContent | ReadingContent;
+/** A look alone: somebody saw that nothing should be added, and stopped. */
+export interface LookContent extends CheckCommon {
+  readonly body: { readonly machine: MachineTyped };
+  readonly shown: Assessed & LookPart["shown"];
+}
+
+export type CheckContent = WholeContent | HoldContent | ReadingContent | LookContent;
 export type CheckShown = CheckContent["shown"];
 
 export type Content = MachineContent | CheckContent;
@@ -96,6 +106,7 @@ type Stored<T> = T & Placed;
 export type WholeEntry = Stored<WholeContent>;
 export type HoldEntry = Stored<HoldContent>;
 export type ReadingEntry = Stored<ReadingContent>;
+export type LookEntry = Stored<LookContent>;
 
 /** The row of the store. `seq` and `id` are repeated outside the text only to be found by. */
 export interface Row {
@@ -113,14 +124,14 @@ function isObject(value: unknown): value is Fields {
 /** What the page keeps beside the body stands inside it in a line of schema 2. */
 function fromSchema2(line: Fields): Fields | null {
   if (!isObject(line["body"])) return null;
-  const { way, code, ...body } = line["body"];
+  const { way, code, look, ph, nitrite, dip_slide, temperature, ...body } = line["body"];
+  const beside = { way, code, look, ph, nitrite, dip_slide, temperature };
   const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
   return {
     ...line,
     kind,
     body,
-    ...(way === undefined ? {} : { way }),
-    ...(code === undefined ? {} : { code }),
+    ...Object.fromEntries(Object.entries(beside).filter(([, value]) => value !== undefined)),
   };
 }
 
@@ -168,6 +179,10 @@ export function hasDip(check: CheckEntry): check is WholeEntry | HoldEntry {
 
 export function hasReading(check: CheckEntry): check is WholeEntry | ReadingEntry {
   return "reading" in check.body;
+}
+
+export function isLookOnly(check: CheckEntry): check is LookEntry {
+  return !hasDip(check) && !hasReading(check);
 }
 
 export function isWhole(check: CheckEntry): check is WholeEntry {

@@ -3,7 +3,7 @@ import { ENTRY_SCHEMA, type AnyContent } from "./entry";
 import { StoreError } from "./trouble";
 
 /** What stands beside the body on the page stands inside it in a line. */
-const BESIDE = ["way", "code"] as const;
+const BESIDE = ["way", "code", "look", "ph", "nitrite", "dip_slide", "temperature"] as const;
 const KIND_OF = {
   machine: "machine_set",
   check: "check",
