@@ -10,6 +10,8 @@ from pathlib import Path
 USAGE = """usage: python -m pycore < requests
        python -m pycore sheet REQUEST [options], more with: python -m pycore sheet --help
        python -m pycore merge FILE … -o OUT    (python -m pycore merge --help)
+       python -m pycore table LOG -o CSV       (python -m pycore table --help)
+       python -m pycore report LOG -o HTML     (python -m pycore report --help)
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
@@ -40,6 +42,18 @@ def _merge(arguments: list[str]) -> int:
     return merge_command(arguments)
 
 
+def _table(arguments: list[str]) -> int:
+    from pycore.desk.tabling import table_command
+
+    return table_command(arguments)
+
+
+def _report(arguments: list[str]) -> int:
+    from pycore.desk.reporting import report_command
+
+    return report_command(arguments)
+
+
 def _sheet(arguments: list[str]) -> int:
     from pycore.desk.sheet_command import USAGE as SHEET_USAGE
     from pycore.desk.sheet_command import sheet_command
@@ -53,7 +67,7 @@ def _sheet(arguments: list[str]) -> int:
 
 
 # Imported when they are asked for: most runs only answer requests.
-_COMMANDS = {"merge": _merge, "sheet": _sheet}
+_COMMANDS = {"merge": _merge, "report": _report, "sheet": _sheet, "table": _table}
 
 
 def main(arguments: list[str]) -> int:

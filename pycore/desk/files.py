@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import os
 import tempfile
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from pycore.quantity.fault import Fault
@@ -39,17 +41,18 @@ def read_text(path: Path, most_bytes: int) -> str:
     return path.read_bytes().decode("utf-8", "surrogateescape")
 
 
-def write_whole(path: Path, text: str) -> None:
-    """Writes a file beside its place, brings it to the disk and only then gives it its name.
+@contextmanager
+def replaced(path: Path) -> Iterator[Path]:
+    """A file beside its place that is brought to the disk and then gets the name.
 
     Whoever looks finds the old file or the new one, never a third. Raises ``OSError`` and leaves
     the old file and no remains.
     """
     handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
+    os.close(handle)
     try:
-        with os.fdopen(handle, "wb") as file:
-            file.write(text.encode("utf-8", "surrogateescape"))
-            file.flush()
+        yield Path(name)
+        with open(name, "rb+") as file:
             os.fsync(file.fileno())
         # mkstemp lets only the owner read; a log is for the office.
         mask = os.umask(0)
@@ -60,6 +63,15 @@ def write_whole(path: Path, text: str) -> None:
         Path(name).unlink(missing_ok=True)
         raise
     _sync_folder(path.parent)
+
+
+def write_whole(path: Path, text: str) -> None:
+    """Writes a text as ``replaced`` does; signs that stand for bytes become those bytes again.
+
+    Raises ``OSError``.
+    """
+    with replaced(path) as part:
+        part.write_bytes(text.encode("utf-8", "surrogateescape"))
 
 
 def _sync_folder(folder: Path) -> None:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Any
 
 from pycore.desk.build import built
-from pycore.desk.dip import level_from
+from pycore.desk.history import level_of, setup_from, strength_of
 from pycore.desk.log_messages import (
     FluidNow,
     InstrumentNow,
@@ -17,13 +17,9 @@ from pycore.desk.log_messages import (
     StateNow,
     StrengthNow,
 )
-from pycore.desk.machine import Machine, read_machine
-from pycore.desk.messages import DipTyped, MachineTyped
+from pycore.desk.messages import MachineTyped
 from pycore.desk.reader import Reader
-from pycore.desk.records import ReadingTyped
 from pycore.desk.refusal import error_of
-from pycore.desk.strength import strength_from
-from pycore.journal.amend import Standing
 from pycore.journal.state import Folded, Found, MachineNow
 from pycore.journal.times import DAY_S
 from pycore.quantity.fault import Fault
@@ -40,14 +36,6 @@ def _latest(found: Found, now_s: int) -> dict[str, Any]:
     }
 
 
-def _setup(machine: MachineNow, entry: Standing) -> tuple[MachineTyped, Machine]:
-    typed = machine.setup_at(entry)
-    if typed is None:
-        raise Fault("missing", "machine")
-    setup = built(MachineTyped, typed)
-    return setup, read_machine(Reader(), setup, "machine")
-
-
 def _tried(answer: Callable[[], Any], name: str) -> dict[str, Any]:
     """The answer under its name, or why there is none."""
     try:
@@ -60,9 +48,7 @@ def _level(machine: MachineNow, found: Found, now_s: int) -> LevelNow:
     entry = found.entry
 
     def answer() -> Any:
-        typed, setup = _setup(machine, entry)
-        dip = built(DipTyped, entry.content["dip"])
-        return level_from(Reader(), setup.tank, dip, typed.units, "dip", "machine.sump").level
+        return level_of(entry, setup_from(machine.setup_at(entry)))
 
     return LevelNow(**_latest(found, now_s), **_tried(answer, "level"))
 
@@ -71,10 +57,7 @@ def _strength(machine: MachineNow, found: Found, now_s: int) -> StrengthNow:
     entry = found.entry
 
     def answer() -> Any:
-        _, setup = _setup(machine, entry)
-        reading = built(ReadingTyped, entry.content["reading"])
-        glass, factor, target = setup.glass, setup.factor, setup.target
-        return strength_from(Reader(), reading, glass, factor, target, "reading")[0]
+        return strength_of(entry, setup_from(machine.setup_at(entry)))
 
     return StrengthNow(**_latest(found, now_s), **_tried(answer, "strength"))
 
@@ -97,16 +80,16 @@ def level_now(machine: MachineNow, now_s: int) -> LevelNow | None:
     return None if machine.level is None else _level(machine, machine.level, now_s)
 
 
-def buckets_that_fit(machine: MachineNow, level: LevelNow) -> int:
-    """How many usable buckets of the machine's present set-up fit below the full mark."""
+def is_low(machine: MachineNow, level: LevelNow) -> bool:
+    """Whether a usable bucket of the machine's present set-up fits below the full mark."""
     if machine.definition is None or level.level is None:
-        return 0
+        return False
     typed = built(MachineTyped, machine.definition.entry.content["machine"])
     try:
         usable_l = Reader().value(typed.bucket.usable, "usable_l", "machine.bucket.usable")
     except Fault:
-        return 0
-    return max(0, int(level.level.room_l // usable_l))
+        return False
+    return level.level.room_l >= usable_l
 
 
 def machine_now(machine: MachineNow, now_s: int) -> MachineShown:

@@ -19,7 +19,7 @@ from pycore.desk.log_messages import (
     WriteExportBody,
 )
 from pycore.desk.log_state import (
-    buckets_that_fit,
+    is_low,
     level_now,
     machine_now,
     name_of,
@@ -160,10 +160,9 @@ def _low_sumps(now: Folded, now_s: int) -> list[dict[str, Any]]:
         if machine.is_stopped:
             continue
         level = level_now(machine, now_s)
-        buckets = 0 if level is None else buckets_that_fit(machine, level)
-        if buckets > 0:
+        if level is not None and is_low(machine, level):
             row = {"machine": machine.machine, "name": name_of(machine)}
-            found.append({**row, "level": level, "buckets": buckets})
+            found.append({**row, "level": level})
     return found
 
 

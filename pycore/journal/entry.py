@@ -20,6 +20,8 @@ Valid = Callable[[str, Any, str], Any]
 MOST_LINE = 65_536
 # As in a request; a check that shows a recipe with other ways is 7 levels deep.
 MOST_DEPTH = 12
+# Stands in every line of the invented example, so that it is never taken for a real one.
+INVENTED = '"build":"example, invented"'
 # Names with which a program of the page could be led astray.
 _REFUSED_KEYS = frozenset({"__proto__", "constructor", "prototype"})
 

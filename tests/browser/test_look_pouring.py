@@ -11,7 +11,7 @@ from tests.browser.pouring import OF_A_BUCKET
 from tests.browser.server import Server
 from tests.browser.test_look import Look
 from tests.browser.test_recheck import read_again
-from tests.browser.walk import check_until_recipe, press, set_up_machine
+from tests.browser.walk import check_until_recipe, open_machine, press
 
 At = Callable[[str], None]
 
@@ -63,11 +63,12 @@ def _read(page: Page, at: At) -> None:
     expect(heading(page)).not_to_have_text("Wheel lathe")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pour_and_second_reading(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

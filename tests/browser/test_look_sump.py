@@ -8,10 +8,12 @@ from tests.browser.server import Server
 from tests.browser.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds
 from tests.browser.test_look import Look
 from tests.browser.walk import (
+    change_group,
     field,
     fill_in,
     next_page,
     open_group,
+    open_machine,
     press,
     set_up_machine,
     start_check,
@@ -63,11 +65,11 @@ def test_details_of_the_sump(phone: Phone, server: Server, theme: Theme) -> None
     expect(page.get_by_text(ONE)).to_be_visible()
     look(page)
     next_page(page)
-    page.get_by_role("link", name="Change: coolant outside the sump").click()
+    change_group(page, "coolant outside the sump")
     field(page, "Coolant outside the sump").fill("30")
     look(page)
     next_page(page)
-    page.get_by_role("link", name="Change: taking the level").click()
+    change_group(page, "taking the level")
     choose(page, "From a point at the top")
     field(page, "Height of that point").fill("500")
     look(page)
@@ -77,11 +79,12 @@ def test_details_of_the_sump(phone: Phone, server: Server, theme: Theme) -> None
     assert look.wrong == []
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pour_test(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     look = Look(f"{theme}-pours")

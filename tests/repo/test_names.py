@@ -64,6 +64,12 @@ WITHOUT_UNIT = {
     "least": "in the unit of the scale that is printed",
     "level": "a share of the drawn height",
     "full_mark": "a share of the drawn height",
+    "length": "in the drawing's own units",
+    "x": "in the drawing's own units",
+    "y": "in the drawing's own units",
+    "foot": "in the drawing's own units",
+    "size": "in the drawing's own units",
+    "span": "in the unit of the axis",
 }
 # One- and two-letter names of a formula, inside a private function that names its source.
 FORMULA_FILES = {"pycore/sump/curve.py"}

@@ -1,9 +1,11 @@
-"""Writes ``pycore/sheets/english.py`` from the sheets' sentences in ``shared/words/en.json``."""
+"""Writes pycore's own sentences, of sheets and of the report, from ``shared/words/en.json``."""
 
 import json
 from typing import Any
 
 PREFIX = "sheet."
+# Of the office's report alone: the phone does not carry these.
+REPORT_PREFIX = "report."
 LONGEST_LINE = 100
 
 HEAD = '''"""Generated from shared/words/en.json by `python3 -m web contract`. Do not edit."""
@@ -19,14 +21,10 @@ WORDS: Mapping[str, str] = MappingProxyType(
 FOOT = "    }\n)\n"
 
 
-def english_module(words: dict[str, Any]) -> str:
-    """The text of the module, laid out as the formatter would."""
-    return HEAD + "".join(_row(key, text) for key, text in sheet_words(words).items()) + FOOT
-
-
-def sheet_words(words: dict[str, Any]) -> dict[str, str]:
-    """The sentences that sheets print, by their key without the prefix."""
-    return {key[len(PREFIX) :]: text for key, text in words.items() if key.startswith(PREFIX)}
+def english_module(words: dict[str, Any], prefix: str) -> str:
+    """The text of the module with the sentences below a prefix, laid out as the formatter would."""
+    found = {key[len(prefix) :]: text for key, text in words.items() if key.startswith(prefix)}
+    return HEAD + "".join(_row(key, text) for key, text in found.items()) + FOOT
 
 
 def _row(key: str, text: str) -> str:

@@ -89,9 +89,9 @@ def low_sumps(
 def test_a_sump_is_low_when_a_whole_bucket_fits() -> None:
     # 198 L at 440 mm: 0.45 L a millimetre, so that 10 L are 22.3 mm.
     assert low_sumps("418") == []
-    assert [one["buckets"] for one in low_sumps("417")] == [1]
-    assert [one["buckets"] for one in low_sumps("342")] == [4]
-    assert [one["buckets"] for one in low_sumps("342", typed("20", "L"))] == [2]
+    assert [one["level"]["level"]["room_l"] for one in low_sumps("417")] == [pytest.approx(10.35)]
+    assert len(low_sumps("342", typed("20", "L"))) == 1
+    assert low_sumps("342", typed("45", "L")) == []
 
 
 @pytest.mark.parametrize("state", ["stopped", "clean_out", "out_of_service", "shutdown"])

@@ -17,7 +17,9 @@ def test_the_words_are_those_of_the_one_source() -> None:
 
 def test_every_word_is_used_and_every_used_word_is_there() -> None:
     files = [*(PYCORE / "sheets").glob("*.py"), *(PYCORE / "desk").glob("s*.py")]
-    code = "".join(path.read_text(encoding="utf-8") for path in files if path.name != "english.py")
+    # The report has words of its own.
+    files = [path for path in files if path.name != "english.py" and "report" not in path.name]
+    code = "".join(path.read_text(encoding="utf-8") for path in files)
     # Keys that are put together from a kind or a number.
     made = re.compile(r"^(dip_step_|bucket_step_|type_)")
     unused = [key for key in WORDS if f'"{key}"' not in code and not made.match(key)]

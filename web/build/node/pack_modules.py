@@ -13,8 +13,26 @@ LATE_MODULES = (
     "statistics", "textwrap", "tokenize", "traceback", "unicodedata", "weakref", "zipimport",
 )  # fmt: skip
 
-# Work with files on the command line; a phone has no use for it, nor for the argparse it imports.
-OFFICE_ONLY = ("pycore.desk.files", "pycore.desk.merging", "pycore.desk.sheet_command")
+# Work with files on the command line, and what only that uses; a phone has no use for it, nor for
+# the argparse and sqlite3 it imports.
+OFFICE_ONLY = (
+    "pycore.desk.files",
+    "pycore.desk.merging",
+    "pycore.desk.office",
+    "pycore.desk.plant",
+    "pycore.desk.report_machine",
+    "pycore.desk.report_of",
+    "pycore.desk.report_times",
+    "pycore.desk.reporting",
+    "pycore.desk.sheet_command",
+    "pycore.desk.sqlite",
+    "pycore.desk.tabling",
+    "pycore.journal.columns",
+    "pycore.sheets.report_chart",
+    "pycore.sheets.report_page",
+    "pycore.sheets.report_style",
+    "pycore.sheets.report_words",
+)
 
 HOME_OF_ZIP = "/lib/python314.zip"
 OLDEST_ZIP_DATE = (1980, 1, 1, 0, 0, 0)
@@ -48,8 +66,11 @@ def sources() -> dict[str, tuple[str, str]]:
 
 
 def compiled(path: str, text: str) -> bytes:
-    """The file of byte code for one module, the same on every build of the same source."""
-    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=0)
+    """The file of byte code for one module, the same on every build of the same source.
+
+    Without docstrings and assertions, which nobody reads on a phone: a sixth less to send.
+    """
+    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=2)
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
 
 

@@ -247,6 +247,7 @@ export type ErrorCode =
   | "not_a_number"
   | "not_whole"
   | "two_separators"
+  | "thousands"
   | "missing_unit"
   | "ambiguous_unit"
   | "unknown_unit"
@@ -1424,13 +1425,12 @@ export interface HandoverResult {
     due: DueRecheck;
   }[];
   /**
-   * Items: Sumps with room for at least one whole usable bucket, by their last dip; buckets is how many fit. Machines that are stopped or at rest are not among them.
+   * Items: Sumps with room for at least one whole usable bucket, by their last dip. Machines that are stopped or at rest are not among them.
    */
   low_sumps: {
     machine: EntryId;
     name: string;
     level: LevelNow;
-    buckets: number;
   }[];
   states: {
     machine: EntryId;

@@ -6,6 +6,7 @@ import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
 import { Safe } from "../elements/safe";
 import { load, machineById } from "../store/journal";
+import { isExample } from "../store/which";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
 import { HandoverScreen } from "./backup/handover";
@@ -20,6 +21,7 @@ import { LookScreen } from "./check/look/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
+import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
 import { MachineScreen } from "./machine";
@@ -29,6 +31,8 @@ import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
 import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
+import { TellNote } from "./told/others";
+import { TellScreen, ToldScreen } from "./told/screen";
 
 /** A place that is not there leads to the list instead of to an empty page. */
 function Elsewhere() {
@@ -51,11 +55,14 @@ function MachinePlace({
   // Until the log is read, nobody knows whether the machine is there.
   if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
   if (place === undefined) return <MachineScreen machine={machine} />;
+  if (place === "hand-over" && isExample) return <NotInExample />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
   if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
+  if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
   if (place === "code") return <CodeOfMachine machine={machine} />;
   if (place === "set-up") return <SetupScreen key={id} machine={machine} parts={rest} />;
@@ -81,14 +88,19 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   limits: () => <LimitsScreen />,
 };
 
+/** Places through which entries leave the phone or come in: the example has no part in them. */
+const LEAVES_THE_PHONE: ReadonlySet<string> = new Set(["backup", "take-in", "table", "code"]);
+
 function Place() {
   const [first, second, third, ...rest] = route.value.parts;
   if (first === undefined) return <MachinesScreen />;
+  if (isExample && LEAVES_THE_PHONE.has(first)) return <NotInExample />;
   const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;
   if (aside !== undefined) return <>{aside()}</>;
+  if (first === "tell") return <TellNote machine={null} />;
+  if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
   if (first === "log") return <LogPlace id={second} place={third} />;
-  if (first === "code")
-    return <CodeScreen {...(second === undefined ? {} : { scanned: second })} />;
+  if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
@@ -118,6 +130,7 @@ export function App() {
   return (
     <Safe instead={<Stopped />}>
       <Patterns />
+      <ExampleBar />
       <Place />
     </Safe>
   );

@@ -3,6 +3,7 @@
 import { OtherAction } from "../elements/buttons";
 import { ready, updateWaiting, useUpdate as takeUpdate } from "../offline";
 import { load } from "../store/journal";
+import { isExample } from "../store/which";
 import { say, type Key } from "../words/say";
 import { useCore } from "./core";
 
@@ -41,7 +42,7 @@ export function Foot() {
       <p role="status" class="note">
         {say(readyKey())}
       </p>
-      {load.value.kind === "ready" ? <p class="note">{say("foot.where")}</p> : null}
+      {load.value.kind === "ready" && !isExample ? <p class="note">{say("foot.where")}</p> : null}
       {updateWaiting.value ? (
         <p class="note update-line">
           {say("foot.update")}{" "}

@@ -4,7 +4,7 @@ import { Page } from "../elements/page";
 import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
-import { codeOf, lastCheck } from "../store/journal";
+import { codeOf, isResting, lastCheck } from "../store/journal";
 import { isLooked } from "../store/looks";
 import { hasPours } from "../store/pours";
 import { isStarted, walkOf } from "../store/walk";
@@ -18,6 +18,7 @@ import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
 import { Tasks } from "./tasks";
+import { Stated } from "./told/state";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
 function OpenReading({ check }: { readonly check: CheckEntry }) {
@@ -95,10 +96,14 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         </MainAction>
       }
     >
+      <Stated machine={machine} />
       <Tasks machine={id} check={check} />
-      {check !== undefined && isReadingOpen(check) ? <OpenReading check={check} /> : null}
+      {check !== undefined && isReadingOpen(check) && !isResting(id) ? (
+        <OpenReading check={check} />
+      ) : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
       <div class="places">
+        <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
         <PlaceLink to={address("machines", id, "set-up", "check")}>
           {say("machine.change")}

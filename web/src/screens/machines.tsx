@@ -4,17 +4,20 @@ import { EmptySump } from "../elements/emptysump";
 import { Page } from "../elements/page";
 import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
-import { load, machines, lastCheck, readJournal } from "../store/journal";
+import { isResting, lastCheck, load, machines, readJournal, statedOf } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
 import { isLooked } from "../store/looks";
 import { isStarted, walkOf } from "../store/walk";
-import { say, isKey } from "../words/say";
+import { isExample } from "../store/which";
+import { shiftStateWord } from "../words/codes";
+import { isKey, say, startLarge } from "../words/say";
 import { writeMoment } from "../words/times";
 import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
+import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go } from "./route";
 import { stateOf } from "./state";
@@ -22,6 +25,7 @@ import { pressing, TaskLines } from "./tasks";
 
 function Row({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
+  const stated = statedOf(machine.machine);
   const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
   return (
@@ -35,8 +39,13 @@ function Row({ machine }: { readonly machine: MachineEntry }) {
           </span>
         </span>
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
+        {stated === undefined ? null : (
+          <span class="machine-due">{startLarge(shiftStateWord(stated.body.state))}</span>
+        )}
+        {isReadingOpen(check) && !isResting(machine.machine) ? (
+          <span class="machine-due">{say("machine.open")}</span>
+        ) : null}
         <TaskLines machine={machine.machine} />
-        {isReadingOpen(check) ? <span class="machine-due">{say("machine.open")}</span> : null}
       </a>
     </li>
   );
@@ -53,12 +62,14 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
-/** Open pours first, then due readings, checks under way, open readings, then those whose last check is oldest, then by name. */
+/** Machines at rest last; open pours first, then due readings, checks under way, open readings, oldest checks, names. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const rank = (machine: MachineEntry): string => {
     const check = lastCheck(machine.machine);
     const started = isStarted(walkOf(machine.machine).value) ? "0" : "1";
-    return `${pressing(machine.machine)} ${started} ${isReadingOpen(check) ? "0" : "1"} ${check?.wall ?? ""}`;
+    const rests = isResting(machine.machine) ? "1" : "0";
+    const open = isReadingOpen(check) ? "0" : "1";
+    return `${rests} ${pressing(machine.machine)} ${started} ${open} ${check?.wall ?? ""}`;
   };
   return [...list].sort(
     (a, b) =>
@@ -69,7 +80,8 @@ function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
 function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
   const last = (machine: MachineEntry): number =>
     lastCheck(machine.machine)?.place ?? machine.place;
-  return [...list].sort((a, b) => last(b) - last(a))[0];
+  const rests = (machine: MachineEntry): number => Number(isResting(machine.machine));
+  return [...list].sort((a, b) => rests(a) - rests(b) || last(b) - last(a))[0];
 }
 
 function NothingYet() {
@@ -90,6 +102,7 @@ function NothingYet() {
       <EmptySump />
       <p>{say("machines.empty")}</p>
       <PlaceLink to={address("take-in")}>{say("machines.used_before")}</PlaceLink>
+      <ExampleLink />
       <Foot />
     </Page>
   );
@@ -142,7 +155,7 @@ export function MachinesScreen() {
           </Safe>
         ))}
       </ul>
-      <BackupStanding />
+      {isExample ? null : <BackupStanding />}
       <div class="places">
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("code")}>{say("code.title")}</PlaceLink>

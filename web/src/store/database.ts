@@ -3,8 +3,8 @@ import { openDB, type DBSchema, type IDBPDatabase } from "idb";
 import { newId } from "./ids";
 import type { Row } from "./entry";
 import { StoreError } from "./trouble";
+import { STORE } from "./which";
 
-const NAME = "pailwright";
 const VERSION = 2;
 const BLOCKED_MS = 2_000;
 
@@ -48,7 +48,7 @@ async function connect(): Promise<Database> {
       reject(new StoreError("blocked"));
     };
   });
-  const opened = openDB<Shape>(NAME, VERSION, {
+  const opened = openDB<Shape>(STORE, VERSION, {
     blocked() {
       // Another window holds the older version: without this the wait would be for ever, without a word.
       timer = setTimeout(giveUp, BLOCKED_MS);

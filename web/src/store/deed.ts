@@ -61,10 +61,15 @@ export type Deed = PlanContent | PourContent | RecheckContent;
 
 type Fields = Readonly<Record<string, unknown>>;
 
-/** What every page that shows a deed needs of it. */
-export function isDeed(kind: unknown, body: Fields, shown: unknown): boolean {
-  if (kind === "plan") return Array.isArray(body["pours"]) && typeof body["check"] === "string";
-  if (kind === "pour") return Array.isArray(body["pours"]) && typeof body["finished"] === "boolean";
+/**
+ * What every page that shows a deed needs of it. A pour without a plan and a second reading without its
+ * assessment are told, not done along the recipe.
+ */
+export function isDeed(kind: unknown, body: object, shown: unknown): boolean {
+  const { pours, check, finished, plan } = body as Fields;
+  if (kind === "plan") return Array.isArray(pours) && typeof check === "string";
+  if (kind === "pour")
+    return Array.isArray(pours) && typeof finished === "boolean" && typeof plan === "string";
   const assessed = shown as Fields | undefined;
   return kind === "recheck" && typeof assessed?.["assessment"] === "object";
 }

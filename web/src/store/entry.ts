@@ -13,6 +13,8 @@ import type {
 import { isDeed, type Deed } from "./deed";
 import type { LookPart } from "./looks";
 
+import { isToldDrawable, isToldKind, type ToldContent } from "./told";
+
 /** Of the lines that are written. Rows of schema 1 are read as they were stored. */
 export const ENTRY_SCHEMA = 2;
 
@@ -84,7 +86,9 @@ export interface LookContent extends CheckCommon {
 export type CheckContent = WholeContent | HoldContent | ReadingContent | LookContent;
 export type CheckShown = CheckContent["shown"];
 
-export type Content = MachineContent | CheckContent;
+/** Entries that carry the set-up of their machine and what was shown. */
+export type FullContent = MachineContent | CheckContent;
+export type Content = FullContent | ToldContent;
 export type AnyContent = Content | Deed;
 /** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
 interface Placed {
@@ -96,6 +100,7 @@ interface Placed {
 export type AnyEntry = AnyContent & Placed;
 /** What the lists of machines and checks are made of; deeds stand beside them. */
 export type Entry = Content & Placed;
+export type ToldEntry = ToldContent & Placed;
 export type DeedEntry = Deed & Placed;
 export type PlanEntry = Extract<DeedEntry, { kind: "plan" }>;
 export type PourEntry = Extract<DeedEntry, { kind: "pour" }>;
@@ -127,6 +132,7 @@ function fromSchema2(line: Fields): Fields | null {
   const { way, code, look, ph, nitrite, dip_slide, temperature, ...body } = line["body"];
   const beside = { way, code, look, ph, nitrite, dip_slide, temperature };
   const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
+  if (isToldKind(kind)) return { ...line, machine: line["machine"] ?? "" };
   return {
     ...line,
     kind,
@@ -138,6 +144,7 @@ function fromSchema2(line: Fields): Fields | null {
 /** The least that every page draws: another app's entry may have shown something else, or nothing. */
 function isDrawable({ kind, body, shown }: Fields): boolean {
   if (isObject(body) && isDeed(kind, body, shown)) return true;
+  if (isToldKind(kind)) return isObject(body) && isToldDrawable(kind, body);
   if (!isObject(body) || !isObject(body["machine"]) || !isObject(shown)) return false;
   if (kind === "check") return isObject(shown["assessment"]);
   const numbers = shown["shown"];
@@ -162,7 +169,13 @@ export function entryOf(text: string): Unplaced | null {
 }
 
 export function isOfDeed(entry: AnyEntry): entry is DeedEntry {
-  return entry.kind !== "machine" && entry.kind !== "check";
+  return isDeed(entry.kind, entry.body, "shown" in entry ? entry.shown : undefined);
+}
+
+/** What stands beside the set-ups, the checks and the deeds. */
+export function isTold(content: AnyContent): content is ToldContent {
+  const shown = "shown" in content ? content.shown : undefined;
+  return isToldKind(content.kind) && !isDeed(content.kind, content.body, shown);
 }
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {

@@ -10,12 +10,18 @@ import {
   type DeedEntry,
   type Entry,
   type MachineEntry,
+  type ToldEntry,
 } from "./entry";
+import { fillExample } from "./example";
 import { askToKeep } from "./keeping";
 import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
 import { readLedger, type Ledger } from "./ledger";
 import { lineOf, sortLines, type Line } from "./lines";
+import { isAtRest } from "./told";
+import { isExample, STORE } from "./which";
 import { dropLacking, readWitness, type Head } from "./witness";
+
+type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
 export type Load =
   | { readonly kind: "reading" }
@@ -58,6 +64,25 @@ const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
     if (entry.kind === "check" && !isLookOnly(entry)) latest.set(entry.machine, entry);
   return latest;
 });
+
+/** How each machine is used, by its latest word about it. */
+const states = computed<ReadonlyMap<string, Stated>>(() => {
+  const latest = new Map<string, Stated>();
+  for (const entry of entries.value)
+    if (entry.kind === "machine_state") latest.set(entry.machine, entry);
+  return latest;
+});
+
+/** Undefined where nobody has said anything, or has said that it is in ordinary use. */
+export function statedOf(machine: string): Stated | undefined {
+  const stated = states.value.get(machine);
+  return stated?.body.state === "in_use" ? undefined : stated;
+}
+
+export function isResting(machine: string): boolean {
+  const stated = statedOf(machine);
+  return stated !== undefined && isAtRest(stated.body);
+}
 
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
 const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
@@ -105,6 +130,7 @@ async function readLines(): Promise<readonly [Ledger, readonly Line[]]> {
 }
 
 async function fetchAll(): Promise<void> {
+  await fillExample();
   const witness = readWitness();
   let [ledger, found] = await readLines();
   const isShort = await closeIfShort(witness, ledger, found);
@@ -127,7 +153,7 @@ export function goOnWithout(): void {
 }
 
 /** Another window of this app may have written: without this an old set-up would stand here as the present one. */
-const news = "BroadcastChannel" in globalThis ? new BroadcastChannel("pailwright.log") : null;
+const news = "BroadcastChannel" in globalThis ? new BroadcastChannel(`${STORE}.log`) : null;
 
 async function readAgain(): Promise<void> {
   try {
@@ -162,7 +188,7 @@ export async function save(content: AnyContent): Promise<Saved> {
     storedLines.value = [...others, line];
     missing.value = lackingNow(storedLines.value);
     news?.postMessage("written");
-    void askToKeep();
+    if (!isExample) void askToKeep();
   }
   return outcome;
 }

@@ -1,6 +1,7 @@
 // A line of the log as pycore reads it: schema 2, chained to the line before and sealed at its end.
-import { ENTRY_SCHEMA, type AnyContent } from "./entry";
+import { ENTRY_SCHEMA, isTold, type AnyContent } from "./entry";
 import { StoreError } from "./trouble";
+import type { ToldContent } from "./told";
 
 /** What stands beside the body on the page stands inside it in a line. */
 const BESIDE = ["way", "code", "look", "ph", "nitrite", "dip_slide", "temperature"] as const;
@@ -20,8 +21,22 @@ export interface End {
   readonly text: string;
 }
 
+/** Only what was told: no copy of the set-up, and nothing was shown. Of the whole shop: no machine. */
+function toldFields({ kind, machine, measured_at, wall, body, versions }: ToldContent) {
+  return {
+    kind,
+    machine: machine === "" ? undefined : machine,
+    measured_at,
+    wall,
+    body,
+    shown: undefined,
+    versions,
+  };
+}
+
 /** Named, so that fields of an older build's draft cannot slip into a line. */
 function fieldsOf(content: AnyContent) {
+  if (isTold(content)) return toldFields(content);
   const beside = content as AnyContent &
     Readonly<Partial<Record<(typeof BESIDE)[number], unknown>>>;
   const inside = BESIDE.filter((name) => beside[name] !== undefined);

@@ -1,6 +1,7 @@
 // Small notes outside IndexedDB, which outlive a damaged or emptied database.
+import { STORE } from "./which";
 
-const PREFIX = "pailwright.";
+const PREFIX = `${STORE}.`;
 
 function storage(): Storage | null {
   try {
@@ -37,6 +38,12 @@ export function dropNote(name: string): void {
   } catch {
     // Nothing to drop where nothing can be kept.
   }
+}
+
+/** Every note of this shop. */
+export function dropAllNotes(): void {
+  const names = Object.keys(storage() ?? {}).filter((name) => name.startsWith(PREFIX));
+  for (const name of names) dropNote(name.slice(PREFIX.length));
 }
 
 /** Names every note that another window of this app has written or dropped. */

@@ -46,6 +46,9 @@ export const fluidTypeWord = (code: string): string => coded("fluid_type", code)
 export const knownByWord = (code: string): string => coded("known_by", code);
 /** How a machine stands, as somebody set it, and why. */
 export const shiftStateWord = (code: string): string => coded("shift_state", code);
+export const toldKindWord = (code: string): string => coded("told_kind", code);
+export const toldWhatWord = (code: string): string => coded("told_what", code);
+export const lookWord = (code: string): string => coded("look", code);
 export const stopReasonWord = (code: string): string => coded("stop_reason", code);
 export const kindWord = (code: string): string => coded("kind", code);
 export const measuredByWord = (code: string): string => coded("measured_by", code);

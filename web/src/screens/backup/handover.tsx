@@ -64,12 +64,12 @@ function dueText({ due }: HandoverResult["rechecks"][number]): string {
   return say(key, { time: writeMoment(due.due_at) });
 }
 
-function lowText({ buckets, level }: HandoverResult["low_sumps"][number]): string {
-  const volume = level.level?.shown.volume;
-  const blanks = { time: writeMoment(level.measured_at) };
-  return volume === undefined
-    ? sayCount("shift.low_plain", buckets, blanks)
-    : sayCount("shift.low", buckets, { ...blanks, volume: write(volume) });
+function lowText({ level }: HandoverResult["low_sumps"][number]): string {
+  const { volume, room } = level.level?.shown ?? {};
+  if (volume === undefined || room === undefined) return writeMoment(level.measured_at);
+  // Litres, not buckets: a recipe may pour more of them that are not full.
+  const blanks = { volume: write(volume), room: write(room) };
+  return say("shift.low", { ...blanks, time: writeMoment(level.measured_at) });
 }
 
 function stateText({ now }: HandoverResult["states"][number]): string {
@@ -143,6 +143,7 @@ export function HandoverScreen() {
     >
       <p class="note">{say("shift.at", { time: writeMoment(now), hours: String(SHIFT_H) })}</p>
       {content}
+      <PlaceLink to={address("tell")}>{say("shift.note")}</PlaceLink>
       <CoreTrouble />
     </Page>
   );

@@ -3,9 +3,9 @@ import type { MachineTyped } from "../../core/messages";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
-import { hasPlan, isWhole, type CheckEntry, type Entry } from "../../store/entry";
-import { entryById, load } from "../../store/journal";
-import { wayTitle } from "../../words/codes";
+import { hasPlan, isWhole, type CheckEntry, type Entry, type ToldEntry } from "../../store/entry";
+import { entryById, load, machineById } from "../../store/journal";
+import { toldKindWord, wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
@@ -20,6 +20,7 @@ import { writeCode } from "../code/written";
 import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 import { hasSlip } from "../sheets/slip";
+import { toldFacts } from "../told/sentence";
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   return (
@@ -91,6 +92,23 @@ function Versions({ entry }: { readonly entry: Entry }) {
   return <p class="note versions">{say("entry.versions", blanks)}</p>;
 }
 
+function ToldEntryScreen({
+  entry,
+  onBack,
+}: {
+  readonly entry: ToldEntry;
+  readonly onBack: () => void;
+}) {
+  const name = machineById(entry.machine)?.body.machine.name;
+  return (
+    <Page title={toldKindWord(entry.kind)} place={name} onBack={onBack}>
+      <p>{writeMoment(entry.measured_at)}</p>
+      <Facts facts={toldFacts(entry)} />
+      <Versions entry={entry} />
+    </Page>
+  );
+}
+
 export function EntryScreen({ id }: { readonly id: string }) {
   const entry = entryById(id);
   const onBack = (): void => {
@@ -104,6 +122,8 @@ export function EntryScreen({ id }: { readonly id: string }) {
       </Page>
     );
   }
+  if (entry.kind !== "machine" && entry.kind !== "check")
+    return <ToldEntryScreen entry={entry} onBack={onBack} />;
   const { machine } = entry.body;
   if (entry.kind === "machine") {
     return (

@@ -5,7 +5,7 @@ import { Page } from "../../elements/page";
 import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
 import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
-import { apart, entries, load, quarantined, unreadable } from "../../store/journal";
+import { apart, entries, load, machineById, quarantined, unreadable } from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type CountKey, type Key } from "../../words/say";
@@ -15,6 +15,7 @@ import { writeDip } from "../check/level";
 import { partialSummary } from "../check/partial";
 import { writeCode } from "../code/written";
 import { address, back } from "../route";
+import { toldText } from "../told/sentence";
 
 const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
   kept: "keeping.kept",
@@ -30,6 +31,7 @@ const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
 ];
 
 function summary(entry: Entry): string {
+  if (entry.kind !== "machine" && entry.kind !== "check") return toldText(entry);
   if (entry.kind === "machine")
     return entry.code === undefined
       ? say("log.set_up")
@@ -40,14 +42,22 @@ function summary(entry: Entry): string {
     reading: writeTyped(entry.body.reading.shows),
   };
   const recipe = storedRecipe(entry);
-  if (recipe === null) return say("log.no_recipe", blanks);
   const strength = entry.shown.assessment.strength?.shown.strength;
   const now = strength === undefined ? "" : write(strength);
+  if (recipe === null)
+    return strength === undefined
+      ? say("log.no_recipe", blanks)
+      : say("log.measured", { ...blanks, now });
   if (isEmpty(recipe)) return say("log.nothing", { ...blanks, now });
   const then = write(recipe.strength);
   return recipe.buckets === 0
     ? say("log.run_in", { ...blanks, now, then })
     : sayCount("log.recipe", recipe.buckets, { ...blanks, now, then });
+}
+
+function nameOf(entry: Entry): string {
+  if (entry.kind === "machine" || entry.kind === "check") return entry.body.machine.name;
+  return machineById(entry.machine)?.body.machine.name ?? "";
 }
 
 function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean }) {
@@ -56,7 +66,7 @@ function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean
       <a class="log-row" href={address("log", entry.id)}>
         <span class="log-head">
           <time dateTime={entry.measured_at}>{writeClock(entry.measured_at)}</time>
-          {named ? <span class="machine-name">{entry.body.machine.name}</span> : null}
+          {named ? <span class="machine-name">{nameOf(entry)}</span> : null}
           {entry.kind === "check" ? (
             <StateMark state={entry.shown.assessment.strength?.state ?? "none"} />
           ) : null}

@@ -1,7 +1,7 @@
 // Saving a machine: prepared once, so that pressing again after a failure is the same entry.
 import { useState } from "preact/hooks";
 import type { MachineTyped, ReadMachineResult } from "../../core/messages";
-import type { Content } from "../../store/entry";
+import type { MachineContent } from "../../store/entry";
 import { machineById, save } from "../../store/journal";
 import { changeWalk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
@@ -21,11 +21,11 @@ function levelTaken({ sump, units }: MachineTyped): string {
 export function useStoring(form: Form, onSaved: () => void) {
   const core = useCore();
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
-  const [prepared, setPrepared] = useState<Content | null>(null);
+  const [prepared, setPrepared] = useState<MachineContent | null>(null);
   const store = async (shown: ReadMachineResult): Promise<void> => {
     setSaving({ kind: "saving" });
     const now = isoWithOffset(new Date());
-    const content: Content = prepared ?? {
+    const content: MachineContent = prepared ?? {
       id: form.entry,
       kind: "machine",
       machine: form.machine,

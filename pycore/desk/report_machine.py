@@ -1,0 +1,182 @@
+"""One machine of the report: its line, its charts, its sums, and what it waits for."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from pycore.desk.history import Point, history_of
+from pycore.desk.log_state import machine_now
+from pycore.desk.report_times import day_word, ticks_of, time_word
+from pycore.journal.state import AT_REST, MachineNow
+from pycore.journal.times import DAY_S
+from pycore.sheets.language import Language
+from pycore.sheets.report_chart import Mark, Span, Trend
+from pycore.sheets.report_page import MachineShown
+
+# A reading a week at the least: DGUV/IFA, Prüfung wassergemischter Kühlschmierstoffe.
+_MOST_AGE_D = 7.0
+_QUIET = AT_REST | {"stopped"}
+# A level's chart is half as high as that of the strength.
+_LEVEL_HIGH = 110
+
+
+@dataclass(frozen=True)
+class Period:
+    """The time that the report shows: first and last entry as text and in seconds, and now."""
+
+    first: str
+    last: str
+    start_s: int
+    end_s: int
+    now_s: int
+
+
+def _strengths(points: Sequence[Point]) -> list[Mark]:
+    return [
+        Mark(p.entry.measured_s, s.strength_pct.value, 2 * s.strength_pct.u, s.state or "")
+        for p in points
+        if (s := p.strength) is not None and s.strength_pct is not None
+    ]
+
+
+def _bands(points: Sequence[Point], end_s: int) -> list[Span]:
+    """The band as it was on each day; it holds until another one is set."""
+    spans: list[Span] = []
+    for point in points:
+        if point.band is None:
+            continue
+        edges = point.band.low_pct, point.band.high_pct
+        if spans and (spans[-1].low, spans[-1].high) == edges:
+            continue
+        at_s = point.entry.measured_s
+        if spans:
+            spans[-1] = Span(spans[-1].from_s, at_s, spans[-1].low, spans[-1].high)
+        spans.append(Span(at_s, end_s, *edges))
+    return spans
+
+
+def _rests(points: Sequence[Point], end_s: int) -> list[Span]:
+    spans, since = [], None
+    for point in points:
+        if point.entry.kind != "machine_state":
+            continue
+        quiet = point.entry.content["state"] in _QUIET
+        if since is not None and not quiet:
+            spans.append(Span(since, point.entry.measured_s))
+        since = (since or point.entry.measured_s) if quiet else None
+    return [*spans, Span(since, end_s)] if since is not None else spans
+
+
+def _trends(
+    name: str, points: Sequence[Point], time: Period, language: Language
+) -> tuple[Trend | None, Trend | None]:
+    rests = _rests(points, time.end_s)
+    ticks = ticks_of(time.first, time.last, language)
+    shared = (rests, time.start_s, time.end_s, ticks)
+    strengths = _strengths(points)
+    levels = [
+        Mark(p.entry.measured_s, p.level.volume_l.value) for p in points if p.level is not None
+    ]
+    fulls = [p.level.full_volume_l for p in points if p.level is not None]
+    full = [Span(time.start_s, time.end_s, 0.0, fulls[-1])] if fulls else []
+    return (
+        Trend(
+            language.say("strength_chart", name=name), "%", strengths,
+            _bands(points, time.end_s), *shared,
+        ) if strengths else None,
+        Trend(
+            language.say("level_chart", name=name), "L", levels, full, *shared, _LEVEL_HIGH
+        ) if levels else None,
+    )  # fmt: skip
+
+
+def _said(points: Sequence[Point], language: Language) -> list[str]:
+    """What happened in the time that is shown, in sentences."""
+    marks = _strengths(points)
+    inside = sum(mark.state == "in_range" for mark in marks)
+    percent = str(round(100 * inside / len(marks))) if marks else ""
+    blanks = {"n": str(len(marks)), "inside": str(inside), "percent": percent}
+    said = [language.say("readings", **blanks) if marks else language.say("no_readings")]
+    went = [point.poured for point in points if point.poured is not None]
+    if went:
+        blanks = {
+            "buckets": str(sum(part.buckets for part in went)),
+            "water": f"{sum(part.water_l for part in went):.0f}",
+            "concentrate": f"{sum(part.concentrate_l for part in went):.1f}",
+        }
+        said.append(language.say("poured_machine", **blanks))
+    unknown = sum(part.unknown_buckets for part in went)
+    unwritten = sum(point.entry.kind == "unknown_addition" for point in points)
+    cleaned = [
+        day_word(point.entry.measured_at, language)
+        for point in points
+        if point.entry.kind == "clean_out" and point.entry.content["finished"]
+    ]
+    said += [language.say("unknown", n=str(unknown))] if unknown else []
+    said += [language.say("unwritten", n=str(unwritten))] if unwritten else []
+    said += [language.say("cleaned", days=", ".join(cleaned))] if cleaned else []
+    return said
+
+
+def _use(machine: MachineNow, language: Language) -> str:
+    """How the machine is used; empty for the ordinary, which needs no word."""
+    state = machine.state.entry.content["state"] if machine.state else "in_use"
+    return "" if state == "in_use" else language.say(state)
+
+
+def machine_shown(
+    machine: MachineNow, time: Period, language: Language
+) -> tuple[MachineShown, list[str], list[Point]]:
+    """The machine for the page, what it waits for, and its history."""
+    now = machine_now(machine, time.now_s)
+    points = history_of(machine)
+    strength = now.strength.strength if now.strength else None
+    level = now.level.level if now.level else None
+    bands = [point.band for point in points if point.band is not None]
+    band = f"{bands[-1].low_pct:g} – {bands[-1].high_pct:g} %" if bands else ""
+    name = now.name or machine.machine[:8]
+    strengths, levels = _trends(name, points, time, language)
+    known = strength is not None and strength.strength_pct is not None
+    shown = MachineShown(
+        name=name,
+        state=(strength.state if strength else None) or "none",
+        use=_use(machine, language),
+        strength=language.amount(strength.shown["strength"]) if strength and known else "",
+        band=band,
+        level=language.amount(level.shown["volume"]) if level else "",
+        room=f"{level.room_l:.0f} L" if level else "",
+        checked=day_word(now.checked.measured_at, language) if now.checked else "",
+        strengths=strengths,
+        levels=levels,
+        said=_said(points, language),
+    )
+    return shown, _waits(machine, shown, time, language), points
+
+
+def _waits(machine: MachineNow, shown: MachineShown, time: Period, language: Language) -> list[str]:
+    """What is overdue, open, stopped or out of range at a machine."""
+    say = language.say
+    state = machine.state.entry.content["state"] if machine.state else "in_use"
+    waits = [shown.use] if state not in ("in_use", *AT_REST) else []
+    for pour in machine.open_pours:
+        key = "open_plan" if pour.buckets_planned else "open_pour"
+        counts = {"poured": str(pour.buckets_poured), "planned": str(pour.buckets_planned)}
+        waits.append(say(key, **counts, time=time_word(pour.since, language)))
+    if machine.recheck is not None:
+        due = machine.recheck
+        key = "recheck_rests" if due.resting else "recheck_due"
+        key = "recheck_overdue" if due.overdue else key
+        waits.append(say(key, time=time_word(due.due_at, language)))
+    if machine.conflicts:
+        waits.append(say("conflicts", n=str(len(machine.conflicts))))
+    if state in AT_REST:
+        return waits
+    if machine.strength is None:
+        return [*waits, say("no_reading")]
+    age_d = (time.now_s - machine.strength.entry.measured_s) / DAY_S
+    if age_d > _MOST_AGE_D:
+        waits.append(say("old_reading", days=f"{age_d:.0f}"))
+    if shown.state in ("weak", "strong"):
+        waits.append(say("out_of_range", strength=shown.strength, state=say(shown.state)))
+    return waits

@@ -1,0 +1,1 @@
+"""An invented shop's year, made from a mass balance."""

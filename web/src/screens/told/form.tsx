@@ -1,0 +1,67 @@
+// The frame of every page on which something is told.
+import type { ComponentChildren } from "preact";
+import { MainAction } from "../../elements/buttons";
+import { Page } from "../../elements/page";
+import { TextField } from "../../elements/textfield";
+import type { MachineEntry } from "../../store/entry";
+import { say, type Key } from "../../words/say";
+import { NotSaved, saveWord } from "../check/notsaved";
+import { back } from "../route";
+import type { Said, Telling } from "./telling";
+
+interface ToldFormProps {
+  readonly title: Key;
+  readonly machine: MachineEntry | null;
+  readonly telling: Telling;
+  /** Null while something is missing; then `onMissing` says what. */
+  readonly said: Said | null;
+  readonly onMissing?: () => void;
+  readonly children: ComponentChildren;
+}
+
+export function ToldForm({ title, machine, telling, said, onMissing, children }: ToldFormProps) {
+  return (
+    <Page
+      title={say(title)}
+      place={machine?.body.machine.name}
+      onBack={() => {
+        back(...(machine === null ? ["handover"] : ["machines", machine.machine, "tell"]));
+      }}
+      action={
+        <MainAction
+          busy={telling.saving.kind === "saving"}
+          about={JSON.stringify(said)}
+          onPress={() => {
+            if (said === null) onMissing?.();
+            else telling.press(said);
+          }}
+        >
+          {saveWord(telling.saving)}
+        </MainAction>
+      }
+    >
+      <NotSaved saving={telling.saving} />
+      <div class="told-form">{children}</div>
+    </Page>
+  );
+}
+
+export function RemarksField({ telling }: { readonly telling: Telling }) {
+  return (
+    <TextField
+      id="told-remarks"
+      label={say("told.remarks")}
+      number={false}
+      text={telling.text("remarks")}
+      onText={(text) => {
+        telling.change("remarks", text);
+      }}
+    />
+  );
+}
+
+/** The field for the body: left out where nothing was written. */
+export function remarksOf(telling: Telling): { readonly remarks?: string } {
+  const remarks = telling.text("remarks").trim();
+  return remarks === "" ? {} : { remarks };
+}

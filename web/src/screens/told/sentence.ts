@@ -1,0 +1,99 @@
+// What was told, in one sentence for a list and as facts for its own page.
+import type { BucketRow } from "../../core/messages";
+import type { ToldEntry } from "../../store/entry";
+import {
+  lookWord,
+  shiftStateWord,
+  stopReasonWord,
+  toldKindWord,
+  toldWhatWord,
+} from "../../words/codes";
+import { writeTyped } from "../../words/numbers";
+import { say, sayCount, startLarge } from "../../words/say";
+import type { Fact } from "../setup/facts";
+
+function bucketsText(row: BucketRow): string {
+  const about = row.about === true ? say("told.about") : "";
+  if (row.kind === "water") return sayCount("told.buckets_water", row.count);
+  if (row.water !== undefined && row.concentrate !== undefined)
+    return sayCount("told.buckets_marks", row.count, {
+      water: writeTyped(row.water),
+      concentrate: writeTyped(row.concentrate),
+    });
+  if (row.strength !== undefined)
+    return sayCount("told.buckets_mix", row.count, { about, strength: writeTyped(row.strength) });
+  return sayCount("told.buckets_unknown", row.count);
+}
+
+export function rowsText(rows: readonly BucketRow[]): string {
+  return rows.map(bucketsText).join("; ");
+}
+
+function pourText(entry: Extract<ToldEntry, { kind: "pour" }>): string {
+  const { pours, finished } = entry.body;
+  if (pours.length === 0) return say("told.given_up");
+  return finished ? rowsText(pours) : say("told.unfinished", { buckets: rowsText(pours) });
+}
+
+function stateText({ body }: Extract<ToldEntry, { kind: "machine_state" }>): string {
+  const state = startLarge(shiftStateWord(body.state));
+  if (body.reason === undefined) return state;
+  return say("told.state_why", { state, why: stopReasonWord(body.reason) });
+}
+
+function checkText({ body }: Extract<ToldEntry, { kind: "recheck" }>): string {
+  const { dip, reading } = body;
+  const parts = [
+    ...(dip === undefined ? [] : [say("told.dip", { dip: writeTyped(dip.depth) })]),
+    ...(reading === undefined ? [] : [say("told.reading", { reading: writeTyped(reading.shows) })]),
+    ...(body.look ?? []).map(lookWord),
+  ];
+  return parts.length === 0 ? toldKindWord("recheck") : parts.join("; ");
+}
+
+function plainText(entry: ToldEntry): string {
+  switch (entry.kind) {
+    case "pour":
+      return pourText(entry);
+    case "recheck":
+      return checkText(entry);
+    case "clean_out":
+      return say(entry.body.finished ? "told.cleaned" : "told.cleaning");
+    case "additive":
+      return entry.body.amount === undefined
+        ? entry.body.name
+        : `${entry.body.name}: ${writeTyped(entry.body.amount)}`;
+    case "unknown_addition":
+      return say("told.unknown", { what: toldWhatWord(entry.body.what ?? "unknown") });
+    case "machine_state":
+      return stateText(entry);
+    case "note":
+      return entry.body.text;
+    case "calibration":
+      return entry.body.zero === undefined
+        ? toldKindWord("calibration")
+        : say("told.zero", { zero: writeTyped(entry.body.zero) });
+  }
+}
+
+/** The line in the log. */
+export function toldText(entry: ToldEntry): string {
+  return plainText(entry);
+}
+
+function remarksOf(entry: ToldEntry): string {
+  return "remarks" in entry.body ? (entry.body.remarks ?? "") : "";
+}
+
+/** Everything that was told, for the entry's own page. */
+export function toldFacts(entry: ToldEntry): readonly Fact[] {
+  const remarks = remarksOf(entry);
+  const { body } = entry;
+  const charge = "charge" in body ? (body.charge ?? []) : [];
+  return [
+    [toldKindWord(entry.kind), plainText(entry)],
+    ...(charge.length === 0 ? [] : [[say("told.charge"), rowsText(charge)] as const]),
+    ...("agreed_with" in body ? [[say("told.agreed"), body.agreed_with] as const] : []),
+    ...(remarks === "" ? [] : [[say("told.remarks"), remarks] as const]),
+  ];
+}
