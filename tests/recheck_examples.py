@@ -1,4 +1,4 @@
-"""Example requests about second readings, for shared/examples; called by tests/examples.py."""
+"""Example requests about looks and second readings, for ``tests.examples``."""
 
 from __future__ import annotations
 
@@ -7,6 +7,15 @@ from typing import Any
 
 Ask = Callable[[str, Any], dict[str, Any]]
 _POURED_AT = "2026-11-25T09:45:00+01:00"
+
+
+_LOOK = {
+    "seen": ["floating_oil", "foam"],
+    "fluid_type": "semi_synthetic",
+    "ph": {"text": "8.7", "unit": "1"},
+    "first_fill_ph": {"text": "9.3", "unit": "1"},
+    "nitrite": {"text": "9", "unit": "mg/L"},
+}
 
 
 def _litres(text: str) -> dict[str, str]:
@@ -33,11 +42,17 @@ def answered(ask: Ask, check: dict[str, Any]) -> dict[str, Any]:
     return {
         "recheck": ask("recheck", _recheck(check, dip=dip)),
         "recheck_weaker": ask("recheck", _recheck(check, "4.2")),
+        "judge_look": ask("judge_look", _LOOK),
+        "judge_look_smell": ask("judge_look", {"seen": ["smell"], "smell_again": "still"}),
         "recheck_unknown_poured": ask("recheck", _recheck(check, pours=[unknown])),
     }
 
 
 def refused(ask: Ask, check: dict[str, Any]) -> dict[str, Any]:
-    """A second reading before the pour."""
+    """A second reading before the pour, and a look that contradicts itself."""
     early = _recheck(check, now="2026-11-25T09:40:00+01:00")
-    return {"error_order_read_before_the_pour": ask("recheck", early)}
+    odd = {"seen": ["normal", "rust"]}
+    return {
+        "error_order_read_before_the_pour": ask("recheck", early),
+        "error_order_normal_and_odd": ask("judge_look", odd),
+    }

@@ -33,6 +33,7 @@ from pycore.desk.logs import (
     write_csv,
     write_export,
 )
+from pycore.desk.look import JudgeLookBody, judge_look
 from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
@@ -196,6 +197,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_check": (PlanCheckBody, plan_check),
     "hold_check": (HoldCheckBody, hold_check),
     "recheck": (RecheckBody, recheck),
+    "judge_look": (JudgeLookBody, judge_look),
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),

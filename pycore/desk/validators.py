@@ -3535,6 +3535,175 @@ def validate___definitions_make_code_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_judge_look_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['seen']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['seen']}, rule='required')
+        data_keys = set(data.keys())
+        if 'seen' in data_keys:
+            data_keys.remove('seen')
+            data__seen = data['seen']
+            if not isinstance(data__seen, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__seen, name='' + (name_prefix or 'data') + '.seen', definition={'type': 'array'}, rule='type')
+            data__seen_is_list = isinstance(data__seen, (list, tuple))
+            if data__seen_is_list:
+                data__seen_len = len(data__seen)
+                if data__seen_len > 20:
+                    raise JsonSchemaValueException('maxItems', value=data__seen, name='' + (name_prefix or 'data') + '.seen', definition={'maxItems': 20}, rule='maxItems')
+                for data__seen_x, data__seen_item in enumerate(data__seen):
+                    validate___definitions_look(data__seen_item, custom_formats, (name_prefix or 'data') + '.seen[{data__seen_x}]'.format(**locals()))
+        if 'fluid_type' in data_keys:
+            data_keys.remove('fluid_type')
+            data__fluidtype = data['fluid_type']
+            if not isinstance(data__fluidtype, str):
+                raise JsonSchemaValueException('type', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__fluidtype, str) and data__fluidtype == 'soluble_oil' or (isinstance(data__fluidtype, str) and data__fluidtype == 'semi_synthetic') or (isinstance(data__fluidtype, str) and data__fluidtype == 'synthetic')):
+                raise JsonSchemaValueException('enum', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic']}, rule='enum')
+        if 'smell_again' in data_keys:
+            data_keys.remove('smell_again')
+            data__smellagain = data['smell_again']
+            if not isinstance(data__smellagain, str):
+                raise JsonSchemaValueException('type', value=data__smellagain, name='' + (name_prefix or 'data') + '.smell_again', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__smellagain, str) and data__smellagain == 'gone' or (isinstance(data__smellagain, str) and data__smellagain == 'still')):
+                raise JsonSchemaValueException('enum', value=data__smellagain, name='' + (name_prefix or 'data') + '.smell_again', definition={'enum': ['gone', 'still']}, rule='enum')
+        if 'ph' in data_keys:
+            data_keys.remove('ph')
+            data__ph = data['ph']
+            validate___definitions_typed(data__ph, custom_formats, (name_prefix or 'data') + '.ph')
+        if 'first_fill_ph' in data_keys:
+            data_keys.remove('first_fill_ph')
+            data__firstfillph = data['first_fill_ph']
+            validate___definitions_typed(data__firstfillph, custom_formats, (name_prefix or 'data') + '.first_fill_ph')
+        if 'nitrite' in data_keys:
+            data_keys.remove('nitrite')
+            data__nitrite = data['nitrite']
+            validate___definitions_typed(data__nitrite, custom_formats, (name_prefix or 'data') + '.nitrite')
+        if 'nitrite_before' in data_keys:
+            data_keys.remove('nitrite_before')
+            data__nitritebefore = data['nitrite_before']
+            if not isinstance(data__nitritebefore, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__nitritebefore, name='' + (name_prefix or 'data') + '.nitrite_before', definition={'type': 'array'}, rule='type')
+            data__nitritebefore_is_list = isinstance(data__nitritebefore, (list, tuple))
+            if data__nitritebefore_is_list:
+                data__nitritebefore_len = len(data__nitritebefore)
+                if data__nitritebefore_len > 200:
+                    raise JsonSchemaValueException('maxItems', value=data__nitritebefore, name='' + (name_prefix or 'data') + '.nitrite_before', definition={'maxItems': 200}, rule='maxItems')
+                for data__nitritebefore_x, data__nitritebefore_item in enumerate(data__nitritebefore):
+                    validate___definitions_typed(data__nitritebefore_item, custom_formats, (name_prefix or 'data') + '.nitrite_before[{data__nitritebefore_x}]'.format(**locals()))
+        if 'temperature' in data_keys:
+            data_keys.remove('temperature')
+            data__temperature = data['temperature']
+            validate___definitions_typed(data__temperature, custom_formats, (name_prefix or 'data') + '.temperature')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            validate___definitions_look_slide(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'ph_low' in data_keys:
+            data_keys.remove('ph_low')
+            data__phlow = data['ph_low']
+            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
+        if 'ph_drop' in data_keys:
+            data_keys.remove('ph_drop')
+            data__phdrop = data['ph_drop']
+            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
+        if 'ph_drop_far' in data_keys:
+            data_keys.remove('ph_drop_far')
+            data__phdropfar = data['ph_drop_far']
+            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
+        if 'nitrite_most' in data_keys:
+            data_keys.remove('nitrite_most')
+            data__nitritemost = data['nitrite_most']
+            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
+        if 'cold' in data_keys:
+            data_keys.remove('cold')
+            data__cold = data['cold']
+            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
+        if 'warm' in data_keys:
+            data_keys.remove('warm')
+            data__warm = data['warm']
+            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
+        data_keys = set(data.keys())
+        if 'scheme' in data_keys:
+            data_keys.remove('scheme')
+            data__scheme = data['scheme']
+            if not isinstance(data__scheme, str):
+                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
+            if isinstance(data__scheme, str):
+                data__scheme_len = len(data__scheme)
+                if data__scheme_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
+                if data__scheme_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
+        if 'review' in data_keys:
+            data_keys.remove('review')
+            data__review = data['review']
+            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
+        if 'act' in data_keys:
+            data_keys.remove('act')
+            data__act = data['act']
+            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_slide(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'germs' in data_keys:
+            data_keys.remove('germs')
+            data__germs = data['germs']
+            validate___definitions_typed(data__germs, custom_formats, (name_prefix or 'data') + '.germs')
+        if 'yeast' in data_keys:
+            data_keys.remove('yeast')
+            data__yeast = data['yeast']
+            validate___definitions_typed(data__yeast, custom_formats, (name_prefix or 'data') + '.yeast')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_hold_check_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4614,6 +4783,7 @@ VALIDATORS = {
     "fold_log_body": validate___definitions_fold_log_body,
     "handover_body": validate___definitions_handover_body,
     "hold_check_body": validate___definitions_hold_check_body,
+    "judge_look_body": validate___definitions_judge_look_body,
     "make_code_body": validate___definitions_make_code_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
     "plan_check_body": validate___definitions_plan_check_body,

@@ -265,6 +265,7 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "score": Known(unit="1", typed=False),
         "shelf_life_months": Known(unit="month", typed=False, minimum=1, maximum=120),
         "ph": Known(unit="1", typed=True, minimum=5, maximum=12, usual_low=8.3, usual_high=9.8),
+        "ph_drop": Known(unit="1", typed=True, maximum=5, above=0, usual_low=0.2, usual_high=1.5),
         "nitrite_mg_l": Known(
             unit="mg/L", typed=True, minimum=0, maximum=5000, usual_low=0, usual_high=20
         ),

@@ -6,7 +6,7 @@ from typing import Any
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.walk import field, next_page, press
+from tests.browser.walk import field, next_page, press, start_check
 
 READ_ROWS = """
 async () => {
@@ -35,7 +35,7 @@ def stored(page: Page) -> list[dict[str, Any]]:
 
 def dip(page: Page, depth: str = "342") -> None:
     """From the machine's own page past the dip to the reading."""
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill(depth)
     next_page(page)
     page.get_by_role("button", name="Hard floor").click()
@@ -44,7 +44,7 @@ def dip(page: Page, depth: str = "342") -> None:
 
 def read_first(page: Page, reading: str = "4.0") -> None:
     """From the machine's own page past the reading to the dip."""
-    press(page, "Start a check")
+    start_check(page)
     press(page, "Take the reading first")
     field(page, "What does the reading").fill(reading)
     next_page(page)

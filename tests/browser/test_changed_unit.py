@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.walk import field, next_page, open_machine, press
+from tests.browser.walk import field, next_page, open_machine, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -26,12 +26,12 @@ def measure_stick_in(page: Page, unit: str, full_depth: str) -> None:
 
 def test_dip_is_asked_for_anew_when_the_stick_has_another_unit(page: Page) -> None:
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("12")
     expect(page.get_by_text("= 5.4 L")).to_be_visible()
     next_page(page)
-    page.go_back()
-    page.go_back()
+    for _ in range(3):
+        page.go_back()
     expect(heading(page)).to_have_text("Wheel lathe")
     measure_stick_in(page, "in", "17")
     expect(heading(page)).to_have_text("Wheel lathe")

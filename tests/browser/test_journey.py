@@ -5,7 +5,13 @@ from playwright.sync_api import Error, Page, expect
 
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, open_machine, press, save_check, set_up_machine
+from tests.browser.walk import (
+    check_until_recipe,
+    open_machine,
+    save_check,
+    set_up_machine,
+    start_check,
+)
 
 
 def recipe_text(page: Page) -> str:
@@ -76,7 +82,7 @@ def test_log_keeps_what_was_saved(page: Page, phone: Phone, server: Server) -> N
 @pytest.mark.usefixtures("machine_on_phone")
 def test_typed_numbers_survive_back_and_reload(page: Page) -> None:
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     box = page.get_by_role("textbox").first
     box.fill("342")
     expect(page.get_by_text("= 154 L")).to_be_visible()

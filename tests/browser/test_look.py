@@ -20,6 +20,7 @@ from tests.browser.walk import (
     press,
     save_check,
     set_up_machine,
+    start_check,
 )
 
 SERIOUS = {"serious", "critical"}
@@ -145,7 +146,7 @@ def test_recipe_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server:
 @pytest.mark.usefixtures("machine_on_phone")
 def test_unusual_number_is_asked_about_once(page: Page) -> None:
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     page.get_by_role("textbox").first.fill("342")
     press(page, "Continue")
     page.get_by_role("button", name="Hard floor").click()

@@ -16,6 +16,7 @@ from tests.browser.walk import (
     open_machine,
     press,
     set_up_machine,
+    start_check,
 )
 
 ONE = "1 mm is about"
@@ -116,7 +117,7 @@ def test_dip_pages(phone: Phone, server: Server, theme: Theme, way: str) -> None
         choose(page, "Yes, a dirty and a clean side")
     next_page(page)
     next_page(page, "Save the machine")
-    press(page, "Start a check")
+    start_check(page)
     look = Look(f"{theme}-dip-{way.split()[-1]}")
     if way == "A rough gauge":
         page.get_by_role("button", name="1/2 to 3/4").click()

@@ -15,7 +15,7 @@ from tests.browser.sidesteps import (
 )
 from tests.browser.test_changed_unit import measure_stick_in
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import field, next_page, open_machine, press
+from tests.browser.walk import field, next_page, open_machine, press, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -104,7 +104,7 @@ def test_lower_mark_in_inches_by_taps_and_forgotten_with_the_stick(page: Page) -
     open_machine(page)
     measure_stick_in(page, "in", "17")
     expect(heading(page)).to_have_text("Wheel lathe")
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("13 7/16")
     page.goto(page.url.replace("dip", "fill"))
     for key in ("1", "5"):

@@ -8,7 +8,14 @@ from tests.browser.server import Server
 from tests.browser.sidesteps import stored, to_machine
 from tests.browser.sumpwalk import POURS, choose, open_pours, pour, to_kinds
 from tests.browser.test_wrong_input import WRONG, spoil_fields
-from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    next_page,
+    open_machine,
+    press,
+    start_check,
+)
 
 
 def pour_all(page: Page) -> None:
@@ -36,7 +43,7 @@ def test_table_goes_into_the_set_up(page: Page) -> None:
     steps = stored(page)[-1]["body"]["pour_test"]["steps"]
     assert [step["poured"]["text"] for step in steps] == [str(poured) for poured, _ in POURS]
     assert all(step["at"][10] == "T" for step in steps)
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("400")
     # 280 L at 392 mm and some 0.72 L for each mm above.
     expect(page.get_by_text("= 286 L")).to_be_visible()

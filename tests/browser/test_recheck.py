@@ -69,6 +69,8 @@ def test_as_expected_is_saved_and_nothing_is_due_any_more(page: Page) -> None:
     row = page.get_by_role("link", name="Wheel lathe")
     expect(row).not_to_contain_text("Reading due")
     expect(row).to_contain_text("In range")
+    row.click()
+    expect(page.get_by_role("main")).to_contain_text("Second reading of")
 
 
 def test_weaker_with_a_dip_says_what_to_look_for(page: Page) -> None:

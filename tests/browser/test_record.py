@@ -21,6 +21,7 @@ from tests.browser.walk import (
     open_machine,
     press,
     save_check,
+    start_check,
 )
 
 CHECK_TITLE = "Is the set-up right?"
@@ -90,7 +91,7 @@ def test_per_cent_is_multiplied_once(page: Page) -> None:
     type_all(page, {"Factor set": "1.5"})
     next_page(page)
     next_page(page, "Save the machine")
-    press(page, "Start a check")
+    start_check(page)
     page.goto(page.url.replace("dip", "reading"))
     field(page, "What does the reading").fill("6.3")
     expect(page.get_by_text("6.3 % → 4.2 Brix × factor 1.5 = 6.3 %")).to_be_visible()

@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, open_machine, press
+from tests.browser.walk import field, next_page, open_machine, press, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -36,7 +36,7 @@ def until_recipe(phone: Phone, server: Server, change: str, depth: str, reading:
     page.add_init_script(BREAK.replace("CHANGE", change))
     page.goto(server.address)
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     for name, text, answer in (
         ("How deep", depth, "Hard floor"),
         ("What does the reading", reading, "Sharp line"),
@@ -115,7 +115,7 @@ def test_a_broken_top_up_without_a_reading_is_not_shown(
     page.add_init_script(broken)
     page.goto(server.address)
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("342")
     next_page(page)
     page.get_by_role("main").get_by_role("button", name="Hard floor").click()

@@ -16,7 +16,15 @@ from tests.browser.sidesteps import (
     to_machine_from_entry,
 )
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press, save_check
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    next_page,
+    open_machine,
+    press,
+    save_check,
+    start_check,
+)
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -82,7 +90,8 @@ def test_dip_without_a_reading_after_a_check(page: Page) -> None:
     open_entry(page)
     expect(page.get_by_text(re.compile("At worst"))).to_be_visible()
     whole, held = stored(page)[-2:]
-    assert held["body"]["last"] == {"check": whole["body"], "at": whole["measured_at"]}
+    measured = {name: part for name, part in whole["body"].items() if name != "look"}
+    assert held["body"]["last"] == {"check": measured, "at": whole["measured_at"]}
     assert held["shown"]["assumed"] == ["last_recipe_poured", "usual_of_last_recipe", "drift"]
     to_machine_from_entry(page)
     # After a top-up without a reading nobody knows the strength; the mix is the same as before.
@@ -139,8 +148,8 @@ def test_reading_without_a_dip(page: Page) -> None:
     open_entry(page)
     expect(page.get_by_text("Still open", exact=True)).to_be_visible()
     check = stored(page)[-1]
-    assert check["body"].keys() == {"machine", "reading"}
-    assert check["shown"].keys() == {"assessment"}
+    assert check["body"].keys() == {"machine", "reading", "look"}
+    assert check["shown"].keys() == {"assessment", "look"}
     to_machine_from_entry(page)
     expect(page.get_by_text("Strength 6.0 %")).to_be_visible()
     follow(page, "Open the log")
@@ -156,7 +165,7 @@ def test_reading_without_a_dip(page: Page) -> None:
 
 def test_wrong_reading_is_refused_also_when_no_dip_follows(page: Page) -> None:
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     press(page, "Take the reading first")
     for text in ["", *WRONG]:
         assert_refused(page, "What does the reading", text)

@@ -16,6 +16,7 @@ from tests.browser.walk import (
     press,
     save_check,
     set_up_machine,
+    start_check,
 )
 
 BOX = "Box with measured sides"
@@ -33,7 +34,7 @@ def set_up(page: Page, *answers: str, height: str = "", wait: str = "") -> None:
         page.get_by_role("combobox", name="Wait after the stop").select_option(wait)
     next_page(page)
     next_page(page, "Save the machine")
-    press(page, "Start a check")
+    start_check(page)
 
 
 def to_recipe(page: Page) -> None:
@@ -129,5 +130,5 @@ def test_another_way_of_reading_asks_for_the_dip_anew(page: Page) -> None:
     choose(page, "Volume on a printed scale")
     next_page(page)
     next_page(page, "Save the machine")
-    press(page, "Start a check")
+    start_check(page)
     expect(field(page, "How much on the scale")).to_have_value("")

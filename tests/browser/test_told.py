@@ -10,7 +10,14 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import rows
 from tests.browser.test_look import Look
-from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    open_machine,
+    press,
+    save_check,
+    start_check,
+)
 
 
 def tell(page: Page, what: str) -> None:
@@ -89,7 +96,7 @@ def test_what_others_poured_additive_and_note(page: Page) -> None:
 @pytest.mark.usefixtures("machine_on_phone")
 def test_due_checks_rest_while_the_machine_does(page: Page) -> None:
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("342")
     page.get_by_role("button", name="Go on").or_(page.locator(".main-action")).first.click()
     start_at(page)

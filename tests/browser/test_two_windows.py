@@ -5,7 +5,7 @@ from playwright.sync_api import expect
 
 from tests.browser.phone import Phone
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, open_machine, press
+from tests.browser.walk import field, next_page, open_machine, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -24,7 +24,7 @@ def test_what_is_typed_in_one_window_is_not_lost_in_the_other(phone: Phone, serv
     page = phone.start()
     page.goto(server.address)
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     field(page, "How deep").fill("342")
     other = page.context.new_page()
     other.goto(page.url)

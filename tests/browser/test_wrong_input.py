@@ -15,6 +15,7 @@ from tests.browser.walk import (
     open_machine,
     press,
     set_up_machine,
+    start_check,
 )
 
 WRONG = ["1_000", "1e3", "0x10", "٣٤٢", "1.000,5", "-5000", "9999999"]
@@ -157,6 +158,6 @@ def test_dip_and_reading(page: Page) -> None:
 @pytest.mark.parametrize(("depth", "shown"), [("485", "484"), ("4,5 in 3", "4,5 in 3")])
 def test_refusal_names_the_limit_or_what_was_typed(page: Page, depth: str, shown: str) -> None:
     open_machine(page)
-    press(page, "Start a check")
+    start_check(page)
     assert_refused(page, "How deep", depth)
     expect(page.get_by_role("alert").first).to_contain_text(shown)

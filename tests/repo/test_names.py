@@ -13,7 +13,7 @@ from web.build.paths import SHARED
 
 SUFFIXES = (
     "_mm", "_l", "_pct", "_brix", "_c", "_mg_l", "_kg", "_kg_l", "_d", "_s", "_l_per_mm", "_share",
-    "litres_per_mm", "_in", "_nd", "_ph", "_dh", "_fh", "_gpg",
+    "litres_per_mm", "_in", "_nd", "_ph", "_cfu_ml", "_dh", "_fh", "_gpg",
 )  # fmt: skip
 # Numbers whose unit stands beside them as a value or is the caller's own choice.
 WITHOUT_UNIT = {
@@ -51,6 +51,11 @@ WITHOUT_UNIT = {
     "usual_low": "a bound in the unit beside it",
     "usual_high": "a bound in the unit beside it",
     "meant_thousands": "a typed number in the unit beside it",
+    "ph": "has no unit",
+    "ph_low": "as ph",
+    "ph_drop": "as ph",
+    "ph_drop_far": "as ph",
+    "published": "in the unit of the limit that it stands for",
     "angle": "in radians",
     "evidence": "the logarithm of a probability",
     "stretch": "a plain ratio",

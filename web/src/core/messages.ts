@@ -293,14 +293,6 @@ export type EntryKind =
   | "withdrawal"
   | "decision";
 /**
- * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
- */
-export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
-/**
- * @maxItems 200
- */
-export type BucketRows = BucketRow[];
-/**
  * Several at once; normal says that somebody looked and saw nothing odd.
  */
 export type Look =
@@ -316,6 +308,14 @@ export type Look =
   | "skin_complaint"
   | "level_odd"
   | "normal";
+/**
+ * The chance to end inside the band in words: above 0.9, above 0.66, above 0.33, above 0.1, and below (likelihood scale of the IPCC's guidance note of 2010, table 1).
+ */
+export type Chance = "very_likely" | "likely" | "even" | "unlikely" | "very_unlikely";
+/**
+ * @maxItems 200
+ */
+export type BucketRows = BucketRow[];
 export type Reason = string;
 /**
  * One answer.
@@ -369,6 +369,10 @@ export interface Operations {
   hold_check: {
     body: HoldCheckBody;
     result: HoldCheckResult;
+  };
+  judge_look: {
+    body: JudgeLookBody;
+    result: JudgeLookResult;
   };
   make_code: {
     body: MakeCodeBody;
@@ -1670,6 +1674,89 @@ export interface HoldShown {
   low?: Shown;
   high?: Shown;
   fill_to?: Shown;
+}
+/**
+ * smell_again: how it smells after circulating; only after a bad smell. nitrite_before: earlier results, the oldest first.
+ */
+export interface JudgeLookBody {
+  /**
+   * @maxItems 20
+   */
+  seen: Look[];
+  fluid_type?: "soluble_oil" | "semi_synthetic" | "synthetic";
+  smell_again?: "gone" | "still";
+  ph?: Typed;
+  first_fill_ph?: Typed;
+  nitrite?: Typed;
+  /**
+   * @maxItems 200
+   */
+  nitrite_before?: Typed[];
+  temperature?: Typed;
+  dip_slide?: LookSlide;
+  limits?: LookLimits;
+}
+export interface LookSlide {
+  germs?: Typed;
+  yeast?: Typed;
+}
+/**
+ * Thresholds of the shop; the published ones hold where none is given.
+ */
+export interface LookLimits {
+  ph_low?: Typed;
+  ph_drop?: Typed;
+  ph_drop_far?: Typed;
+  nitrite_most?: Typed;
+  cold?: Typed;
+  warm?: Typed;
+  dip_slide?: LookSlideLimits;
+}
+/**
+ * Counts per mL from which it is looked into and from which it is cleaned, and whose bands these are.
+ */
+export interface LookSlideLimits {
+  scheme: string;
+  review: Typed;
+  act: Typed;
+}
+/**
+ * The strongest decision of the rows that hold, strongest first. It advises and locks nobody out. foam: what it is looked into for, in order.
+ */
+export interface JudgeLookResult {
+  decision: "go_on" | "skim_first" | "check_chemistry_first" | "do_not_feed";
+  rows: LookRow[];
+  foam: ("level" | "cleaner" | "strength" | "water")[];
+  smell_again: boolean;
+  doubts: Doubt[];
+  nitrite_interval_d?: number;
+}
+export interface LookRow {
+  code:
+    | "floating_oil"
+    | "foam"
+    | "cream"
+    | "grey_or_brown"
+    | "slime"
+    | "rust"
+    | "chips_or_sludge"
+    | "skin_complaint"
+    | "level_odd"
+    | "split"
+    | "clear_synthetic"
+    | "smell"
+    | "smell_gone"
+    | "smell_stays"
+    | "ph_low"
+    | "ph_dropped"
+    | "ph_dropped_far"
+    | "nitrite_high"
+    | "germs_review"
+    | "germs_act"
+    | "warm"
+    | "cold";
+  decision: "go_on" | "skim_first" | "check_chemistry_first" | "do_not_feed";
+  source: string;
 }
 /**
  * The short code of a number that the page drew by chance.

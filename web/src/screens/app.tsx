@@ -17,8 +17,10 @@ import { TakeInScreen } from "./backup/takein";
 import { PourScreen } from "./check/pour/screen";
 import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
+import { LookScreen } from "./check/look/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
+import { LimitsScreen } from "./limits";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
@@ -57,6 +59,7 @@ function MachinePlace({
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
+  if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
@@ -82,6 +85,7 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   "take-in": () => <TakeInScreen />,
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
+  limits: () => <LimitsScreen />,
 };
 
 /** Places through which entries leave the phone or come in: the example has no part in them. */

@@ -5,6 +5,7 @@ import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { codeOf, isResting, lastCheck } from "../store/journal";
+import { isLooked } from "../store/looks";
 import { hasPours } from "../store/pours";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
@@ -74,7 +75,9 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const walk = walkOf(machine.machine).value;
   const id = machine.machine;
-  const first = walk.order === "dip_first" ? "dip" : "reading";
+  const measure = walk.order === "dip_first" ? "dip" : "reading";
+  // Look and smell come before anything is measured or added.
+  const first = isStarted(walk) || isLooked(id) ? measure : "look";
   const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
   return (
     <Page

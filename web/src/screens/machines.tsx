@@ -7,6 +7,7 @@ import { StateMark } from "../elements/statemark";
 import { isResting, lastCheck, load, machines, readJournal, statedOf } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
+import { isLooked } from "../store/looks";
 import { isStarted, walkOf } from "../store/walk";
 import { isExample } from "../store/which";
 import { shiftStateWord } from "../words/codes";
@@ -136,7 +137,9 @@ export function MachinesScreen() {
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;
   const start = () => {
-    go("machines", used.machine, "dip");
+    const { machine } = used;
+    const isOn = isStarted(walkOf(machine).value) || isLooked(machine);
+    go("machines", machine, isOn ? "dip" : "look");
   };
   const name = used.body.machine.name;
   return (

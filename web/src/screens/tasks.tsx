@@ -1,15 +1,19 @@
 // What is open at a machine: a pour that is not finished, a second reading that is due.
 import { PlaceLink } from "../elements/buttons";
+import { StateMark } from "../elements/statemark";
 import { pouringOf } from "../store/pouring";
-import { dueRecheck } from "../store/deeds";
+import { dueRecheck, lastMeasured, refusedLook } from "../store/deeds";
 import type { CheckEntry, PourEntry } from "../store/entry";
 import { entryById } from "../store/journal";
+import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeClock, writeMoment } from "../words/times";
+import { partialSummary } from "./check/partial";
 import { isBegun, pourable } from "./check/pour/start";
 import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
 import { now_ms } from "./now";
 import { address } from "./route";
+import { stateOf } from "./state";
 
 /** A clock time today, with its day otherwise. */
 function timeOf(iso: string): string {
@@ -38,19 +42,52 @@ export function pouringWords(machine: string): string | null {
 
 /** What stands first: the lower, the more it presses. */
 export function pressing(machine: string): number {
-  if (pouringWords(machine) !== null) return 0;
+  if (pouringWords(machine) !== null || refusedLook(machine) !== undefined) return 0;
   return dueRecheck(machine) === undefined ? 2 : 1;
 }
 
 /** In the list, as lines below the name. */
 export function TaskLines({ machine }: { readonly machine: string }) {
+  const refused = refusedLook(machine);
   const pouring = pouringWords(machine);
   const due = dueRecheck(machine);
   return (
     <>
+      {refused === undefined ? null : (
+        <span class="machine-due">{say("look.decision.do_not_feed")}</span>
+      )}
       {pouring === null ? null : <span class="machine-due">{pouring}</span>}
       {due === undefined ? null : <span class="machine-due">{dueWords(due)}</span>}
     </>
+  );
+}
+
+/** A second reading is newer than the check below it, so its state stands above that one. */
+function Reread({ machine }: { readonly machine: string }) {
+  const newest = lastMeasured(machine);
+  if (newest?.kind !== "recheck") return null;
+  const strength = newest.shown.assessment.strength?.shown.strength;
+  return (
+    <section>
+      <h2>{say("recheck.saved", { time: writeMoment(newest.measured_at) })}</h2>
+      <StateMark state={stateOf(newest)} />
+      {strength === undefined ? null : (
+        <p>{say("machine.strength", { strength: write(strength) })}</p>
+      )}
+    </section>
+  );
+}
+
+/** Seen at the last look: until somebody checks again, nothing is added here. */
+function Refused({ machine }: { readonly machine: string }) {
+  const refused = refusedLook(machine);
+  if (refused === undefined) return null;
+  return (
+    <section class="task">
+      <h2>{say("look.decision.do_not_feed")}</h2>
+      <p>{writeMoment(refused.measured_at)}</p>
+      <p>{partialSummary(refused)}</p>
+    </section>
   );
 }
 
@@ -77,6 +114,7 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
     !isBegun(check);
   return (
     <>
+      <Refused machine={machine} />
       <OpenPour machine={machine} />
       {due === undefined ? null : (
         <section class="task">
@@ -91,6 +129,7 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
           </div>
         </section>
       )}
+      <Reread machine={machine} />
       {isWaiting ? (
         <PlaceLink to={address("machines", machine, "saved", check.id)}>
           {say("pour.start_of", { time: writeMoment(check.measured_at) })}

@@ -1,5 +1,12 @@
 // What the deeds of a machine say about now: a second reading that is due, the newest strength.
-import type { CheckEntry, DeedEntry, PourEntry, RecheckEntry } from "./entry";
+import {
+  isLookOnly,
+  type CheckEntry,
+  type DeedEntry,
+  type LookEntry,
+  type PourEntry,
+  type RecheckEntry,
+} from "./entry";
 import { deeds, entries, lastCheck } from "./journal";
 
 export function deedById(id: string): DeedEntry | undefined {
@@ -32,4 +39,11 @@ export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undef
     .at(-1);
   if (check === undefined || again === undefined) return again ?? check;
   return again.place > check.place ? again : check;
+}
+
+/** The last look that ended in stopping, until somebody has checked the machine again. */
+export function refusedLook(machine: string): LookEntry | undefined {
+  const checks = entries.value.filter(isOf(machine)).filter((entry) => entry.kind === "check");
+  const last = checks.at(-1);
+  return last !== undefined && isLookOnly(last) ? last : undefined;
 }

@@ -12,6 +12,7 @@ import type {
   ReadMachineResult,
 } from "../core/messages";
 import { isDeed, type Deed } from "./deed";
+import type { LookPart } from "./looks";
 
 import { isToldDrawable, isToldKind, type ToldContent } from "./told";
 
@@ -45,7 +46,10 @@ interface Assessed {
   readonly assessment: AssessSumpResult;
 }
 
-interface CheckCommon extends Common {
+/** What was seen, smelled and measured before the check stands beside its body, as pycore keeps it. */
+type Looked = LookPart["body"];
+
+interface CheckCommon extends Common, Looked {
   readonly kind: "check";
 }
 
@@ -76,7 +80,13 @@ export interface ReadingContent extends CheckCommon {
   readonly shown: Assessed;
 }
 
-export type CheckContent = WholeContent | HoldContent | ReadingContent;
+/** A look alone: somebody saw that nothing should be added, and stopped. */
+export interface LookContent extends CheckCommon {
+  readonly body: { readonly machine: MachineTyped };
+  readonly shown: Assessed & LookPart["shown"];
+}
+
+export type CheckContent = WholeContent | HoldContent | ReadingContent | LookContent;
 export type CheckShown = CheckContent["shown"];
 
 /** Entries that carry the set-up of their machine and what was shown. */
@@ -104,6 +114,7 @@ type Stored<T> = T & Placed;
 export type WholeEntry = Stored<WholeContent>;
 export type HoldEntry = Stored<HoldContent>;
 export type ReadingEntry = Stored<ReadingContent>;
+export type LookEntry = Stored<LookContent>;
 
 /** The row of the store. `seq` and `id` are repeated outside the text only to be found by. */
 export interface Row {
@@ -118,19 +129,30 @@ function isObject(value: unknown): value is Fields {
   return value !== null && typeof value === "object" && !Array.isArray(value);
 }
 
-/** What the page keeps beside the body stands inside it in a line of schema 2. */
+/** What the page keeps beside the body; it stands inside it in a line of schema 2. */
+export const BESIDE = [
+  "way",
+  "code",
+  "pour_test",
+  "look",
+  "ph",
+  "nitrite",
+  "dip_slide",
+  "temperature",
+] as const;
+
 function fromSchema2(line: Fields): Fields | null {
   if (!isObject(line["body"])) return null;
-  const { way, code, pour_test, ...body } = line["body"];
+  const body = Object.entries(line["body"]);
+  const isBeside = ([name]: readonly [string, unknown]): boolean =>
+    (BESIDE as readonly string[]).includes(name);
   const kind = line["kind"] === "machine_set" ? "machine" : line["kind"];
   if (isToldKind(kind)) return { ...line, machine: line["machine"] ?? "" };
   return {
     ...line,
     kind,
-    body,
-    ...(way === undefined ? {} : { way }),
-    ...(code === undefined ? {} : { code }),
-    ...(pour_test === undefined ? {} : { pour_test }),
+    body: Object.fromEntries(body.filter((field) => !isBeside(field))),
+    ...Object.fromEntries(body.filter(isBeside)),
   };
 }
 
@@ -185,6 +207,10 @@ export function hasDip(check: CheckEntry): check is WholeEntry | HoldEntry {
 
 export function hasReading(check: CheckEntry): check is WholeEntry | ReadingEntry {
   return "reading" in check.body;
+}
+
+export function isLookOnly(check: CheckEntry): check is LookEntry {
+  return !hasDip(check) && !hasReading(check);
 }
 
 export function isWhole(check: CheckEntry): check is WholeEntry {

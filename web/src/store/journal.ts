@@ -3,6 +3,7 @@ import { computed, signal, type ReadonlySignal } from "@preact/signals";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
 import {
+  isLookOnly,
   isOfDeed,
   type CheckEntry,
   type AnyContent,
@@ -59,7 +60,8 @@ export const machines = computed<readonly MachineEntry[]>(() => {
 
 const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   const latest = new Map<string, CheckEntry>();
-  for (const entry of entries.value) if (entry.kind === "check") latest.set(entry.machine, entry);
+  for (const entry of entries.value)
+    if (entry.kind === "check" && !isLookOnly(entry)) latest.set(entry.machine, entry);
   return latest;
 });
 

@@ -1,10 +1,8 @@
 // A line of the log as pycore reads it: schema 2, chained to the line before and sealed at its end.
-import { ENTRY_SCHEMA, isTold, type AnyContent } from "./entry";
+import { BESIDE, ENTRY_SCHEMA, isTold, type AnyContent } from "./entry";
 import { StoreError } from "./trouble";
 import type { ToldContent } from "./told";
 
-/** What stands beside the body on the page stands inside it in a line. */
-const BESIDE = ["way", "code", "pour_test"] as const;
 const KIND_OF = {
   machine: "machine_set",
   check: "check",

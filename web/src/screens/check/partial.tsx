@@ -2,8 +2,10 @@
 import {
   isHolding,
   isWhole,
+  isLookOnly,
   type CheckEntry,
   type HoldEntry,
+  type LookEntry,
   type ReadingEntry,
 } from "../../store/entry";
 import { write, writeTyped } from "../../words/numbers";
@@ -11,11 +13,15 @@ import { say, sayCount } from "../../words/say";
 import { dipFacts, writeDip } from "./level";
 import type { PlanCheckBody } from "../../core/messages";
 import type { Fact } from "../setup/facts";
+import { Rows } from "./look/advice";
 import { HoldingView } from "./holdingview";
 import { readingFacts } from "./readingfacts";
 import { StateView } from "./stateview";
 
-export type PartialEntry = HoldEntry | ReadingEntry;
+export type PartialEntry = HoldEntry | ReadingEntry | LookEntry;
+
+const seenWords = ({ look = [] }: LookEntry): string =>
+  look.map((code) => say(`look_seen.${code}`)).join(", ");
 
 /** Whether the newest thing known of a machine is a top-up that still waits for its reading. */
 export function isReadingOpen(check: CheckEntry | undefined): boolean {
@@ -34,6 +40,7 @@ export function onceInputs(
 }
 
 export function partialInputs(entry: PartialEntry): readonly Fact[] {
+  if (isLookOnly(entry)) return [[say("look.title"), seenWords(entry)]];
   if (isHolding(entry)) {
     const { dip, usual, machine } = entry.body;
     return [
@@ -48,6 +55,7 @@ export function partialInputs(entry: PartialEntry): readonly Fact[] {
 }
 
 export function partialSummary(entry: PartialEntry): string {
+  if (isLookOnly(entry)) return say("look.saved", { seen: seenWords(entry) });
   if (isHolding(entry)) {
     const { buckets } = entry.shown.holding.totals;
     const blanks = { dip: writeDip(entry.body.dip) };
@@ -63,6 +71,7 @@ export function partialSummary(entry: PartialEntry): string {
 }
 
 export function PartialView({ entry }: { readonly entry: PartialEntry }) {
+  if (isLookOnly(entry)) return <Rows rows={entry.shown.look?.rows ?? []} />;
   return isHolding(entry) ? (
     <HoldingView result={entry.shown} body={entry.body} />
   ) : (
@@ -73,5 +82,6 @@ export function PartialView({ entry }: { readonly entry: PartialEntry }) {
 /** What comes next after such a check was saved; null for an ordinary one. */
 export function partialNext(entry: CheckEntry): string | null {
   if (isHolding(entry)) return say("partial.read_soon");
+  if (isLookOnly(entry)) return say("look.lead.do_not_feed");
   return isWhole(entry) ? null : say("partial.dip_soon");
 }

@@ -9,7 +9,8 @@ import type {
   WholeContent,
 } from "../../store/entry";
 import type { StoreTrouble } from "../../store/trouble";
-import { changeWalk, endWalk, planBody, type Walk } from "../../store/walk";
+import { endLook, lookPart } from "../../store/looks";
+import { changeWalk, endWalk, planBody, warmthUnit, type Walk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Core } from "../../core/client";
 import { useCore } from "../core";
@@ -34,6 +35,7 @@ async function prepare(
   answered: Answered,
 ): Promise<CheckContent> {
   const now = isoWithOffset(new Date());
+  const look = lookPart(machine.machine, warmthUnit(machine.body.machine));
   return {
     id: walk.id,
     kind: "check",
@@ -41,6 +43,9 @@ async function prepare(
     measured_at: now,
     wall: now,
     ...answered,
+    ...look.body,
+    // The advice and what was chosen stand beside what the page showed of the recipe.
+    shown: { ...answered.shown, ...look.shown },
     versions: await readVersions(core),
   };
 }
@@ -58,7 +63,7 @@ export function useSaving(
 
 /** Prepared for another way, it would be another entry. */
 function isSameWay(prepared: CheckContent, answered: Answered): boolean {
-  const wayOf = (part: Answered): number | undefined => ("way" in part ? part.way : undefined);
+  const wayOf = (part: object): unknown => ("way" in part ? part.way : undefined);
   return wayOf(prepared) === wayOf(answered);
 }
 
@@ -79,6 +84,7 @@ export function useSavingOf(machine: MachineEntry, walk: Walk, answered: Answere
     // The place first: a screen of an ended walk would otherwise lead away.
     replace("machines", machine.machine, "saved", outcome.row.id);
     endWalk(machine.machine);
+    endLook(machine.machine);
   };
   return {
     saving,

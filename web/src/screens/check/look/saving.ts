@@ -1,0 +1,48 @@
+// Stopping after the look: the check is saved with what was seen and nothing measured at the sump.
+import { useState } from "preact/hooks";
+import { newId } from "../../../store/ids";
+import type { MachineEntry } from "../../../store/entry";
+import { save } from "../../../store/journal";
+import { endLook, lookPart } from "../../../store/looks";
+import { warmthUnit } from "../../../store/walk";
+import { isoWithOffset } from "../../../words/times";
+import { useCore } from "../../core";
+import { replace } from "../../route";
+import { readVersions } from "../../versions";
+import type { Saving } from "../save";
+
+export function useSavingLook(machine: MachineEntry) {
+  const core = useCore();
+  const [saving, setSaving] = useState<Saving>({ kind: "open" });
+  const [own] = useState(newId);
+  const id = machine.machine;
+  const store = async (): Promise<void> => {
+    setSaving({ kind: "saving" });
+    const now = isoWithOffset(new Date());
+    const typed = machine.body.machine;
+    const { body, shown } = lookPart(id, warmthUnit(typed));
+    const outcome = await save({
+      id: own,
+      kind: "check",
+      machine: id,
+      measured_at: now,
+      wall: now,
+      ...body,
+      body: { machine: typed },
+      shown: { assessment: { notes: [] }, ...shown },
+      versions: await readVersions(core),
+    });
+    if (outcome.kind === "not_saved") {
+      setSaving({ kind: "not_saved", trouble: outcome.trouble });
+      return;
+    }
+    replace("machines", id, "saved", outcome.row.id);
+    endLook(id);
+  };
+  return {
+    saving,
+    press: (): void => {
+      if (saving.kind !== "saving") void store();
+    },
+  };
+}

@@ -1,0 +1,92 @@
+// Look and smell: one list, several ticks, before anything is measured or added.
+import { useEffect } from "preact/hooks";
+import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { Page } from "../../../elements/page";
+import { Ticks } from "../../../elements/ticks";
+import { Hint } from "../../../elements/why";
+import type { MachineEntry } from "../../../store/entry";
+import { changeLook, isMeasured, lookOf, type Seen } from "../../../store/looks";
+import { say } from "../../../words/say";
+import { isoWithOffset } from "../../../words/times";
+import { address, back, go, replace } from "../../route";
+import { AdviceScreen } from "./advice";
+import { MeasuredScreen } from "./measured";
+
+const ALL: readonly Exclude<Seen, "normal">[] = [
+  "floating_oil",
+  "foam",
+  "smell",
+  "grey_or_brown",
+  "split",
+  "cream",
+  "slime",
+  "rust",
+  "chips_or_sludge",
+  "level_odd",
+  "skin_complaint",
+];
+
+export interface LookProps {
+  readonly machine: MachineEntry;
+}
+
+function SeenScreen({ machine }: LookProps) {
+  const id = machine.machine;
+  const look = lookOf(id).value;
+  const chosen = ALL.filter((code) => look.seen.includes(code));
+  const isNormal = chosen.length === 0 && !isMeasured(look);
+  const goOn = (): void => {
+    go("machines", id, "look", "advice");
+  };
+  const nothing = (): void => {
+    if (!isNormal) return;
+    changeLook(id, { seen: [], again: "", chosen: "went_on", at: isoWithOffset(new Date()) });
+    go("machines", id, "dip");
+  };
+  return (
+    <Page
+      title={say("look.title")}
+      place={machine.body.machine.name}
+      onBack={() => {
+        back("machines", id);
+      }}
+      action={
+        isNormal ? undefined : (
+          <MainAction onPress={goOn} about={chosen.join()}>
+            {say("go_on")}
+          </MainAction>
+        )
+      }
+    >
+      {/* The usual answer is one tap, above a list that is longer than the screen. */}
+      <MainAction onPress={nothing} busy={!isNormal}>
+        {say("look.normal")}
+      </MainAction>
+      <Hint id="hint" hint={say("look.hint")} why={say("look.why")} />
+      <Ticks
+        labelledBy="question"
+        options={ALL.map((value) => ({ value, word: say(`look_seen.${value}`) }))}
+        chosen={chosen}
+        onChange={(seen) => {
+          changeLook(id, { seen, ...(seen.includes("smell") ? {} : { again: "" }) });
+        }}
+      />
+      <PlaceLink to={address("machines", id, "look", "measured")}>{say("look.measured")}</PlaceLink>
+      <p class="note">{say("look.distance")}</p>
+    </Page>
+  );
+}
+
+function ToFirst({ id }: { readonly id: string }) {
+  useEffect(() => {
+    replace("machines", id, "look");
+  }, [id]);
+  return null;
+}
+
+export function LookScreen({ machine, parts }: LookProps & { readonly parts: readonly string[] }) {
+  const [place] = parts;
+  if (place === undefined) return <SeenScreen machine={machine} />;
+  if (place === "measured") return <MeasuredScreen machine={machine} />;
+  return place === "advice" ? <AdviceScreen machine={machine} /> : <ToFirst id={machine.machine} />;
+}

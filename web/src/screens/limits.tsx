@@ -1,0 +1,131 @@
+// Thresholds of the shop for look and smell. The published figure and its source stand beside each.
+import { useState } from "preact/hooks";
+import type { DeskError, Unit } from "../core/messages";
+import { MainAction } from "../elements/buttons";
+import { Fault } from "../elements/fault";
+import { Page } from "../elements/page";
+import { TextField } from "../elements/textfield";
+import { keepLimits, shopLimits, type LookLimits } from "../store/looks";
+import { errorSentence } from "../words/errors";
+import { say } from "../words/say";
+import { useCore } from "./core";
+import { back } from "./route";
+
+const NUMBERS = [
+  { part: "ph_low", unit: "1" },
+  { part: "ph_drop", unit: "1" },
+  { part: "ph_drop_far", unit: "1" },
+  { part: "nitrite_most", unit: "mg/L" },
+  { part: "cold", unit: "°C" },
+  { part: "warm", unit: "°C" },
+] as const;
+const SLIDE = ["review", "act"] as const;
+const COUNTS: Unit = "CFU/mL";
+
+type Form = Readonly<Record<string, string>>;
+
+function formOf(limits: LookLimits | null): Form {
+  const slide = limits?.dip_slide;
+  return {
+    ...Object.fromEntries(NUMBERS.map(({ part }) => [part, limits?.[part]?.text ?? ""])),
+    scheme: slide?.scheme ?? "",
+    review: slide?.review.text ?? "",
+    act: slide?.act.text ?? "",
+  };
+}
+
+/** Null where the bands of the slide are half filled in. */
+function limitsOf(form: Form): LookLimits | null {
+  const text = (part: string): string => (form[part] ?? "").trim();
+  const slide = [text("scheme"), text("review"), text("act")];
+  const isGiven = slide.some((part) => part !== "");
+  if (isGiven && slide.includes("")) return null;
+  const given = NUMBERS.filter(({ part }) => text(part) !== "");
+  const typed = (part: string): { text: string; unit: Unit } => ({
+    text: text(part),
+    unit: COUNTS,
+  });
+  return {
+    ...Object.fromEntries(given.map(({ part, unit }) => [part, { text: text(part), unit }])),
+    ...(isGiven
+      ? { dip_slide: { scheme: text("scheme"), review: typed("review"), act: typed("act") } }
+      : {}),
+  };
+}
+
+function Fields({
+  form,
+  error,
+  onText,
+}: {
+  readonly form: Form;
+  readonly error: DeskError | null;
+  readonly onText: (part: string, text: string) => void;
+}) {
+  const field = (part: (typeof NUMBERS)[number]["part"] | "scheme" | "review" | "act") => ({
+    id: part,
+    label: say(`limits.${part}`),
+    hint: say(`limits.${part}_hint`),
+    text: form[part] ?? "",
+    fault:
+      error?.path.endsWith(`.${part}`) === true
+        ? errorSentence(error, say("field.limit"))
+        : undefined,
+    onText: (text: string): void => {
+      onText(part, text);
+    },
+  });
+  return (
+    <>
+      {NUMBERS.map(({ part, unit }) => (
+        <TextField key={part} {...field(part)} unit={unit} />
+      ))}
+      <TextField {...field("scheme")} number={false} />
+      {SLIDE.map((part) => (
+        <TextField key={part} {...field(part)} unit={COUNTS} />
+      ))}
+    </>
+  );
+}
+
+export function LimitsScreen() {
+  const core = useCore();
+  const [form, setForm] = useState<Form>(() => formOf(shopLimits()));
+  const [error, setError] = useState<DeskError | null>(null);
+  const [isHalf, setHalf] = useState(false);
+  const [isLost, setLost] = useState(false);
+  const press = async (): Promise<void> => {
+    const limits = limitsOf(form);
+    setHalf(limits === null);
+    if (limits === null) return;
+    const answer = await core.ask("judge_look", { seen: [], limits });
+    setError(answer.kind === "error" ? answer.error : null);
+    if (answer.kind !== "ok") return;
+    if (keepLimits(limits)) back();
+    else setLost(true);
+  };
+  return (
+    <Page
+      title={say("limits.title")}
+      onBack={() => {
+        back();
+      }}
+      action={
+        <MainAction onPress={() => void press()} about={JSON.stringify(form)}>
+          {say("limits.save")}
+        </MainAction>
+      }
+    >
+      <p class="note">{say("limits.hint")}</p>
+      {isHalf ? <Fault>{say("limits.slide_whole")}</Fault> : null}
+      {isLost ? <Fault>{say("store.other")}</Fault> : null}
+      <Fields
+        form={form}
+        error={error}
+        onText={(part, text) => {
+          setForm({ ...form, [part]: text });
+        }}
+      />
+    </Page>
+  );
+}
