@@ -14,10 +14,10 @@ from playwright.sync_api import ConsoleMessage, Error, Playwright
 from pycore.desk.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import read_line
+from tests.browser.faults.saving import kill_browser, prepared, start_saving, texts
 from tests.browser.phone import Phone
 from tests.browser.server import Server
 from tests.browser.stored import rows
-from tests.faults.saving import kill_browser, prepared, start_saving, texts
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="needs /proc")
 LIMIT_S = 60

@@ -1,4 +1,4 @@
-"""No room left: NOT SAVED at once, what was typed stays, and the next try stores exactly one row."""
+"""No room left: NOT SAVED at once, what was typed stays, the next try stores exactly one row."""
 
 import time
 from pathlib import Path
@@ -6,12 +6,12 @@ from urllib.parse import urlsplit
 
 from playwright.sync_api import Playwright, expect
 
+from tests.browser.faults.saving import prepared
 from tests.browser.files import start_at
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
 from tests.browser.stored import rows
 from tests.browser.walk import field, press
-from tests.faults.saving import prepared
 
 MORE_THAN_A_DRAFT = 1_500
 

@@ -6,10 +6,10 @@ from playwright.sync_api import expect
 from pycore.desk.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import read_line
+from tests.browser.faults.saving import prepared, start_saving, texts
 from tests.browser.phone import Phone
 from tests.browser.server import Server
 from tests.browser.stored import rows
-from tests.faults.saving import prepared, start_saving, texts
 
 
 @pytest.mark.parametrize(
