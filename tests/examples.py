@@ -11,7 +11,14 @@ from pathlib import Path
 from typing import Any
 
 from pycore.desk import handle
-from tests import fluid_examples, hold_examples, log_examples, sheet_examples, sump_examples
+from tests import (
+    fluid_examples,
+    hold_examples,
+    log_examples,
+    recheck_examples,
+    sheet_examples,
+    sump_examples,
+)
 
 EXAMPLES = Path(__file__).resolve().parent.parent / "shared" / "examples"
 
@@ -109,15 +116,6 @@ COARSE_MARKS: dict[str, Any] = {
     "mixing": {"strong_pct": 20, "weak_pct": 0, "closeness_pct": 0.5},
     "bucket": {"usable_l": 10, "water_mark_l": 5, "jug_mark_l": 3},
 }
-HOLDING: dict[str, Any] = {
-    "volume_l": {"value": 154, "u": 4.7},
-    "fill_to_l": 198,
-    "usual_pct": 3,
-    "target": {"low_pct": 7, "aim_pct": 8, "high_pct": 9},
-    "mixing": {"strong_pct": 20, "weak_pct": 1, "closeness_pct": 0.5},
-    "bucket": {"usable_l": 10, "water_mark_l": 1, "jug_mark_l": 0.05},
-    "last": {"strength_pct": {"value": 8.2, "u": 0.3}, "age_d": 5, "drift_pct_d": 0.1},
-}
 TABLE_SUMP: dict[str, Any] = {
     "kind": "table",
     "full_depth": _t("300", "mm"),
@@ -187,7 +185,7 @@ def _answered() -> dict[str, Any]:
         ),
         "plan_recipe_short_of_water": _ask("plan_recipe", {**PLAN, "stock": {"water_l": 20}}),
         "plan_recipe_coarse_marks": _ask("plan_recipe", COARSE_MARKS),
-        "plan_holding": _ask("plan_holding", HOLDING),
+        "plan_holding": _ask("plan_holding", hold_examples.HOLDING),
         "plan_check": _ask("plan_check", _check(lathe)),
         "plan_check_rich_and_low": _ask("plan_check", _check(lathe, "342", "8.0")),
         "plan_check_own_shop": _ask("plan_check", _check(WITH_SHOP, "420", "2.0")),
@@ -268,6 +266,8 @@ def main() -> None:
     requests = {
         **_answered(),
         **fluid_examples.answered(*of_fluid),
+        **recheck_examples.answered(_ask, of_fluid[1]),
+        **recheck_examples.refused(_ask, of_fluid[1]),
         **sheet_examples.answered(_ask, *of_fluid),
         **_refused_messages(),
         **_refused_numbers(),

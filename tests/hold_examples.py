@@ -7,6 +7,15 @@ Ask = Callable[[str, Any], dict[str, Any]]
 
 # The lathe a week before, in range and low.
 LAST_AT = "2026-11-18T07:40:00+01:00"
+HOLDING: dict[str, Any] = {
+    "volume_l": {"value": 154, "u": 4.7},
+    "fill_to_l": 198,
+    "usual_pct": 3,
+    "target": {"low_pct": 7, "aim_pct": 8, "high_pct": 9},
+    "mixing": {"strong_pct": 20, "weak_pct": 1, "closeness_pct": 0.5},
+    "bucket": {"usable_l": 10, "water_mark_l": 1, "jug_mark_l": 0.05},
+    "last": {"strength_pct": {"value": 8.2, "u": 0.3}, "age_d": 5, "drift_pct_d": 0.1},
+}
 _STRONG = {"text": "25", "unit": "%"}
 _USUAL = {"text": "3", "unit": "%"}
 _DIP = {"depth": {"text": "342", "unit": "mm"}, "how": "hard_floor"}

@@ -132,6 +132,7 @@ def refused(ask: Ask, check: Body) -> dict[str, Any]:
     return {
         "error_not_for_kind": ask("read_machine", {"machine": risen}),
         "error_obstacle_too_large": ask("assess_sump", {"sump": _CROWDED}),
+        "error_thousands": ask("assess_sump", {"sump": {**BOX, "length": _mm("1,200")}}),
         "error_pours_contradict": ask("calibrate_sump", _CONTRADICTING),
         "error_screen_blocked": ask("plan_check", {**check, "dip": dip}),
     }

@@ -94,7 +94,7 @@ def _request(
         target=target,
         mixing=machine.mixing,
         bucket=machine.bucket,
-        draw_off=shop.draw_off,
+        draw_off=replace(shop.draw_off, most_l=circuit.drainable_l),
         never_above_l=None if is_lower else shop.never_above_l,
         hidden=hidden,
         pail=shop.pail,

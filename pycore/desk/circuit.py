@@ -20,6 +20,12 @@ class Circuit:
     dipped: Dipped
     strength_pct: float | None = None
 
+    @property
+    def drainable_l(self) -> float | None:
+        """Litres above the rest that the pump cannot reach; None where no rest is known."""
+        pumpable_l = self.dipped.level.pumpable_l
+        return None if pumpable_l is None else max(pumpable_l, 0.0)
+
     def at(self, read_pct: Measured) -> tuple[SumpState, SumpState | None]:
         """The sump at the strength that was read, and what does not show beside it.
 

@@ -44,6 +44,8 @@ from pycore.desk.messages import (
     ReadQuantityBody,
 )
 from pycore.desk.reader import Reader, doubts_about
+from pycore.desk.recheck import recheck
+from pycore.desk.recheck_messages import RecheckBody
 from pycore.desk.records import FitFactorBody, ReadFluidBody, ReadWaterBody
 from pycore.desk.results import AssessSumpResult
 from pycore.desk.sheet_messages import (
@@ -193,6 +195,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
     "hold_check": (HoldCheckBody, hold_check),
+    "recheck": (RecheckBody, recheck),
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),

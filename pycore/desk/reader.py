@@ -18,11 +18,15 @@ class Reader:
     """Reads typed numbers and collects the unusual ones on the way."""
 
     doubts: list[Doubt] = field(default_factory=list)
+    parted: list[Fault] = field(default_factory=list)
 
     def read(self, typed: Typed, quantity: str, path: str) -> Reading:
         """The number, or a Fault as of ``read_typed``."""
         reading = read_typed(typed.text, typed.unit, quantity, path)
         self.doubts += doubts_about(reading)
+        if reading.meant_thousands is not None:
+            meant = {"allowed": [f"{reading.meant_thousands:.0f} {reading.unit.name}"]}
+            self.parted.append(Fault("thousands", path, typed.text, meant))
         return reading
 
     def value(self, typed: Typed, quantity: str, path: str) -> float:
@@ -32,6 +36,12 @@ class Reader:
     def optional(self, typed: Typed | None, quantity: str, path: str) -> float | None:
         """The same, or None where nothing was typed because the field is not there."""
         return None if typed is None else self.value(typed, quantity, path)
+
+    def refused(self, fault: Fault, path: str) -> Fault:
+        """What to refuse when numbers below ``path`` contradict each other: ``thousands`` at the
+        first whose sign may have been meant to part thousands, which is the likeliest reason, else
+        the fault itself."""
+        return next((parted for parted in self.parted if parted.path.startswith(path)), fault)
 
     def doubt(self, code: str, path: str, got: Shown, usual: tuple[float, float]) -> None:
         """Notes a doubt about what numbers say together; ``usual`` is in the unit of ``got``."""

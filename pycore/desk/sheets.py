@@ -147,6 +147,8 @@ def _dip_scale(ask: _Ask) -> list[str]:
             usable_l=machine.bucket.usable_l,
             code=None if code is None else shown_code(code),
             never_above_mm=_never_above_mm(ask, typed, machine),
+            reference_mm=machine.tank.stick.reference_height_mm,
+            offset_mm=machine.tank.stick.zero_offset_mm,
         ),
         ask.paper,
         ask.language,
@@ -202,13 +204,24 @@ def _bucket_scale(ask: _Ask) -> list[str]:
         raise placed(fault, f"body.{place}", units.pail) from None
 
 
+def _circuit_l(machine: Machine) -> float | None:
+    """Litres of the whole circuit at the full mark, as a balance counts them; None where nobody
+    has said what does not show on the stick."""
+    tank = machine.tank
+    if tank.hidden is None:
+        return None
+    is_in_sump = tank.hidden.drains_back and not tank.is_true_running
+    return tank.sump.full_volume_l + (0.0 if is_in_sump else tank.hidden.volume_l.value)
+
+
 def _machine_card(ask: _Ask) -> list[str]:
     typed, machine = ask.machine()
     body, language = ask.body, ask.language
-    circuit = None
+    circuit_l = _circuit_l(machine)
     if body.circuit_volume is not None:
-        volume_l = ask.value(body.circuit_volume, "circuit_volume_l", "body.circuit_volume")
-        circuit = language.amount(read_off(volume_l, typed.units.plate))
+        circuit_l = ask.value(body.circuit_volume, "circuit_volume_l", "body.circuit_volume")
+    plate = typed.units.plate
+    circuit = None if circuit_l is None else language.amount(read_off(circuit_l, plate))
     day = body.calibrated_on
     if day is not None:
         moment_from(day, "body.calibrated_on")

@@ -80,7 +80,8 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
 
     Errors: those of ``read_typed``; ``not_for_kind`` for a field of another kind of sump; those
     of the shapes (``order``, ``not_rising``, ``obstacle_too_large``); ``out_of_range`` for a shape
-    that holds less or more litres than any sump; ``order`` for a rest as large as the sump. Paths
+    that holds less or more litres than any sump; ``order`` for a rest as large as the sump; in
+    place of the last two and those of the shapes ``thousands`` where 1,200 mm was typed. Paths
     begin with ``path``.
     """
     _refuse_other_kinds(typed, path)
@@ -89,7 +90,8 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
     _doubt_wait(reader, typed.wait_min, f"{path}.wait_min")
     rest_l = reader.optional(typed.rest, "rest_l", f"{path}.rest")
     if rest_l is not None and rest_l >= sump.full_volume_l:
-        raise Fault("order", f"{path}.rest", rest_l, {"below": sump.full_volume_l, "unit": "L"})
+        limit = {"below": sump.full_volume_l, "unit": "L"}
+        raise reader.refused(Fault("order", f"{path}.rest", rest_l, limit), path)
     return Tank(
         sump,
         stick,
@@ -134,7 +136,8 @@ def _read_sump(reader: Reader, typed: SumpTyped, path: str) -> Sump:
     except Fault as fault:
         if fault.path.startswith(path):
             raise
-        raise placed(fault, f"{path}.{fault.path}", full.unit.name) from None
+        worked_out = placed(fault, f"{path}.{fault.path}", full.unit.name)
+        raise reader.refused(worked_out, path) from None
     if typed.kind not in ("proportional", "table"):
         _doubt_worked_out(reader, sump, path)
     return sump

@@ -2435,6 +2435,51 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_recheck_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'machine', 'pours', 'poured_at', 'reading', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'machine', 'pours', 'poured_at', 'reading', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            validate___definitions_bucket_rows(data__pours, custom_formats, (name_prefix or 'data') + '.pours')
+        if 'draw_off' in data_keys:
+            data_keys.remove('draw_off')
+            data__drawoff = data['draw_off']
+            validate___definitions_typed(data__drawoff, custom_formats, (name_prefix or 'data') + '.draw_off')
+        if 'poured_at' in data_keys:
+            data_keys.remove('poured_at')
+            data__pouredat = data['poured_at']
+            validate___definitions_moment(data__pouredat, custom_formats, (name_prefix or 'data') + '.poured_at')
+        if 'reading' in data_keys:
+            data_keys.remove('reading')
+            data__reading = data['reading']
+            validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'dip' in data_keys:
+            data_keys.remove('dip')
+            data__dip = data['dip']
+            validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_read_water_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4596,6 +4641,7 @@ VALIDATORS = {
     "read_machine_body": validate___definitions_read_machine_body,
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
+    "recheck_body": validate___definitions_recheck_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,

@@ -78,6 +78,7 @@ def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck
             due_at = entry.content["recheck_due_at"]
             overdue = moment_of(due_at, "recheck_due_at")[0] < now_s
             due = Recheck(entry.id, due_at, overdue and not rests, rests)
-        elif entry.kind in ("check", "recheck") and "reading" in entry.content:
+        elif entry.kind == "recheck" or (entry.kind == "check" and "reading" in entry.content):
+            # A second reading without a reading is the word that there will be none.
             due = None
     return due

@@ -16,7 +16,8 @@ Row = Mapping[str, Any]
 class Poured:
     """Water and concentrate of the buckets that are known, and how many are not.
 
-    Own fluid and ready mix count where their strength is given.
+    Own fluid counts with the concentrate that was stirred into it, ready mix where its strength is
+    given.
     """
 
     water_l: float
@@ -48,6 +49,9 @@ def _bucket(row: Row, usable_l: float | None) -> tuple[float, float] | None:
     concentrate_l = _number(row, "concentrate", "volume_l")
     if water_l is not None and concentrate_l is not None:
         return water_l, concentrate_l
+    if row.get("kind") == "own_fluid" and concentrate_l is not None:
+        # The carrier was taken out of this sump and goes back into it.
+        return 0.0, concentrate_l
     if "water" in row or "concentrate" in row:
         # One of the two alone says nothing of the other, unless the kind does.
         alone = {"water": (water_l, 0.0), "concentrate": (0.0, concentrate_l)}

@@ -10,8 +10,9 @@ from typing import Any
 
 from pycore.quantity.fault import Fault
 
-# Python parses longer numbers slowly, and no float needs them.
-MOST_DIGITS = 24
+# Python parses longer numbers slowly, and no float needs them: 25 signs are the most that a program
+# writes, with sign, point and exponent.
+MOST_SIGNS = 31
 # Twice the longest number that a person may type.
 _LONGEST_GOT = 80
 
@@ -19,7 +20,7 @@ _LONGEST_GOT = 80
 # skipped too. Possessive: giving signs back would take hours, and memory for each of them.
 _STRING = re.compile(r'"(?:[^"\\]++|\\.)*+(?:"|\\?\Z)', re.DOTALL)
 _BRACKET = re.compile(r"[\[\]{}]")
-_LONG_NUMBER = re.compile(rf"[0-9.eE+-]{{{MOST_DIGITS + 8},}}")
+_LONG_NUMBER = re.compile(rf"[0-9.eE+-]{{{MOST_SIGNS + 1},}}")
 _SURROGATE = re.compile("[\ud800-\udfff]")
 _SURROGATE_WRITTEN = re.compile(r"[\ud800-\udfff]|\\u[dD][89a-fA-F]")
 
@@ -84,7 +85,7 @@ def parsed_object(
     refused_keys : frozenset of str
         Names that no object in it may have.
 
-    Errors: ``too_deep``; ``too_long`` for a number of more than 24 digits; ``not_finite``;
+    Errors: ``too_deep``; ``too_long`` for a number of more than 31 signs; ``not_finite``;
     ``duplicate_key``; ``unknown_field`` for a refused name; ``not_json``, also for half of a
     surrogate pair; ``wrong_type`` for JSON that is not an object.
 
@@ -95,7 +96,7 @@ def parsed_object(
     if _depth(bare) > most_depth:
         raise Fault("too_deep", path, None, {"most": most_depth})
     if _LONG_NUMBER.search(bare):
-        raise Fault("too_long", path, None, {"most": MOST_DIGITS})
+        raise Fault("too_long", path, None, {"most": MOST_SIGNS})
     try:
         message = json.loads(text, **_hooks(path, refused_keys))  # type: ignore[arg-type]
     except json.JSONDecodeError as error:

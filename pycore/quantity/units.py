@@ -14,6 +14,7 @@ CaCO₃ 100.0869 and CaO 56.0774 g/mol from the standard atomic weights (IUPAC 2
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -76,36 +77,56 @@ _ALL = (
 
 UNITS: dict[str, Unit] = {unit.name: unit for unit in _ALL}
 
-# Lower case and without spaces, as people type them. Spellings that mean two units are kept
-# apart below: they are refused by name instead of being guessed.
-_SPELLINGS = {
-    **{unit.name.lower().replace(" ", ""): unit.name for unit in _ALL if unit.name != "1"},
-    '"': "in",
-    "″": "in",
-    "inch": "in",
-    "inches": "in",
-    "'": "ft",
-    "′": "ft",
-    "litre": "L",
-    "litres": "L",
-    "liter": "L",
-    "liters": "L",
-    "usgallon": "US gal",
-    "usgallons": "US gal",
-    "impgallon": "imp gal",
-    "impgallons": "imp gal",
-    "°bx": "Brix",
-    "°brix": "Brix",
+_WORDS = {
+    "mm": ("millimetre", "millimeter"),
+    "cm": ("centimetre", "centimeter"),
+    "m": ("metre", "meter"),
+    "in": ("inch",),
+    "ft": ("foot",),
+    "L": ("litre", "liter"),
+    "mL": ("millilitre", "milliliter"),
+}
+# In the US and in Britain two sizes under one name.
+_OF_TWO_SIZES = {
+    "gal": ("gal", "gals", "gallon", "gallons"),
+    "qt": ("qt", "qts", "quart", "quarts"),
+    "pt": ("pt", "pts", "pint", "pints"),
+    "fl oz": ("fl oz", "fluid ounce", "fluid ounces"),
 }
 
+
+def _spaced(spelling: str) -> list[str]:
+    """A space between two words of a unit may be left out; one inside a word is another word."""
+    first, *more = spelling.split()
+    found = [first]
+    for word in more:
+        found = [start + gap + word for start in found for gap in (" ", "")]
+    return found
+
+
+def _spellings() -> dict[str, str]:
+    """Every spelling in lower case, and the unit that it means."""
+    found = {unit.name.lower(): unit.name for unit in _ALL if unit.name != "1"}
+    for name, words in _WORDS.items():
+        found |= dict.fromkeys(words, name) | {f"{word}s": name for word in words}
+    found |= {"inches": "in", "feet": "ft", '"': "in", "″": "in", "'": "ft", "′": "ft"}
+    for system in ("US", "imp"):
+        for name, words in _OF_TWO_SIZES.items():
+            found |= {f"{system} {word}".lower(): f"{system} {name}" for word in words}
+    found |= {"° bx": "Brix", "° brix": "Brix", "° c": "°C", "° f": "°F", "° dh": "°dH"}
+    return {spaced: name for spelling, name in found.items() for spaced in _spaced(spelling)}
+
+
+_SPELLINGS = _spellings()
+# Spellings that mean two units: refused by name instead of being guessed.
 _AMBIGUOUS = {
-    **dict.fromkeys(("gal", "gals", "gallon", "gallons"), ("US gal", "imp gal")),
-    **dict.fromkeys(("qt", "qts", "quart", "quarts"), ("US qt", "imp qt")),
-    **dict.fromkeys(("pt", "pts", "pint", "pints"), ("US pt", "imp pt")),
-    **dict.fromkeys(
-        ("oz", "ounce", "ounces", "floz", "fluidounce", "fluidounces"), ("US fl oz", "imp fl oz")
-    ),
+    spaced: (f"US {name}", f"imp {name}")
+    for name, words in _OF_TWO_SIZES.items()
+    for word in (*words, *(("oz", "ounce", "ounces") if name == "fl oz" else ()))
+    for spaced in _spaced(word)
 }
+# The full stop of an abbreviation ends a word.
+_STOP = re.compile(r"(?<=\w)\.(?= |$)")
 
 
 def names_of(dimension: str) -> list[str]:
@@ -126,8 +147,8 @@ def unit_named(spelling: str, dimension: str, path: str) -> Unit:
     Traceback (most recent call last):
     pycore.quantity.fault.Fault: unit: this unit means more than one thing; got 'gal'; ...
     """
-    key = "".join(spelling.split()).lower()
-    meanings = _AMBIGUOUS.get(key.removesuffix("."))
+    key = _STOP.sub("", " ".join(spelling.split()).lower())
+    meanings = _AMBIGUOUS.get(key)
     if meanings is not None:
         raise Fault("ambiguous_unit", path, spelling, {"allowed": list(meanings)})
     if key in _SPELLINGS:

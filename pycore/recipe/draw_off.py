@@ -17,7 +17,8 @@ from pycore.recipe.search import SAME_PCT, best_pours
 from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
-# over four bucket marks of litres, and never more than the most; finer marks are then skipped.
+# over four bucket marks and a whole bucket of litres, and never more than the most; finer marks are
+# then skipped. Over one more bucket the last one takes every size, also above a high first mark.
 _LEAST_TRIES = 12
 _MOST_TRIES = 96
 
@@ -102,10 +103,14 @@ def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
 
 
 def inside_pct(ask: PlanRequest) -> tuple[float, float]:
-    """The band drawn in by the closeness on both sides, but never past the aim."""
+    """The band drawn in by the closeness on both sides, but never past the aim or the middle.
+
+    A closeness as wide as the band would leave only an aim at its far edge, which marks miss.
+    """
     target, close = ask.target, ask.mixing.closeness_pct
-    low = min(target.low_pct + close, target.aim_pct)
-    return low, max(target.high_pct - close, target.aim_pct)
+    middle = (target.low_pct + target.high_pct) / 2
+    low = min(target.low_pct + close, target.aim_pct, middle)
+    return low, max(target.high_pct - close, target.aim_pct, middle)
 
 
 def _landings(
@@ -120,7 +125,8 @@ def _landings(
         return
     mark_l, bucket = ask.draw_off.mark_l, ask.bucket
     fewest = max(ceil_marks(needed_l / mark_l), _first_taken(ask), 1)
-    tries = max(_LEAST_TRIES, ceil_marks(4 * (bucket.water_mark_l + bucket.jug_mark_l) / mark_l))
+    marks_l = 4 * (bucket.water_mark_l + bucket.jug_mark_l)
+    tries = max(_LEAST_TRIES, ceil_marks(max(marks_l, bucket.usable_l) / mark_l))
     # Searched for inside these limits, so that no easier set of buckets outside them is taken.
     inside = replace(
         ask,

@@ -91,9 +91,11 @@ class Limits:
         for water in waters:
             fewest, most = self.jugs(water)
             fewest = self.first_jug if 0 < fewest < self.first_jug else fewest
-            if fewest <= floor_marks(most):
+            whole = floor_marks(most)
+            whole = 0 if 0 < whole < self.first_jug else whole
+            if fewest <= whole:
                 leanest = min(leanest, fewest / water)
-                richest = max(richest, floor_marks(most) / water)
+                richest = max(richest, whole / water)
         return leanest, richest
 
     @cached_property

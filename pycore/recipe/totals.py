@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from itertools import product
 
 from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks
 
@@ -67,6 +68,8 @@ def totals_between(
     most = floor_marks((high_pct / 100 * (volume_l + space.room_l) - held_l) / mark_l)
     leanest = min(jug / water for water, jug in singles)
     richest = max(jug / water for water, jug in singles)
+    if richest == 0:
+        most = min(most, 0)
     for jug in range(max(fewest, 0), most + 1):
         jug_l = jug * mark_l
         first = max(1, ceil_marks((least_l - jug_l) / bucket.water_mark_l))
@@ -188,9 +191,10 @@ def taken_apart(space: Space, singles: frozenset[tuple[int, int]], total: Total)
     """
     fewest = max(1, ceil_marks(space.bucket_l(total.water, total.jug) / space.usable_l))
     counts = range(fewest, min(fewest + _MORE_BUCKETS, total.water) + 1)
-    few = [_two, _even, _three] if len(singles) <= _FEW_KINDS else [_even]
-    for way in (_alike, *few):
-        for count in counts:
+    # Two kinds before three; of three the even ones are quickly found, the others are much work.
+    few = ((_two,), (_even, _three)) if len(singles) <= _FEW_KINDS else ((_even,),)
+    for ways in ((_alike,), *few):
+        for count, way in product(counts, ways):
             # Three kinds are the square of the work.
             if way is _three and count * len(singles) > _MOST_WORK:
                 continue

@@ -125,7 +125,9 @@ def _is_worth_more(ask: PlanRequest, to_aim: Plan, less: Plan) -> bool:
 
 def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
     """Other ways of pouring what fits."""
-    yield "fill_up", filled_up(ask) if "not_filled_up" in plan.cautions else None, None
+    # A new charge that marks allow only too thin is none: it would rust, and gain the pump nothing.
+    is_open = "not_filled_up" in plan.cautions and not is_new_charge(ask)
+    yield "fill_up", filled_up(ask) if is_open else None, None
     yield "lighter_buckets", lighter_buckets(ask, plan), None
     yield "alike", _alike(ask, plan), None
     yield "strong_first", _strong_first(ask, plan), None

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, on_rule, shown, tidy
@@ -29,7 +29,9 @@ class DipScale:
     """What a dip scale is made of.
 
     plate, stick and pail are units, usable_l is one full bucket, code the machine's short code,
-    never_above_mm the mark that may not be passed.
+    never_above_mm the mark that may not be passed. reference_mm is the height of the fixed point
+    above the floor where the level is dipped from the top, offset_mm what has to be added to the
+    numbers of the machine's own stick.
     """
 
     name: str
@@ -40,6 +42,8 @@ class DipScale:
     usable_l: float
     code: str | None = None
     never_above_mm: float | None = None
+    reference_mm: float | None = None
+    offset_mm: float = 0.0
 
 
 def add_depth_mm(sump: Sump, usable_l: float) -> float:
@@ -66,7 +70,35 @@ def _place_mm(sump: Sump, unit: str, amount: float) -> float:
 
 
 def scale_of(ask: DipScale, language: Language) -> Scale:
-    """The scale from the stick's foot to the rim, marked where the curve puts each amount."""
+    """The scale from the stick's end, marked where the curve puts each amount: up to the rim, or
+    turned round up to the fixed point at the top that the level is dipped from.
+    """
+    scale = _innage(ask, language)
+    height_mm = ask.reference_mm
+    return scale if height_mm is None else _outage(scale, height_mm, ask.stick)
+
+
+def _outage(scale: Scale, height_mm: float, stick: str) -> Scale:
+    """The scale of a stick whose end touches the surface: less above it, the more there is."""
+    marks = [replace(mark, at_mm=height_mm - mark.at_mm) for mark in scale.marks]
+    bands = [
+        replace(band, low_mm=height_mm - band.high_mm, high_mm=height_mm - band.low_mm)
+        for band in scale.bands
+    ]
+    end = next(line for line in scale.lines if line.at_mm == 0)
+    lines = [replace(line, at_mm=height_mm - line.at_mm) for line in scale.lines if line is not end]
+    return replace(
+        scale,
+        length_mm=height_mm,
+        ruler=ruler(height_mm, stick),
+        # What lies above the fixed point cannot be read at it.
+        marks=sorted((mark for mark in marks if mark.at_mm >= 0), key=lambda mark: mark.at_mm),
+        bands=[replace(band, low_mm=max(0.0, band.low_mm)) for band in bands],
+        lines=[*(line for line in lines if line.at_mm > 0), end],
+    )
+
+
+def _innage(ask: DipScale, language: Language) -> Scale:
     sump, plate, rim_mm = ask.sump, ask.plate, ask.sump.rim_depth_mm
     least, top = (from_base(v, UNITS[plate]) for v in (sump.least_volume_l, sump.rim_volume_l))
     full_mm, add_mm = sump.full_depth_mm, add_depth_mm(sump, ask.usable_l)
@@ -76,7 +108,8 @@ def scale_of(ask: DipScale, language: Language) -> Scale:
         volume_l = sump.least_volume_l
         if depth_mm > 0:
             volume_l = sump.volume_from_depth(depth_mm, "depth")
-        depth = language.amount(on_rule(depth_mm, ask.stick))
+        on_stick_mm = depth_mm if ask.reference_mm is None else ask.reference_mm - depth_mm
+        depth = language.amount(on_rule(on_stick_mm, ask.stick))
         return depth, language.amount(read_off(volume_l, plate))
 
     bucket = language.say(
@@ -115,10 +148,17 @@ def dip_scale(ask: DipScale, paper: Paper, language: Language) -> list[str]:
         language.say("large_numbers", unit=ask.plate),
         language.say("likely_within", percent=likely),
     ]
+    is_top = ask.reference_mm is not None
+    if is_top:
+        facts.append(language.say("from_the_top"))
+    if ask.offset_mm:
+        offset = language.amount(on_rule(ask.offset_mm, ask.stick))
+        facts.append(language.say("own_zero", offset=offset))
     if ask.code is not None:
         facts.insert(0, language.say("code_is", code=ask.code))
     # What is in one piece has nothing to glue.
-    keys = [f"dip_step_{i}" for i in range(1, 6) if i != 2 or len(pieces_of(scale, paper)) > 1]
+    keys = [f"dip_step_{i}" for i in range(1, 5) if i != 2 or len(pieces_of(scale, paper)) > 1]
+    keys.append("dip_step_top" if is_top else "dip_step_5")
     steps = [language.say(key) for key in keys]
     depth = language.amount(on_rule(sump.full_depth_mm, ask.stick))
     tank = Tank(sump.height_share(sump.full_depth_mm), depth)

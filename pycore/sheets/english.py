@@ -32,6 +32,15 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "dip_step_3": "Put 0 at the end of the stick.",
         "dip_step_4": "Scratch or punch the marks into the stick. Paper does not last in coolant.",
         "dip_step_5": "Dip upright on the hard floor, pump off.",
+        "dip_step_top": (
+            "Lower the end until it touches the coolant, pump off. Read at the fixed point."
+        ),
+        "from_the_top": (
+            "For dips from the fixed point at the top: a smaller number means more coolant."
+        ),
+        "own_zero": (
+            "This strip has its own zero. With it the app must not add {offset} to the stick any more."
+        ),
         "bucket_scale": "Bucket scale",
         "bucket_step_1": "Cut out the strip along the lines.",
         "bucket_step_2": "Put 0 at the inside floor and lay the strip up the wall.",

@@ -32,7 +32,9 @@ class Phone:
         self._context: BrowserContext | None = None
         self.problems: list[str] = []
 
-    def start(self, theme: Theme = "light", locale: str = "en-GB") -> Page:
+    def start(
+        self, theme: Theme = "light", locale: str = "en-GB", timezone: str = "Europe/Berlin"
+    ) -> Page:
         """Opens the profile in a new browser process and returns its page."""
         self._context = self._playwright.chromium.launch_persistent_context(
             self._profile,
@@ -42,7 +44,7 @@ class Phone:
             service_workers="allow",
             color_scheme=theme,
             locale=locale,
-            timezone_id="Europe/Berlin",
+            timezone_id=timezone,
             has_touch=True,
         )
         self._context.set_default_timeout(LIMIT_MS)
@@ -76,8 +78,9 @@ class Phone:
 
 def wait_until_ready(page: Page) -> None:
     """Waits for the promise that the app works without internet."""
-    ready = page.get_by_text("Ready without internet").or_(
-        page.get_by_text("Works without internet")
+    # By the whole text: "Not ready without internet" is no promise.
+    ready = page.get_by_text("Ready without internet", exact=True).or_(
+        page.get_by_text("Works without internet", exact=True)
     )
     expect(ready.first).to_be_visible()
 

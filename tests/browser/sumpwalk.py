@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 from playwright.sync_api import Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import heading, wait_until_ready
 from tests.browser.walk import field, fill_in, next_page, press
 
 # Answer on the page of kinds -> what is typed on the page of sizes, by part of the field's name.
@@ -52,6 +52,7 @@ def choose(page: Page, answer: str) -> None:
 
 def to_kinds(page: Page) -> None:
     """From the empty list to the page that asks for the kind of tank."""
+    wait_until_ready(page)
     press(page, "Add your first machine")
     field(page, "Name of the machine").fill("Wheel lathe")
     next_page(page)

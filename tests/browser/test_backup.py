@@ -4,6 +4,7 @@ import csv
 import io
 from pathlib import Path
 
+import pytest
 from playwright.sync_api import Page, Playwright, expect
 
 from pycore.journal.file import PHONE, read_file
@@ -12,7 +13,7 @@ from tests.browser.files import backup, offer, saved_file, start_at, take_in
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
 from tests.browser.stored import cut_after, rows, taken
-from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+from tests.browser.walk import check_until_recipe, open_machine, press, save_check, set_up_machine
 from tests.phones import Phone as Writer
 from tests.phones import check, newer_phone, setup, workshop
 
@@ -33,11 +34,12 @@ def _lines(text: str) -> list[str]:
 
 
 def _checked_once(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     save_check(page)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_backup_holds_every_row_and_the_count_goes_down(page: Page) -> None:
     _checked_once(page)
     expect(page.get_by_text("2 entries of this phone are in no backup yet.")).to_be_visible()
@@ -52,11 +54,12 @@ def test_backup_holds_every_row_and_the_count_goes_down(page: Page) -> None:
     expect(page.get_by_text("Nothing was saved since then.")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_share_sheet_is_used_and_may_be_closed(phone: Phone, server: Server) -> None:
     page = phone.start()
     page.add_init_script(SHARE)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     start_at(page, "backup")
     expect(page.get_by_text("The file holds 1 entry")).to_be_visible()
     page.evaluate("window.closes = true")
@@ -104,6 +107,7 @@ def test_two_phones_end_equal_and_the_same_file_again_adds_nothing(
             phone.close()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_backup_brings_a_lost_end_back(page: Page) -> None:
     _checked_once(page)
     text = backup(page)
@@ -167,8 +171,9 @@ def test_entries_of_other_versions_are_kept_and_passed_on(page: Page) -> None:
     assert _lines(backup(page)) == phone.lines
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_what_another_app_has_shown_breaks_no_page(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     machine = rows(page)[0]["text"].split('"machine":"')[1][:32]
     writer = Writer("odd")
     body = {**check(), "machine": setup()}

@@ -2,10 +2,13 @@
 
 import re
 
+import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def measure_stick_in(page: Page, unit: str, full_depth: str) -> None:
@@ -22,7 +25,7 @@ def measure_stick_in(page: Page, unit: str, full_depth: str) -> None:
 
 
 def test_dip_is_asked_for_anew_when_the_stick_has_another_unit(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     field(page, "How deep").fill("12")
     expect(page.get_by_text("= 5.4 L")).to_be_visible()

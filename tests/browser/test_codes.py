@@ -9,7 +9,9 @@ from pycore.sheets.code import ALPHABET, code_of
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
 from tests.browser.sidesteps import stored
-from tests.browser.walk import field, press, set_up_machine
+from tests.browser.walk import field, open_machine, press, set_up_machine
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 CODE = "7K3F4"
 NUMBER = sum(
@@ -38,7 +40,7 @@ def page(phone: Phone, server: Server) -> Page:
     opened = phone.start()
     opened.context.add_init_script(DRAW_THESE % json.dumps(DRAWS))
     opened.goto(server.address)
-    set_up_machine(opened)
+    open_machine(opened)
     return opened
 
 
@@ -66,6 +68,28 @@ def type_code(page: Page, text: str) -> None:
     """Types a code over what stands there."""
     field(page, "Code on the label").fill(text)
     press(page, "Open the machine")
+
+
+# Types as soon as the field is there, which on a slow phone is before anything else has run.
+TYPE_AT_ONCE = """
+new MutationObserver((_, watch) => {
+  const box = document.querySelector("input#code");
+  if (box === null) return;
+  watch.disconnect();
+  box.value = "22222";
+  box.dispatchEvent(new InputEvent("input", { bubbles: true }));
+}).observe(document.body, { childList: true, subtree: true });
+"""
+
+
+def test_what_is_typed_at_once_stays(page: Page) -> None:
+    page.get_by_role("button", name="Back").click()
+    expect(heading(page)).to_have_text("Machines")
+    page.evaluate(TYPE_AT_ONCE)
+    follow(page, "Type a code")
+    press(page, "Open the machine")
+    expect(page.get_by_text("No machine has the code")).to_be_visible()
+    expect(field(page, "Code on the label")).to_have_value("22222")
 
 
 def test_a_code_is_given_once_and_typed_in_any_case(page: Page) -> None:

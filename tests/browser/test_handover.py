@@ -1,12 +1,13 @@
 """The shift's page, and one machine's entries on their way to another phone."""
 
+import pytest
 from playwright.sync_api import Page, expect
 
 from pycore.journal.file import PHONE, read_file
 from tests.browser.files import saved_file, start_at, take_in
 from tests.browser.phone import heading
 from tests.browser.stored import rows
-from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+from tests.browser.walk import check_until_recipe, open_machine, press, save_check
 from tests.phones import workshop
 
 
@@ -36,8 +37,9 @@ def test_page_names_what_is_open_due_low_stopped_and_said(page: Page) -> None:
     expect(heading(page)).to_have_text("Backup")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_one_machine_leaves_without_the_others(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     take_shift_in(page)

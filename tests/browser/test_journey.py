@@ -5,7 +5,7 @@ from playwright.sync_api import Error, Page, expect
 
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+from tests.browser.walk import check_until_recipe, open_machine, press, save_check, set_up_machine
 
 
 def recipe_text(page: Page) -> str:
@@ -59,8 +59,9 @@ def test_links_open_offline(phone: Phone, server: Server, place: str) -> None:
     assert page.url.startswith(server.address)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_log_keeps_what_was_saved(page: Page, phone: Phone, server: Server) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     phone.close()
@@ -72,8 +73,9 @@ def test_log_keeps_what_was_saved(page: Page, phone: Phone, server: Server) -> N
     expect(page.get_by_role("main")).to_contain_text("342 mm")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_typed_numbers_survive_back_and_reload(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     box = page.get_by_role("textbox").first
     box.fill("342")

@@ -7,7 +7,9 @@ from tests.browser.fluid import fill_jugs, to_jugs
 from tests.browser.phone import heading
 from tests.browser.test_record import machine_of
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import field, next_page, open_group, press, set_up_machine
+from tests.browser.walk import field, next_page, open_group, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 # Read a hair off a factor of 1.5: 3 % reads 2.0, 6 % 4.0, 9 % 6.0 Brix.
 GOOD = [("970", "30", "2.0"), ("940", "60", "4.1"), ("910", "90", "6.0")]
@@ -15,7 +17,7 @@ GOOD = [("970", "30", "2.0"), ("940", "60", "4.1"), ("910", "90", "6.0")]
 
 def at_jugs(page: Page) -> None:
     """A fresh machine, and its jugs."""
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "factor")
     to_jugs(page)
 

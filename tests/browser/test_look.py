@@ -16,6 +16,7 @@ from tests.browser.walk import (
     fill_in,
     next_page,
     open_group,
+    open_machine,
     press,
     save_check,
     set_up_machine,
@@ -74,11 +75,12 @@ def test_every_screen_at_phone_size(phone: Phone, server: Server, theme: Theme) 
     assert look.wrong == []
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_aside_of_the_set_up(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     look = Look(f"{theme}-aside")
     for group in ("rim", "measuring", "what the shop allows"):
         open_group(page, group)
@@ -94,6 +96,7 @@ def test_pages_aside_of_the_set_up(phone: Phone, server: Server, theme: Theme) -
     assert look.wrong == []
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 @pytest.mark.parametrize(
     ("kind", "depth", "reading", "title"),
@@ -109,7 +112,7 @@ def test_pages_without_an_ordinary_recipe(
 ) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, depth, reading)
     assert heading(page).inner_text() == title
     look = Look(f"{theme}-{kind}")
@@ -139,8 +142,9 @@ def test_recipe_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server:
         desk.close()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_unusual_number_is_asked_about_once(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     page.get_by_role("textbox").first.fill("342")
     press(page, "Continue")

@@ -8,8 +8,10 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import cut_after
 from tests.browser.test_look import Look
-from tests.browser.walk import check_until_recipe, save_check, set_up_machine
+from tests.browser.walk import check_until_recipe, open_machine, save_check
 from tests.phones import newer_phone, workshop
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
@@ -17,7 +19,7 @@ def test_pages_of_the_log_as_files(phone: Phone, server: Server, theme: Theme) -
     page = phone.start(theme)
     page.goto(server.address)
     look = Look(f"{theme}-files")
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     look(page)

@@ -8,14 +8,23 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.sidesteps import dip, follow, until_answers
 from tests.browser.test_look import Look
-from tests.browser.walk import field, next_page, open_group, press, set_up_machine
+from tests.browser.walk import (
+    change_group,
+    field,
+    next_page,
+    open_group,
+    open_machine,
+    press,
+)
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def opened(phone: Phone, server: Server, theme: Theme) -> Page:
     """A fresh phone with one machine."""
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     return page
 
 
@@ -33,8 +42,7 @@ def test_pages_of_the_record(phone: Phone, server: Server, theme: Theme) -> None
         ("drum in use", [], {"Batch": "D-2611", "Delivered on": "2025-02-03"}),
         ("mixing water", ["Softened"], {"Hardness": "18", "Nitrate": "40"}),
     ):
-        follow(page, f"Change: {group}")
-        expect(heading(page)).not_to_have_text("Is the set-up right?")
+        change_group(page, group)
         for answer in answers:
             choose(page, answer)
         type_all(page, texts)
@@ -49,7 +57,7 @@ def test_pages_of_the_record(phone: Phone, server: Server, theme: Theme) -> None
         look(page)
         next_page(page)
     look(page)
-    follow(page, "Change: factor")
+    change_group(page, "factor")
     choose(page, "A printed chart")
     for name, text in (("Mix in row 1", "5"), ("Reading in row 1", "3.3")):
         field(page, name).fill(text)
@@ -84,7 +92,7 @@ def test_pages_of_the_reading(phone: Phone, server: Server, theme: Theme) -> Non
     choose(page, "No")
     type_all(page, {"Highest mark": "18"})
     next_page(page)
-    follow(page, "Change: zero of the instrument")
+    change_group(page, "zero of the instrument")
     type_all(page, {"What did it show": "0", "How warm": "20", "On which day": "2026-01-02"})
     next_page(page)
     next_page(page, "Save the machine")

@@ -7,14 +7,9 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.sidesteps import dip, read_first, to_machine, until_answers
 from tests.browser.test_look import Look
-from tests.browser.walk import (
-    check_until_recipe,
-    field,
-    next_page,
-    press,
-    save_check,
-    set_up_machine,
-)
+from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press, save_check
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def open_log_entry(page: Page, look: Look) -> None:
@@ -31,7 +26,7 @@ def opened(phone: Phone, server: Server, theme: Theme) -> Page:
     """A fresh phone with one machine."""
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     return page
 
 

@@ -7,7 +7,16 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds
 from tests.browser.test_look import Look
-from tests.browser.walk import field, fill_in, next_page, open_group, press, set_up_machine
+from tests.browser.walk import (
+    change_group,
+    field,
+    fill_in,
+    next_page,
+    open_group,
+    open_machine,
+    press,
+    set_up_machine,
+)
 
 ONE = "1 mm is about"
 BOX = "Box with measured sides"
@@ -55,11 +64,11 @@ def test_details_of_the_sump(phone: Phone, server: Server, theme: Theme) -> None
     expect(page.get_by_text(ONE)).to_be_visible()
     look(page)
     next_page(page)
-    page.get_by_role("link", name="Change: coolant outside the sump").click()
+    change_group(page, "coolant outside the sump")
     field(page, "Coolant outside the sump").fill("30")
     look(page)
     next_page(page)
-    page.get_by_role("link", name="Change: taking the level").click()
+    change_group(page, "taking the level")
     choose(page, "From a point at the top")
     field(page, "Height of that point").fill("500")
     look(page)
@@ -69,11 +78,12 @@ def test_details_of_the_sump(phone: Phone, server: Server, theme: Theme) -> None
     assert look.wrong == []
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pour_test(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     look = Look(f"{theme}-pours")

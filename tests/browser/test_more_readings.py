@@ -7,18 +7,20 @@ from tests.browser.fluid import choose, type_all
 from tests.browser.phone import heading
 from tests.browser.sidesteps import dip, follow, open_entry, stored, until_answers
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import field, next_page, open_group, press, set_up_machine
+from tests.browser.walk import change_group, field, next_page, open_group, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def with_instrument(page: Page, **zero: str) -> None:
     """A machine whose instrument ends at 18 Brix and does not correct for temperature."""
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "instrument")
     choose(page, "Brix")
     choose(page, "No")
     type_all(page, {"Highest mark": "18"})
     next_page(page)
-    follow(page, "Change: zero of the instrument")
+    change_group(page, "zero of the instrument")
     type_all(page, {"What did it show": "0", "How warm": "20"})
     type_all(page, {"On which day": zero["on"]} if "on" in zero else {})
     next_page(page)
@@ -33,7 +35,7 @@ def to_recipe(page: Page) -> None:
 
 
 def test_read_again_and_average(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     dip(page)
     field(page, "What does the reading").fill("4.0")
     next_page(page)
@@ -67,7 +69,7 @@ def test_read_again_and_average(page: Page) -> None:
 
 
 def test_blurred_is_diluted_and_doubled_once(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     dip(page)
     field(page, "What does the reading").fill("5.0")
     next_page(page)
@@ -128,6 +130,85 @@ def test_temperature_and_an_old_zero(page: Page) -> None:
     assert check["shown"]["assessment"]["strength"]["temperature_change_brix"] > 0
 
 
+def with_old_zero(page: Page) -> None:
+    """A machine with an instrument that corrects for temperature and was zeroed long ago."""
+    open_machine(page)
+    open_group(page, "instrument")
+    choose(page, "Brix")
+    choose(page, "Yes")
+    next_page(page)
+    change_group(page, "zero of the instrument")
+    type_all(page, {"What did it show": "0.3", "On which day": "2026-01-02"})
+    next_page(page)
+    next_page(page, "Save the machine")
+
+
+def test_zeroed_just_now_before_the_reading(page: Page) -> None:
+    with_old_zero(page)
+    dip(page)
+    # Said before anything is read.
+    expect(page.get_by_text("The zero is older than a day")).to_be_visible()
+    follow(page, "I zeroed it just now")
+    next_page(page, "It shows 0")
+    expect(heading(page)).to_have_text("What does the reading say?")
+    expect(page.get_by_text("The zero is older than a day")).to_have_count(0)
+    field(page, "What does the reading").fill("4.0")
+    expect(page.get_by_text("4.0 × factor 1.5 = 6.0 %")).to_be_visible()
+    zero = stored(page)[-1]["body"]["machine"]["instrument"]["zero"]
+    assert zero["shows"] == {"text": "0", "unit": "Brix"}
+    assert zero["on"][10] == "T"
+    # The dip that was typed before is still there.
+    page.go_back()
+    page.go_back()
+    expect(field(page, "How deep")).to_have_value("342")
+
+
+def test_zeroed_just_now_at_the_answers(page: Page) -> None:
+    with_old_zero(page)
+    until_answers(page)
+    follow(page, "I zeroed it just now")
+    expect(page.get_by_text("4.0 Brix was read before this zero")).to_be_visible()
+    for text in ("1e3", "9999"):
+        box = field(page, "What does it show in water")
+        box.fill(text)
+        press(page, "Keep this zero")
+        expect(page.get_by_role("alert").first).to_be_visible()
+        expect(box).to_have_value(text)
+    field(page, "What does it show in water").fill("0.2")
+    press(page, "Below 0")
+    next_page(page, "Keep this zero")
+    expect(field(page, "What does the reading")).to_have_value("")
+    field(page, "What does the reading").fill("4.0")
+    expect(page.get_by_text("4.0 Brix → 4.2 Brix × factor 1.5 = 6.3 %")).to_be_visible()
+    next_page(page)
+    expect(heading(page)).to_have_text("Is everything right?")
+    next_page(page, "Work out the recipe")
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    assert stored(page)[-1]["body"]["machine"]["instrument"]["zero"]["shows"]["text"] == "-0.2"
+
+
+def test_new_zero_reaches_a_set_up_that_is_being_changed(page: Page) -> None:
+    with_old_zero(page)
+    open_group(page, "metals")
+    page.get_by_role("checkbox", name="Steel").check(force=True)
+    next_page(page)
+    page.go_back()
+    expect(heading(page)).to_have_text("Wheel lathe")
+    dip(page)
+    follow(page, "I zeroed it just now")
+    next_page(page, "It shows 0")
+    page.go_back()
+    page.go_back()
+    page.go_back()
+    expect(heading(page)).to_have_text("Wheel lathe")
+    page.get_by_role("link", name="Change the set-up").click()
+    next_page(page, "Save the machine")
+    machine = stored(page)[-1]["body"]["machine"]
+    assert machine["fluid"]["metals"] == ["steel"]
+    assert machine["instrument"]["zero"]["shows"]["text"] == "0"
+
+
 def test_temperature_may_stay_open(page: Page) -> None:
     with_instrument(page)
     dip(page)
@@ -141,7 +222,7 @@ def test_temperature_may_stay_open(page: Page) -> None:
 
 
 def test_second_method_that_disagrees(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     follow(page, "I have a second method")
     press(page, "Continue")
@@ -178,7 +259,7 @@ def test_second_method_that_disagrees(page: Page) -> None:
 
 @pytest.mark.parametrize(("shows", "said"), [("12", "The two methods agree."), ("", "")])
 def test_second_method_that_agrees_or_is_taken_back(page: Page, shows: str, said: str) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     follow(page, "I have a second method")
     choose(page, "Titration")

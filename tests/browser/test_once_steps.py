@@ -2,6 +2,7 @@
 
 import re
 
+import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
@@ -14,11 +15,13 @@ from tests.browser.sidesteps import (
 )
 from tests.browser.test_changed_unit import measure_stick_in
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def test_concentrate_at_hand(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     expect(page.get_by_text("Concentrate at hand")).to_have_count(0)
     next_page(page, "Work out the recipe")
@@ -43,7 +46,7 @@ def test_concentrate_at_hand(page: Page) -> None:
 
 
 def test_concentrate_is_taken_back_and_changes_its_unit_only_without_digits(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     page.goto(page.url.replace("answers", "stock"))
     field(page, "How much concentrate").fill("2500")
@@ -61,7 +64,7 @@ def test_concentrate_is_taken_back_and_changes_its_unit_only_without_digits(page
 
 
 def test_fill_to_less_than_the_full_mark(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     expect(page.get_by_text("Full mark", exact=True)).to_be_visible()
     follow(page, "Change: Fill up to")
@@ -84,7 +87,7 @@ def test_fill_to_less_than_the_full_mark(page: Page) -> None:
 
 
 def test_lower_mark_is_taken_back_and_asked_about_when_unusual(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     follow(page, "Change: Fill up to")
     field(page, "Fill up to").fill("30")
@@ -98,7 +101,7 @@ def test_lower_mark_is_taken_back_and_asked_about_when_unusual(page: Page) -> No
 
 
 def test_lower_mark_in_inches_by_taps_and_forgotten_with_the_stick(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     measure_stick_in(page, "in", "17")
     expect(heading(page)).to_have_text("Wheel lathe")
     press(page, "Start a check")
@@ -128,7 +131,7 @@ def next_page_by(page: Page, button: str, then: str) -> None:
 
 
 def test_what_was_typed_off_the_way_outlives_the_page(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     until_answers(page)
     follow(page, "Change: Fill up to")
     field(page, "Fill up to").fill("40")

@@ -1,13 +1,14 @@
 """The pour test: kept step by step, stopped and gone on with, undone, refused and used."""
 
+import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
-from tests.browser.sidesteps import stored
+from tests.browser.sidesteps import stored, to_machine
 from tests.browser.sumpwalk import POURS, choose, open_pours, pour, to_kinds
 from tests.browser.test_wrong_input import WRONG, spoil_fields
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press
 
 
 def pour_all(page: Page) -> None:
@@ -17,8 +18,9 @@ def pour_all(page: Page) -> None:
     expect(page.get_by_text("Enough for a table")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_table_goes_into_the_set_up(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_pours(page)
     expect(page.get_by_text("At least 4 more steps.")).to_be_visible()
     pour_all(page)
@@ -37,8 +39,49 @@ def test_table_goes_into_the_set_up(page: Page) -> None:
     expect(page.get_by_text("= 286 L")).to_be_visible()
 
 
+def check_at(page: Page, depth: str) -> None:
+    """One whole check with this dip, back to the machine's own page."""
+    check_until_recipe(page, depth, "8.0")
+    press(page, "Save to the log")
+    to_machine(page)
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_top_ups_of_the_log_are_steps_for_nothing(page: Page) -> None:
+    open_machine(page)
+    check_at(page, "200")
+    check_at(page, "305")
+    check_at(page, "290")
+    open_pours(page)
+    boxes = page.get_by_role("textbox", name="Poured in,")
+    expect(boxes).to_have_count(2)
+    expect(page.get_by_text("Dip 200 mm before, 305 mm after. The recipe said")).to_be_visible()
+    newest, older = boxes.nth(0), boxes.nth(1)
+    newest.fill("10")
+    expect(page.get_by_role("alert")).to_have_text(
+        "The level did not rise between the two dips. Leave it empty."
+    )
+    newest.fill("")
+    older.fill("1e3")
+    expect(page.get_by_role("alert").first).to_contain_text("Amount poured in must be a number")
+    older.fill("47")
+    expect(page.get_by_role("alert")).to_have_count(0)
+    expect(page.get_by_text("At least 3 more steps.")).to_be_visible()
+    page.reload()
+    expect(page.get_by_role("textbox", name="Poured in,").nth(1)).to_have_value("47")
+    for poured, depth in POURS[:3]:
+        pour(page, poured, depth)
+    expect(page.get_by_text("more step")).to_have_count(0)
+    older = page.get_by_role("textbox", name="Poured in,").nth(1)
+    full = page.get_by_text("At the full mark:")
+    with_pair = full.inner_text()
+    older.fill("30")
+    expect(full).not_to_have_text(with_pair)
+
+
+@pytest.mark.usefixtures("machine_on_phone")
 def test_falling_and_flat_steps_are_refused_and_undone(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_pours(page)
     pour(page, *POURS[0])
     pour(page, *POURS[1])
@@ -55,8 +98,9 @@ def test_falling_and_flat_steps_are_refused_and_undone(page: Page) -> None:
     expect(page.get_by_text("At least 3 more steps.")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_every_field_of_a_step_refuses_what_is_wrong(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_pours(page)
     for name, good in (("Pour in", "40"), ("Dip: how deep", "64")):
         for text in ("", *WRONG):
@@ -70,8 +114,9 @@ def test_every_field_of_a_step_refuses_what_is_wrong(page: Page) -> None:
     expect(heading(page)).to_have_text("Step 2")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_every_field_of_the_beginning_refuses_what_is_wrong(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     press(page, "Continue")
@@ -83,10 +128,11 @@ def test_every_field_of_the_beginning_refuses_what_is_wrong(page: Page) -> None:
     next_page(page)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_stopped_and_gone_on_with_after_the_phone_was_off(phone: Phone, server: Server) -> None:
     page = phone.start()
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     open_pours(page)
     for step in POURS[:3]:
         pour(page, *step)
@@ -108,8 +154,9 @@ def test_stopped_and_gone_on_with_after_the_phone_was_off(phone: Phone, server: 
     expect(page.get_by_text("Enough for a table")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_unknown_rest_and_makers_figure(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     page.get_by_role("link", name="Find the volume by pouring").click()
     expect(heading(page)).to_have_text("Find the volume by pouring")
     choose(page, "A rest")

@@ -20,6 +20,7 @@ from tests.browser.walk import (
     check_until_recipe,
     field,
     next_page,
+    open_machine,
     press,
     set_up_machine,
 )
@@ -42,7 +43,7 @@ def page(phone: Phone, server: Server) -> Page:
     opened = phone.start()
     opened.context.add_init_script(PRINT_AT_ONCE)
     opened.goto(server.address)
-    set_up_machine(opened)
+    open_machine(opened)
     return opened
 
 
@@ -65,6 +66,7 @@ def paper_file(page: Page, path: Path) -> Path:
     return path
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("paper", PAPERS)
 def test_the_dip_scale_comes_out_in_true_millimetres(
     page: Page, tmp_path: Path, paper: str
@@ -88,12 +90,13 @@ def test_the_dip_scale_comes_out_in_true_millimetres(
         assert zero.y0_mm - mark.y0_mm == pytest.approx(volume_l / 0.45, abs=CLOSE_MM)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_only_the_sheet_is_printed_also_in_the_dark(
     phone: Phone, server: Server, tmp_path: Path
 ) -> None:
     page = phone.start("dark")
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     open_sheet(page, "Empty log sheet", "Letter")
     file = paper_file(page, tmp_path / "log.pdf")
     wide, high = PAPERS["Letter"]
@@ -108,6 +111,7 @@ def test_only_the_sheet_is_printed_also_in_the_dark(
     assert line.length_mm == pytest.approx(100, abs=CLOSE_MM)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_printer_that_shrinks_is_asked_about_and_made_up_for(page: Page, tmp_path: Path) -> None:
     open_sheet(page, "Dip scale")
     press(page, "Print")
@@ -135,6 +139,7 @@ def test_a_printer_that_shrinks_is_asked_about_and_made_up_for(page: Page, tmp_p
     expect(page.get_by_role("link", name="How long is the line?")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_true_printer_is_not_corrected(page: Page, tmp_path: Path) -> None:
     open_sheet(page, "Dip scale")
     page.get_by_role("link", name="How long is the line?").click()
@@ -147,6 +152,7 @@ def test_a_true_printer_is_not_corrected(page: Page, tmp_path: Path) -> None:
     assert line.length_mm == pytest.approx(100, abs=CLOSE_MM)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_the_bucket_scale_asks_for_the_bucket_first(page: Page, tmp_path: Path) -> None:
     page.get_by_role("link", name="Print for this machine").click()
     page.get_by_role("link", name="Bucket scale").click()
@@ -180,6 +186,7 @@ def test_the_bucket_scale_asks_for_the_bucket_first(page: Page, tmp_path: Path) 
     expect(page.locator(".sheet svg").first).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_the_card_carries_a_code_that_opens_the_machine(
     page: Page, server: Server, tmp_path: Path
 ) -> None:
@@ -204,6 +211,7 @@ def test_a_name_of_signs_stays_a_name(phone: Phone, server: Server) -> None:
     assert page.locator(".sheet b").count() == 0
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_saved_recipe_goes_on_a_slip(page: Page, tmp_path: Path) -> None:
     check_until_recipe(page)
     press(page, "Save to the log")

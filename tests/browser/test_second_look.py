@@ -5,7 +5,9 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 # Changes pycore's reply between worker and page, as a defect in either could.
 BREAK = """
@@ -31,7 +33,7 @@ def until_recipe(phone: Phone, server: Server, change: str, depth: str, reading:
     page = phone.start()
     page.add_init_script(BREAK.replace("CHANGE", change))
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     for name, text, answer in (
         ("How deep", depth, "Hard floor"),
@@ -95,7 +97,13 @@ def test_a_broken_way_is_not_shown(
 
 @pytest.mark.parametrize(
     ("change", "title"),
-    [("shown.volume.value += 3", "The numbers do not agree"), ("", "Fill up, read later")],
+    [
+        ("shown.volume.value += 3", "The numbers do not agree"),
+        ("shown.poured.value += 0.3", "The numbers do not agree"),
+        ("shown.pours[0].concentrate.value *= 1.2", "The numbers do not agree"),
+        ("delete shown.poured", "The numbers do not agree"),
+        ("", "Fill up, read later"),
+    ],
 )
 def test_a_broken_top_up_without_a_reading_is_not_shown(
     phone: Phone, server: Server, change: str, title: str
@@ -104,7 +112,7 @@ def test_a_broken_top_up_without_a_reading_is_not_shown(
     broken = BREAK.replace("CHANGE", change).replace("alternatives", "assumed")
     page.add_init_script(broken)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     field(page, "How deep").fill("342")
     next_page(page)
@@ -115,3 +123,7 @@ def test_a_broken_top_up_without_a_reading_is_not_shown(
     field(page, "usual mix").fill("3")
     press(page, "Continue")
     expect(heading(page)).to_have_text(title)
+    if title == "Fill up, read later":
+        # Six buckets of 7 L and 200 mL: what is promised stands on the page.
+        expect(page.get_by_text("Mix in these buckets")).to_be_visible()
+        expect(page.get_by_text("2.8 %", exact=True)).to_be_visible()

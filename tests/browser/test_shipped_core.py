@@ -23,11 +23,11 @@ TrustedTypePolicyFactory.prototype.createPolicy = function (...rest) {
 """
 # One call in the form that the page's own client sends (comlink's messages).
 ASK = """
-([path, texts]) => new Promise((resolve, reject) => {
+([path, name, texts]) => new Promise((resolve, reject) => {
   const address = globalThis.borrowed.createScriptURL(new URL(path, document.baseURI).href);
-  const worker = new Worker(address, { type: "module" });
-  const call = (id, name, given) => worker.postMessage({
-    id, type: "APPLY", path: [name], argumentList: given.map((value) => ({ type: "RAW", value })),
+  const worker = new Worker(address, { type: "module", name });
+  const call = (id, method, given) => worker.postMessage({
+    id, type: "APPLY", path: [method], argumentList: given.map((value) => ({ type: "RAW", value })),
   });
   const replies = [];
   worker.onerror = (event) => reject(new Error(`worker: ${event.message}`));
@@ -86,17 +86,18 @@ def assert_alike(one: Any, two: Any, place: str) -> None:
         assert one == two, place
 
 
-def asked_in_page(page: Page, texts: list[str]) -> list[str]:
-    """Replies of the shipped worker to these texts."""
+def asked_in_page(page: Page, texts: list[str], start: str = "image") -> list[str]:
+    """Replies of the shipped worker to these texts, Python started in this way."""
     page.add_init_script(KEEP_POLICY)
     page.reload()
-    replies: list[str] = page.evaluate(ASK, [worker_file(), texts])
+    replies: list[str] = page.evaluate(ASK, [worker_file(), start, texts])
     return replies
 
 
-def test_every_row_and_example_through_the_shipped_worker(page: Page) -> None:
+@pytest.mark.parametrize("start", ["image", "plain"])
+def test_every_row_and_example_through_the_shipped_worker(page: Page, start: str) -> None:
     texts = check_texts()
-    replies = asked_in_page(page, texts)
+    replies = asked_in_page(page, texts, start)
     assert len(replies) == len(texts) > 80
     for text, reply in zip(texts, replies, strict=True):
         assert_alike(json.loads(handle(text)), json.loads(reply), text[:90])

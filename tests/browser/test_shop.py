@@ -3,15 +3,18 @@
 import json
 from typing import Any
 
+import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import heading, wait_until_ready
 from tests.browser.walk import (
     OPTIONS,
+    change_group,
     check_until_recipe,
     field,
     fill_in,
     next_page,
+    open_machine,
     press,
     save_check,
     set_up_machine,
@@ -68,13 +71,6 @@ def stored(page: Page, kind: str) -> dict[str, Any]:
     return newest
 
 
-def change(page: Page, group: str) -> None:
-    """From the check of the set-up to the page of a group."""
-    expect(heading(page)).to_have_text("Is the set-up right?")
-    page.get_by_role("link", name=f"Change: {group}", exact=True).click()
-    expect(heading(page)).not_to_have_text("Is the set-up right?")
-
-
 def choose(page: Page, name: str) -> None:
     """Chooses an answer by the beginning of its words."""
     # The drawn circle lies over the real one.
@@ -89,13 +85,14 @@ def open_set_up(page: Page) -> None:
 def row(page: Page, name: str) -> str:
     """What stands beside a name on the check of the set-up."""
     place = page.locator(".fact-row", has=page.get_by_text(name, exact=True))
-    return place.locator("dd").inner_text().replace("\u00a0", " ")
+    # What lies in the folded part has a text, but no visible one.
+    return (place.locator("dd").text_content() or "").replace("\u00a0", " ")
 
 
 def fill_everything(page: Page) -> None:
     """Every optional field and answer, from the check of the set-up and back to it."""
     for group in GROUPS:
-        change(page, group)
+        change_group(page, group)
         if group == "what the shop allows":
             choose(page, "Yes, when nothing else helps")
             choose(page, "Yes It mixes concentrate")
@@ -103,8 +100,9 @@ def fill_everything(page: Page) -> None:
         next_page(page)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_every_option_reaches_the_store_and_the_next_recipe(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     fill_everything(page)
     assert row(page, "Never above, pump stopped") == "470 mm"
@@ -163,17 +161,18 @@ def test_ordinary_set_up_stays_short_and_says_what_holds(page: Page) -> None:
     assert row(page, "Taking coolant out") == "Only as another way"
     assert row(page, "Lowest mark on the bucket") == "Not given"
     assert row(page, "Mixing unit") == "No mixing unit"
-    change(page, "measuring")
+    change_group(page, "measuring")
     expect(page.locator(".top-step")).to_have_count(0)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
-    change(page, "measuring")
+    change_group(page, "measuring")
     choose(page, "The bucket's own marks")
     next_page(page)
-    change(page, "what the shop allows")
+    change_group(page, "what the shop allows")
     page.get_by_role("radio", name="No", exact=True).check(force=True)
     next_page(page)
     assert row(page, "Concentrate is measured by") == "The bucket's own marks"
@@ -186,6 +185,7 @@ def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
 
 
 def test_table_is_asked_for_its_never_above_mark_alone(page: Page) -> None:
+    wait_until_ready(page)
     at_the_rim: list[tuple[str, int]] = []
 
     def note(page: Page) -> None:
@@ -213,15 +213,16 @@ def test_table_is_asked_for_its_never_above_mark_alone(page: Page) -> None:
     assert sump["never_above_depth"] == {"text": "460", "unit": "mm"}
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_contradictions_are_told_at_the_field_of_their_page(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     for group, name, text, said in (
         ("rim", "Never above", "439", "440"),
         # Unusual as well: the refusal comes first, so that Keep cannot carry it past the page.
         ("measuring", "Lowest mark on the bucket", "11", "too large for bucket or jug"),
     ):
-        change(page, group)
+        change_group(page, group)
         field(page, name).fill(text)
         press(page, "Continue")
         expect(page.get_by_role("alert").first).to_contain_text(said)
@@ -230,11 +231,12 @@ def test_contradictions_are_told_at_the_field_of_their_page(page: Page) -> None:
         next_page(page)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_set_up(page)
     fill_everything(page)
-    change(page, "units")
+    change_group(page, "units")
     for tool, unit in (("Dip stick", "in"), ("Bucket", "US gal"), ("Jug", "US fl oz")):
         page.get_by_role("combobox", name=tool).select_option(unit)
     next_page(page)
@@ -243,12 +245,13 @@ def test_another_unit_clears_what_was_typed_in_it(page: Page) -> None:
     assert row(page, "Highest mark on the jug") == "Not given"
     # The plate's unit stayed, so what was typed in it still holds.
     assert row(page, "Leaves with parts in a day") == "2 L"
-    change(page, "what the shop allows")
+    change_group(page, "what the shop allows")
     expect(page.get_by_role("textbox", name="Heaviest bucket to carry , pounds")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_older_machine_opens_with_what_it_has(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     page.evaluate(MAKE_OLD)
     page.reload()
     assert "ways" not in stored(page, "machine_set")["body"]["machine"]

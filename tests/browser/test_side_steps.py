@@ -16,18 +16,13 @@ from tests.browser.sidesteps import (
     to_machine_from_entry,
 )
 from tests.browser.test_wrong_input import WRONG, assert_refused
-from tests.browser.walk import (
-    check_until_recipe,
-    field,
-    next_page,
-    press,
-    save_check,
-    set_up_machine,
-)
+from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press, save_check
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def test_dip_without_a_reading_and_without_a_log(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     dip(page)
     press(page, "No reading now")
     expect(heading(page)).to_have_text("What is the usual mix?")
@@ -58,7 +53,7 @@ def test_dip_without_a_reading_and_without_a_log(page: Page) -> None:
 
 
 def test_open_reading_ends_with_the_next_whole_check(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     dip(page)
     press(page, "No reading now")
     field(page, "What is the usual mix").fill("3")
@@ -74,7 +69,7 @@ def test_open_reading_ends_with_the_next_whole_check(page: Page) -> None:
 
 
 def test_dip_without_a_reading_after_a_check(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "380", "5.4")
     save_check(page)
     page.get_by_role("link", name="Wheel lathe").click()
@@ -102,7 +97,7 @@ def test_dip_without_a_reading_after_a_check(page: Page) -> None:
 
 
 def test_mix_of_a_correction_is_not_taken_for_the_usual_one(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "380", "4.3")
     save_check(page)
     page.get_by_role("link", name="Wheel lathe").click()
@@ -119,7 +114,7 @@ def test_mix_of_a_correction_is_not_taken_for_the_usual_one(page: Page) -> None:
 
 
 def test_clock_that_was_set_back_is_said(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "380", "5.4")
     save_check(page)
     page.clock.set_fixed_time("2020-01-01T08:00:00Z")
@@ -132,7 +127,7 @@ def test_clock_that_was_set_back_is_said(page: Page) -> None:
 
 
 def test_reading_without_a_dip(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     read_first(page)
     press(page, "No dip now")
     expect(heading(page)).to_have_text("Strength only")
@@ -160,7 +155,7 @@ def test_reading_without_a_dip(page: Page) -> None:
 
 
 def test_wrong_reading_is_refused_also_when_no_dip_follows(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     press(page, "Take the reading first")
     for text in ["", *WRONG]:
@@ -169,7 +164,7 @@ def test_wrong_reading_is_refused_also_when_no_dip_follows(page: Page) -> None:
 
 
 def test_dip_can_still_follow_a_strength_without_one(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     read_first(page)
     press(page, "No dip now")
     follow(page, "Take the dip now")
@@ -193,13 +188,13 @@ def test_dip_can_still_follow_a_strength_without_one(page: Page) -> None:
 def test_place_of_a_check_that_has_not_begun_leads_to_the_machine(
     page: Page, place: str, title: str
 ) -> None:
-    set_up_machine(page)
+    open_machine(page)
     page.goto(f"{page.url}/{place}")
     expect(heading(page)).to_have_text(title)
 
 
 def test_place_without_its_measurement_leads_to_where_it_is_typed(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     machine = page.url
     dip(page)
     page.goto(f"{machine}/state")
@@ -212,7 +207,7 @@ def test_place_without_its_measurement_leads_to_where_it_is_typed(page: Page) ->
 
 
 def test_half_a_check_of_an_older_build_is_still_there(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     machine = page.url.rsplit("/", 1)[1]
     older = {
         "id": "older", "order": "dip_first", "dip": "342", "touched": "hard_floor",
@@ -233,7 +228,7 @@ def test_half_a_check_of_an_older_build_is_still_there(page: Page) -> None:
 
 
 def test_top_up_without_a_reading_is_not_offered_where_there_is_one(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "342", "5.4")
     base = page.url.removesuffix("/recipe")
     for place in ("usual", "holding"):

@@ -15,7 +15,7 @@ from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
 from tests.browser.sidesteps import dip
 from tests.browser.stored import blank_page, cut_after, put_row, rows, store_as_version_1
-from tests.browser.walk import check_until_recipe, press, save_check, set_up_machine
+from tests.browser.walk import check_until_recipe, open_machine, press, save_check, set_up_machine
 from tests.phones import LATHE, id_of, setup, stored_in_schema_1
 
 
@@ -31,8 +31,9 @@ def refuse_gaps(entries: list[Entry]) -> None:
     assert (chains.forks, chains.gaps, chains.breaks) == ((), (), ())
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_stored_rows_are_lines_of_pycore(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "380", "5.4")
     save_check(page)
     page.get_by_role("link", name="Wheel lathe").click()
@@ -48,8 +49,9 @@ def test_stored_rows_are_lines_of_pycore(page: Page) -> None:
     refuse_gaps(entries)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_chosen_way_stands_inside_the_body(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "440", "7.4")
     page.locator(".ways a").first.click()
     page.wait_for_url("**/way/1")
@@ -81,10 +83,11 @@ def test_rows_of_the_first_version_stay_as_they_were(phone: Phone, server: Serve
     refuse_gaps(entries)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_two_windows_never_take_one_number(phone: Phone, server: Server) -> None:
     page = phone.start()
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     other = page.context.new_page()
     # A machine of its own: one check of one machine is the same in both windows.
     other.goto(f"{server.address}#/machines/new/name")
@@ -110,8 +113,9 @@ def _alarm(page: Page) -> Any:
     return page.get_by_role("alert")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_wiped_end_is_an_alarm_with_both_numbers(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     for _ in range(2):
         check_until_recipe(page)
         save_check(page)
@@ -139,8 +143,9 @@ def test_wiped_end_is_an_alarm_with_both_numbers(page: Page) -> None:
     expect(_alarm(page)).to_have_count(0)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_emptied_database_is_never_shown_as_a_first_start(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     page.evaluate(
         "new Promise((done) => { indexedDB.deleteDatabase('pailwright').onsuccess = () => done() })"
     )
@@ -149,8 +154,9 @@ def test_emptied_database_is_never_shown_as_a_first_start(page: Page) -> None:
     expect(_alarm(page)).to_contain_text("had reached entry 1. Only 0 entries of it are here.")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_changed_last_entry_is_an_alarm(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     row = rows(page)[0]
     put_row(page, {**row, "text": row["text"].replace("Wheel lathe", "Wheel press")})
     page.reload()
@@ -162,13 +168,14 @@ def test_changed_last_entry_is_an_alarm(page: Page) -> None:
     expect(_alarm(page)).to_contain_text("Entry 1 is not the one that was stored.")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("wait_ms", [0, 3, 6, 12, 25])
 def test_page_that_ends_while_saving_leaves_all_or_nothing(
     phone: Phone, server: Server, wait_ms: int
 ) -> None:
     page = phone.start()
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     with page.expect_navigation():
         page.evaluate(

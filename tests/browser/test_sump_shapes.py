@@ -9,7 +9,15 @@ from tests.browser.phone import heading, wait_until_ready
 from tests.browser.sidesteps import stored
 from tests.browser.sumpwalk import SHAPES, choose, to_kinds, to_size
 from tests.browser.test_wrong_input import spoil_fields
-from tests.browser.walk import field, fill_in, next_page, open_group, press, set_up_machine
+from tests.browser.walk import (
+    field,
+    fill_in,
+    next_page,
+    open_group,
+    open_machine,
+    press,
+    set_up_machine,
+)
 
 # Worked out by hand from the measures in SHAPES: 1200 × 600 mm with a floor that rises 60 mm to
 # a full mark of 400 mm holds 288 - 21.6 L; two boxes of 400 and 800 mm, the second floor 120 mm
@@ -24,7 +32,6 @@ FULL = {
 
 @pytest.mark.parametrize(("kind", "volume"), FULL.items())
 def test_shape_tells_its_litres_while_it_is_typed(page: Page, kind: str, volume: str) -> None:
-    wait_until_ready(page)
     to_size(page, kind)
     expect(page.get_by_text(f"{volume} at the full mark")).to_be_visible()
     next_page(page)
@@ -33,7 +40,6 @@ def test_shape_tells_its_litres_while_it_is_typed(page: Page, kind: str, volume:
 
 @pytest.mark.parametrize("kind", [kind for kind in SHAPES if kind != "Box with measured sides"])
 def test_every_field_of_a_shape_refuses_what_is_wrong(page: Page, kind: str) -> None:
-    wait_until_ready(page)
     to_size(page, kind)
     expected = len(SHAPES[kind]) + (1 if "different heights" in kind else 0)
     assert len(spoil_fields(page)) == expected
@@ -41,7 +47,6 @@ def test_every_field_of_a_shape_refuses_what_is_wrong(page: Page, kind: str) -> 
 
 
 def test_dipped_end_is_asked_for(page: Page) -> None:
-    wait_until_ready(page)
     to_kinds(page)
     choose(page, "Box with a sloped floor")
     next_page(page)
@@ -51,7 +56,6 @@ def test_dipped_end_is_asked_for(page: Page) -> None:
 
 
 def test_boxes_are_added_and_taken_out_and_must_not_fall(page: Page) -> None:
-    wait_until_ready(page)
     to_size(page, "Boxes with floors at different heights")
     press(page, "Add a box")
     fill_in(page, {"of box 3": "300", "floor in box 3": "100"})
@@ -89,6 +93,7 @@ def test_things_take_their_room_and_are_refused_where_they_are_too_large(page: P
     expect(heading(page)).to_have_text("Is the set-up right?")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize(
     ("group", "answers", "typed"),
     [
@@ -107,7 +112,7 @@ def test_things_take_their_room_and_are_refused_where_they_are_too_large(page: P
 def test_every_field_of_the_details_refuses_what_is_wrong(
     page: Page, group: str, answers: tuple[str, ...], typed: dict[str, str]
 ) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, group)
     for answer in answers:
         choose(page, answer)
@@ -121,7 +126,6 @@ def test_every_field_of_the_details_refuses_what_is_wrong(
 
 
 def test_another_unit_clears_what_was_typed_in_the_old_one(page: Page) -> None:
-    wait_until_ready(page)
     to_size(page, "Round tank, lying")
     page.go_back()
     page.go_back()
@@ -133,7 +137,6 @@ def test_another_unit_clears_what_was_typed_in_the_old_one(page: Page) -> None:
 
 
 def test_draft_of_an_older_build_still_holds(page: Page) -> None:
-    wait_until_ready(page)
     to_kinds(page)
     draft = "pailwright.draft.setup.new"
     form = json.loads(page.evaluate(f"localStorage.getItem('{draft}')"))

@@ -10,7 +10,7 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import rows
 from tests.browser.test_look import Look
-from tests.browser.walk import check_until_recipe, field, press, save_check, set_up_machine
+from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
 
 
 def tell(page: Page, what: str) -> None:
@@ -31,8 +31,9 @@ def last(page: Page) -> Entry:
     return read_line(rows(page)[-1]["text"], checked)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_two_buckets_of_about_three_per_cent(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     tell(page, "Buckets poured")
     press(page, "One bucket more")
     store(page)
@@ -43,8 +44,9 @@ def test_two_buckets_of_about_three_per_cent(page: Page) -> None:
     assert entry.body == {"pours": [row], "finished": True}
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_one_bucket_of_water_with_a_remark_outlasts_a_reload(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     tell(page, "Buckets poured")
     page.get_by_text("Water", exact=True).click()
     field(page, "Remarks").fill("<b>Pump</b> ran dry")
@@ -58,8 +60,9 @@ def test_one_bucket_of_water_with_a_remark_outlasts_a_reload(page: Page) -> None
     expect(page.get_by_text("1 bucket of water")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_what_others_poured_additive_and_note(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     tell(page, "Somebody poured")
     page.get_by_text("Concentrate", exact=True).click()
     store(page)
@@ -83,8 +86,9 @@ def test_what_others_poured_additive_and_note(page: Page) -> None:
     expect(page.get_by_text("somebody poured something")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_due_checks_rest_while_the_machine_does(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     field(page, "How deep").fill("342")
     page.get_by_role("button", name="Go on").or_(page.locator(".main-action")).first.click()
@@ -107,12 +111,13 @@ def test_due_checks_rest_while_the_machine_does(page: Page) -> None:
     expect(page.get_by_text("Its checks rest until it is in use again.")).to_have_count(0)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_look_at_what_is_told(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
     look = Look(f"{theme}-told")
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     start_at(page)

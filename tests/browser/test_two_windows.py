@@ -1,10 +1,13 @@
 """Two windows of the app: what one stores, the other shows without a reload."""
 
+import pytest
 from playwright.sync_api import expect
 
 from tests.browser.phone import Phone
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def test_machine_set_up_in_one_window_stands_in_the_other(phone: Phone, server: Server) -> None:
@@ -13,14 +16,14 @@ def test_machine_set_up_in_one_window_stands_in_the_other(phone: Phone, server: 
     other = page.context.new_page()
     other.goto(server.address)
     expect(other.get_by_role("button", name="Add your first machine")).to_be_visible()
-    set_up_machine(page)
+    open_machine(page)
     expect(other.get_by_role("link", name="Wheel lathe").first).to_be_visible()
 
 
 def test_what_is_typed_in_one_window_is_not_lost_in_the_other(phone: Phone, server: Server) -> None:
     page = phone.start()
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     field(page, "How deep").fill("342")
     other = page.context.new_page()

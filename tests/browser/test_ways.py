@@ -6,12 +6,14 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.walk import check_until_recipe, next_page, press, set_up_machine
+from tests.browser.walk import check_until_recipe, next_page, open_machine, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def open_way(page: Page, name: str, depth: str = "440", reading: str = "3.3") -> None:
     """From a new machine to the page of one other way."""
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, depth, reading)
     page.get_by_role("link", name=name).click()
     expect(heading(page)).to_contain_text(name)
@@ -49,7 +51,7 @@ def test_back_leads_to_the_recipe_and_the_main_one_is_saved(page: Page) -> None:
 
 
 def test_address_of_a_way_that_is_not_there_leads_to_the_recipe(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page)
     for wrong in ("99", "0", "x", "1.5"):
         page.evaluate("(to) => { location.hash = location.hash + to; }", f"/way/{wrong}")
@@ -58,7 +60,7 @@ def test_address_of_a_way_that_is_not_there_leads_to_the_recipe(page: Page) -> N
 
 
 def test_best_reachable_has_its_own_address_and_can_be_saved(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     check_until_recipe(page, "420", "2.0")
     press(page, "Use the best reachable")
     expect(heading(page)).to_have_text("Pour this")

@@ -12,6 +12,7 @@ from tests.browser.walk import (
     fill_in,
     next_page,
     open_group,
+    open_machine,
     press,
     set_up_machine,
 )
@@ -82,9 +83,10 @@ def test_every_field_of_the_set_up(page: Page) -> None:
     assert len(seen) >= 13
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize(("group", "count"), [("measuring", 3), ("what the shop allows", 6)])
 def test_every_field_of_the_pages_aside(page: Page, group: str, count: int) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, group)
     for radio in page.get_by_role("radio", name="Yes", exact=False).all():
         # The drawn circle lies over the real one.
@@ -95,8 +97,9 @@ def test_every_field_of_the_pages_aside(page: Page, group: str, count: int) -> N
     expect(heading(page)).to_have_text("Is the set-up right?")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_part_of_a_bucket_is_not_carried(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     open_group(page, "what the shop allows")
     assert_refused(page, "Most buckets", "2.5")
     expect(page.get_by_role("alert").first).to_contain_text("whole numbers")
@@ -134,8 +137,9 @@ def test_factor_and_choices_are_asked_for(page: Page) -> None:
     assert refused
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_dip_and_reading(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     tried: list[str] = []
 
     def spoil(page: Page) -> None:
@@ -149,9 +153,10 @@ def test_dip_and_reading(page: Page) -> None:
     assert tried == ["How deep", "What does the reading"]
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize(("depth", "shown"), [("485", "484"), ("4,5 in 3", "4,5 in 3")])
 def test_refusal_names_the_limit_or_what_was_typed(page: Page, depth: str, shown: str) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     assert_refused(page, "How deep", depth)
     expect(page.get_by_role("alert").first).to_contain_text(shown)

@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping
 
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import heading, wait_until_ready
 
 # Part of a field's name -> what is typed; a field that holds something already is left alone.
 TYPED = {
@@ -94,12 +94,20 @@ def next_page(page: Page, button: str = "Continue") -> None:
     expect(heading(page)).not_to_have_text(before)
 
 
+def change_group(page: Page, group: str) -> None:
+    """From the check of the set-up to one of its pages, which may lie in the folded part."""
+    expect(heading(page)).to_have_text("Is the set-up right?")
+    link = page.get_by_role("link", name=f"Change: {group}", exact=True)
+    if not link.count():
+        page.get_by_text("More about this machine").click()
+    link.click()
+    expect(heading(page)).not_to_have_text("Is the set-up right?")
+
+
 def open_group(page: Page, group: str) -> None:
     """From the machine's own page to a page of its set-up, by the group's name."""
     page.get_by_role("link", name="Change the set-up").click()
-    expect(heading(page)).to_have_text("Is the set-up right?")
-    page.get_by_role("link", name=f"Change: {group}", exact=True).click()
-    expect(heading(page)).not_to_have_text("Is the set-up right?")
+    change_group(page, group)
 
 
 def set_up_machine(
@@ -127,6 +135,13 @@ def set_up_machine(
         fill_in(page, {**TYPED, **(typed or {})})
         next_page(page)
     raise AssertionError(f"the set-up has no end; it stands at {heading(page).inner_text()}")
+
+
+def open_machine(page: Page) -> None:
+    """From the list to the page of the machine that a fixture has set up, the calculator ready."""
+    wait_until_ready(page)
+    page.get_by_role("link", name=TYPED["Name of the machine"]).click()
+    expect(heading(page)).to_have_text(TYPED["Name of the machine"])
 
 
 def check_until_recipe(

@@ -109,9 +109,10 @@ def test_taken_out_it_lands_in_the_band_and_no_mark_more_than_rounding_needs(
             least_l, most_l, low, high = by_formula(body)
             assert low - 1e-9 <= way["final"]["strength_pct"]["value"] <= high + 1e-9, body
             marks_l = body["bucket"]["water_mark_l"] + body["bucket"]["jug_mark_l"]
-            # Not less than with any amounts, and at most four bucket marks more (or 12 marks).
+            # Not less than with any amounts, and at most four bucket marks or a bucket more (or 12
+            # marks).
             mark_l = body["draw_off"]["mark_l"]
-            most_l += max(12 * mark_l, 4 * marks_l) + mark_l
+            most_l += max(12 * mark_l, 4 * marks_l, body["bucket"]["usable_l"]) + mark_l
             assert least_l - 1e-6 <= way["draw_off_l"] <= most_l, body
     assert seen >= 50
 
@@ -138,14 +139,15 @@ def by_formula(body: Body) -> tuple[float, float, float, float]:
 
     V − x litres stay and the rest up to the mark is the strongest or weakest mix:
     (V − x)·C + (F − V + x)·m = F·wanted. The weakest may be 0.3 points weaker than was said, since
-    it is rounded to marks.
+    it is rounded to marks. A closeness wider than half the band reaches to its middle.
     """
     sump, target, mixing = body["sump"], body["target"], body["mixing"]
     volume, now = sump["volume_l"]["value"], sump["strength_pct"]["value"]
     full, close = body["fill_to_l"], mixing["closeness_pct"]
     lean = now < target["low_pct"]
-    low = min(target["low_pct"] + close, target["aim_pct"])
-    high = max(target["high_pct"] - close, target["aim_pct"])
+    middle = (target["low_pct"] + target["high_pct"]) / 2
+    low = min(target["low_pct"] + close, target["aim_pct"], middle)
+    high = max(target["high_pct"] - close, target["aim_pct"], middle)
     wanted = low if lean else high
     exact = mixing["strong_pct"] if lean else max(mixing["weak_pct"] - 0.3, 0.0)
     least_l, most_l = (

@@ -55,6 +55,7 @@ def test_nothing_is_poured_rather_than_something_that_does_harm() -> None:
         for way in (plan, *plan["alternatives"]):
             assert broken(body, way) == [], asked
             if way.get("why") == "fill_up":
+                assert not is_new, asked
                 assert does_harm(body, way["final"]["strength_pct"]["value"]), asked
             seen[way.get("why", "main")] += 1
     # An eighth of them at least, so that the law is tried.

@@ -20,6 +20,7 @@ RESOLVED_LOCK = STATE / "pyodide-lock.json"
 PHONE = STATE / "phone"
 MODULE_LIST = STATE / "phone-modules.json"
 PYTHON_ZIP = PHONE / "python_stdlib.zip"
+IMAGE_FILES = ("core.head.bin", "core.pages.bin", "empty.zip")
 RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
 
 
@@ -44,7 +45,7 @@ def build_phone_python(node: Node, steps: Steps) -> Path:
             *files_below(SCRIPTS),
             *runtime,
         ],
-        [PYTHON_ZIP, MODULE_LIST, *(PHONE / name for name in RUNTIME_FILES)],
+        [PYTHON_ZIP, MODULE_LIST, *(PHONE / name for name in (*RUNTIME_FILES, *IMAGE_FILES))],
         lambda: _make_phone_folder(node),
     )
     return PHONE
@@ -90,14 +91,20 @@ def _make_phone_folder(node: Node) -> None:
     joined.mkdir()
     for wheel in [*files_below(WHEELS, ".whl"), *files_below(OWN_WHEEL, ".whl")]:
         shutil.copyfile(wheel, joined / wheel.name)
+    same_everywhere = {**node.environment, "TZ": "UTC", "LC_ALL": "C.UTF-8"}
     run_tool(
         "Making the Python for the phone",
         [
             *node.node, SCRIPTS / "bundle.mjs", RESOLVED_LOCK, joined, SHARED / "examples",
             PYTHON_ZIP, MODULE_LIST,
         ],
-        extra_environment={**node.environment, "TZ": "UTC", "LC_ALL": "C.UTF-8"},
+        extra_environment=same_everywhere,
     )  # fmt: skip
+    run_tool(
+        "Making the memory image",
+        [*node.node, SCRIPTS / "image.mjs", PYTHON_ZIP, SHARED / "examples", PHONE],
+        extra_environment=same_everywhere,
+    )
     for name in RUNTIME_FILES:
         shutil.copyfile(NODE_MODULES / "pyodide" / name, PHONE / name)
     for path in PHONE.iterdir():

@@ -9,7 +9,7 @@ from pycore.desk.dip import Dipped
 from pycore.desk.results import Level
 from pycore.quantity.measured import Measured
 from tests.unit.desk.balance import disagreements, litres
-from tests.unit.desk.lathe import ask, changed, check, refusal
+from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, check, refusal
 
 HIDDEN = {"volume": {"text": "30", "unit": "L"}, "drains_back": False}
 US = {"plate": "US gal", "stick": "mm", "pail": "L", "jug": "mL"}
@@ -72,6 +72,30 @@ def test_what_is_in_the_pipes_is_not_taken_out(depth: str, shows: str) -> None:
     plans = [got["plan"], *got["plan"]["alternatives"]]
     assert max(plan["draw_off_l"] for plan in plans) <= seen_l
     assert_balanced(got)
+
+
+@pytest.mark.parametrize(
+    ("depth", "rest", "most_l"), [("440", "150", 48.0), ("435", "0", 195.75), ("60", "30", 0.0)]
+)
+def test_what_the_pump_cannot_reach_is_not_taken_out(depth: str, rest: str, most_l: float) -> None:
+    # 0.45 L a millimetre: 198 L at the mark, 195.75 L, and 27 L, which are below a rest of 30 L.
+    tank = changed("sump.rest", {"text": rest, "unit": "L"})
+    got = ask("plan_check", check({**tank, "ways": WAYS}, depth, "3.0"))
+    assert got["request"]["draw_off"]["most_l"] == pytest.approx(most_l)
+    plans = [got["plan"], *got["plan"]["alternatives"]]
+    assert max(plan["draw_off_l"] for plan in plans) <= most_l
+    # Without a rest that is known all of it may come out.
+    free = ask("plan_check", check(machine(ways=WAYS), depth, "3.0"))["request"]["draw_off"]
+    assert "most_l" not in free
+
+
+def test_a_rest_out_of_reach_leaves_too_little_to_take_out() -> None:
+    # 198·(7.5 − 4.5)/(20 − 4.5) are 38.3 L to the band, and 28 L stand above the rest.
+    tank = {**changed("sump.rest", {"text": "170", "unit": "L"}), "ways": WAYS}
+    got = ask("plan_check", check(tank, "440", "3.0"))["plan"]
+    assert (got["draw_off_l"], got["verdict"]) == (0, "out_of_band")
+    free = ask("plan_check", check({**WHEEL_LATHE, "ways": WAYS}, "440", "3.0"))["plan"]
+    assert free["draw_off_l"] > 28
 
 
 def test_a_wrong_recipe_is_found() -> None:

@@ -55,9 +55,9 @@ def test_a_file_is_replaced_and_nothing_else_remains(tmp_path: Path) -> None:
     assert [path.name for path in tmp_path.iterdir()] == ["all.jsonl"]
 
 
-@pytest.mark.parametrize("step", ["fsync", "fdopen"])
+@pytest.mark.parametrize(("of", "step"), [(os, "fsync"), (Path, "write_bytes")])
 def test_when_a_step_fails_the_old_file_stays(
-    step: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    of: object, step: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     place = tmp_path / "all.jsonl"
     place.write_text("old")
@@ -65,7 +65,7 @@ def test_when_a_step_fails_the_old_file_stays(
     def full(*_: object) -> None:
         raise OSError(28, "No space left on device")
 
-    monkeypatch.setattr(files.os, step, full)
+    monkeypatch.setattr(of, step, full)
     with pytest.raises(OSError, match="No space"):
         write_whole(place, "new")
     assert place.read_text() == "old"

@@ -178,6 +178,27 @@ def test_the_card_tells_the_band_in_the_unit_of_its_own_instrument() -> None:
     assert "nD" in log
 
 
+@pytest.mark.parametrize(
+    ("drains_back", "level_true", "circuit"),
+    # By hand: 198 L at the full mark and 30 L beside it, which drain back while the pump stands.
+    [(False, "stopped", "228 L"), (True, "running", "228 L"), (True, "stopped", "198 L")],
+)
+def test_the_card_tells_the_whole_circuit(drains_back: bool, level_true: str, circuit: str) -> None:
+    machine = changed("sump.hidden", {"volume": typed("30", "L"), "drains_back": drains_back})
+    machine["sump"]["level_true"] = level_true
+    asked = body("machine_card", machine=machine, circuit_volume=None)
+    text = said(ask("draw_sheet", asked)["pages"])
+    assert re.search(rf"Whole circuit\W+{circuit}", text.replace("\u00a0", " "))
+
+
+def test_a_scale_for_dips_from_the_top() -> None:
+    machine = changed("sump.dip_from", "top")
+    machine["sump"] |= {"reference_height": typed("600", "mm"), "zero_offset": typed("-5", "mm")}
+    text = said(ask("draw_sheet", body("dip_scale", machine=machine))["pages"])
+    assert "touches the coolant" in text
+    assert "add -5 mm" in text.replace("\u00a0", " ")
+
+
 def test_a_chart_is_no_single_factor() -> None:
     fluid = {**changed("fluid.factor", None)["fluid"], "factor_chart": CHART}
     del fluid["factor_known_by"]

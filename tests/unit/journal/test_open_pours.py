@@ -70,6 +70,15 @@ def test_second_reading_is_due_until_somebody_reads() -> None:
     assert machine(phone).recheck is None
 
 
+def test_the_word_that_nobody_will_read_closes_it() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(3600)), 0)
+    phone.save("check", {"dip": check()["dip"]}, 60)
+    assert machine(phone).recheck is not None
+    phone.save("recheck", {"of": poured, "remarks": "Glass is broken."}, 90)
+    assert machine(phone).recheck is None
+
+
 def test_due_later_is_not_overdue_and_rests_with_the_machine() -> None:
     phone = Phone("a")
     poured = phone.save("pour", pour(2, recheck_due_at=moment(9 * 3600)), 0)

@@ -23,6 +23,9 @@ TEN = 10.0
         ({"count": 1, "kind": "ready_mix", "each": typed("20", "L"), "strength": typed("4", "%")},
          19.2, 0.8),
         ({"count": 1, "strength": typed("50", "%")}, 5, 5),
+        # Coolant of the sump as the carrier: only what was stirred into it is new.
+        ({"count": 2, "kind": "own_fluid", "each": typed("8", "L"),
+          "concentrate": typed("1.5", "L")}, 0, 3),
         # Source: 1 US gal = 3.785411784 L, NIST Handbook 44, appendix C.
         ({"count": 1, "kind": "water", "each": typed("1", "US gal")}, 3.785411784, 0),
     ],

@@ -19,7 +19,7 @@ from pycore.quantity.fault import Fault
         ('{"a": -1e999}', "not_finite"),
         ('{"a": 1, "a": 1}', "duplicate_key"),
         ('{"a": [[[[1]]]]}', "too_deep"),
-        (f'{{"a": {"9" * 40}}}', "too_long"),
+        (f'{{"a": {"9" * 32}}}', "too_long"),
         ('{"a": "\\ud800"}', "not_json"),
         ('{"a": "\ud800"}', "not_json"),
         ('{"b": {"__proto__": 1}}', "unknown_field"),
@@ -29,6 +29,13 @@ def test_refused(text: str, code: str) -> None:
     with pytest.raises(Fault) as caught:
         parsed_object(text, "line", 4, frozenset({"__proto__"}))
     assert (caught.value.code, caught.value.path) == (code, "line")
+
+
+def test_longest_number_has_as_many_signs_as_the_refusal_says() -> None:
+    with pytest.raises(Fault) as caught:
+        parsed_object(f'{{"a": {"9" * 32}}}', "line", 4)
+    most = caught.value.limit["most"]
+    assert parsed_object(f'{{"a": {"9" * most}}}', "line", 4) == {"a": int("9" * most)}
 
 
 def test_what_stands_inside_a_text_does_not_count() -> None:

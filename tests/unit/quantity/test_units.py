@@ -83,6 +83,27 @@ def test_bare_gallon_and_ounce_are_refused_with_both_meanings(spelling: str) -> 
     assert [name.split()[0] for name in caught.value.limit["allowed"]] == ["US", "imp"]
 
 
+@pytest.mark.parametrize(
+    "spelling", ["m m", "c m", "i n", "g al", "m L", "in..", ".in", "in . ", "l b"]
+)
+def test_space_inside_a_word_makes_another_word(spelling: str) -> None:
+    with pytest.raises(Fault) as caught:
+        unit_named(spelling, "length", "here")
+    assert caught.value.code == "unknown_unit"
+
+
+@pytest.mark.parametrize(
+    "spelling", ["US gal.", "us  gal", "USgal", "US gallons", "us\u00a0gallon"]
+)
+def test_us_gallon_is_spelled_in_many_ways(spelling: str) -> None:
+    assert unit_named(spelling, "volume", "here").name == "US gal"
+
+
+@pytest.mark.parametrize("spelling", ["imp fl. oz.", "impfloz", "imp floz", "Imp fluid ounces"])
+def test_fluid_ounce_of_two_words(spelling: str) -> None:
+    assert unit_named(spelling, "volume", "here").name == "imp fl oz"
+
+
 def test_unknown_unit_names_the_known_ones() -> None:
     with pytest.raises(Fault) as caught:
         unit_named("cubit", "length", "here")

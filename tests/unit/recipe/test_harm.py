@@ -43,11 +43,14 @@ def test_new_charge_is_never_thinner_than_the_band_where_marks_are_coarse() -> N
     plan = plan_recipe(replace(coarse, pail=Pail(jug_first_mark_l=5.0)))
     assert (plan.pours, plan.verdict) == ([], "out_of_band")
     assert plan.cautions[:3] == ["not_filled_up", "best_reachable", "marks_too_coarse"]
+    # Nor is that offered as another way: an emptied sump rusts under plain water.
+    assert plan.alternatives == []
     # 2.5 L need 10 L of water; 13.5 L at 8.1 % bear 2.1 L of plain water at the most.
     plan = plan_recipe(question(13.5, 8.1, weak_pct=0.0, bucket=(10.0, 1.0, 2.5)))
     assert plan.verdict != "out_of_band"
     assert plan.final.volume_l <= 15.6
     assert plan.cautions == ["not_filled_up", "marks_too_coarse"]
+    assert "fill_up" not in [way.why for way in plan.alternatives]
     # A sump that is not empty has enough in it.
     assert lower_cautions(question(), ["nothing_to_pour"]) == ["not_filled_up", "nothing_to_pour"]
 

@@ -75,6 +75,9 @@ def test_leanest_and_richest_bucket() -> None:
     first = replace(question(), pail=Pail(jug_first_mark_l=0.2))
     # From 9 L on 4 marks are the fewest that a jug shows; 10 L leave no room for them.
     assert space(first).limits.ratios == (pytest.approx(4 / 9), 5.0)
+    # Up to 4 % 9 L take 7 marks: a jug that begins at 0.4 L, which are 8, leaves plain water.
+    none = replace(question(strong_pct=4.0, weak_pct=0.0), pail=Pail(jug_first_mark_l=0.4))
+    assert space(none).limits.ratios == (0.0, 0.0)
     # Nothing fits below the brim.
     full = replace(question(), pail=Pail(first_mark_l=10.0))
     leanest, richest = space(full).limits.ratios

@@ -90,3 +90,38 @@ def test_add_is_never_below_the_end_of_the_stick() -> None:
     shallow = sloped_box(1000, 10000, 100, False, 10, 0.03)
     assert add_depth_mm(shallow, 500) == 0
     assert dip_scale(replace(ASK, sump=shallow, usable_l=500), A4, ENGLISH)
+
+
+@pytest.mark.parametrize("sump", [EVEN, SLOPED])
+def test_scale_of_dips_from_the_top_is_turned_round(sump) -> None:
+    height_mm = sump.rim_depth_mm + 25
+    up = scale_of(replace(ASK, sump=sump), ENGLISH)
+    down = scale_of(replace(ASK, sump=sump, reference_mm=height_mm), ENGLISH)
+    assert {mark.amount: height_mm - mark.at_mm for mark in down.marks} == pytest.approx(
+        {mark.amount: mark.at_mm for mark in up.marks}
+    )
+    full = next(line for line in down.lines if line.title == "FULL")
+    assert full.at_mm == pytest.approx(height_mm - sump.full_depth_mm)
+    assert (down.bands[0].low_mm, down.bands[0].high_mm) == pytest.approx(
+        (height_mm - up.bands[0].high_mm, height_mm - up.bands[0].low_mm)
+    )
+    # The ruler's small numbers go from the end of the stick up to the fixed point.
+    assert down.length_mm == height_mm
+    assert down.ruler[-1].at_mm == pytest.approx(height_mm, abs=1)
+
+
+def test_what_lies_above_the_fixed_point_is_not_on_the_scale() -> None:
+    scale = scale_of(replace(ASK, reference_mm=440, never_above_mm=470), ENGLISH)
+    assert min(mark.at_mm for mark in scale.marks) >= 0
+    assert [line.title for line in scale.lines] == ["ADD", "0"]
+    assert scale.bands[0].low_mm == 0
+
+
+def test_the_sheet_says_how_it_is_dipped() -> None:
+    plain = said(dip_scale(ASK, A4, ENGLISH))
+    assert "hard floor" in plain
+    assert "own zero" not in plain
+    text = said(dip_scale(replace(ASK, reference_mm=600, offset_mm=12), A4, ENGLISH))
+    for part in ("touches the coolant", "a smaller number means", "160 mm", "add 12 mm"):
+        assert part in text.replace("\u00a0", " ")
+    assert "hard floor" not in text

@@ -66,8 +66,11 @@ def sources() -> dict[str, tuple[str, str]]:
 
 
 def compiled(path: str, text: str) -> bytes:
-    """The file of byte code for one module, the same on every build of the same source."""
-    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=0)
+    """The file of byte code for one module, the same on every build of the same source.
+
+    Without docstrings and assertions, which nobody reads on a phone: a sixth less to send.
+    """
+    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=2)
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
 
 

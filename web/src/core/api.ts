@@ -6,6 +6,9 @@ export interface CoreWorker {
   handle(text: string): string;
 }
 
+/** From the memory image that the build made, or plainly, as Pyodide starts by itself. */
+export type StartKind = "image" | "plain";
+
 export interface Started {
   /** The build that the worker belongs to. */
   build: string;

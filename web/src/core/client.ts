@@ -1,7 +1,17 @@
 import { signal, type ReadonlySignal, type Signal } from "@preact/signals";
+import type { StartKind } from "./api";
 import { connect, type Connection } from "./connection";
 import type { DeskError, Operations } from "./messages";
 import { Queue, type Waiting } from "./queue";
+
+/**
+ * The image first. Where it does not fit or is damaged, plainly, from other files; and plainly once
+ * more, because WebKit may refuse a worker that begins while another one is being ended.
+ */
+const STARTS: readonly StartKind[] = ["image", "plain", "plain"];
+
+/** Set in the page's timeline with the reason when one of the starts fails. */
+const FAILED_START_MARK = "core: start failed";
 
 export type Phase =
   | { kind: "starting"; seconds: number }
@@ -115,13 +125,18 @@ class Line {
 
   #start(): void {
     const from_ms = performance.now();
-    const connection = connect();
-    this.#connection = connection;
     this.phase.value = { kind: "starting", seconds: 0 };
     this.#clock = setInterval(() => {
       const seconds = Math.floor((performance.now() - from_ms) / 1000);
       this.phase.value = { kind: "starting", seconds };
     }, 1000);
+    this.#try(0);
+  }
+
+  /** One of STARTS; when it fails, the next one. */
+  #try(turn: number): void {
+    const connection = connect(STARTS[turn] ?? "plain");
+    this.#connection = connection;
     connection.started.then(
       (milliseconds) => {
         if (this.#connection !== connection) return;
@@ -130,7 +145,12 @@ class Line {
         void this.#next();
       },
       (error: unknown) => {
-        if (this.#connection === connection) this.#fail(reasonOf(error));
+        if (this.#connection !== connection) return;
+        const reason = reasonOf(error);
+        performance.mark(FAILED_START_MARK, { detail: `${STARTS[turn] ?? ""}: ${reason}` });
+        connection.end(reason);
+        if (turn + 1 < STARTS.length) this.#try(turn + 1);
+        else this.#fail(reason);
       },
     );
   }

@@ -247,6 +247,7 @@ export type ErrorCode =
   | "not_a_number"
   | "not_whole"
   | "two_separators"
+  | "thousands"
   | "missing_unit"
   | "ambiguous_unit"
   | "unknown_unit"
@@ -412,6 +413,10 @@ export interface Operations {
   read_water: {
     body: ReadWaterBody;
     result: ReadWaterResult;
+  };
+  recheck: {
+    body: RecheckBody;
+    result: RecheckResult;
   };
   write_csv: {
     body: WriteCsvBody;
@@ -2276,6 +2281,102 @@ export interface Hardness {
    */
   shown: Shown[];
 }
+/**
+ * check is the first check as it was stored, with the set-up of that time; machine is the set-up now, by which the second reading is read. pours is what really went in, poured_at the last bucket.
+ */
+export interface RecheckBody {
+  check: PlanCheckBody;
+  machine: MachineTyped;
+  pours: BucketRows;
+  draw_off?: Typed;
+  poured_at: Moment;
+  reading: ReadingTyped;
+  dip?: DipTyped;
+  now: Moment;
+}
+/**
+ * Buckets that are alike. water and concentrate are the marks of one bucket.
+ */
+export interface BucketRow {
+  count: number;
+  /**
+   * concentrate: neat, where the fluid's settings allow it.
+   */
+  kind?: "mix" | "water" | "concentrate" | "own_fluid" | "ready_mix" | "unknown";
+  each?: Typed;
+  water?: Typed;
+  concentrate?: Typed;
+  strength?: Typed;
+  /**
+   * Remembered or estimated, not measured.
+   */
+  about?: boolean;
+}
+/**
+ * minutes since the last bucket; early and late are both allowed. reasons: what a difference may come from, the likeliest first.
+ */
+export interface RecheckResult {
+  assessment: AssessSumpResult;
+  minutes: number;
+  reasons: (
+    | "unknown_poured"
+    | "mixed_too_short"
+    | "level_higher"
+    | "level_lower"
+    | "sump_holds_more"
+    | "sump_holds_less"
+    | "hidden_not_run"
+    | "check_dip"
+    | "check_reading"
+    | "check_factor"
+    | "check_marks"
+    | "somebody_added"
+  )[];
+  shown: RecheckShown;
+  doubts: Doubt[];
+  strength?: RecheckStrength;
+  level?: RecheckLevel;
+}
+/**
+ * difference is in points, without its sign.
+ */
+export interface RecheckShown {
+  expected?: Shown;
+  expected_low?: Shown;
+  expected_high?: Shown;
+  found?: Shown;
+  difference?: Shown;
+  expected_volume?: Shown;
+  before_volume?: Shown;
+  implied_volume?: Shown;
+  level_expected?: Shown;
+  level_found?: Shown;
+  level_difference?: Shown;
+}
+/**
+ * difference is found less expected; normalised_error is the difference over its expanded uncertainty (k = 2). implied_l is what must have been in the circuit before the pour for the found strength to be right, only where that is known well enough.
+ */
+export interface RecheckStrength {
+  expected_l: Measured;
+  expected_pct: Measured;
+  found_pct: Measured;
+  difference_pct: Measured;
+  normalised_error: number;
+  verdict: "as_expected" | "weaker" | "stronger";
+  checks: ("check_dip" | "check_reading" | "check_factor" | "check_marks")[];
+  before_l: Measured;
+  implied_l?: Measured;
+}
+/**
+ * Litres of the sump alone, as the stick shows them.
+ */
+export interface RecheckLevel {
+  expected_l: number;
+  found_l: number;
+  difference_l: Measured;
+  normalised_error: number;
+  verdict: "as_expected" | "higher" | "lower";
+}
 export interface WriteCsvBody {
   /**
    * Rows of the store: sealed lines, or rows of the first schema as they were stored.
@@ -2321,24 +2422,6 @@ export interface AdditiveContent {
   amount?: Typed;
   agreed_with?: ShortText;
   remarks?: Remarks;
-}
-/**
- * Buckets that are alike. water and concentrate are the marks of one bucket.
- */
-export interface BucketRow {
-  count: number;
-  /**
-   * concentrate: neat, where the fluid's settings allow it.
-   */
-  kind?: "mix" | "water" | "concentrate" | "own_fluid" | "ready_mix" | "unknown";
-  each?: Typed;
-  water?: Typed;
-  concentrate?: Typed;
-  strength?: Typed;
-  /**
-   * Remembered or estimated, not measured.
-   */
-  about?: boolean;
 }
 /**
  * instrument: zero in water, or what it shows of a known mix. sump: depths after poured litres.

@@ -1,6 +1,7 @@
-import type { PyodideAPI, loadPyodide } from "pyodide";
+import type { PyodideAPI } from "pyodide";
+import type { StartKind } from "./api";
+import { imageOptions, type PyodideOptions } from "./image";
 
-type PyodideOptions = NonNullable<Parameters<typeof loadPyodide>[0]>;
 type Handle = (text: string) => string;
 
 const PYTHON_ZIP = "python_stdlib.zip";
@@ -12,13 +13,13 @@ interface Deadline {
 }
 
 /** Starts Python from this build's files and gives pycore's one door. Rejects with a reason. */
-export async function startPython(): Promise<Handle> {
+export async function startPython(kind: StartKind): Promise<Handle> {
   const deadline = makeDeadline();
   self.addEventListener("unhandledrejection", (event) => {
     deadline.die(`rejected: ${String(event.reason)}`);
   });
   guardFetch(deadline);
-  return Promise.race([load(), deadline.dead]);
+  return Promise.race([load(kind), deadline.dead]);
 }
 
 function makeDeadline(): Deadline {
@@ -56,21 +57,23 @@ function guardFetch(deadline: Deadline): void {
   };
 }
 
-async function load(): Promise<Handle> {
+async function load(kind: StartKind): Promise<Handle> {
   const home = new URL(`../${__PYTHON__.folder}/`, self.location.href).href;
   const runtime = (await import(/* @vite-ignore */ `${home}pyodide.mjs`)) as {
     loadPyodide(options: PyodideOptions): Promise<PyodideAPI>;
   };
-  const python = await runtime.loadPyodide(startOptions(home));
+  const python = await runtime.loadPyodide({
+    ...sharedOptions(home),
+    ...(kind === "image" ? imageOptions(home) : { stdLibURL: `${home}${PYTHON_ZIP}` }),
+  });
   const desk = python.pyimport("pycore.desk") as { handle: Handle };
   return desk.handle;
 }
 
-function startOptions(home: string): PyodideOptions {
+function sharedOptions(home: string): PyodideOptions {
   return {
     indexURL: home,
     packageBaseUrl: home,
-    stdLibURL: `${home}${PYTHON_ZIP}`,
     // Everything is in the zip; a lock that lists nothing keeps Pyodide from fetching its own.
     lockFileContents: JSON.stringify({ info: __PYTHON__.lockInfo, packages: {} }),
   };

@@ -138,10 +138,28 @@ export function secondLook(start: Start, digits: Digits): SecondLook {
   return { agrees: isNear && isFull && (isInside || digits.verdict === "out_of_band"), found_pct };
 }
 
-/** Without a reading there is no strength to look at: the litres alone are added up again. */
-export function addsUp(now: Shown, pours: readonly PourShown[], promised: Shown): boolean {
+/**
+ * Without a reading nobody knows the strength in the sump: the litres are added up again, and so is
+ * the mix that goes in.
+ */
+export function addsUp(
+  now: Shown,
+  pours: readonly PourShown[],
+  promised: Shown,
+  mix: Shown | undefined,
+): boolean {
   const before = { volume_l: litres(now), concentrate_l: 0, blur_l: rounding(now) * unit_l(now) };
-  const { volume_l, blur_l } = pours.reduce(poured, before);
-  const slack_l = rounding(promised) * unit_l(promised) + blur_l;
-  return Math.abs(volume_l - litres(promised)) <= slack_l + 1e-9;
+  const after = pours.reduce(poured, before);
+  const slack_l = rounding(promised) * unit_l(promised) + after.blur_l;
+  const isFull = Math.abs(after.volume_l - litres(promised)) <= slack_l + 1e-9;
+  return isFull && (pours.length === 0 || isMix(pours, mix));
+}
+
+/** Buckets without a promised strength agree with nothing. */
+function isMix(pours: readonly PourShown[], mix: Shown | undefined): boolean {
+  if (mix === undefined) return false;
+  const nothing = { volume_l: 0, concentrate_l: 0, blur_l: 0 };
+  const { volume_l, concentrate_l, blur_l } = pours.reduce(poured, nothing);
+  const slack_pct = rounding(mix) + (100 * blur_l) / volume_l;
+  return Math.abs((100 * concentrate_l) / volume_l - mix.value) <= slack_pct + 1e-9;
 }

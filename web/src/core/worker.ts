@@ -3,7 +3,7 @@ import type { CoreWorker } from "./api";
 import { startPython } from "./python";
 
 // Begun before the page asks: nothing else is on the way to the first answer.
-const starting = startPython();
+const starting = startPython(self.name === "plain" ? "plain" : "image");
 starting.catch(() => undefined);
 let handle: ((text: string) => string) | undefined;
 

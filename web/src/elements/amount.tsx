@@ -7,13 +7,14 @@ export function Amount({
   word,
   amount,
 }: {
-  readonly order: string;
+  /** Left out where there is only one amount. */
+  readonly order?: string;
   readonly word: string;
   readonly amount: Shown;
 }) {
   return (
     <p class="amount">
-      <span class="amount-order">{order}</span>
+      {order === undefined ? null : <span class="amount-order">{order}</span>}
       <span class="amount-word">{word}</span>
       <span class="amount-value">
         <b>{writeNumber(amount)}</b>

@@ -12,15 +12,15 @@ const MIDDLE = 28;
 /** The usable fill ends a little under the brim. */
 const USABLE = 0.94;
 
-function yAt(share: number): number {
+export function yAt(share: number): number {
   return FLOOR - share * USABLE * (FLOOR - TOP);
 }
 
-function halfAt(y: number): number {
+export function halfAt(y: number): number {
   return BASE + ((FLOOR - y) / (FLOOR - TOP)) * (BRIM - BASE);
 }
 
-function slice(low: number, high: number): string {
+export function slice(low: number, high: number): string {
   const [a, b] = [yAt(low), yAt(high)];
   const corner = (y: number, side: 1 | -1): string =>
     `${String(MIDDLE + side * halfAt(y))} ${String(y)}`;

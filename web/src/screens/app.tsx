@@ -14,6 +14,8 @@ import { MissingScreen } from "./backup/missing";
 import { OneMachineScreen } from "./backup/onemachine";
 import { TableScreen } from "./backup/table";
 import { TakeInScreen } from "./backup/takein";
+import { PourScreen } from "./check/pour/screen";
+import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
@@ -53,6 +55,8 @@ function MachinePlace({
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "hand-over" && isExample) return <NotInExample />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
+  if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
+  if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
@@ -92,8 +96,7 @@ function Place() {
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
   if (first === "log") return <LogPlace id={second} place={third} />;
-  if (first === "code")
-    return <CodeScreen {...(second === undefined ? {} : { scanned: second })} />;
+  if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;

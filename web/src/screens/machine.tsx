@@ -16,6 +16,7 @@ import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
+import { Tasks } from "./tasks";
 import { Stated } from "./told/state";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
@@ -93,6 +94,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       }
     >
       <Stated machine={machine} />
+      <Tasks machine={id} check={check} />
       {check !== undefined && isReadingOpen(check) && !isResting(id) ? (
         <OpenReading check={check} />
       ) : null}

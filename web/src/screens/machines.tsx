@@ -6,6 +6,7 @@ import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
 import { isResting, lastCheck, load, machines, readJournal, statedOf } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
+import { lastMeasured } from "../store/deeds";
 import { isStarted, walkOf } from "../store/walk";
 import { isExample } from "../store/which";
 import { shiftStateWord } from "../words/codes";
@@ -19,19 +20,21 @@ import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go } from "./route";
 import { stateOf } from "./state";
+import { pressing, TaskLines } from "./tasks";
 
 function Row({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const stated = statedOf(machine.machine);
+  const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
   return (
     <li>
       <a class="machine-row" href={address("machines", machine.machine)}>
         <span class="machine-name">{machine.body.machine.name}</span>
         <span class="machine-state">
-          <StateMark state={stateOf(check)} />
+          <StateMark state={stateOf(newest)} />
           <span class="note">
-            {check === undefined ? say("machines.never") : writeMoment(check.measured_at)}
+            {newest === undefined ? say("machines.never") : writeMoment(newest.measured_at)}
           </span>
         </span>
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
@@ -41,6 +44,7 @@ function Row({ machine }: { readonly machine: MachineEntry }) {
         {isReadingOpen(check) && !isResting(machine.machine) ? (
           <span class="machine-due">{say("machine.open")}</span>
         ) : null}
+        <TaskLines machine={machine.machine} />
       </a>
     </li>
   );
@@ -57,13 +61,14 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
-/** Machines at rest last; checks under way first, then open readings, then those whose last check is oldest, then by name. */
+/** Machines at rest last; open pours first, then due readings, checks under way, open readings, oldest checks, names. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const rank = (machine: MachineEntry): string => {
     const check = lastCheck(machine.machine);
     const started = isStarted(walkOf(machine.machine).value) ? "0" : "1";
     const rests = isResting(machine.machine) ? "1" : "0";
-    return `${rests} ${started} ${isReadingOpen(check) ? "0" : "1"} ${check?.wall ?? ""}`;
+    const open = isReadingOpen(check) ? "0" : "1";
+    return `${rests} ${pressing(machine.machine)} ${started} ${open} ${check?.wall ?? ""}`;
   };
   return [...list].sort(
     (a, b) =>

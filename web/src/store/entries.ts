@@ -1,7 +1,7 @@
 // Append only: an entry is added in one transaction that also takes its number, and counts as saved
 // only after the transaction is complete and the stored text was read back.
 import { withDatabase, type Database } from "./database";
-import { entryFrom, parsedLine, type Content, type Row } from "./entry";
+import { entryFrom, parsedLine, type AnyContent, type Row } from "./entry";
 import { newId } from "./ids";
 import { hashOfLine, holdsTheSame, lineAfter, type End } from "./line";
 import { StoreError, troubleOf, type StoreTrouble } from "./trouble";
@@ -33,7 +33,7 @@ async function look(db: Database, id: string): Promise<Seen> {
   return { end: { log: about.text, seq: last?.key ?? 0, text: last?.value.text ?? "" }, there };
 }
 
-function isStored(row: Row, content: Content): boolean {
+function isStored(row: Row, content: AnyContent): boolean {
   const entry = entryFrom(parsedLine(row.text));
   return entry !== null && holdsTheSame(entry, content);
 }
@@ -57,7 +57,7 @@ async function addAt(db: Database, row: Row, end: End): Promise<boolean> {
 }
 
 /** Hashes cannot be made inside a transaction: it would end while the page waits for them. */
-async function add(db: Database, content: Content): Promise<Row> {
+async function add(db: Database, content: AnyContent): Promise<Row> {
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const { end, there } = await look(db, content.id);
     if (there !== undefined && isStored(there, content)) return there;
@@ -69,7 +69,7 @@ async function add(db: Database, content: Content): Promise<Row> {
   throw new StoreError("other");
 }
 
-async function addAndReadBack(db: Database, content: Content): Promise<Row> {
+async function addAndReadBack(db: Database, content: AnyContent): Promise<Row> {
   const row = await add(db, content);
   const stored = await db.get("entries", row.seq);
   if (stored === undefined || stored.text !== row.text || stored.id !== row.id)
@@ -77,7 +77,7 @@ async function addAndReadBack(db: Database, content: Content): Promise<Row> {
   return row;
 }
 
-export async function saveEntry(content: Content): Promise<Saved> {
+export async function saveEntry(content: AnyContent): Promise<Saved> {
   try {
     const row = await withDatabase((db) => addAndReadBack(db, content));
     const { log } = JSON.parse(row.text) as { log: string };

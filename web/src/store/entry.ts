@@ -10,6 +10,7 @@ import type {
   ReadMachineBody,
   ReadMachineResult,
 } from "../core/messages";
+import { isDeed, type Deed } from "./deed";
 
 import { isToldDrawable, isToldKind, type ToldContent } from "./told";
 
@@ -21,7 +22,7 @@ export interface Versions {
   readonly pycore: string;
 }
 
-interface Common {
+export interface Common {
   readonly id: string;
   readonly machine: string;
   readonly measured_at: string;
@@ -78,6 +79,7 @@ export type CheckShown = CheckContent["shown"];
 /** Entries that carry the set-up of their machine and what was shown. */
 export type FullContent = MachineContent | CheckContent;
 export type Content = FullContent | ToldContent;
+export type AnyContent = Content | Deed;
 /** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
 interface Placed {
   readonly log: string;
@@ -85,8 +87,14 @@ interface Placed {
   readonly place: number;
 }
 
+export type AnyEntry = AnyContent & Placed;
+/** What the lists of machines and checks are made of; deeds stand beside them. */
 export type Entry = Content & Placed;
 export type ToldEntry = ToldContent & Placed;
+export type DeedEntry = Deed & Placed;
+export type PlanEntry = Extract<DeedEntry, { kind: "plan" }>;
+export type PourEntry = Extract<DeedEntry, { kind: "pour" }>;
+export type RecheckEntry = Extract<DeedEntry, { kind: "recheck" }>;
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;
 export type CheckEntry = Extract<Entry, { kind: "check" }>;
 type Stored<T> = T & Placed;
@@ -124,6 +132,7 @@ function fromSchema2(line: Fields): Fields | null {
 
 /** The least that every page draws: another app's entry may have shown something else, or nothing. */
 function isDrawable({ kind, body, shown }: Fields): boolean {
+  if (isObject(body) && isDeed(kind, body, shown)) return true;
   if (isToldKind(kind)) return isObject(body) && isToldDrawable(kind, body);
   if (!isObject(body) || !isObject(body["machine"]) || !isObject(shown)) return false;
   if (kind === "check") return isObject(shown["assessment"]);
@@ -133,7 +142,7 @@ function isDrawable({ kind, body, shown }: Fields): boolean {
 }
 
 /** An entry before its place among all the others is known. */
-export type Unplaced = Content & Omit<Placed, "place">;
+export type Unplaced = AnyContent & Omit<Placed, "place">;
 
 /** A stored text as an object; null where it is none. */
 export function parsedLine(text: string): Fields | null {
@@ -151,6 +160,16 @@ export function entryFrom(line: Fields | null): Unplaced | null {
   if (line["schema"] !== 1 && line["schema"] !== ENTRY_SCHEMA) return null;
   const entry = line["schema"] === 1 ? line : fromSchema2(line);
   return entry !== null && isDrawable(entry) ? (entry as unknown as Unplaced) : null;
+}
+
+export function isOfDeed(entry: AnyEntry): entry is DeedEntry {
+  return isDeed(entry.kind, entry.body, "shown" in entry ? entry.shown : undefined);
+}
+
+/** What stands beside the set-ups, the checks and the deeds. */
+export function isTold(content: AnyContent): content is ToldContent {
+  const shown = "shown" in content ? content.shown : undefined;
+  return isToldKind(content.kind) && !isDeed(content.kind, content.body, shown);
 }
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {

@@ -2,7 +2,15 @@
 import { computed, signal, type ReadonlySignal } from "@preact/signals";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
-import type { CheckEntry, Content, Entry, MachineEntry, ToldEntry } from "./entry";
+import {
+  isOfDeed,
+  type CheckEntry,
+  type AnyContent,
+  type DeedEntry,
+  type Entry,
+  type MachineEntry,
+  type ToldEntry,
+} from "./entry";
 import { fillExample } from "./example";
 import { askToKeep } from "./keeping";
 import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
@@ -32,7 +40,11 @@ export const heads: ReadonlySignal<readonly Head[]> = knownHeads;
 export const lacking: ReadonlySignal<readonly Lack[]> = missing;
 
 const sorted = computed(() => sortLines(storedLines.value));
-export const entries = computed<readonly Entry[]>(() => sorted.value.entries);
+export const entries = computed<readonly Entry[]>(() =>
+  sorted.value.entries.filter((entry): entry is Entry => !isOfDeed(entry)),
+);
+/** What was poured and read again, in the same order. */
+export const deeds = computed<readonly DeedEntry[]>(() => sorted.value.entries.filter(isOfDeed));
 /** Lines that this build cannot show. They stay stored and are counted. */
 export const unreadable = computed(() => sorted.value.unreadable);
 export const apart = computed(() => sorted.value.apart);
@@ -166,7 +178,7 @@ export function followOtherWindows(): void {
 }
 
 /** Memory changes only after the store has answered; a row that was there already is not added twice. */
-export async function save(content: Content): Promise<Saved> {
+export async function save(content: AnyContent): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
     const line = await lineOf({ text: outcome.row.text, mine: true, whole: true });

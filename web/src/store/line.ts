@@ -1,11 +1,17 @@
 // A line of the log as pycore reads it: schema 2, chained to the line before and sealed at its end.
-import { ENTRY_SCHEMA, type Content } from "./entry";
+import { ENTRY_SCHEMA, isTold, type AnyContent } from "./entry";
 import { StoreError } from "./trouble";
 import type { ToldContent } from "./told";
 
 /** What stands beside the body on the page stands inside it in a line. */
 const BESIDE = ["way", "code"] as const;
-const KIND_OF = { machine: "machine_set", check: "check" } as const;
+const KIND_OF = {
+  machine: "machine_set",
+  check: "check",
+  plan: "plan",
+  pour: "pour",
+  recheck: "recheck",
+} as const;
 const SEAL = /,"hash":"([0-9a-f]{64})"\}$/;
 
 /** The end of a log: what the next line is chained to. The empty log has number 0 and no text. */
@@ -29,9 +35,10 @@ function toldFields({ kind, machine, measured_at, wall, body, versions }: ToldCo
 }
 
 /** Named, so that fields of an older build's draft cannot slip into a line. */
-function fieldsOf(content: Content) {
-  if (content.kind !== "machine" && content.kind !== "check") return toldFields(content);
-  const beside = content as Content & Readonly<Partial<Record<(typeof BESIDE)[number], unknown>>>;
+function fieldsOf(content: AnyContent) {
+  if (isTold(content)) return toldFields(content);
+  const beside = content as AnyContent &
+    Readonly<Partial<Record<(typeof BESIDE)[number], unknown>>>;
   const inside = BESIDE.filter((name) => beside[name] !== undefined);
   return {
     kind: KIND_OF[content.kind],
@@ -39,13 +46,13 @@ function fieldsOf(content: Content) {
     measured_at: content.measured_at,
     wall: content.wall,
     body: { ...content.body, ...Object.fromEntries(inside.map((name) => [name, beside[name]])) },
-    shown: content.shown,
+    ...("shown" in content ? { shown: content.shown } : {}),
     versions: content.versions,
   };
 }
 
 /** Whether a second try holds the same as what was stored; where it stands does not count. */
-export function holdsTheSame(one: Content, other: Content): boolean {
+export function holdsTheSame(one: AnyContent, other: AnyContent): boolean {
   return JSON.stringify(fieldsOf(one)) === JSON.stringify(fieldsOf(other));
 }
 
@@ -76,7 +83,7 @@ function clockFlags(wall: string, before: string): string[] {
 }
 
 /** The text of the line that follows `end`. */
-export async function lineAfter(end: End, content: Content): Promise<string> {
+export async function lineAfter(end: End, content: AnyContent): Promise<string> {
   const { kind, machine, measured_at, wall, body, shown, versions } = fieldsOf(content);
   const text = JSON.stringify({
     id: content.id,
@@ -90,7 +97,7 @@ export async function lineAfter(end: End, content: Content): Promise<string> {
     wall,
     clock_flags: clockFlags(wall, end.text),
     body,
-    shown,
+    ...(shown === undefined ? {} : { shown }),
     versions,
   });
   return `${text.slice(0, -1)},"hash":"${await hashOf(text)}"}`;

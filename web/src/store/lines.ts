@@ -1,6 +1,6 @@
 // Stored lines as the screens need them: which can be used, and in which order.
 import type { Taken } from "./database";
-import { entryFrom, parsedLine, type Entry, type Unplaced } from "./entry";
+import { entryFrom, parsedLine, type AnyEntry, type Unplaced } from "./entry";
 import { hashOfLine } from "./line";
 
 export interface Line extends Taken {
@@ -65,7 +65,7 @@ function claimedTwice(lines: readonly Line[]): ReadonlySet<string> {
 }
 
 export interface Sorted {
-  readonly entries: readonly Entry[];
+  readonly entries: readonly AnyEntry[];
   /** Not used: two lines claim one place, or another line corrects or withdraws them. */
   readonly apart: number;
   /** Whole, but of a kind or version that this build cannot show. */
@@ -79,7 +79,7 @@ interface Keyed {
 }
 
 /** Never against the numbers of a log; between logs by the confirmed time, as pycore orders them. */
-function inOrder(list: readonly Unplaced[]): readonly Entry[] {
+function inOrder(list: readonly Unplaced[]): readonly AnyEntry[] {
   const reached = new Map<string, number>();
   const keyed: Keyed[] = [...list]
     .sort((a, b) => a.seq - b.seq)

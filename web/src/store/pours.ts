@@ -9,6 +9,15 @@ export interface PourStep {
   readonly depth: string;
 }
 
+/** A top-up of the log with its dips. It counts once somebody says what was poured. */
+export interface PourPair {
+  /** Of the entry with the dip afterwards. */
+  readonly id: string;
+  readonly before: Typed;
+  readonly after: Typed;
+  readonly poured: string;
+}
+
 export interface PourTest {
   /** The units that everything here was typed in. */
   readonly units: Units;
@@ -18,13 +27,17 @@ export interface PourTest {
   readonly vessel: NonNullable<CalibrateSumpBody["vessel_known_by"]>;
   readonly maker: string;
   readonly steps: readonly PourStep[];
+  readonly pairs: readonly PourPair[];
   /** The step that is being poured. */
   readonly poured: string;
   readonly depth: string;
   readonly kept: readonly string[];
 }
 
-function isTest(value: unknown): value is PourTest {
+/** Pairs came later than the first drafts. */
+type Draft = Omit<PourTest, "pairs"> & Partial<Pick<PourTest, "pairs">>;
+
+function isTest(value: unknown): value is Draft {
   if (value === null || typeof value !== "object") return false;
   const draft = value as Partial<PourTest>;
   const { fullDepth, start, startDepth, vessel, maker, poured, depth } = draft;
@@ -34,6 +47,7 @@ function isTest(value: unknown): value is PourTest {
     ) &&
     typeof draft.units === "object" &&
     Array.isArray(draft.steps) &&
+    Array.isArray(draft.pairs ?? []) &&
     Array.isArray(draft.kept)
   );
 }
@@ -53,11 +67,12 @@ export function poursOf(
     startDepth: "",
     vessel: "marks",
     steps: [],
+    pairs: [],
     depth: "",
     kept: [],
     ...known,
   };
-  const kept = signal<PourTest>(isTest(draft) ? draft : fresh);
+  const kept = signal<PourTest>(isTest(draft) ? { pairs: [], ...draft } : fresh);
   open.set(machine, kept);
   return kept;
 }
@@ -79,7 +94,11 @@ export function endPours(machine: string): void {
 
 export function hasPours(machine: string): boolean {
   const test = open.get(machine)?.value ?? readDraft(`pours.${machine}`);
-  return isTest(test) && test.steps.length > 0;
+  return isTest(test) && test.steps.length + countedPairs(test.pairs ?? []).length > 0;
+}
+
+export function countedPairs(pairs: readonly PourPair[]): readonly PourPair[] {
+  return pairs.filter(({ poured }) => poured.trim() !== "");
 }
 
 type Stick = Pick<
@@ -101,6 +120,11 @@ export function calibrateBody(
     steps: steps.map((step) => ({
       poured: { text: step.poured, unit: units.pail },
       depth: depth(step.depth),
+    })),
+    pairs: countedPairs(test.pairs).map(({ before, after, poured }) => ({
+      before,
+      poured: { text: poured, unit: units.pail },
+      after,
     })),
     vessel_known_by: test.vessel,
     ...(test.maker.trim() === "" ? {} : { maker_volume: { text: test.maker, unit: units.plate } }),

@@ -43,6 +43,7 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   not_finite: "error.not_a_number",
   not_whole: "error.not_whole",
   two_separators: "error.two_separators",
+  thousands: "error.thousands",
   missing_unit: "error.missing_unit",
   ambiguous_unit: "error.ambiguous_unit",
   unknown_unit: "error.unknown_unit",

@@ -50,6 +50,9 @@ export const SUMP_FIELDS: Readonly<Record<string, Known>> = {
   start_depth: { key: "field.start_depth", quantity: "depth_mm", setup: "pours" },
   maker_volume: { key: "field.maker", quantity: "full_volume_l", setup: "pours" },
   "steps.poured": { key: "field.poured", quantity: "poured_l", setup: "pouring" },
+  "pairs.poured": { key: "field.poured", quantity: "poured_l", setup: "pouring" },
+  "pairs.before": { key: "field.pair_before", quantity: "depth_mm", setup: "pouring" },
+  "pairs.after": { key: "field.pair_after", quantity: "depth_mm", setup: "pouring" },
   "steps.depth": { key: "field.pour_depth", quantity: "depth_mm", setup: "pouring" },
   reference_height: { key: "field.reference_height", setup: "dipping" },
 };

@@ -23,8 +23,9 @@ export function writeMoment(iso: string): string {
   return moment.format(new Date(iso));
 }
 
+/** A day alone is the day of this place: read as UTC it would be the day before in half the world. */
 export function writeDay(iso: string): string {
-  return day.format(new Date(iso));
+  return day.format(new Date(iso.includes("T") ? iso : `${iso}T00:00`));
 }
 
 export function writeClock(iso: string): string {

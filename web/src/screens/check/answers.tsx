@@ -184,7 +184,7 @@ function Beside({ props, result }: { props: CheckProps; result: AssessSumpResult
   const cures = result?.strength?.cures ?? [];
   return (
     <>
-      <ZeroNotes id={machine.machine} notes={result?.notes ?? []} />
+      <ZeroNotes machine={machine} notes={result?.notes ?? []} from="answers" />
       {[...notes.map(noteSentence), ...cures.map(cureSentence)].map((text) => (
         <p key={text} class="note">
           {text}

@@ -210,7 +210,7 @@ export function DipScreen(props: CheckProps) {
       step={step}
       layout="question"
       onBack={parts ? toWhole : onBack}
-      side={<Side {...common} />}
+      side={props.beside === true ? undefined : <Side {...common} />}
       action={doubt === null ? action : undefined}
     >
       <Above dip={dip} machine={machine} parts={parts} />

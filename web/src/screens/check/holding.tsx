@@ -108,8 +108,8 @@ export function HoldingScreen(props: CheckProps) {
   }
   if (answer.result.assumed.includes("usual_of_correction"))
     return <AskUsual id={machine.machine} />;
-  const { now_volume, pours, volume } = answer.result.shown;
-  if (!addsUp(now_volume, pours, volume)) return <Disagreed props={props} />;
+  const { now_volume, pours, volume, poured } = answer.result.shown;
+  if (!addsUp(now_volume, pours, volume, poured)) return <Disagreed props={props} />;
   const doubt = openDoubt(answer.result, walk.kept);
   return doubt === null ? (
     <Ready props={props} body={body} result={answer.result} />

@@ -57,12 +57,13 @@ function Worst({ result, body }: HoldingProps) {
 
 function Usual({ result, toUsual }: HoldingProps) {
   const label = say("hold.usual");
+  const { usual, poured } = result.shown;
   return (
     <dl class="answer-list">
       <div class="answer-row">
         <dt>{label}</dt>
         <dd>
-          <span class="answer-value">{write(result.shown.usual)}</span>
+          <span class="answer-value">{write(usual)}</span>
         </dd>
         {toUsual === undefined ? null : (
           <dd class="answer-change">
@@ -72,6 +73,14 @@ function Usual({ result, toUsual }: HoldingProps) {
           </dd>
         )}
       </div>
+      {poured === undefined ? null : (
+        <div class="answer-row">
+          <dt>{say("hold.poured")}</dt>
+          <dd>
+            <span class="answer-value">{write(poured)}</span>
+          </dd>
+        </div>
+      )}
     </dl>
   );
 }

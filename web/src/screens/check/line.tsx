@@ -25,7 +25,17 @@ function drawingOf(line: Line) {
   );
 }
 
-export function LineScreen({ machine, change, next, step, onBack, rest }: CheckProps) {
+function MoreReadings({ id }: { readonly id: string }) {
+  return (
+    <div class="places">
+      <PlaceLink to={address("machines", id, "again", "change")}>{say("again.ask")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "second", "change")}>{say("second.ask")}</PlaceLink>
+    </div>
+  );
+}
+
+export function LineScreen(props: CheckProps) {
+  const { machine, change, next, step, onBack, rest, beside = false } = props;
   const options: readonly Option<Line>[] = KINDS.map((value) => ({
     value,
     word: lineWord(value),
@@ -42,18 +52,11 @@ export function LineScreen({ machine, change, next, step, onBack, rest }: CheckP
         last={{ value: last, word: say("last_answer") }}
         onAnswer={(line) => {
           change({ line });
-          if (line === "blurred") lead("machines", machine.machine, "blurred", ...rest);
+          if (line === "blurred" && !beside) lead("machines", machine.machine, "blurred", ...rest);
           else next();
         }}
       />
-      <div class="places">
-        <PlaceLink to={address("machines", machine.machine, "again", "change")}>
-          {say("again.ask")}
-        </PlaceLink>
-        <PlaceLink to={address("machines", machine.machine, "second", "change")}>
-          {say("second.ask")}
-        </PlaceLink>
-      </div>
+      {beside ? null : <MoreReadings id={machine.machine} />}
     </Page>
   );
 }

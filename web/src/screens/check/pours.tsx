@@ -23,7 +23,7 @@ function linesOf(pour: PourShown): readonly Line[] {
 }
 
 /** How the concentrate is measured, where one jug is not enough or the bucket's own marks do it. */
-function concentrateBy({ jugs, pail_mark, concentrate }: PourShown): string | null {
+export function concentrateBy({ jugs, pail_mark, concentrate }: PourShown): string | null {
   if (concentrate.value === 0) return null;
   if (pail_mark !== undefined) return say("recipe.to_mark", { mark: write(pail_mark) });
   if (jugs === undefined) return null;

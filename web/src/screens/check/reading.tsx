@@ -15,12 +15,13 @@ import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { isoWithOffset, writeAgo } from "../../words/times";
-import { useAnswer, useCore } from "../core";
+import { useAnswer, useCore, useResult } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
 import { go, replace } from "../route";
 import { onlyAt } from "./asknumber";
 import { Dilute, NotDiluted } from "./blurred";
 import { formula } from "./formula";
+import { useNow } from "../setup/together";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 import { ZeroNotes } from "./zeronotes";
@@ -78,6 +79,16 @@ function typedNow(reading: string): Partial<Walk> {
   return { reading, at: isoWithOffset(new Date()) };
 }
 
+/** Told before anything is read: after the reading it would have to be taken anew. */
+function useZeroNotes({ machine, walk }: CheckProps, result: AssessSumpResult | null) {
+  const now = useNow();
+  const { fluid, instrument } = machine.body.machine;
+  const isAsked = instrument !== undefined && walk.reading.trim() === "";
+  const body = isAsked ? { fluid, instrument, today: now } : null;
+  const early = useResult("read_fluid", body);
+  return result?.notes ?? early?.notes ?? [];
+}
+
 function Measure({
   machine,
   walk,
@@ -130,7 +141,9 @@ function Above({ error, props }: { error: DeskError | undefined; props: CheckPro
   return (
     <>
       <Fault id="hint">{errorSentence(error, say("field.reading"))}</Fault>
-      {error.code === "off_scale" && !isDiluted ? <Dilute {...props} /> : null}
+      {error.code === "off_scale" && !isDiluted && props.beside !== true ? (
+        <Dilute {...props} />
+      ) : null}
     </>
   );
 }
@@ -138,6 +151,7 @@ function Above({ error, props }: { error: DeskError | undefined; props: CheckPro
 export function ReadingScreen(props: CheckProps) {
   const { machine, walk, change, step, onBack } = props;
   const { result, gate } = useReading(props);
+  const notes = useZeroNotes(props, result);
   const error = gate.errors[0];
   const isDiluted = walk.diluted !== "";
   return (
@@ -147,7 +161,7 @@ export function ReadingScreen(props: CheckProps) {
       step={step}
       layout="question"
       onBack={onBack}
-      side={<Side walk={walk} machine={machine} change={change} />}
+      side={props.beside === true ? undefined : <Side {...{ walk, machine, change }} />}
       action={
         gate.doubt === null ? (
           <MainAction onPress={gate.pass} about={walk.reading}>
@@ -165,7 +179,7 @@ export function ReadingScreen(props: CheckProps) {
         faulty={error !== undefined}
         onEnter={gate.pass}
       />
-      <ZeroNotes id={machine.machine} notes={result?.notes ?? []} />
+      <ZeroNotes machine={machine} notes={notes} from="reading" />
       {gate.doubt === null ? (
         <Keypad
           text={walk.reading}

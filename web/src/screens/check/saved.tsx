@@ -1,6 +1,6 @@
 // Reached only when the store has answered and the stored text was read back.
 import { useEffect } from "preact/hooks";
-import { MainAction, PlaceLink } from "../../elements/buttons";
+import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { entryById, load } from "../../store/journal";
@@ -9,7 +9,10 @@ import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
 import { hasSlip } from "../sheets/slip";
 import { isEmpty, isWait, storedRecipe, type Recipe } from "./chosen";
+import { NotSaved } from "./notsaved";
 import { partialNext } from "./partial";
+import { isBegun, pourable, useStart } from "./pour/start";
+import type { CheckEntry } from "../../store/entry";
 
 function nextStep(recipe: Recipe | null): string {
   if (recipe !== null && isWait(recipe)) return say("saved.wait");
@@ -17,6 +20,35 @@ function nextStep(recipe: Recipe | null): string {
   return recipe.runMinutes === null
     ? say("saved.read_again")
     : say("saved.run", { minutes: String(recipe.runMinutes) });
+}
+
+/** Pouring is what comes next; whoever pours without the app goes back to the list. */
+function Onward({ check, toList }: { readonly check: CheckEntry; readonly toList: () => void }) {
+  const recipe = pourable(check);
+  if (recipe === null || isBegun(check))
+    return <MainAction onPress={toList}>{say("saved.done")}</MainAction>;
+  return <ToPour check={check} recipe={recipe} toList={toList} />;
+}
+
+function ToPour({
+  check,
+  recipe,
+  toList,
+}: {
+  readonly check: CheckEntry;
+  readonly recipe: Recipe;
+  readonly toList: () => void;
+}) {
+  const { saving, start } = useStart(check, recipe);
+  return (
+    <>
+      <NotSaved saving={saving} />
+      <OtherAction onPress={toList}>{say("saved.done")}</OtherAction>
+      <MainAction onPress={start} busy={saving.kind === "saving"}>
+        {say("pour.start")}
+      </MainAction>
+    </>
+  );
 }
 
 export function SavedScreen({ id }: { readonly id: string }) {
@@ -35,7 +67,7 @@ export function SavedScreen({ id }: { readonly id: string }) {
       title={say("saved.title")}
       place={entry.body.machine.name}
       onBack={toList}
-      action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
+      action={<Onward check={entry} toList={toList} />}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
       <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>

@@ -33,6 +33,7 @@ import { TargetScreen } from "./target";
 import { TouchedScreen } from "./touched";
 import { UsualScreen } from "./usual";
 import { WarmthScreen } from "./warmth";
+import { ZeroScreen } from "./zero";
 
 const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
@@ -52,6 +53,7 @@ const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   again: AgainScreen,
   blurred: BlurredScreen,
   second: SecondScreen,
+  zero: ZeroScreen,
 };
 
 interface ScreenProps {
@@ -78,7 +80,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const kind = kindOf(machine.body.machine);
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
-  const isEntrance = first === "dip" || first === "reading";
+  const isEntrance = first === "dip" || first === "reading" || first === "zero";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
   const missing = missingBefore(first, walk);
   if (missing !== null) return <Leave id={id} step={missing} />;

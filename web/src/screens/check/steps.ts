@@ -17,7 +17,8 @@ type OrdinaryStep =
   | "recipe";
 /** Not on the ordinary way: what holds only this once, what is done without dip or reading, and more
  * about a reading. */
-type SideStep = "stock" | "fill" | "holding" | "usual" | "state" | "again" | "blurred" | "second";
+type SideStep =
+  "stock" | "fill" | "holding" | "usual" | "state" | "again" | "blurred" | "second" | "zero";
 export type CheckStep = OrdinaryStep | SideStep;
 
 export interface CheckProps {
@@ -30,6 +31,8 @@ export interface CheckProps {
   readonly rest: readonly string[];
   /** "Step 1 of 3" */
   readonly step: string;
+  /** On another way than the ordinary check: no short cuts into that one. */
+  readonly beside?: boolean;
 }
 
 const DIP: readonly CheckStep[] = ["dip", "clean_side", "touched"];
@@ -43,9 +46,13 @@ const SIDE: readonly CheckStep[] = [
   "again",
   "blurred",
   "second",
+  "zero",
 ];
 /** Where a page off the ordinary way leads back to. */
-const AFTER: Readonly<Partial<Record<CheckStep, CheckStep>>> = { usual: "holding" };
+const AFTER: Readonly<Partial<Record<CheckStep, CheckStep>>> = {
+  usual: "holding",
+  zero: "reading",
+};
 
 /** What the machine's set-up makes of the way: whether there is a per cent, and whether the warmth of
  * the glass counts. */
@@ -115,6 +122,7 @@ const SIDE_WORDS: Readonly<Record<SideStep, Key>> = {
   again: "step.reading",
   blurred: "step.reading",
   second: "step.reading",
+  zero: "step.reading",
 };
 
 function isSide(step: CheckStep): step is SideStep {

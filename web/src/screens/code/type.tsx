@@ -96,12 +96,11 @@ function useFinding() {
   };
 }
 
-export function CodeScreen({ scanned = "" }: { readonly scanned?: string }) {
+export function CodeScreen({ scanned }: { readonly scanned: string }) {
   const [text, setText] = useState(scanned);
   const { found, find, forget } = useFinding();
   const isRead = load.value.kind === "ready";
   useEffect(() => {
-    setText(scanned);
     // Until the log is read, nobody knows whose code it is.
     if (scanned !== "" && isRead) find(scanned);
   }, [scanned, isRead]);

@@ -1,4 +1,5 @@
 // The drum in use: a bad batch is found only by its number, and an old drum by its dates.
+import { DateField } from "../../elements/datefield";
 import { Remarks } from "../../elements/remarks";
 import { Select } from "../../elements/select";
 import { TextField } from "../../elements/textfield";
@@ -29,12 +30,10 @@ function Dates({ form, change, at }: Pick<SetupProps, "form" | "change"> & Fault
   return (
     <>
       {DATES.map(({ part, path, label }) => (
-        <TextField
+        <DateField
           key={part}
           id={part}
           label={label}
-          hint={say("batch.date_hint")}
-          number={false}
           fault={at(path)}
           text={form[part]}
           onText={(text) => {

@@ -12,35 +12,11 @@ import { NotSaved } from "../check/notsaved";
 import { useCore } from "../core";
 import { doubtName } from "../gate";
 import { address, go } from "../route";
-import { factsByStep, type Fact } from "./facts";
+import { Groups } from "./groups";
 import { machineOf, openChoice } from "./form";
 import type { SetupProps } from "./steps";
 import { useStoring } from "./storing";
 import { useWhole, type Reading } from "./whole";
-
-interface GroupProps {
-  readonly step: SetupStep;
-  readonly facts: readonly Fact[];
-  readonly to: string;
-}
-
-function Group({ step, facts, to }: GroupProps) {
-  return (
-    <section class="fact-group">
-      <dl class="fact-list">
-        {facts.map(([name, value]) => (
-          <div key={name} class="fact-row">
-            <dt>{name}</dt>
-            <dd>{value.trim() === "" ? say("answers.missing") : value}</dd>
-          </div>
-        ))}
-      </dl>
-      <PlaceLink to={to} label={say("answers.change_this", { field: say(`setup_step.${step}`) })}>
-        {say("change")}
-      </PlaceLink>
-    </section>
-  );
-}
 
 /** Settled doubts are remembered by path and number; the whole reading names them under the machine. */
 function openDoubt(doubts: readonly Doubt[], kept: readonly string[]): Doubt | null {
@@ -167,9 +143,7 @@ export function CheckStep(props: CheckStepProps) {
       action={action}
     >
       <News reading={reading} open={open} base={base} />
-      {factsByStep(machine).map(([name, facts]) => (
-        <Group key={name} step={name} facts={facts} to={address(...base, name, "change")} />
-      ))}
+      <Groups machine={machine} base={base} />
     </Page>
   );
 }

@@ -7,13 +7,14 @@ import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { TextField } from "../../elements/textfield";
 import { Hint } from "../../elements/why";
-import { endPours, type PourStep } from "../../store/pours";
+import { countedPairs, endPours, type PourStep } from "../../store/pours";
 import { doubtSentence, errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate, type Gate } from "../gate";
 import { address } from "../route";
+import { PourPairs } from "./pourpairs";
 import { PourTable } from "./pourtable";
 import { pourTestOf, withTable, type Test } from "./pourtest";
 import type { SetupProps } from "./steps";
@@ -146,8 +147,10 @@ export function PouringStep(props: SetupProps) {
   const of = pourTestOf(form);
   const { test } = of;
   const gate = usePouring(of);
-  const answer = useAnswer("calibrate_sump", test.steps.length === 0 ? null : of.body(test.steps));
+  const count = test.steps.length + countedPairs(test.pairs).length;
+  const answer = useAnswer("calibrate_sump", count === 0 ? null : of.body(test.steps));
   const result = answer?.kind === "ok" ? answer.result : null;
+  const error = answer?.kind === "error" ? answer.error : null;
   const title = say("pours.step", { n: String(test.steps.length + 1) });
   const frame: Frame = { title, place, step: say("pours.place"), onBack };
   if (gate.doubt !== null) return <Asked gate={gate} {...frame} />;
@@ -166,8 +169,11 @@ export function PouringStep(props: SetupProps) {
         {say("pours.keep")}
       </MainAction>
       <Undo {...of} />
-      {answer?.kind === "error" ? <Fault>{sentenceOf(answer.error, of)}</Fault> : null}
-      <PourTable count={test.steps.length} result={result} onUse={use} />
+      {error === null || error.path.startsWith("body.pairs[") ? null : (
+        <Fault>{sentenceOf(error, of)}</Fault>
+      )}
+      <PourPairs form={form} of={of} error={error} />
+      <PourTable count={count} result={result} onUse={use} />
       <section class="places">
         <p class="note">{say("pours.stop_note")}</p>
         <PlaceLink to={address()}>{say("pours.stop")}</PlaceLink>

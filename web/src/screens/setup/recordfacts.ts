@@ -10,6 +10,7 @@ import {
 import type { SetupStep } from "../../words/fields";
 import { writeTyped } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
+import { writeDay, writeMoment } from "../../words/times";
 import type { Fact } from "./facts";
 
 type Group = readonly [SetupStep, readonly Fact[]];
@@ -20,6 +21,12 @@ function row(key: Key, typed: { text: string; unit?: string } | undefined): read
 
 function textRow(key: Key, text: string | undefined): readonly Fact[] {
   return text === undefined ? [] : [[say(key), text]];
+}
+
+/** A day in words; what is no day stays as it stands. */
+function dayRow(key: Key, text: string | undefined): readonly Fact[] {
+  if (text === undefined || Number.isNaN(Date.parse(text))) return textRow(key, text);
+  return textRow(key, text.includes("T") ? writeMoment(text) : writeDay(text));
 }
 
 /** A group that nobody filled in says so, with the way to fill it in beside it. */
@@ -33,7 +40,7 @@ function instrumentGroups({ instrument }: MachineTyped): readonly Group[] {
   const { shows, compensation, zero } = instrument;
   const zeroRows = [
     ...row("facts.zero", zero?.shows),
-    ...textRow("facts.zero_on", zero?.on),
+    ...dayRow("facts.zero_on", zero?.on),
     ...row("facts.zero_temperature", zero?.temperature),
     ...textRow("facts.zero_water", zero?.water === undefined ? undefined : waterWord(zero.water)),
   ];
@@ -79,8 +86,8 @@ function batchFacts({ fluid }: MachineTyped): readonly Fact[] {
   const months = fluid.shelf_life_months;
   return orNothing("facts.batch", [
     ...textRow("facts.batch", fluid.batch),
-    ...textRow("facts.delivered_on", fluid.delivered_on),
-    ...textRow("facts.opened_on", fluid.opened_on),
+    ...dayRow("facts.delivered_on", fluid.delivered_on),
+    ...dayRow("facts.opened_on", fluid.opened_on),
     ...textRow(
       "facts.shelf_life",
       months === undefined ? undefined : sayCount("batch.months", months),
@@ -134,6 +141,6 @@ export function factorGroups(machine: MachineTyped): readonly Group[] {
   const source = by === undefined ? "" : factorKnownByWord(by);
   return [
     ["factor", [...known, ...(chart === undefined ? [] : chartFacts(chart))]],
-    ["factor_source", [[say("facts.factor_by"), source], ...textRow("facts.factor_on", on)]],
+    ["factor_source", [[say("facts.factor_by"), source], ...dayRow("facts.factor_on", on)]],
   ];
 }

@@ -1,8 +1,6 @@
 // Leads through the set-up; the draft is kept at every change, so that Back and a reload lose nothing.
 import { useEffect, useMemo } from "preact/hooks";
-import { signal, type Signal } from "@preact/signals";
 import type { VNode } from "preact";
-import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
 import type { MachineEntry } from "../../store/entry";
 import type { SetupStep } from "../../words/fields";
 import { say } from "../../words/say";
@@ -16,7 +14,7 @@ import { DrumStep } from "./drum";
 import { FactorStep } from "./factor";
 import { FactorSourceStep } from "./factorsource";
 import { FluidStep } from "./fluid";
-import { draftOf, formOf, newForm, type Form } from "./form";
+import type { Form } from "./form";
 import { FoundStep } from "./found";
 import { HiddenStep } from "./hidden";
 import { InstrumentStep } from "./instrument";
@@ -26,6 +24,7 @@ import { LitresStep } from "./litres";
 import { MetalsStep } from "./metals";
 import { MixesStep } from "./mixes";
 import { NameStep } from "./name";
+import { changeForm, endForm, formFor } from "./openforms";
 import { PailStep } from "./pail";
 import { PouringStep } from "./pouring";
 import { PoursStep } from "./pours";
@@ -71,24 +70,6 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   pail: PailStep,
   allow: AllowStep,
 };
-
-const open = new Map<string, Signal<Form>>();
-
-function formFor(key: string, machine: MachineEntry | null): Signal<Form> {
-  const known = open.get(key);
-  if (known !== undefined) return known;
-  const draft = readDraft(`setup.${key}`);
-  const fresh = machine === null ? newForm() : formOf(machine.machine, machine.body.machine);
-  const form = signal<Form>(draftOf(draft) ?? fresh);
-  open.set(key, form);
-  return form;
-}
-
-/** The form is done: the next one starts from what is stored. */
-function endForm(key: string): void {
-  dropDraft(`setup.${key}`);
-  open.delete(key);
-}
 
 function Leave({ to }: { readonly to: readonly string[] }) {
   useEffect(() => {
@@ -136,8 +117,7 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   const isOver = machine === null && form.name === "" && first !== "name";
   if (!isSetupStep(first) || isOver) return <Leave to={home} />;
   const change = (part: Partial<Form>): void => {
-    stored.value = { ...stored.value, ...part };
-    writeDraft(`setup.${key}`, stored.value);
+    changeForm(key, stored, part);
   };
   const steps = stepsFor(form);
   const next = (): void => {

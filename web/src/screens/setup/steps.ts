@@ -60,6 +60,10 @@ export function stepsFor(form: Form): readonly SetupStep[] {
   return STEPS.filter((step) => isAsked(step, form));
 }
 
+export function isAside(step: SetupStep): boolean {
+  return ASIDE.includes(step);
+}
+
 export function isSetupStep(text: string | undefined): text is SetupStep {
   return [...STEPS, ...ASIDE].some((step) => step === text);
 }

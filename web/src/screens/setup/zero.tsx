@@ -1,11 +1,9 @@
 // The zero in water: what it showed, on which day, how warm, with which water.
-import { useEffect } from "preact/hooks";
 import type { Option } from "../../elements/choice";
+import { DateField } from "../../elements/datefield";
 import { Remarks } from "../../elements/remarks";
-import { TextField } from "../../elements/textfield";
 import { noteSentence, waterWord } from "../../words/codes";
 import { say } from "../../words/say";
-import { writeDay } from "../../words/times";
 import type { Form } from "./form";
 import { Question } from "./frame";
 import { scaleQuantity, scaleUnit, today, warmthUnit, type GlassForm } from "./glass";
@@ -40,26 +38,25 @@ function partsOf({ glassShows, compensation, units }: Form): readonly NumberPart
   return compensation === "automatic" ? [zero] : [zero, warmth];
 }
 
-/** The day in words and how old the zero is, from pycore's answer. */
+/** How old the zero is, from pycore's answer. */
 function Said({ form }: { readonly form: Form }) {
-  const said = useFluidSaid(form);
-  const isDay = said?.zero_age_d !== undefined;
-  const notes = (said?.notes ?? []).filter((note) => ZERO_NOTES.includes(note));
-  return (
-    <Remarks
-      texts={[...(isDay ? [writeDay(form.zeroOn.trim())] : []), ...notes.map(noteSentence)]}
-    />
-  );
+  const notes = (useFluidSaid(form)?.notes ?? []).filter((note) => ZERO_NOTES.includes(note));
+  return <Remarks texts={notes.map(noteSentence)} />;
+}
+
+/** Nearly always it was done today: with the first digit the day stands there to be typed over. */
+function withDay(form: Form, part: Partial<Form>): Partial<Form> {
+  const isFirst = form.zeroShows === "" && form.zeroOn === "";
+  return isFirst && (part.zeroShows ?? "") !== "" ? { ...part, zeroOn: today() } : part;
 }
 
 export function ZeroStep(props: SetupProps) {
   const { form, change } = props;
   const parts = partsOf(form);
   const whole = useFluidTogether(form, ["instrument.zero"]);
-  useEffect(() => {
-    // Nearly always it was done today: the day stands there to be confirmed or typed over.
-    if (form.zeroShows === "" && form.zeroOn === "") change({ zeroOn: today() });
-  }, []);
+  const type = (part: Partial<Form>): void => {
+    change(withDay(form, part));
+  };
   return (
     <Question
       {...props}
@@ -72,12 +69,10 @@ export function ZeroStep(props: SetupProps) {
     >
       {({ at }) => (
         <>
-          <NumberRows parts={parts} form={form} change={change} at={at} />
-          <TextField
+          <NumberRows parts={parts} form={form} change={type} at={at} />
+          <DateField
             id="zero-on"
             label={say("zero.on")}
-            hint={say("zero.on_hint")}
-            number={false}
             fault={at("instrument.zero.on")}
             text={form.zeroOn}
             onText={(zeroOn) => {

@@ -1,0 +1,129 @@
+"""pycore.journal.recheck: expected against found, by C1·V1 = C2·V2 worked by hand."""
+
+import math
+
+import pytest
+
+from pycore.journal.recheck import Dip, Went, compared, dip_of, level_compared
+from pycore.quantity.measured import Measured
+from pycore.recipe.outlook import VESSEL_U_SHARE
+from pycore.recipe.request import SumpState
+
+# 154 L at 6 % with 37 L of water and 6.7 L of concentrate: (9.24 + 6.7) / 197.7 = 8.0627 %.
+WENT = Went(0.0, 37.0, 6.7)
+EXPECTED_PCT = 100 * (154 * 0.06 + 6.7) / (154 + 37 + 6.7)
+
+
+def sump(volume_u_l: float = 4.6, strength_u_pct: float = 0.3) -> SumpState:
+    return SumpState(Measured(154.0, volume_u_l), Measured(6.0, strength_u_pct))
+
+
+def test_expected_is_the_balance_by_hand() -> None:
+    got = compared(sump(), WENT, Measured(8.0, 0.3), 0.0)
+    assert got.expected_pct.value == pytest.approx(EXPECTED_PCT)
+    assert got.expected_l.value == pytest.approx(197.7)
+    assert got.difference_pct.value == pytest.approx(8.0 - EXPECTED_PCT)
+    assert got.verdict == "as_expected"
+    assert (got.checks, got.implied_l) == ([], None)
+
+
+def test_what_was_taken_out_leaves_at_the_sumps_own_strength() -> None:
+    got = compared(sump(), Went(20.0, 37.0, 6.7), Measured(8.0, 0.3), 0.0)
+    by_hand_pct = 100 * (134 * 0.06 + 6.7) / (134 + 43.7)
+    assert got.expected_pct.value == pytest.approx(by_hand_pct)
+    assert got.before_l.value == 134.0
+
+
+def test_uncertainty_by_hand_without_a_shared_factor() -> None:
+    got = compared(sump(), WENT, Measured(8.0, 0.2), 0.0)
+    total_l = 197.7
+    # Derivatives of (V·S + 100·c) / (V + w + c), S in per cent.
+    parts_pct = (
+        154 / total_l * 0.3,
+        (6.0 - EXPECTED_PCT) / total_l * 4.6,
+        EXPECTED_PCT / total_l * 37 * VESSEL_U_SHARE,
+        (100 - EXPECTED_PCT) / total_l * 6.7 * VESSEL_U_SHARE,
+        0.2,
+    )
+    assert got.difference_pct.u == pytest.approx(math.hypot(*parts_pct))
+    assert got.normalised_error == pytest.approx(
+        (8.0 - EXPECTED_PCT) / (2 * math.hypot(*parts_pct))
+    )
+
+
+def test_a_factor_that_both_readings_share_largely_cancels() -> None:
+    # All of the uncertainty is the factor's 3 %; only its work on the change is left.
+    first, found = Measured(6.0, 0.18), Measured(8.0, 0.24)
+    got = compared(SumpState(Measured(154.0, 0.0), first), WENT, found, 0.03)
+    slope_pct = 8.0 - 154 / 197.7 * 6.0
+    vessels_pct = (
+        EXPECTED_PCT / 197.7 * 37 * VESSEL_U_SHARE,
+        (100 - EXPECTED_PCT) / 197.7 * 6.7 * VESSEL_U_SHARE,
+    )
+    assert got.difference_pct.u == pytest.approx(math.hypot(0.03 * slope_pct, *vessels_pct))
+    alone = compared(SumpState(Measured(154.0, 0.0), first), WENT, found, 0.0)
+    assert got.difference_pct.u < alone.difference_pct.u
+
+
+@pytest.mark.parametrize(("found_pct", "verdict"), [(6.9, "weaker"), (9.2, "stronger")])
+def test_a_difference_beyond_its_uncertainty_has_a_direction(
+    found_pct: float, verdict: str
+) -> None:
+    got = compared(sump(), WENT, Measured(found_pct, 0.1), 0.0)
+    assert got.verdict == verdict
+    assert abs(got.normalised_error) > 1
+    assert got.checks
+
+
+def test_the_volume_that_explains_the_reading() -> None:
+    # 300 L at 6 % with the same pour come to (18 + 6.7) / 343.7 = 7.187 %.
+    found_pct = 100 * (300 * 0.06 + 6.7) / 343.7
+    exact = SumpState(Measured(154.0, 0.0), Measured(6.0, 0.05))
+    got = compared(exact, WENT, Measured(found_pct, 0.05), 0.0)
+    assert got.implied_l is not None
+    assert got.implied_l.value == pytest.approx(300.0)
+
+
+def test_no_volume_where_two_readings_are_too_near() -> None:
+    got = compared(sump(0.0, 0.1), WENT, Measured(6.1, 0.1), 0.0)
+    assert got.verdict == "weaker"
+    assert got.implied_l is None
+
+
+def test_no_volume_from_a_pour_that_cannot_explain_the_reading() -> None:
+    # Weaker than before although the mix was stronger: no volume makes that true.
+    got = compared(sump(0.0, 0.05), WENT, Measured(5.0, 0.05), 0.0)
+    assert got.verdict == "weaker"
+    assert got.implied_l is None
+
+
+def test_the_edge_of_the_uncertainty_still_fits() -> None:
+    exact = SumpState(Measured(100.0, 0.0), Measured(8.0, 0.0))
+    nothing = Went(0.0, 0.0, 0.0)
+    assert compared(exact, nothing, Measured(8.5, 0.25), 0.0).verdict == "as_expected"
+    assert compared(exact, nothing, Measured(8.51, 0.25), 0.0).verdict == "stronger"
+
+
+def test_dips_share_their_scale() -> None:
+    # 3 % of the scale and 2 mm at 0.45 L/mm; 43.7 L were poured, 43 L are found.
+    first = dip_of(Measured(154.0, math.hypot(0.9, 154 * 0.03)), 2.0, 0.45)
+    second = dip_of(Measured(197.0, math.hypot(0.9, 197 * 0.03)), 2.0, 0.45)
+    assert (first.u_l, first.scale_u_share) == pytest.approx((0.9, 0.03))
+    got = level_compared(first, second, WENT)
+    u_l = math.hypot(0.9, 0.9, 43 * 0.03, 43.7 * VESSEL_U_SHARE)
+    assert got.difference_l.value == pytest.approx(197 - 197.7)
+    assert got.difference_l.u == pytest.approx(u_l)
+    assert got.verdict == "as_expected"
+
+
+@pytest.mark.parametrize(("found_l", "verdict"), [(185.0, "lower"), (210.0, "higher")])
+def test_a_level_that_does_not_fit(found_l: float, verdict: str) -> None:
+    got = level_compared(Dip(154.0, 0.9, 0.03), Dip(found_l, 0.9, 0.03), WENT)
+    assert got.expected_l == pytest.approx(197.7)
+    assert got.verdict == verdict
+
+
+def test_taking_out_lowers_the_expected_level() -> None:
+    got = level_compared(Dip(154.0, 0.9, 0.03), Dip(177.7, 0.9, 0.03), Went(20.0, 37.0, 6.7))
+    assert got.expected_l == pytest.approx(177.7)
+    assert got.verdict == "as_expected"

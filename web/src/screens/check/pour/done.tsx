@@ -1,0 +1,55 @@
+// A pour that stands in the log: what went in, and when the second reading is due.
+import { useEffect } from "preact/hooks";
+import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { Page } from "../../../elements/page";
+import type { MachineEntry } from "../../../store/entry";
+import { deedById } from "../../../store/deeds";
+import { say } from "../../../words/say";
+import { writeClock, writeMoment } from "../../../words/times";
+import { address, replace } from "../../route";
+import { RowList } from "./rows";
+
+export function DoneScreen({
+  machine,
+  id,
+}: {
+  readonly machine: MachineEntry;
+  readonly id: string;
+}) {
+  const entry = deedById(id);
+  const isMissing = entry?.kind !== "pour";
+  useEffect(() => {
+    if (isMissing) replace();
+  }, [isMissing]);
+  if (isMissing) return null;
+  const { pours, finished, recheck_due_at: due } = entry.body;
+  const toList = (): void => {
+    replace();
+  };
+  return (
+    <Page
+      title={say("saved.title")}
+      place={machine.body.machine.name}
+      onBack={toList}
+      action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
+    >
+      <p role="status">{say("pour.saved_when", { time: writeMoment(entry.measured_at) })}</p>
+      {due === undefined ? null : (
+        <>
+          <p class="saved-next">{say("recheck.due", { time: writeClock(due) })}</p>
+          <p>{say("recheck.run_until")}</p>
+        </>
+      )}
+      {finished ? null : <p class="saved-next">{say("stop.rest_waits")}</p>}
+      <RowList rows={pours} />
+      <div class="places">
+        <PlaceLink to={address("machines", machine.machine)}>{machine.body.machine.name}</PlaceLink>
+        {finished ? null : (
+          <PlaceLink to={address("machines", machine.machine, "pour")}>
+            {say("pour.go_on")}
+          </PlaceLink>
+        )}
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,82 @@
+// All is in: run the pump, and the time of the second reading. Nothing is in the log until Save.
+import { MainAction } from "../../../elements/buttons";
+import { Page } from "../../../elements/page";
+import { SectionDrawing } from "../../../elements/section";
+import { changePouring } from "../../../store/pouring";
+import { say } from "../../../words/say";
+import { writeClock } from "../../../words/times";
+import { back } from "../../route";
+import type { Recipe } from "../chosen";
+import { NotSaved, saveWord } from "../notsaved";
+import { dueAt, useFinish } from "./finish";
+import type { PourProps } from "./screen";
+import { isOut, pouredRows, undone } from "./steps";
+
+/** Where a recipe does not say how long: common practice, no source. */
+const USUAL_MINUTES = 30;
+
+export function runMinutes({ runMinutes: minutes }: Recipe): number {
+  return minutes ?? USUAL_MINUTES;
+}
+
+/** Save, with Undo beside it as at every tick. */
+function Saving({ machine, pouring, recipe, steps }: PourProps) {
+  const { saving, finish } = useFinish(machine, pouring);
+  const { ticks, logged } = pouring;
+  const press = (): void => {
+    finish({
+      rows: pouredRows(recipe, steps, ticks, logged),
+      out: isOut(steps, ticks, logged) ? pouring.plan.body.draw_off : undefined,
+      finished: true,
+      ticks,
+      evenly: true,
+      minutes: runMinutes(recipe),
+    });
+  };
+  return (
+    <>
+      <NotSaved saving={saving} />
+      <div class="tick-row">
+        <button
+          type="button"
+          class="undo"
+          onClick={() => {
+            changePouring(machine.machine, { ticks: undone(ticks) });
+          }}
+        >
+          {say("pour.undo")}
+        </button>
+        <MainAction onPress={press} busy={saving.kind === "saving"}>
+          {saveWord(saving)}
+        </MainAction>
+      </div>
+    </>
+  );
+}
+
+export function EndScreen(props: PourProps) {
+  const { machine, pouring, recipe } = props;
+  const minutes = runMinutes(recipe);
+  const last = pouring.ticks.at(-1)?.at ?? pouring.plan.measured_at;
+  return (
+    <Page
+      title={say("pour.all_in")}
+      place={machine.body.machine.name}
+      onBack={() => {
+        back("machines", machine.machine);
+      }}
+      action={<Saving {...props} />}
+    >
+      <SectionDrawing
+        name={say("recipe.after_drawing")}
+        section={recipe.after}
+        fullWord={say("drawn.full")}
+      />
+      <p class="saved-next" role="status">
+        {say("pour.run_pump", { minutes: String(minutes) })}
+      </p>
+      <p class="plain-lead">{say("recheck.due", { time: writeClock(dueAt(last, minutes)) })}</p>
+      <p class="note">{say("recheck.no_alarm")}</p>
+    </Page>
+  );
+}

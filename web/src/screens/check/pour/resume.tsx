@@ -1,0 +1,81 @@
+// After a dead phone or a closed app: where one was, when, and the one thing that the app cannot know.
+import { MainAction, OtherAction } from "../../../elements/buttons";
+import { Page } from "../../../elements/page";
+import { changePouring, takeUp } from "../../../store/pouring";
+import { say, sayCount } from "../../../words/say";
+import { writeClock, writeMoment } from "../../../words/times";
+import { back, go } from "../../route";
+import type { PourProps } from "./screen";
+import { pouredCount, ticksAt, totalBuckets } from "./steps";
+
+/** After this long a new dip is the safer beginning: common practice, no source. */
+const LONG_MS = 4 * 3_600_000;
+
+function isToday(iso: string, now: Date): boolean {
+  return new Date(iso).toDateString() === now.toDateString();
+}
+
+/** The two true answers about what the app did not see. */
+function Going({ machine, pouring, steps, at }: PourProps & { readonly at: string }) {
+  const id = machine.machine;
+  const next = pouring.ticks.length;
+  const bucket = steps[next]?.bucket ?? null;
+  const oneMore = (): void => {
+    const more = ticksAt(steps, next, { whole: true, at, told: true });
+    if (changePouring(id, { ticks: [...pouring.ticks, ...more] })) takeUp(id);
+  };
+  return (
+    <div class="two-ways">
+      <OtherAction
+        onPress={() => {
+          takeUp(id);
+        }}
+      >
+        {say("resume.no")}
+      </OtherAction>
+      {bucket === null ? null : (
+        <OtherAction onPress={oneMore}>
+          {say("resume.one_more", { n: String(bucket + 1) })}
+        </OtherAction>
+      )}
+    </div>
+  );
+}
+
+export function ResumeScreen(props: PourProps) {
+  const { machine, pouring, steps } = props;
+  const id = machine.machine;
+  const now = new Date();
+  const last = pouring.ticks.at(-1);
+  const at = last?.at ?? pouring.plan.measured_at;
+  const isLong = now.getTime() - Date.parse(at) > LONG_MS;
+  const poured = pouredCount(steps, pouring.ticks);
+  const done = last === undefined ? undefined : steps[last.step];
+  const anew = (): void => {
+    go("machines", id, "pour", "stop");
+  };
+  return (
+    <Page
+      title={say("resume.title")}
+      place={machine.body.machine.name}
+      onBack={() => {
+        back("machines", id);
+      }}
+      action={isLong ? <MainAction onPress={anew}>{say("resume.anew")}</MainAction> : undefined}
+    >
+      <p class="plain-lead" role="status">
+        {sayCount("resume.had", poured, { total: String(totalBuckets(steps)) })}
+      </p>
+      <p>
+        {say("resume.last", {
+          time: isToday(at, now) ? writeClock(at) : writeMoment(at),
+          state: done === undefined ? "" : say(`pour.tick.${done.state}`),
+        })}
+      </p>
+      {isLong ? <p>{say("resume.long")}</p> : null}
+      <h2>{say("resume.after")}</h2>
+      <Going {...props} at={at} />
+      {isLong ? null : <OtherAction onPress={anew}>{say("resume.anew")}</OtherAction>}
+    </Page>
+  );
+}

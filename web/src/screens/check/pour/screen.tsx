@@ -1,0 +1,52 @@
+// Pouring a saved recipe: which page stands there now, from the ticks that are kept.
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import type { MachineEntry } from "../../../store/entry";
+import { entryById, load } from "../../../store/journal";
+import { isInterrupted, pouringOf, type Pouring } from "../../../store/pouring";
+import { replace } from "../../route";
+import type { Recipe } from "../chosen";
+import { DoneScreen } from "./done";
+import { EndScreen } from "./end";
+import { ResumeScreen } from "./resume";
+import { pourable } from "./start";
+import { pourSteps, type Step } from "./steps";
+import { StopScreen } from "./stop";
+import { TickScreen } from "./tick";
+
+export interface PourProps {
+  readonly machine: MachineEntry;
+  readonly pouring: Pouring;
+  readonly recipe: Recipe;
+  readonly steps: readonly Step[];
+}
+
+function Leave({ id }: { readonly id: string }) {
+  useEffect(() => {
+    replace("machines", id);
+  }, [id]);
+  return null;
+}
+
+interface ScreenProps {
+  readonly machine: MachineEntry;
+  readonly parts: readonly string[];
+}
+
+function screenOf(props: PourProps, place: string | undefined): VNode {
+  if (place === "stop") return <StopScreen {...props} />;
+  if (isInterrupted(props.machine.machine)) return <ResumeScreen {...props} />;
+  const isAllIn = props.pouring.ticks.length >= props.steps.length;
+  return isAllIn ? <EndScreen {...props} /> : <TickScreen {...props} />;
+}
+
+export function PourScreen({ machine, parts }: ScreenProps) {
+  const [place, id] = parts;
+  const pouring = pouringOf(machine.machine).value;
+  if (load.value.kind === "reading") return null;
+  if (place === "done" && id !== undefined) return <DoneScreen machine={machine} id={id} />;
+  const check = pouring === null ? undefined : entryById(pouring.check);
+  const recipe = check?.kind === "check" ? pourable(check) : null;
+  if (pouring === null || recipe === null) return <Leave id={machine.machine} />;
+  return screenOf({ machine, pouring, recipe, steps: pourSteps(recipe) }, place);
+}

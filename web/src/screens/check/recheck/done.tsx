@@ -1,0 +1,43 @@
+// A second reading that stands in the log, or the word that there will be none.
+import { useEffect } from "preact/hooks";
+import type { RecheckResult } from "../../../core/messages";
+import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { Page } from "../../../elements/page";
+import { deedById } from "../../../store/deeds";
+import type { MachineEntry } from "../../../store/entry";
+import { say } from "../../../words/say";
+import { writeMoment } from "../../../words/times";
+import { address, replace } from "../../route";
+import { RecheckView } from "./view";
+
+export function DoneScreen({
+  machine,
+  id,
+}: {
+  readonly machine: MachineEntry;
+  readonly id: string;
+}) {
+  const entry = deedById(id);
+  const isMissing = entry?.kind !== "recheck";
+  useEffect(() => {
+    if (isMissing) replace();
+  }, [isMissing]);
+  if (isMissing) return null;
+  const toList = (): void => {
+    replace();
+  };
+  const isRead = entry.body.reading !== undefined;
+  const time = writeMoment(entry.measured_at);
+  return (
+    <Page
+      title={say("saved.title")}
+      place={machine.body.machine.name}
+      onBack={toList}
+      action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
+    >
+      <p role="status">{isRead ? say("recheck.saved", { time }) : say("recheck.saved_skipped")}</p>
+      {isRead ? <RecheckView result={entry.shown as RecheckResult} /> : null}
+      <PlaceLink to={address("machines", machine.machine)}>{machine.body.machine.name}</PlaceLink>
+    </Page>
+  );
+}

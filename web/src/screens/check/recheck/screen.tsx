@@ -1,0 +1,107 @@
+// The second reading after a pour: the pages of the reading, the dip where somebody takes it, and then
+// expected against found. It has a draft of its own, beside the one of an ordinary check.
+import type { VNode } from "preact";
+import { useEffect } from "preact/hooks";
+import { dueRecheck } from "../../../store/deeds";
+import type { CheckEntry, MachineEntry, PourEntry } from "../../../store/entry";
+import { deeds, entryById, load } from "../../../store/journal";
+import { changeWalk, walkOf, type Walk } from "../../../store/walk";
+import { say } from "../../../words/say";
+import { writeClock } from "../../../words/times";
+import { back, go, replace } from "../../route";
+import { DipScreen } from "../dip";
+import { CleanSideScreen } from "../cleanside";
+import { dipSteps } from "../level";
+import { LineScreen } from "../line";
+import { ReadingScreen } from "../reading";
+import { kindOf, type CheckProps } from "../steps";
+import { TouchedScreen } from "../touched";
+import { WarmthScreen } from "../warmth";
+import { DoneScreen } from "./done";
+import { ResultScreen } from "./result";
+import { SkipScreen } from "./skip";
+
+const SCREENS: Readonly<Record<string, (props: CheckProps) => VNode>> = {
+  reading: ReadingScreen,
+  warmth: WarmthScreen,
+  line: LineScreen,
+  dip: DipScreen,
+  clean_side: CleanSideScreen,
+  touched: TouchedScreen,
+};
+
+/** The draft of a machine's second reading stands under a name of its own. */
+export const draftOf = (machine: string): string => `again.${machine}`;
+
+export interface RecheckProps {
+  readonly machine: MachineEntry;
+  readonly pour: PourEntry;
+  /** The check whose recipe was poured. */
+  readonly check: CheckEntry;
+  readonly walk: Walk;
+}
+
+function Leave({ id }: { readonly id: string }) {
+  useEffect(() => {
+    replace("machines", id);
+  }, [id]);
+  return null;
+}
+
+/** The check that a pour goes back to; it may have come from another phone and not be here. */
+export function checkOfPour(pour: PourEntry): CheckEntry | undefined {
+  const plan = deeds.value.find((deed) => deed.kind === "plan" && deed.id === pour.body.plan);
+  const check = plan?.kind === "plan" ? entryById(plan.body.check) : undefined;
+  return check?.kind === "check" ? check : undefined;
+}
+
+function Asking({ props, place }: { readonly props: RecheckProps; readonly place: string }) {
+  const { machine, pour, walk } = props;
+  const id = machine.machine;
+  const typed = machine.body.machine;
+  const isDip = place === "dip" || place === "clean_side" || place === "touched";
+  const reading = ["reading", ...(kindOf(typed).asksWarmth ? ["warmth"] : []), "line"];
+  const order: readonly string[] = isDip ? dipSteps(typed) : reading;
+  const after = order[order.indexOf(place) + 1] ?? "result";
+  const Screen = SCREENS[place] ?? ReadingScreen;
+  const last = pour.measured_at;
+  return (
+    <Screen
+      key={place}
+      machine={machine}
+      walk={walk}
+      beside
+      next={() => {
+        go("machines", id, "recheck", after);
+      }}
+      rest={[]}
+      step={say("recheck.step", { time: writeClock(last) })}
+      change={(change) => {
+        changeWalk(draftOf(id), change);
+      }}
+      onBack={() => {
+        back("machines", id);
+      }}
+    />
+  );
+}
+
+interface ScreenProps {
+  readonly machine: MachineEntry;
+  readonly parts: readonly string[];
+}
+
+export function RecheckScreen({ machine, parts }: ScreenProps) {
+  const [place = "reading", saved] = parts;
+  const id = machine.machine;
+  if (load.value.kind === "reading") return null;
+  if (place === "done" && saved !== undefined) return <DoneScreen machine={machine} id={saved} />;
+  const pour = dueRecheck(id);
+  const check = pour === undefined ? undefined : checkOfPour(pour);
+  if (pour === undefined) return <Leave id={id} />;
+  if (place === "skip") return <SkipScreen machine={machine} pour={pour} />;
+  if (check === undefined) return <Leave id={id} />;
+  const props = { machine, pour, check, walk: walkOf(draftOf(id)).value };
+  if (place === "result") return <ResultScreen {...props} />;
+  return <Asking props={props} place={place} />;
+}

@@ -1,0 +1,14 @@
+// The clock of the pages that say whether a time has passed. Counted from the clock and never by
+// subtracting: a phone that slept is right again at once.
+import { signal, type ReadonlySignal } from "@preact/signals";
+
+const EVERY_MS = 15_000;
+const clock = signal(Date.now());
+export const now_ms: ReadonlySignal<number> = clock;
+
+function look(): void {
+  clock.value = Date.now();
+}
+
+setInterval(look, EVERY_MS);
+document.addEventListener("visibilitychange", look);

@@ -1,0 +1,101 @@
+// What is open at a machine: a pour that is not finished, a second reading that is due.
+import { PlaceLink } from "../elements/buttons";
+import { pouringOf } from "../store/pouring";
+import { dueRecheck } from "../store/deeds";
+import type { CheckEntry, PourEntry } from "../store/entry";
+import { entryById } from "../store/journal";
+import { say } from "../words/say";
+import { writeClock, writeMoment } from "../words/times";
+import { isBegun, pourable } from "./check/pour/start";
+import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
+import { now_ms } from "./now";
+import { address } from "./route";
+
+/** A clock time today, with its day otherwise. */
+function timeOf(iso: string): string {
+  const isToday = new Date(iso).toDateString() === new Date(now_ms.value).toDateString();
+  return isToday ? writeClock(iso) : writeMoment(iso);
+}
+
+export function dueWords(pour: PourEntry): string {
+  const due = pour.body.recheck_due_at ?? pour.measured_at;
+  const key = Date.parse(due) > now_ms.value ? "recheck.due" : "recheck.due_since";
+  return say(key, { time: timeOf(due) });
+}
+
+/** "2 of 5 buckets poured"; null where no pour is open. */
+export function pouringWords(machine: string): string | null {
+  const pouring = pouringOf(machine).value;
+  const check = pouring === null ? undefined : entryById(pouring.check);
+  const recipe = check?.kind === "check" ? pourable(check) : null;
+  if (pouring === null || recipe === null) return null;
+  const steps = pourSteps(recipe);
+  return say("pour.under_way", {
+    poured: String(pouredCount(steps, pouring.ticks)),
+    total: String(totalBuckets(steps)),
+  });
+}
+
+/** What stands first: the lower, the more it presses. */
+export function pressing(machine: string): number {
+  if (pouringWords(machine) !== null) return 0;
+  return dueRecheck(machine) === undefined ? 2 : 1;
+}
+
+/** In the list, as lines below the name. */
+export function TaskLines({ machine }: { readonly machine: string }) {
+  const pouring = pouringWords(machine);
+  const due = dueRecheck(machine);
+  return (
+    <>
+      {pouring === null ? null : <span class="machine-due">{pouring}</span>}
+      {due === undefined ? null : <span class="machine-due">{dueWords(due)}</span>}
+    </>
+  );
+}
+
+function OpenPour({ machine }: { readonly machine: string }) {
+  const words = pouringWords(machine);
+  const last = pouringOf(machine).value?.ticks.at(-1);
+  if (words === null) return null;
+  return (
+    <section class="task">
+      <h2>{words}</h2>
+      {last === undefined ? null : <p>{say("pour.under_way_text", { time: timeOf(last.at) })}</p>}
+      <PlaceLink to={address("machines", machine, "pour")}>{say("pour.go_on")}</PlaceLink>
+    </section>
+  );
+}
+
+/** On the machine's own page, first of all. */
+export function Tasks({ machine, check }: { machine: string; check: CheckEntry | undefined }) {
+  const due = dueRecheck(machine);
+  const isWaiting =
+    check !== undefined &&
+    pouringOf(machine).value === null &&
+    pourable(check) !== null &&
+    !isBegun(check);
+  return (
+    <>
+      <OpenPour machine={machine} />
+      {due === undefined ? null : (
+        <section class="task">
+          <h2>{dueWords(due)}</h2>
+          <div class="places">
+            <PlaceLink to={address("machines", machine, "recheck")}>
+              {say("recheck.enter")}
+            </PlaceLink>
+            <PlaceLink to={address("machines", machine, "recheck", "skip")}>
+              {say("recheck.skip")}
+            </PlaceLink>
+          </div>
+        </section>
+      )}
+      {isWaiting ? (
+        <PlaceLink to={address("machines", machine, "saved", check.id)}>
+          {say("pour.start_of", { time: writeMoment(check.measured_at) })}
+        </PlaceLink>
+      ) : null}
+    </>
+  );
+}
