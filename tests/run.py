@@ -57,7 +57,7 @@ def main(arguments: Sequence[str]) -> int:
     """Exit status of ``python3 -m tests``: 0 only when every step passed."""
     wanted = _parser().parse_args(arguments)
     places = [_place(part) for part in wanted.parts]
-    is_part = bool(places or wanted.keyword)
+    is_part = bool(places or wanted.keyword or wanted.nightly)
     needs_site = not places or any(part not in WITHOUT_SITE for part in wanted.parts)
     # Line by line, also into a file, so that a run that is cut off shows where.
     sys.stdout.reconfigure(line_buffering=True)  # type: ignore[union-attr]
@@ -71,7 +71,7 @@ def main(arguments: Sequence[str]) -> int:
         outcome.run("Web build", _site)
     if not is_part:
         _static_checks(outcome)
-    outcome.run("pytest", lambda: _pytest(places, wanted.keyword))
+    outcome.run("pytest", lambda: _pytest(places, wanted.keyword, wanted.nightly))
     print(outcome.summary())
     return 1 if outcome.failed else 0
 
@@ -82,6 +82,9 @@ def _parser() -> argparse.ArgumentParser:
         "parts", nargs="*", metavar="PART", help="a folder of tests or a path, such as unit"
     )
     parser.add_argument("-k", dest="keyword", help="only tests whose name holds this")
+    parser.add_argument(
+        "--nightly", action="store_true", help="only the long forms, which every run leaves out"
+    )
     return parser
 
 
@@ -132,10 +135,11 @@ def _npm_script(node: list[Node], name: str) -> str:
     return _status(command, WEB, node[0].environment)
 
 
-def _pytest(places: Sequence[str], keyword: str | None) -> str:
+def _pytest(places: Sequence[str], keyword: str | None, nightly: bool) -> str:
     # A browser often waits: one process a core, and whoever is free takes the next test.
     spread = ["-n", str(os.cpu_count() or 1), "--dist", "worksteal"]
     command = [str(venv_python()), "-m", "pytest", *spread, *places]
+    command += ["-m", "nightly"] if nightly else []
     return _status([*command, "-k", keyword] if keyword else command, ROOT)
 
 

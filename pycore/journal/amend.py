@@ -19,7 +19,7 @@ from pycore.journal.times import moment_of
 AMENDING = frozenset({"correction", "withdrawal"})
 
 
-@dataclass(frozen=True)
+@dataclass(frozen=True, slots=True)
 class Standing:
     """What an entry says now.
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Callable, Hashable, Iterable, Iterator
 from dataclasses import dataclass
+from itertools import groupby
 
 from pycore.journal.entry import Entry
 from pycore.journal.file import Head
@@ -54,24 +55,31 @@ class Chains:
         return bool(self.forks or self.breaks)
 
 
-def _grouped(entries: Iterable[Entry], by_id: bool) -> dict[tuple[str, int], list[Entry]]:
-    groups: dict[tuple[str, int], list[Entry]] = defaultdict(list)
+def _twins(entries: Iterable[Entry], key: Callable[[Entry], Hashable]) -> Iterator[tuple[str, ...]]:
+    """Hashes of the lines that share a key; lines without one (empty) do not count.
+
+    Lists are made only for those few: one for every line is what makes long logs slow.
+    """
+    first: dict[Hashable, Entry] = {}
+    twins: dict[Hashable, list[str]] = {}
     for entry in entries:
-        if by_id and entry.id:
-            groups[entry.id, 0].append(entry)
-        elif not by_id and entry.seq:
-            groups[entry.log, entry.seq].append(entry)
-    return groups
+        name = key(entry)
+        if not name:
+            continue
+        known = first.setdefault(name, entry)
+        if known is not entry:
+            twins.setdefault(name, [known.hash]).append(entry.hash)
+    return (tuple(sorted(hashes)) for hashes in twins.values())
 
 
 def _forks(entries: tuple[Entry, ...]) -> tuple[Fork, ...]:
+    by_hash = {entry.hash: entry for entry in entries}
     found = set()
-    for (log, seq), twins in _grouped(entries, by_id=False).items():
-        if len(twins) > 1:
-            found.add(Fork("number", log, seq, "", tuple(sorted(e.hash for e in twins))))
-    for (identity, _), twins in _grouped(entries, by_id=True).items():
-        if len(twins) > 1:
-            found.add(Fork("id", "", 0, identity, tuple(sorted(e.hash for e in twins))))
+    for hashes in _twins(entries, lambda entry: (entry.log, entry.seq) if entry.seq else ""):
+        one = by_hash[hashes[0]]
+        found.add(Fork("number", one.log, one.seq, "", hashes))
+    for hashes in _twins(entries, lambda entry: entry.id):
+        found.add(Fork("id", "", 0, by_hash[hashes[0]].id, hashes))
     return tuple(sorted(found, key=lambda fork: (fork.log, fork.seq, fork.id)))
 
 
@@ -93,19 +101,21 @@ def _gaps(entries: tuple[Entry, ...], heads: Iterable[Head]) -> tuple[Gap, ...]:
     return tuple(gaps)
 
 
-def _breaks(entries: tuple[Entry, ...]) -> tuple[Break, ...]:
-    hashes: dict[tuple[str, int], set[str]] = defaultdict(set)
-    for entry in entries:
-        hashes[entry.log, entry.seq].add(entry.hash)
-    return tuple(
-        Break(entry.log, entry.seq, entry.hash)
-        for entry in entries
-        # Schema 1 had no chain, and a newer line's own may be told in another way.
-        if entry.prev
-        and entry.seq > 1
-        and (entry.log, entry.seq - 1) in hashes
-        and entry.prev not in hashes[entry.log, entry.seq - 1]
-    )
+def _breaks(ordered: tuple[Entry, ...]) -> tuple[Break, ...]:
+    found: list[Break] = []
+    before_log, before_seq, before = "", 0, frozenset[str]()
+    for (log, seq), group in groupby(ordered, key=lambda entry: (entry.log, entry.seq)):
+        lines = list(group)
+        follows = log == before_log and seq == before_seq + 1 and seq > 1
+        found += [
+            Break(log, seq, entry.hash)
+            for entry in lines
+            # Schema 1 had no chain, and a newer line's own may be told in another way.
+            if follows and entry.prev and entry.prev not in before
+        ]
+        before_log, before_seq = log, seq
+        before = frozenset(entry.hash for entry in lines)
+    return tuple(found)
 
 
 def chains_of(entries: Iterable[Entry], heads: Iterable[Head]) -> Chains:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from pycore.journal.line import opened
@@ -38,7 +38,8 @@ _HASH = re.compile(r"[0-9a-f]{64}")
 class Entry:
     """What a line says. A newer one has only the fields that could be read from outside.
 
-    Moments are text as stored and whole seconds since 1970; ``place`` is log, seq and hash.
+    Moments are text as stored and whole seconds since 1970. ``place`` is log, seq and hash: where
+    the line stands in a file of lines. It is made once, since sorting asks for it again and again.
     """
 
     line: str
@@ -58,11 +59,10 @@ class Entry:
     clock_flags: tuple[str, ...] = ()
     by: str = ""
     content: dict[str, Any] | None = None
+    place: tuple[str, int, str] = field(init=False, repr=False, compare=False)
 
-    @property
-    def place(self) -> tuple[str, int, str]:
-        """Where the line stands in a file of lines."""
-        return self.log, self.seq, self.hash
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "place", (self.log, self.seq, self.hash))
 
     @property
     def body(self) -> dict[str, Any]:

@@ -1,7 +1,9 @@
 """``python3 -m tests.bench``: prints the bytes of ``web/dist``, how long plans take, and starts.
 
 ``python3 -m tests.bench plans`` prints only the plans, ``python3 -m tests.bench journal`` how long
-a log takes to read, fold and merge, and how that grows.
+a log takes to read, fold and merge, and how that grows, ``python3 -m tests.bench logs`` how long
+the app takes to list and open the entries of a log, ``python3 -m tests.bench questions`` how long
+Python on the phone works at a question that holds one.
 """
 
 import argparse
@@ -28,7 +30,9 @@ def _module(name: str, *arguments: str) -> int:
 def main() -> int:
     """Sets up, then measures in ``.venv``, where the browser's driver is."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.bench")
-    parser.add_argument("only", nargs="?", choices=["plans", "journal"], help="only that")
+    parser.add_argument(
+        "only", nargs="?", choices=["plans", "journal", "logs", "questions"], help="only that"
+    )
     parser.add_argument("--starts", type=int, default=DEFAULT_STARTS, help="default %(default)s")
     parser.add_argument("--no-starts", action="store_true", help="no start times")
     wanted = parser.parse_args()
@@ -43,8 +47,12 @@ def main() -> int:
     except Trouble as trouble:
         sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
         return 1
-    if wanted.only == "plans":
-        return _module("plans")
+    if wanted.only in ("plans", "questions"):
+        return _module(wanted.only)
+    if wanted.only == "logs":
+        wrong = ensure_chromium(python)
+        sys.stderr.write(wrong)
+        return 1 if wrong else _module("logs")
     _module("sizes", *node.node)
     _module("plans")
     if wanted.no_starts:

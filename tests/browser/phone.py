@@ -65,6 +65,10 @@ class Phone:
             ),
         )
 
+    def forget(self) -> None:
+        """After its processes were killed: there is nothing left to end."""
+        self._context = None
+
     def close(self) -> None:
         """Ends the browser; the profile stays."""
         if self._context is not None:

@@ -21,7 +21,7 @@ def look_at_example(page: Page) -> None:
 
 def test_example_comes_and_goes_without_a_trace(page: Page) -> None:
     look_at_example(page)
-    expect(page.get_by_text("Example, invented")).to_be_visible()
+    expect(page.get_by_text("Invented example")).to_be_visible()
     for name in ("Axle grinder", "Band saw", "Boring mill", "Drill line", "Milling machine"):
         expect(page.get_by_role("link", name=name).first).to_be_visible()
     page.get_by_role("link", name="Wheel lathe").first.click()
@@ -31,7 +31,7 @@ def test_example_comes_and_goes_without_a_trace(page: Page) -> None:
     expect(heading(page)).to_have_text("Saved to the log")
     # The phone's own database was opened when its empty list was shown, and holds nothing.
     assert (rows(page), taken(page)) == ([], [])
-    press(page, "Leave and remove it")
+    press(page, "Remove it")
     expect(page.get_by_role("button", name="Add your first machine")).to_be_visible()
     assert page.evaluate(DATABASES) == ["pailwright"]
     assert page.evaluate(NOTES) == []
@@ -44,7 +44,7 @@ def test_own_entries_stay_apart(page: Page) -> None:
     page.goto(page.url.split("#")[0] + "?example#/")
     expect(page.get_by_role("link", name="Axle grinder").first).to_be_visible()
     expect(page.get_by_role("link", name="Own machine")).to_have_count(0)
-    press(page, "Leave and remove it")
+    press(page, "Remove it")
     expect(page.get_by_role("link", name="Own machine").first).to_be_visible()
     expect(page.get_by_role("link", name="Axle grinder")).to_have_count(0)
     assert rows(page) == before
@@ -65,7 +65,7 @@ def test_example_opens_without_a_network(phone: Phone, server: Server) -> None:
     server.kill()
     look_at_example(page)
     page.reload()
-    expect(page.get_by_text("Example, invented")).to_be_visible()
+    expect(page.get_by_text("Invented example")).to_be_visible()
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])

@@ -1,7 +1,7 @@
 // Append only: an entry is added in one transaction that also takes its number, and counts as saved
 // only after the transaction is complete and the stored text was read back.
 import { withDatabase, type Database } from "./database";
-import { entryOf, type AnyContent, type Row } from "./entry";
+import { entryFrom, parsedLine, type AnyContent, type Row } from "./entry";
 import { newId } from "./ids";
 import { hashOfLine, holdsTheSame, lineAfter, type End } from "./line";
 import { StoreError, troubleOf, type StoreTrouble } from "./trouble";
@@ -34,7 +34,7 @@ async function look(db: Database, id: string): Promise<Seen> {
 }
 
 function isStored(row: Row, content: AnyContent): boolean {
-  const entry = entryOf(row.text);
+  const entry = entryFrom(parsedLine(row.text));
   return entry !== null && holdsTheSame(entry, content);
 }
 

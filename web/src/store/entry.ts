@@ -170,17 +170,22 @@ function isDrawable({ kind, body, shown }: Fields): boolean {
 /** An entry before its place among all the others is known. */
 export type Unplaced = AnyContent & Omit<Placed, "place">;
 
-/** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */
-export function entryOf(text: string): Unplaced | null {
+/** A stored text as an object; null where it is none. */
+export function parsedLine(text: string): Fields | null {
   try {
     const line: unknown = JSON.parse(text);
-    if (!isObject(line)) return null;
-    if (line["schema"] !== 1 && line["schema"] !== ENTRY_SCHEMA) return null;
-    const entry = line["schema"] === 1 ? line : fromSchema2(line);
-    return entry !== null && isDrawable(entry) ? (entry as unknown as Unplaced) : null;
+    return isObject(line) ? line : null;
   } catch {
     return null;
   }
+}
+
+/** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */
+export function entryFrom(line: Fields | null): Unplaced | null {
+  if (line === null) return null;
+  if (line["schema"] !== 1 && line["schema"] !== ENTRY_SCHEMA) return null;
+  const entry = line["schema"] === 1 ? line : fromSchema2(line);
+  return entry !== null && isDrawable(entry) ? (entry as unknown as Unplaced) : null;
 }
 
 export function isOfDeed(entry: AnyEntry): entry is DeedEntry {

@@ -40,6 +40,8 @@ export function noteExported(lines: readonly Line[], at: string): void {
 export function unexported(lines: readonly Line[]): Unexported {
   const { at, last } = readExported();
   const open = lines.filter(({ mine, log, seq }) => mine && seq > (last[log] ?? 0));
-  const walls = open.map(({ wall }) => wall).sort((a, b) => Date.parse(a) - Date.parse(b));
-  return { count: open.length, oldest: walls[0] ?? "", lastAt: at };
+  const times = open.map(({ wall }) => Date.parse(wall)).filter((time) => !Number.isNaN(time));
+  const oldest = times.reduce((first, time) => Math.min(first, time), Infinity);
+  const oldestAt = open.find(({ wall }) => Date.parse(wall) === oldest)?.wall ?? "";
+  return { count: open.length, oldest: oldestAt, lastAt: at };
 }

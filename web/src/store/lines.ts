@@ -1,6 +1,6 @@
 // Stored lines as the screens need them: which can be used, and in which order.
 import type { Taken } from "./database";
-import { entryOf, type AnyEntry, type Unplaced } from "./entry";
+import { entryFrom, parsedLine, type AnyEntry, type Unplaced } from "./entry";
 import { hashOfLine } from "./line";
 
 export interface Line extends Taken {
@@ -20,15 +20,6 @@ export interface Line extends Taken {
 
 const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
 
-function fieldsOf(text: string): Readonly<Record<string, unknown>> {
-  try {
-    const found: unknown = JSON.parse(text);
-    return found !== null && typeof found === "object" ? { ...found } : {};
-  } catch {
-    return {};
-  }
-}
-
 export async function lineOf(stored: Taken): Promise<Line> {
   const hash = await hashOfLine(stored.text);
   const bare = {
@@ -43,7 +34,9 @@ export async function lineOf(stored: Taken): Promise<Line> {
     entry: null,
   };
   if (!stored.whole) return bare;
-  const fields = fieldsOf(stored.text);
+  // Parsed once: a log of years is tens of megabytes.
+  const line = parsedLine(stored.text);
+  const fields = line ?? {};
   const body = (fields["body"] ?? {}) as Readonly<Record<string, unknown>>;
   return {
     ...bare,
@@ -53,7 +46,7 @@ export async function lineOf(stored: Taken): Promise<Line> {
     machine: textOf(fields["machine"]),
     amends: textOf(body["corrects"] ?? body["retracts"]),
     wall: textOf(fields["wall"]),
-    entry: entryOf(stored.text),
+    entry: entryFrom(line),
   };
 }
 

@@ -1,6 +1,7 @@
 // The log: what was saved, by day, newest first.
 import type { ReadonlySignal } from "@preact/signals";
-import { PlaceLink } from "../../elements/buttons";
+import { useState } from "preact/hooks";
+import { OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
@@ -82,7 +83,9 @@ function byDay(list: readonly Entry[]): readonly (readonly [string, readonly Ent
   const days = new Map<string, Entry[]>();
   for (const entry of [...list].reverse()) {
     const day = entry.measured_at.slice(0, 10);
-    days.set(day, [...(days.get(day) ?? []), entry]);
+    const found = days.get(day);
+    if (found === undefined) days.set(day, [entry]);
+    else found.push(entry);
   }
   return [...days];
 }
@@ -102,6 +105,29 @@ function Days({ list, named }: { readonly list: readonly Entry[]; readonly named
           </ul>
         </section>
       ))}
+    </>
+  );
+}
+
+/** So many rows are drawn at once: the time to open the log must not grow with it. */
+const ROWS_AT_ONCE = 100;
+
+/** The latest entries, and older ones when somebody asks for them. */
+function Latest({ list, named }: { readonly list: readonly Entry[]; readonly named: boolean }) {
+  const [rows, setRows] = useState(ROWS_AT_ONCE);
+  const older = Math.min(ROWS_AT_ONCE, list.length - rows);
+  return (
+    <>
+      <Days list={list.slice(-rows)} named={named} />
+      {older <= 0 ? null : (
+        <OtherAction
+          onPress={() => {
+            setRows(rows + ROWS_AT_ONCE);
+          }}
+        >
+          {sayCount("log.older", older)}
+        </OtherAction>
+      )}
     </>
   );
 }
@@ -126,7 +152,7 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
       ) : (
         <p role="status">{say("machines.reading")}</p>
       )}
-      <Days list={list} named={machine === undefined} />
+      <Latest list={list} named={machine === undefined} />
       {NOT_LISTED.filter(([, found]) => found.value > 0).map(([key, found]) => (
         <p key={key} class="note">
           {sayCount(key, found.value)}

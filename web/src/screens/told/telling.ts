@@ -6,9 +6,7 @@ import { save } from "../../store/journal";
 import type { ToldContent } from "../../store/told";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
-import { useCore } from "../core";
 import { replace } from "../route";
-import { readVersions } from "../versions";
 
 /** A kind with its body, before it has a place and a time. */
 export type Said = ToldContent extends infer T
@@ -41,7 +39,6 @@ export interface Telling {
 
 /** `machine` is empty for what is about the whole shop. */
 export function useTelling(machine: string, what: string): Telling {
-  const core = useCore();
   const name = `told.${machine}.${what}`;
   const [draft, setDraft] = useState<Draft>(() => {
     const kept = readDraft(name);
@@ -53,7 +50,9 @@ export function useTelling(machine: string, what: string): Telling {
     setSaving({ kind: "saving" });
     const now = isoWithOffset(new Date());
     const place = { id: draft.id, machine, measured_at: now, wall: now };
-    const content = prepared ?? { ...said, ...place, versions: await readVersions(core) };
+    // Nothing here comes from pycore, so that nothing waits for it: not even for its version.
+    const versions = { build: __BUILD_ID__, pycore: "" };
+    const content = prepared ?? { ...said, ...place, versions };
     setPrepared(content);
     const outcome = await save(content);
     if (outcome.kind === "not_saved") {

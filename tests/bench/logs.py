@@ -1,0 +1,126 @@
+"""``python -m tests.bench.logs``: the log's page on a phone's screen as the log grows.
+
+Reading is from the app's start to the list of the latest entries; opening from the press on the
+last one to its page; page MB is what the browser says its JavaScript holds. Pictures lie below
+tests/.output.
+"""
+
+import json
+import tempfile
+import time
+from pathlib import Path
+from typing import Any
+
+from playwright.sync_api import Page, expect, sync_playwright
+
+from pycore.desk import handle
+from tests.browser.phone import Phone, heading, picture
+from tests.browser.server import Server
+from tests.browser.stored import blank_page
+from tests.phones import LATHE, check, id_of, setup
+from tests.phones import Phone as Writer
+
+SIZES = (0, 1, 2, 300, 20_000)
+AT_ONCE = 500
+EVERY_S = 1_200
+
+OPEN = """
+async (log) => {
+  const opened = indexedDB.open("pailwright", 2);
+  opened.onupgradeneeded = () => {
+    const db = opened.result;
+    db.createObjectStore("entries", { keyPath: "seq" }).createIndex("id", "id", { unique: true });
+    db.createObjectStore("about", { keyPath: "name" }).add({ name: "log", text: log });
+    db.createObjectStore("taken", { autoIncrement: true });
+  };
+  window.db = await new Promise((done, fail) => {
+    opened.onsuccess = () => done(opened.result);
+    opened.onerror = () => fail(opened.error);
+  });
+}
+"""
+ADD = """
+(rows) => new Promise((done, fail) => {
+  const tx = window.db.transaction("entries", "readwrite");
+  for (const row of rows) tx.objectStore("entries").add(row);
+  tx.oncomplete = () => done();
+  tx.onerror = () => fail(tx.error);
+})
+"""
+
+
+def _answer(op: str, body: dict[str, Any]) -> dict[str, Any]:
+    result: dict[str, Any] = json.loads(
+        handle(json.dumps({"v": 1, "id": "a", "op": op, "body": body}))
+    )["result"]
+    return result
+
+
+def rows_of(count: int) -> list[dict[str, Any]]:
+    """So many rows: the set-up of the wheel lathe, then checks as the app stores them."""
+    writer = Writer("bench")
+    machine = {"machine": setup()}
+    shown = _answer("read_machine", machine)
+    body = {**machine, **check()}
+    said = {"assessment": _answer("plan_check", body)["assessment"]}
+    for place in range(count):
+        if place == 0:
+            writer.save("machine_set", machine, 0, LATHE, shown=shown)
+        else:
+            writer.save("check", body, place * EVERY_S, LATHE, shown=said)
+    return [
+        {"seq": seq, "id": id_of(f"bench {seq}"), "text": line}
+        for seq, line in enumerate(writer.lines, 1)
+    ]
+
+
+def fill(page: Page, server: Server, rows: list[dict[str, Any]]) -> None:
+    """Puts the rows into the phone's database before the app has opened it."""
+    blank_page(page, server)
+    page.evaluate(OPEN, id_of("log of bench"))
+    for start in range(0, len(rows), AT_ONCE):
+        page.evaluate(ADD, rows[start : start + AT_ONCE])
+    page.evaluate("window.db.close()")
+
+
+def measured(page: Page, server: Server, count: int) -> tuple[float, float, float]:
+    """Seconds to the list and to the last entry's page, and megabytes of the page."""
+    # Only the part behind the sign changes: the blank page stays until it is loaded again.
+    page.goto(f"{server.address}#/log")
+    started_s = time.perf_counter()
+    page.reload()
+    if count > 0:
+        expect(page.locator(".log-row").first).to_be_visible()
+    else:
+        expect(page.get_by_text("No check saved yet.")).to_be_visible()
+    read_s = time.perf_counter() - started_s
+    picture(page, f"log-{count}")
+    opened_s = 0.0
+    if count > 0:
+        started_s = time.perf_counter()
+        page.locator(".log-row").first.click()
+        expect(heading(page)).to_have_text("Check" if count > 1 else "Set-up of the machine")
+        opened_s = time.perf_counter() - started_s
+    held: float = page.evaluate("performance.memory.usedJSHeapSize / 1e6")
+    return read_s, opened_s, held
+
+
+def main() -> None:
+    """Prints the figures."""
+    print(f"{'entries':>9}{'list s':>10}{'open last s':>13}{'page MB':>10}")
+    with sync_playwright() as driver, tempfile.TemporaryDirectory() as folder:
+        server = Server()
+        try:
+            for count in SIZES:
+                phone = Phone(driver, Path(folder) / str(count))
+                page = phone.start()
+                fill(page, server, rows_of(count))
+                read_s, opened_s, held = measured(page, server, count)
+                print(f"{count:>9,}{read_s:>10.2f}{opened_s:>13.2f}{held:>10.0f}", flush=True)
+                phone.close()
+        finally:
+            server.kill()
+
+
+if __name__ == "__main__":
+    main()

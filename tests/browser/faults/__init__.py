@@ -1,0 +1,1 @@
+"""Broken storage, killed browsers, full disks: what was acknowledged must still be there."""
