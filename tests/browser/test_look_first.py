@@ -12,7 +12,7 @@ from tests.browser.server import Server
 from tests.browser.stored import rows
 from tests.browser.test_look import Look
 from tests.browser.test_pouring import folded
-from tests.browser.walk import field, next_page, press, set_up_machine
+from tests.browser.walk import field, next_page, open_machine, press
 
 
 def tick(page: Page, name: str) -> None:
@@ -22,7 +22,7 @@ def tick(page: Page, name: str) -> None:
 
 def looked(page: Page, *names: str) -> None:
     """From an empty phone to the advice about what was seen."""
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     expect(heading(page)).to_have_text("Look and smell first")
     for name in names:
@@ -48,8 +48,9 @@ def finish_check(page: Page) -> dict[str, Any]:
     return dict(check)
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_nothing_unusual_is_one_tap_and_recorded(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     press(page, "Nothing unusual")
     check = finish_check(page)
@@ -58,6 +59,7 @@ def test_nothing_unusual_is_one_tap_and_recorded(page: Page) -> None:
     assert folded(page)["checked"]["entry"] == check["id"]
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_oil_is_skimmed_first_and_the_check_says_so(page: Page) -> None:
     looked(page, "Oil floats on it", "Chips or sludge in it")
     expect(heading(page)).to_have_text("Skim first")
@@ -70,6 +72,7 @@ def test_oil_is_skimmed_first_and_the_check_says_so(page: Page) -> None:
     assert folded(page)["checked"]["entry"] == check["id"]
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_dead_coolant_is_not_fed_and_nobody_is_locked_out(page: Page) -> None:
     looked(page, "Split: oil and water apart")
     expect(heading(page)).to_have_text("Do not feed it")
@@ -80,6 +83,7 @@ def test_a_dead_coolant_is_not_fed_and_nobody_is_locked_out(page: Page) -> None:
     assert check["shown"]["look"]["decision"] == "do_not_feed"
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_stopping_is_saved_and_stands_first(page: Page) -> None:
     looked(page, "Grey, brown or black")
     press(page, "Record it and stop here")
@@ -97,6 +101,7 @@ def test_stopping_is_saved_and_stands_first(page: Page) -> None:
     expect(page.get_by_role("main")).to_contain_text("Looked at: Grey, brown or black")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_bad_smell_is_smelled_again(page: Page) -> None:
     looked(page, "Smells bad")
     expect(heading(page)).to_have_text("Check first, then add")
@@ -111,6 +116,7 @@ def test_a_bad_smell_is_smelled_again(page: Page) -> None:
     expect(heading(page)).to_have_text("Go on")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_foam_is_looked_into_in_its_order(page: Page) -> None:
     looked(page, "Foam")
     steps = page.get_by_role("listitem").filter(
@@ -121,8 +127,9 @@ def test_foam_is_looked_into_in_its_order(page: Page) -> None:
     ]  # fmt: skip
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     page.get_by_role("link", name="I measured").click()
     field(page, "pH").fill("8.2")
@@ -141,11 +148,12 @@ def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
     expect(heading(page)).to_have_text("Go on")
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)
     page.goto(server.address)
-    set_up_machine(page)
+    open_machine(page)
     press(page, "Start a check")
     expect(heading(page)).to_have_text("Look and smell first")
     look = Look(f"{theme}-look")
