@@ -60,7 +60,7 @@ function SeenScreen({ machine }: LookProps) {
     >
       {/* The usual answer is one tap, above a list that is longer than the screen. */}
       <MainAction onPress={nothing} busy={!isNormal}>
-        {say("look.normal")}
+        {say("look.nothing")}
       </MainAction>
       <Hint id="hint" hint={say("look.hint")} why={say("look.why")} />
       <Ticks
