@@ -127,3 +127,17 @@ def test_example_is_answered_as_it_says(name: str) -> None:
         # The one answer that depends on where it is asked.
         reply["result"]["python"] = example["reply"]["result"]["python"]
     assert reply == example["reply"]
+
+
+def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    names = [name for name, _ in pairs]
+    assert sorted(set(names)) == sorted(names), [name for name in names if names.count(name) > 1]
+    return dict(pairs)
+
+
+def test_no_key_is_given_twice() -> None:
+    # Of two sentences with one key the last would win, and a button silently gets another name.
+    text = (SHARED / "words" / "en.json").read_text(encoding="utf-8")
+    assert len(json.loads(text, object_pairs_hook=_once)) == len(WORDS)
+    with pytest.raises(AssertionError, match="a"):
+        json.loads('{"a": 1, "a": 2}', object_pairs_hook=_once)
