@@ -125,6 +125,7 @@ def test_another_way_of_reading_asks_for_the_dip_anew(page: Page) -> None:
     field(page, "How deep").fill("180")
     expect(page.get_by_text("= 130 L")).to_be_visible()
     page.go_back()
+    page.go_back()
     expect(heading(page)).to_have_text("Wheel lathe")
     open_group(page, "taking the level")
     choose(page, "Volume on a printed scale")

@@ -5,9 +5,7 @@ from playwright.sync_api import expect
 
 from tests.browser.phone import Phone
 from tests.browser.server import Server
-from tests.browser.walk import field, next_page, open_machine, start_check
-
-pytestmark = pytest.mark.usefixtures("machine_on_phone")
+from tests.browser.walk import field, next_page, open_machine, set_up_machine, start_check
 
 
 def test_machine_set_up_in_one_window_stands_in_the_other(phone: Phone, server: Server) -> None:
@@ -16,10 +14,11 @@ def test_machine_set_up_in_one_window_stands_in_the_other(phone: Phone, server: 
     other = page.context.new_page()
     other.goto(server.address)
     expect(other.get_by_role("button", name="Add your first machine")).to_be_visible()
-    open_machine(page)
+    set_up_machine(page)
     expect(other.get_by_role("link", name="Wheel lathe").first).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_what_is_typed_in_one_window_is_not_lost_in_the_other(phone: Phone, server: Server) -> None:
     page = phone.start()
     page.goto(server.address)

@@ -19,6 +19,7 @@ const BYTES_PER_WORD = 4;
 /** What loadPyodide needs in order to start from the image below `home`. */
 export function imageOptions(home: string): PyodideOptions {
   // Begun at once, needed late.
+  const head = bytesOf(`${home}core.head.bin`);
   const pages = bytesOf(`${home}core.pages.bin`);
   const make: MakeModule = async (settings) => {
     const glue = (await import(/* @vite-ignore */ `${home}pyodide.asm.mjs`)) as {
@@ -30,13 +31,16 @@ export function imageOptions(home: string): PyodideOptions {
   };
   return {
     stdLibURL: `${home}empty.zip`,
-    _loadSnapshot: bytesOf(`${home}core.head.bin`),
+    _loadSnapshot: head,
     createPyodideModule: make as unknown as NonNullable<PyodideOptions["createPyodideModule"]>,
   };
 }
 
-async function bytesOf(address: string): Promise<ArrayBuffer> {
-  return (await fetch(address)).arrayBuffer();
+/** A fetch that fails ends the start by itself, also while nobody waits for its bytes yet. */
+function bytesOf(address: string): Promise<ArrayBuffer> {
+  const bytes = fetch(address).then((response) => response.arrayBuffer());
+  bytes.catch(() => undefined);
+  return bytes;
 }
 
 /** `pages`: count of runs, length of the memory, start and length of each run, then their bytes. */

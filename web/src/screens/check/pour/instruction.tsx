@@ -63,12 +63,12 @@ interface InstructionProps {
 function Quick({ pour }: Pick<Step, "pour">) {
   if (pour === null) return null;
   return (
-    <>
+    <div class="instruction-words">
       <p class="instruction-lead">{amountsOf(pour)}</p>
       <p>{say("pour.do.quick")}</p>
-      <Lumps />
       {pour.concentrate.value > 0 ? <p>{concentrateBy(pour)}</p> : null}
-    </>
+      <Lumps />
+    </div>
   );
 }
 
