@@ -66,8 +66,11 @@ def _profile(folder: Path) -> Path:
 
 
 @pytest.fixture
-def phone(playwright: Playwright, tmp_path: Path) -> Iterator[Phone]:
-    """A phone that has never seen the app, if nothing has put it there."""
+def phone(playwright: Playwright, tmp_path: Path, server: Server) -> Iterator[Phone]:
+    """A phone that has never seen the app, if nothing has put it there.
+
+    It is switched off before the server is: a page that still loads would complain.
+    """
     one = Phone(playwright, _profile(tmp_path))
     yield one
     one.close()

@@ -198,9 +198,8 @@ def test_new_zero_reaches_a_set_up_that_is_being_changed(page: Page) -> None:
     dip(page)
     follow(page, "I zeroed it just now")
     next_page(page, "It shows 0")
-    page.go_back()
-    page.go_back()
-    page.go_back()
+    for _ in ("the reading", "the dip", "look and smell", "the machine"):
+        page.go_back()
     expect(heading(page)).to_have_text("Wheel lathe")
     page.get_by_role("link", name="Change the set-up").click()
     next_page(page, "Save the machine")

@@ -55,6 +55,7 @@ def open_sheet(page: Page, name: str, paper: str = "A4") -> None:
     expect(page.get_by_role("img", name=f"{name} as it will be printed")).to_be_visible()
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_card_tells_the_circuit_and_since_when_the_tank_is_measured(page: Page) -> None:
     open_sheet(page, "Machine card")
     today = page.evaluate("new Intl.DateTimeFormat('en-CA').format(new Date())")
