@@ -71,6 +71,7 @@ def phone(playwright: Playwright, tmp_path: Path, server: Server) -> Iterator[Ph
 
     It is switched off before the server is: a page that still loads would complain.
     """
+    assert server.address
     one = Phone(playwright, _profile(tmp_path))
     yield one
     one.close()
