@@ -107,11 +107,11 @@ def _levels_l(ask: PlanRequest) -> Iterator[float]:
     return (level_l for level_l in chain(down, up) if volume_l < level_l <= ask.fill_to_l)
 
 
-def _strongest_fill_l(ask: PlanRequest, have_l: float, richest: float) -> float:
+def _strongest_fill_l(ask: PlanRequest, have_l: float, richest_share: float) -> float:
     """All whole jug marks at hand in as few whole marks of water as may take them, L."""
     bucket = ask.bucket
     concentrate_l = floor_marks(have_l / bucket.jug_mark_l) * bucket.jug_mark_l
-    water_l = concentrate_l * (1 - richest) / richest
+    water_l = concentrate_l * (1 - richest_share) / richest_share
     return concentrate_l + ceil_marks(water_l / bucket.water_mark_l) * bucket.water_mark_l
 
 
