@@ -14,6 +14,8 @@ const LEVEL = frame.top + 78;
 /** Pointers end in the drawing, words stand beside it. */
 const INSIDE = frame.right - 12;
 const OUTSIDE = frame.right + 14;
+/** The longest word would end at the very edge. */
+const WIDTH = frame.width + 16;
 
 const PARTS: readonly Part[] = [
   { key: "parts.rim", y: frame.top, from: frame.right + 4 },
@@ -27,7 +29,7 @@ export function EmptySump() {
   return (
     <svg
       class="drawing section section-wide"
-      viewBox={`0 0 ${frame.width} ${frame.height}`}
+      viewBox={`0 0 ${WIDTH} ${frame.height}`}
       role="img"
       aria-label={say("parts.name")}
     >

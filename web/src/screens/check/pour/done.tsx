@@ -1,12 +1,11 @@
 // A pour that stands in the log: what went in, and when the second reading is due.
-import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
 import type { MachineEntry } from "../../../store/entry";
-import { deedById } from "../../../store/deeds";
 import { say } from "../../../words/say";
 import { writeClock, writeMoment } from "../../../words/times";
 import { address, replace } from "../../route";
+import { useDeed } from "../deed";
 import { RowList } from "./rows";
 
 export function DoneScreen({
@@ -16,12 +15,8 @@ export function DoneScreen({
   readonly machine: MachineEntry;
   readonly id: string;
 }) {
-  const entry = deedById(id);
-  const isMissing = entry?.kind !== "pour";
-  useEffect(() => {
-    if (isMissing) replace();
-  }, [isMissing]);
-  if (isMissing) return null;
+  const entry = useDeed(id, "pour");
+  if (entry === null) return null;
   const { pours, finished, recheck_due_at: due } = entry.body;
   const toList = (): void => {
     replace();

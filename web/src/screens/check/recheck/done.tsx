@@ -1,13 +1,12 @@
 // A second reading that stands in the log, or the word that there will be none.
-import { useEffect } from "preact/hooks";
 import type { RecheckResult } from "../../../core/messages";
 import { MainAction, PlaceLink } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import { deedById } from "../../../store/deeds";
 import type { MachineEntry } from "../../../store/entry";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address, replace } from "../../route";
+import { useDeed } from "../deed";
 import { RecheckView } from "./view";
 
 export function DoneScreen({
@@ -17,12 +16,8 @@ export function DoneScreen({
   readonly machine: MachineEntry;
   readonly id: string;
 }) {
-  const entry = deedById(id);
-  const isMissing = entry?.kind !== "recheck";
-  useEffect(() => {
-    if (isMissing) replace();
-  }, [isMissing]);
-  if (isMissing) return null;
+  const entry = useDeed(id, "recheck");
+  if (entry === null) return null;
   const toList = (): void => {
     replace();
   };
