@@ -46,8 +46,9 @@ def own_tests(path: Path) -> list[str]:
     return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
 
 
-def _try(path: Path, is_wide: bool) -> str:
+def _try(path: Path, is_wide: bool) -> tuple[str, int]:
     from tests.mutants.changes import mutants
+    from tests.mutants.explained import explained
     from tests.mutants.trial import OWN_CPU_S, WIDE_CPU_S, name_of, passes
 
     sets = [(own_tests(path), OWN_CPU_S), *([(WIDE, WIDE_CPU_S)] if is_wide else [])]
@@ -56,21 +57,26 @@ def _try(path: Path, is_wide: bool) -> str:
     broken = compile("raise RuntimeError", str(path), "exec")
     if any(passes(arguments, path, broken, most_s) for arguments, most_s in sets):
         raise SystemExit(f"The tests of {name_of(path)} do not meet what takes its place.")
-    noticed, survivors = [0] * len(sets), 0
+    noticed, survivors = [0] * len(sets), []
+    known = explained(name_of(path).removeprefix("pycore."))
     for mutant in mutants(path.read_text(encoding="utf-8"), str(path)):
         for i, (arguments, most_s) in enumerate(sets):
             if not passes(arguments, path, mutant.code, most_s):
                 noticed[i] += 1
                 break
         else:
-            survivors += 1
-            print(f"survived: {name_of(path)} {mutant}", flush=True)
-    counts = "".join(f"{count:9}" for count in [sum(noticed) + survivors, *noticed, survivors])
-    return f"{name_of(path):<28}{counts}"
+            survivors.append(mutant.name)
+            if mutant.name not in known:
+                print(f"survived: {name_of(path)} {mutant}", flush=True)
+    for name in sorted(known - set(survivors)):
+        print(f"explained, but noticed or gone: {name_of(path)} {name}", flush=True)
+    unexplained = sum(name not in known for name in survivors)
+    figures = [sum(noticed) + len(survivors), *noticed, len(survivors), unexplained]
+    return f"{name_of(path):<28}" + "".join(f"{count:12}" for count in figures), unexplained
 
 
 def main() -> int:
-    """Prints every survivor as it is found, then a line for each module."""
+    """Prints every unexplained survivor, then a line for each module; 1 if there is any."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.mutants")
     parser.add_argument("names", nargs="*", metavar="MODULE", help="quantity, recipe.marks, ...")
     parser.add_argument("--wide", action="store_true", help="survivors meet more tests")
@@ -81,12 +87,12 @@ def main() -> int:
         command = [str(venv_python()), "-m", "tests.mutants", *sys.argv[1:]]
         return subprocess.run(command, cwd=ROOT, check=False).returncode
     started_s = time.monotonic()
-    lines = [_try(path, wanted.wide) for path in modules(wanted.names)]
-    heads = ["mutants", "own", *(["wide"] if wanted.wide else []), "survived"]
-    print(" " * 28 + "".join(f"{head:>9}" for head in heads))
-    print("\n".join(lines))
+    tried = [_try(path, wanted.wide) for path in modules(wanted.names)]
+    heads = ["mutants", "own", *(["wide"] if wanted.wide else []), "survived", "unexplained"]
+    print(" " * 28 + "".join(f"{head:>12}" for head in heads))
+    print("\n".join(line for line, _ in tried))
     print(f"{time.monotonic() - started_s:.0f} s")
-    return 0
+    return 1 if any(unexplained for _, unexplained in tried) else 0
 
 
 if __name__ == "__main__":

@@ -42,15 +42,25 @@ _PASSED_OVER = ("annotation", "returns", "decorator_list")
 
 @dataclass(frozen=True)
 class Mutant:
-    """One change: line, text before and after, and the whole module with it, compiled."""
+    """One change: line, function, text before and after, and the module with it, compiled.
+
+    ``function`` is the innermost one, "" outside of all; with it a change has a name that stays
+    when lines move.
+    """
 
     line: int
+    function: str
     before: str
     after: str
     code: CodeType
 
+    @property
+    def name(self) -> str:
+        """What the list of explained survivors calls this change."""
+        return f"{self.function}: {self.before} -> {self.after}"
+
     def __str__(self) -> str:
-        return f"line {self.line}: {self.before}  ->  {self.after}"
+        return f"line {self.line}: {self.name}"
 
 
 @dataclass(frozen=True)
@@ -71,16 +81,23 @@ class _Place:
 def mutants(source: str, file: str) -> Iterator[Mutant]:
     """Every mutant of a module's text; ``file`` is the name that its tracebacks show.
 
-    >>> [str(mutant) for mutant in mutants("near = a < b", "an_example.py")]
-    ['line 1: a < b  ->  a <= b', 'line 1: a < b  ->  a >= b']
+    >>> [str(mutant) for mutant in mutants("def near(a):\\n    b = a < 3", "an_example.py")]
+    ['line 2: near: a < 3 -> a <= 3', 'line 2: near: a < 3 -> a >= 3', 'line 2: near: 3 -> 4']
     """
     tree = ast.parse(source, filename=file)
+    functions = [node for node in ast.walk(tree) if isinstance(node, ast.FunctionDef)]
     for place, node in list(_places(tree)):
         for new in _changed(node):
             place.put(ast.fix_missing_locations(ast.copy_location(new, node)))
             code = compile(tree, file, "exec", dont_inherit=True)
             place.put(node)
-            yield Mutant(_line(node), _text(node), _text(new), code)
+            line = _line(node)
+            yield Mutant(line, _function(functions, line), _text(node), _text(new), code)
+
+
+def _function(functions: list[ast.FunctionDef], line: int) -> str:
+    around = [node for node in functions if node.lineno <= line <= (node.end_lineno or line)]
+    return max(around, key=lambda node: node.lineno).name if around else ""
 
 
 def _line(node: ast.AST) -> int:
