@@ -145,3 +145,11 @@ def test_to_the_aim_only_where_more_is_taken_out_and_shows(
     found = ways(replace(ask, target=target, mixing=mixing))
     assert found["least_draw_off"].final.strength_pct.value == pytest.approx(least_pct)
     assert "draw_off_to_aim" not in found
+
+
+def test_no_strong_first_where_the_rest_cannot_be_alike() -> None:
+    # 6.4 to 6.6 %: the rest in one kind of bucket lands beside this band, three kinds inside it.
+    ask = question(42.5, 4.4, fill_to_l=60.0, bucket=(4.0, 1.0, 0.5))
+    ask = replace(ask, target=Target(6.4, 6.5, 6.6), mixing=Mixing(35.0, 0.0, 0.01))
+    assert plan_recipe(ask).verdict != "out_of_band"
+    assert "strong_first" not in ways(ask)
