@@ -32,3 +32,10 @@ def test_what_lands_further_off_when_asked_again_is_not_taken() -> None:
     assert plan is not None
     assert plan.draw_off_l == 3.0
     assert plan.final.strength_pct.value == pytest.approx(43.8 * 7.2 / 55.8)
+    # 5.5 L and 7.5 L with 1.5 L in them are (31·4.9 + 150)/38.5 = 7.84 %; a litre more of each, and
+    # nothing more than 1.5 L of concentrate, 7.71 %.
+    ask = question(36.5, 4.9, fill_to_l=40.0, bucket=(10.0, 1.0, 0.5))
+    plan = draw_off_to_aim(drawing(ask, Target(7.0, 8.0, 9.0), Mixing(20.0, 1.0, 0.5), 0.5))
+    assert plan is not None
+    assert plan.draw_off_l == 5.5
+    assert plan.final.strength_pct.value == pytest.approx((31 * 4.9 + 150) / 38.5)
