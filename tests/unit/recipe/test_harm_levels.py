@@ -59,3 +59,10 @@ def test_a_mix_as_strong_as_the_sump_leads_nowhere(
     ask = replace(ask, target=Target(low_pct, low_pct + 1, low_pct + 2))
     assert not does_harm(ask, 20.0)
     assert harmless_pours(space(ask)).pours == ()
+
+
+def test_a_new_charge_that_no_level_makes_strong_enough_is_not_poured() -> None:
+    # 9 L and 0.5 L, 5.3 %, is the only bucket; 20 % would be allowed and bring the band.
+    ask = question(10.0, 2.0, bucket=(9.5, 9.0, 0.5))
+    assert harmless_pours(space(ask)).pours == ()
+    assert does_harm(ask, 5.3)
