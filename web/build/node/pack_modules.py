@@ -34,9 +34,9 @@ OFFICE_ONLY = (
     "pycore.sheets.report_words",
 )
 
-# Imported on the way by Python's own start and never used by a phone: archives and packages to load,
-# the web, other processes, and those parts of the event loop that a browser replaces. In the place of
-# each, and of what is below it, stands a short module that has whatever name it is asked for.
+# Imported on the way by Python's own start and never used by a phone: archives and packages to
+# load, the web, other processes, and parts of the event loop that a browser replaces. In the place
+# of each, and of what is below it, stands a short module that has whatever name it is asked for.
 STOOD_IN_FOR = (
     "asyncio.base_subprocess", "asyncio.selector_events",
     "asyncio.sslproto", "asyncio.streams", "asyncio.subprocess", "bz2",
