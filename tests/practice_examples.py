@@ -31,8 +31,8 @@ _CHANGES = [
 def answered(ask: Ask, check: dict[str, Any]) -> dict[str, Any]:
     """A deal of each kind, what was worked out for a sump, and what becomes of one."""
     return {
-        "deal_practice": ask("deal_practice", {"level": "alike", "number": 7}),
-        "deal_practice_full": ask("deal_practice", {"level": "full", "number": 3}),
+        "deal_practice": ask("deal_practice", {"level": "alike", "number": _t("7", "1")}),
+        "deal_practice_full": ask("deal_practice", {"level": "full", "number": _t("3", "1")}),
         "judge_practice": ask("judge_practice", {"check": check, "answers": _ANSWERS}),
         "try_sump": ask("try_sump", {"check": check, "changes": _CHANGES}),
     }

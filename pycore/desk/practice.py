@@ -14,6 +14,7 @@ from pycore.desk.messages import (
     WaysTyped,
 )
 from pycore.desk.practice_messages import DealPracticeBody, DealPracticeResult
+from pycore.desk.reader import Reader
 from pycore.desk.records import FluidTyped, ReadingTyped, TargetTyped, Typed
 from pycore.desk.results import PlanCheckResult
 from pycore.practice.deal import MOST_DRAWS, Dealt, draw, suits
@@ -62,13 +63,18 @@ def steps_of(answer: PlanCheckResult) -> list[str]:
 def deal_practice(body: DealPracticeBody) -> DealPracticeResult:
     """The sump with this number at this level: the first drawn one that is worth working out.
 
-    Error: ``internal`` when none of many turns is; no number that the schema allows comes to that.
+    Errors: those of ``read_typed`` and ``not_whole`` at body.number; ``internal`` when none of
+    many turns is worth it, which no number that is allowed comes to.
     """
+    read = Reader().read(body.number, "deal_number", "body.number")
+    if read.number.denominator != 1:
+        raise Fault("not_whole", "body.number", body.number.text)
+    number = int(read.number)
     for turn in range(MOST_DRAWS):
-        dealt = draw(body.level, body.number, turn)
+        dealt = draw(body.level, number, turn)
         check = check_of(dealt)
         answer = plan_check(check)
         if suits(body.level, answer.request, answer.plan):
             kind = dealt.bench.kind
-            return DealPracticeResult(body.level, body.number, kind, check, steps_of(answer))
-    raise Fault("internal", "body.number", body.number)
+            return DealPracticeResult(body.level, number, kind, check, steps_of(answer))
+    raise Fault("internal", "body.number", body.number.text)

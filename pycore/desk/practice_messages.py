@@ -15,7 +15,7 @@ class DealPracticeBody:
     """Which sump to deal."""
 
     level: str
-    number: int
+    number: Typed
 
 
 @dataclass(frozen=True)

@@ -4716,13 +4716,7 @@ def validate___definitions_deal_practice_body(data, custom_formats={}, name_pref
         if 'number' in data_keys:
             data_keys.remove('number')
             data__number = data['number']
-            if not isinstance(data__number, int) and (not (isinstance(data__number, float) and data__number.is_integer())) or isinstance(data__number, bool):
-                raise JsonSchemaValueException('type', value=data__number, name='' + (name_prefix or 'data') + '.number', definition={'type': 'integer'}, rule='type')
-            if isinstance(data__number, (int, float, Decimal)) and (not isinstance(data__number, bool)):
-                if data__number < 1:
-                    raise JsonSchemaValueException('minimum', value=data__number, name='' + (name_prefix or 'data') + '.number', definition={'minimum': 1}, rule='minimum')
-                if data__number > 9999:
-                    raise JsonSchemaValueException('maximum', value=data__number, name='' + (name_prefix or 'data') + '.number', definition={'maximum': 9999}, rule='maximum')
+            validate___definitions_typed(data__number, custom_formats, (name_prefix or 'data') + '.number')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

@@ -925,7 +925,7 @@ export interface CalibratedStep {
  */
 export interface DealPracticeBody {
   level: PracticeLevel;
-  number: number;
+  number: Typed;
 }
 /**
  * check is a whole check as it would have been typed; its machine's name is its kind. steps: what is worked out by hand, in order.
