@@ -6,23 +6,11 @@ import { say } from "../../words/say";
 import { useResult } from "../core";
 import { CoreTrouble } from "../foot";
 import { address, back, go, replace } from "../route";
+import { CARDS, type Card } from "./cards";
 import { checkAt } from "./sump";
 import { TryDip, TryFactor, TryStrength } from "./trymeasure";
 import { TryEvaporate, TryPercent, TryTopUp } from "./trymix";
 import { TryAgain, TryOrder } from "./tryorder";
-
-export const CARDS = [
-  "strength",
-  "dip",
-  "factor",
-  "evaporate",
-  "percent",
-  "top_up",
-  "order",
-  "again",
-  "safety",
-] as const;
-export type Card = (typeof CARDS)[number];
 
 const TRIES: Readonly<Record<Card, () => ComponentChildren>> = {
   strength: () => <TryStrength />,
@@ -105,7 +93,7 @@ function CardPage({ card }: { readonly card: Card }) {
       }
     >
       {TRIES[card]()}
-      <p>{text}</p>
+      {card === "safety" ? <section class="cautions">{text}</section> : <p>{text}</p>}
       <p class="note">{say("learn.source", { source: say(`learn.${card}.source`) })}</p>
       {card === "safety" ? null : <p class="note">{say("learn.about")}</p>}
       <PlaceLink to={address("learn")}>{say("learn.all")}</PlaceLink>

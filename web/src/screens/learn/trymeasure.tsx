@@ -82,7 +82,6 @@ export function TryDip() {
         size="wide"
         stick
         section={result?.section ?? null}
-        fullWord={say("drawn.full")}
         dimension={shown === undefined ? undefined : dimensionOf(shown.depth)}
       />
       <Choices
