@@ -118,9 +118,9 @@ def _working(true: Figures, bench: _Bench) -> dict[str, Shown]:
     level, strength = bench.answer.assessment.level, bench.answer.assessment.strength
     unit = bench.typed.units.plate
     said = {
-        "volume": shown(true.volume_l, unit, _DECIMALS),
+        "volume": tidy(true.volume_l, unit, _DECIMALS),
         "strength": tidy(true.strength_pct, "%", 2),
-        "room": shown(true.room_l, unit, _DECIMALS),
+        "room": tidy(true.room_l, unit, _DECIMALS),
         "aim": bench.answer.shown["aim"],
         "strong": shown(true.strong_pct, "%", 0),
         "missing": tidy(abs(true.aim_pct - true.strength_pct), "1", 2),
@@ -145,8 +145,8 @@ def _step(
     said = StepJudged(
         step=step,
         # Reading times factor has two decimals, and the next step is worked out with them.
-        right=tidy(right, unit, 2) if step == "strength" else shown(right, unit, _DECIMALS),
-        allowed=shown(allowed, "1" if unit == "%" else unit, _DECIMALS),
+        right=tidy(right, unit, 2 if step == "strength" else _DECIMALS),
+        allowed=tidy(allowed, "1" if unit == "%" else unit, _DECIMALS),
     )
     if step not in given:
         return said
@@ -156,9 +156,9 @@ def _step(
         said,
         verdict=found.verdict,
         given=as_read,
-        difference=shown(abs(number - right), "1" if unit == "%" else unit, _DECIMALS),
+        difference=tidy(abs(number - right), "1" if unit == "%" else unit, _DECIMALS),
         slip=found.slip,
-        own=None if found.own is None else shown(found.own, unit, _DECIMALS),
+        own=None if found.own is None else tidy(found.own, unit, _DECIMALS),
     )
 
 
@@ -214,8 +214,8 @@ def _own_recipe(
         standing=found.standing,
         faults=found.faults,
         recipe=_recipe(found.plan, bench),
-        over=shown(found.over_l, unit, _DECIMALS),
-        left=shown(found.left_l, unit, _DECIMALS),
+        over=tidy(found.over_l, unit, _DECIMALS),
+        left=tidy(found.left_l, unit, _DECIMALS),
         slip=found.slip,
     )
 

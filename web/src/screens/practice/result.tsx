@@ -161,7 +161,10 @@ export function ResultScreen({ known }: { readonly known: Known }) {
         </>
       ) : null}
       <p class="note">{say("practice.real")}</p>
-      <PlaceLink to={address("practice")}>{say("practice.other")}</PlaceLink>
+      <div class="places">
+        <PlaceLink to={address("practice", "pours")}>{say("practice.change_buckets")}</PlaceLink>
+        <PlaceLink to={address("practice")}>{say("practice.other")}</PlaceLink>
+      </div>
     </PracticeFrame>
   );
 }

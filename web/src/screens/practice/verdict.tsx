@@ -50,6 +50,7 @@ export function StepVerdict(props: StepVerdictProps) {
   const { step, result, level, withName = false } = props;
   const verdict = step.verdict ?? "shown";
   const slip = slipLine(step.slip);
+  const line = verdictLine(step);
   return (
     <section class="verdict-part" role="status">
       {withName ? <h2>{say(`practice.name.${step.step}`)}</h2> : null}
@@ -58,7 +59,7 @@ export function StepVerdict(props: StepVerdictProps) {
         <p>{say("practice.yours", { given: write(step.given) })}</p>
       ) : null}
       {slip === null ? null : <p class="slip">{slip}</p>}
-      <p>{verdictLine(step)}</p>
+      {line === "" ? null : <p>{line}</p>}
       <p class="worked">{workedLine(step, result.working, level)}</p>
       <AboveStrong {...props} />
     </section>

@@ -29,9 +29,10 @@ export function workedLine(
   });
 }
 
-/** What is said about the person's own number. */
+/** What is said about the person's own number; of a right one the mark says all. */
 export function verdictLine(step: StepJudged): string {
   const { right, allowed, difference, own, verdict = "shown" } = step;
+  if (verdict === "right") return "";
   const blanks = {
     right: write(right),
     allowed: write(allowed),
