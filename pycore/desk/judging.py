@@ -60,7 +60,13 @@ class _Bench:
         request, machine = self.answer.request, self.machine
         if level is None or strength is None or machine.factor is None:
             raise Fault("not_for_kind", "body.check", None)
+        if request.hidden is not None:
+            raise Fault(
+                "not_for_kind", "body.check.machine.sump.hidden", request.hidden.volume_l.value
+            )
         return Figures(
+            dipped_l=request.sump.volume_l.value,
+            read_pct=request.sump.strength_pct.value,
             depth_mm=level.depth_mm.value,
             full_depth_mm=machine.sump.full_depth_mm,
             full_volume_l=request.fill_to_l,

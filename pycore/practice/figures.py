@@ -11,8 +11,14 @@ STEPS = ("volume", "strength", "room", "take_out", "top_up")
 
 @dataclass(frozen=True)
 class Figures:
-    """What one works with: measured, set and worked out; L, mm, Brix, per cent by volume."""
+    """What one works with: measured, set and worked out; L, mm, Brix, per cent by volume.
 
+    dipped_l and read_pct are what dip and reading say; volume_l, strength_pct and room_l are what
+    the next steps go on with, which may be a person's own numbers.
+    """
+
+    dipped_l: float
+    read_pct: float
     depth_mm: float
     full_depth_mm: float
     full_volume_l: float
@@ -46,8 +52,8 @@ class Figures:
     def at(self, step: str) -> float | None:
         """The number of a step, from the figures before it; None where the step has none."""
         return {
-            "volume": self.depth_mm / self.full_depth_mm * self.full_volume_l,
-            "strength": self.reading_brix * self.factor,
+            "volume": self.dipped_l,
+            "strength": self.read_pct,
             "room": self.full_volume_l - self.volume_l,
             "take_out": self.take_out_l,
             "top_up": self.top_up_pct,
@@ -96,6 +102,7 @@ class Figures:
         shortfall_pct = self.aim_pct - self.strength_pct
         slips = {
             "aim_as_top_up": self.aim_pct,
+            "wrong_way": 2 * self.aim_pct - needed_pct,
             "shortfall_as_top_up": shortfall_pct,
             "sump_only": self.volume_l * shortfall_pct / self.room_l,
             "sump_forgotten": self.full_volume_l * self.aim_pct / self.room_l,

@@ -55,22 +55,22 @@ def test_cards_answer_to_their_keys(page: Page) -> None:
     page.get_by_role("link", name="Learn and practise").click()
     main = page.get_by_role("main")
     page.get_by_role("link", name="Water leaves, concentrate stays").click()
-    expect(main).to_contain_text("153.9 L at 6.0%")
+    expect(main).to_contain_text("153.9 L at 6.0 %")
     for _ in range(5):
         press(page, "Heat takes 10 L of water")
     # 9.234 L of concentrate in 103.9 L.
-    expect(main).to_contain_text("103.9 L at 8.9%")
+    expect(main).to_contain_text("103.9 L at 8.9 %")
     press(page, "Parts carry 10 L out")
-    expect(main).to_contain_text("93.9 L at 8.9%")
+    expect(main).to_contain_text("93.9 L at 8.9 %")
     press(page, "Start again")
-    expect(main).to_contain_text("153.9 L at 6.0%")
+    expect(main).to_contain_text("153.9 L at 6.0 %")
     page.go_back()
     page.get_by_role("link", name="The bucket is not the target").click()
     # 9.2 + 0.8 L are at the target: (9.234 + 3.2) / 193.9 is 6.4 %. With 1.6 L in each 8.1 %.
-    expect(main).to_contain_text("4 buckets at 8.0% bring 6.0% to 6.4%.")
+    expect(main).to_contain_text("4 buckets at 8.0 % bring 6.0 % to 6.4 %.")
     press(page, "More")
     press(page, "More")
-    expect(main).to_contain_text("4 buckets at 16.0% bring 6.0% to 8.1%.")
+    expect(main).to_contain_text("4 buckets at 16.0 % bring 6.0 % to 8.1 %.")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

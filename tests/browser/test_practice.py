@@ -94,7 +94,7 @@ def test_at_the_end_everything_is_compared(page: Page) -> None:
     expect(main.get_by_text("Right", exact=True)).to_have_count(4)
     body = {"check": dealt("full", "3")["check"], "answers": {}}
     ours = ask("judge_practice", body)["solution"]
-    expect(main).to_contain_text(f"Ours ends at {ours['strength']['value']:.1f}%")
+    expect(main).to_contain_text(f"Ours ends at {ours['strength']['value']:.1f} %")
     next_page(page, "Another sump like this")
     expect(heading(page)).to_have_text(STEPS["volume"])
     expect(field(page, STEPS["volume"])).to_have_value("")

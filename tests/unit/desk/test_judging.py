@@ -85,6 +85,18 @@ def test_what_stands_above_the_rim_is_judged_and_not_drawn() -> None:
     assert recipe["over"]["value"] == 41.4
 
 
+def test_any_shape_has_its_own_litres() -> None:
+    box = {
+        "kind": "box",
+        "full_depth": t("440", "mm"),
+        "length": t("1000", "mm"),
+        "width": t("500", "mm"),
+        "volume_known_by": "measured",
+    }
+    # 342 mm x 1 m x 0.5 m.
+    assert step(judged(changed("sump", box)), "volume")["right"]["value"] == 171.0
+
+
 def full(**answers: Any) -> dict[str, Any]:
     machine = changed("ways", {"draw_off": True})
     return ask(

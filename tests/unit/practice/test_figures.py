@@ -8,6 +8,8 @@ from pycore.practice.figures import STEPS, Figures
 
 # 340 mm of 440 mm and 198 L are 153 L; 4.0 x 1.5 is 6 %; 45 L of room; 8 + 153 x 2 / 45 is 14.8 %.
 LATHE = Figures(
+    dipped_l=153.0,
+    read_pct=6.0,
     depth_mm=340.0,
     full_depth_mm=440.0,
     full_volume_l=198.0,
@@ -49,6 +51,8 @@ SLIPS = {
     "take_out": {"goes_out_too": 153 * 2 / 20, "concentrate_alone": 3.06},
     "top_up": {
         "aim_as_top_up": 8.0,
+        # 6.8 points below the aim where they belong above it.
+        "wrong_way": 1.2,
         "shortfall_as_top_up": 2.0,
         # What lifts the sump alone: 3.06 L in 45 L.
         "sump_only": 6.8,

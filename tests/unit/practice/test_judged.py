@@ -39,6 +39,7 @@ def test_beyond_that_it_is_off() -> None:
         ("room", 100.0, "depth_as_room"),
         ("top_up", 8.0, "aim_as_top_up"),
         ("top_up", 2.0, "shortfall_as_top_up"),
+        ("top_up", 1.2, "wrong_way"),
         ("top_up", 6.8, "sump_only"),
         ("top_up", 35.0, "sump_forgotten"),
         ("top_up", 17.4, "of_water"),

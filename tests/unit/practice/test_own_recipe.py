@@ -19,6 +19,8 @@ FULL = replace(question(volume_l=198.0), draw_off=DrawOff(allowed=True, mark_l=1
 def figures(ask: PlanRequest) -> Figures:
     volume_l, strength_pct = ask.sump.volume_l.value, ask.sump.strength_pct.value
     return Figures(
+        dipped_l=volume_l,
+        read_pct=strength_pct,
         depth_mm=volume_l / 0.45,
         full_depth_mm=440.0,
         full_volume_l=198.0,

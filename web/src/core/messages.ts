@@ -1867,6 +1867,7 @@ export interface StepJudged {
     | "goes_out_too"
     | "concentrate_alone"
     | "aim_as_top_up"
+    | "wrong_way"
     | "shortfall_as_top_up"
     | "sump_only"
     | "sump_forgotten"

@@ -112,6 +112,7 @@ function Recipes({ result }: { readonly result: JudgePracticeResult }) {
         <p>
           {say("practice.ours_ends", ends(solution))} {say("practice.band", band)}
         </p>
+        {solution.take_out === undefined ? null : <p>{say("practice.ours_out")}</p>}
         <Buckets recipe={solution} />
       </section>
     </>
