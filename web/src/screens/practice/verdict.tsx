@@ -55,7 +55,7 @@ export function StepVerdict(props: StepVerdictProps) {
     <section class="verdict-part" role="status">
       {withName ? <h2>{say(`practice.name.${step.step}`)}</h2> : null}
       <VerdictMark verdict={verdict} word={say(`practice.verdict.${verdict}`)} />
-      {withName && step.given !== undefined ? (
+      {step.given !== undefined && verdict !== "right" ? (
         <p>{say("practice.yours", { given: write(step.given) })}</p>
       ) : null}
       {slip === null ? null : <p class="slip">{slip}</p>}
