@@ -17,6 +17,7 @@ from pycore.desk.fit import answer_fit_factor
 from pycore.desk.fluid import answer_read_fluid
 from pycore.desk.hold import hold_check
 from pycore.desk.instrument import read_glass
+from pycore.desk.judging import judge_practice
 from pycore.desk.log_messages import (
     FoldLogBody,
     HandoverBody,
@@ -44,6 +45,8 @@ from pycore.desk.messages import (
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.practice import deal_practice
+from pycore.desk.practice_messages import DealPracticeBody, JudgePracticeBody, TrySumpBody
 from pycore.desk.reader import Reader, doubts_about
 from pycore.desk.recheck import recheck
 from pycore.desk.recheck_messages import RecheckBody
@@ -58,6 +61,7 @@ from pycore.desk.sheet_messages import (
 from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.tank import read_tank
+from pycore.desk.trying import try_sump
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
@@ -198,6 +202,9 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "hold_check": (HoldCheckBody, hold_check),
     "recheck": (RecheckBody, recheck),
     "judge_look": (JudgeLookBody, judge_look),
+    "deal_practice": (DealPracticeBody, deal_practice),
+    "judge_practice": (JudgePracticeBody, judge_practice),
+    "try_sump": (TrySumpBody, try_sump),
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),

@@ -2410,6 +2410,77 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_try_sump_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'changes']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'changes']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'changes' in data_keys:
+            data_keys.remove('changes')
+            data__changes = data['changes']
+            if not isinstance(data__changes, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__changes, name='' + (name_prefix or 'data') + '.changes', definition={'type': 'array'}, rule='type')
+            data__changes_is_list = isinstance(data__changes, (list, tuple))
+            if data__changes_is_list:
+                data__changes_len = len(data__changes)
+                if data__changes_len > 60:
+                    raise JsonSchemaValueException('maxItems', value=data__changes, name='' + (name_prefix or 'data') + '.changes', definition={'maxItems': 60}, rule='maxItems')
+                for data__changes_x, data__changes_item in enumerate(data__changes):
+                    validate___definitions_change_typed(data__changes_item, custom_formats, (name_prefix or 'data') + '.changes[{data__changes_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_change_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'evaporate' or (isinstance(data__kind, str) and data__kind == 'carry_out') or (isinstance(data__kind, str) and data__kind == 'pour')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['evaporate', 'carry_out', 'pour']}, rule='enum')
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_recheck_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -3535,6 +3606,99 @@ def validate___definitions_make_code_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_judge_practice_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'answers']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'answers']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'answers' in data_keys:
+            data_keys.remove('answers')
+            data__answers = data['answers']
+            validate___definitions_practice_answers(data__answers, custom_formats, (name_prefix or 'data') + '.answers')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_practice_answers(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_typed(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'room' in data_keys:
+            data_keys.remove('room')
+            data__room = data['room']
+            validate___definitions_typed(data__room, custom_formats, (name_prefix or 'data') + '.room')
+        if 'take_out' in data_keys:
+            data_keys.remove('take_out')
+            data__takeout = data['take_out']
+            validate___definitions_typed(data__takeout, custom_formats, (name_prefix or 'data') + '.take_out')
+        if 'top_up' in data_keys:
+            data_keys.remove('top_up')
+            data__topup = data['top_up']
+            validate___definitions_typed(data__topup, custom_formats, (name_prefix or 'data') + '.top_up')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            if not isinstance(data__pours, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'type': 'array'}, rule='type')
+            data__pours_is_list = isinstance(data__pours, (list, tuple))
+            if data__pours_is_list:
+                data__pours_len = len(data__pours)
+                if data__pours_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'minItems': 1}, rule='minItems')
+                if data__pours_len > 6:
+                    raise JsonSchemaValueException('maxItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'maxItems': 6}, rule='maxItems')
+                for data__pours_x, data__pours_item in enumerate(data__pours):
+                    validate___definitions_own_bucket_typed(data__pours_item, custom_formats, (name_prefix or 'data') + '.pours[{data__pours_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_own_bucket_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['count', 'water', 'concentrate']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count', 'water', 'concentrate']}, rule='required')
+        data_keys = set(data.keys())
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            validate___definitions_typed(data__count, custom_formats, (name_prefix or 'data') + '.count')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_judge_look_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4536,6 +4700,34 @@ def validate___definitions_describe_body(data, custom_formats={}, name_prefix=No
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_deal_practice_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['level', 'number']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['level', 'number']}, rule='required')
+        data_keys = set(data.keys())
+        if 'level' in data_keys:
+            data_keys.remove('level')
+            data__level = data['level']
+            validate___definitions_practice_level(data__level, custom_formats, (name_prefix or 'data') + '.level')
+        if 'number' in data_keys:
+            data_keys.remove('number')
+            data__number = data['number']
+            validate___definitions_typed(data__number, custom_formats, (name_prefix or 'data') + '.number')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_practice_level(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'alike' or (isinstance(data, str) and data == 'rich') or (isinstance(data, str) and data == 'full') or (isinstance(data, str) and data == 'band')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['alike', 'rich', 'full', 'band']}, rule='enum')
+    return data
+
 def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4777,6 +4969,7 @@ VALIDATORS = {
     "request": validate___definitions_request,
     "assess_sump_body": validate___definitions_assess_sump_body,
     "calibrate_sump_body": validate___definitions_calibrate_sump_body,
+    "deal_practice_body": validate___definitions_deal_practice_body,
     "describe_body": validate___definitions_describe_body,
     "draw_sheet_body": validate___definitions_draw_sheet_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
@@ -4784,6 +4977,7 @@ VALIDATORS = {
     "handover_body": validate___definitions_handover_body,
     "hold_check_body": validate___definitions_hold_check_body,
     "judge_look_body": validate___definitions_judge_look_body,
+    "judge_practice_body": validate___definitions_judge_practice_body,
     "make_code_body": validate___definitions_make_code_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
     "plan_check_body": validate___definitions_plan_check_body,
@@ -4796,6 +4990,7 @@ VALIDATORS = {
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
     "recheck_body": validate___definitions_recheck_body,
+    "try_sump_body": validate___definitions_try_sump_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,

@@ -115,6 +115,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "usual_pct": Known(
             unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=15
         ),
+        "top_up_pct": Known(unit="%", typed=True, minimum=0, maximum=1000),
+        "deal_number": Known(unit="1", typed=True, minimum=1, maximum=9999),
+        "own_buckets": Known(unit="1", typed=True, minimum=1, maximum=1000),
         "drift_pct_d": Known(unit="%", typed=False, minimum=0),
         "age_d": Known(unit="d", typed=False, minimum=0),
         "days": Known(unit="d", typed=False, minimum=0),

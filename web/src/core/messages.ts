@@ -157,6 +157,10 @@ export type InstrumentTyped = {
   zero?: ZeroTyped;
 };
 /**
+ * alike: weak with room, all buckets alike. rich: too strong with room. full: weak and full, so that coolant has to come out. band: the strongest mix does not reach the aim, only the band.
+ */
+export type PracticeLevel = "alike" | "rich" | "full" | "band";
+/**
  * Draws one sheet. measured_100_mm: how long the 100 mm line of an uncorrected print came out; the sheet then makes up for it. buckets: what this shop mixes often; without it, a full bucket at the aim.
  */
 export type DrawSheetBody = {
@@ -346,6 +350,10 @@ export interface Operations {
     body: CalibrateSumpBody;
     result: CalibrateSumpResult;
   };
+  deal_practice: {
+    body: DealPracticeBody;
+    result: DealPracticeResult;
+  };
   describe: {
     body: DescribeBody;
     result: DescribeResult;
@@ -373,6 +381,10 @@ export interface Operations {
   judge_look: {
     body: JudgeLookBody;
     result: JudgeLookResult;
+  };
+  judge_practice: {
+    body: JudgePracticeBody;
+    result: JudgePracticeResult;
   };
   make_code: {
     body: MakeCodeBody;
@@ -421,6 +433,10 @@ export interface Operations {
   recheck: {
     body: RecheckBody;
     result: RecheckResult;
+  };
+  try_sump: {
+    body: TrySumpBody;
+    result: TrySumpResult;
   };
   write_csv: {
     body: WriteCsvBody;
@@ -905,16 +921,39 @@ export interface CalibratedStep {
   };
 }
 /**
- * Asks for versions and operations.
+ * An invented sump to practise on. The same number and level always deal the same one; the page draws the number.
  */
-export interface DescribeBody {}
-export interface DescribeResult {
-  pycore: string;
-  python: string;
-  schema: number;
-  operations: string[];
-  quantities: string[];
-  units: string[];
+export interface DealPracticeBody {
+  level: PracticeLevel;
+  number: Typed;
+}
+/**
+ * check is a whole check as it would have been typed; its machine's name is its kind. steps: what is worked out by hand, in order.
+ */
+export interface DealPracticeResult {
+  level: PracticeLevel;
+  number: number;
+  kind:
+    "wheel_lathe" | "axle_grinder" | "boring_mill" | "drill_line" | "band_saw" | "milling_machine";
+  check: PlanCheckBody;
+  steps: ("volume" | "strength" | "room" | "take_out" | "top_up" | "pours")[];
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+  hidden_strength?: Typed;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
 }
 export interface MachineTyped {
   name: string;
@@ -973,6 +1012,27 @@ export interface WaterTyped {
   hardness?: Typed;
   chloride?: Typed;
   nitrate?: Typed;
+}
+/**
+ * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
+ */
+export interface SecondTyped {
+  method: "acid_split" | "titration";
+  shows: Typed;
+  factor?: Typed;
+  u?: Typed;
+}
+/**
+ * Asks for versions and operations.
+ */
+export interface DescribeBody {}
+export interface DescribeResult {
+  pycore: string;
+  python: string;
+  schema: number;
+  operations: string[];
+  quantities: string[];
+  units: string[];
 }
 /**
  * A fill of the pail: its depth, measured upright, and its volume.
@@ -1495,32 +1555,6 @@ export interface HoldCheckBody {
    */
   now: string;
 }
-/**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
- */
-export interface PlanCheckBody {
-  machine: MachineTyped;
-  dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
-  fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
-  hidden_strength?: Typed;
-  second?: SecondTyped;
-  /**
-   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
-   */
-  now?: string;
-}
-/**
- * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
- */
-export interface SecondTyped {
-  method: "acid_split" | "titration";
-  shows: Typed;
-  factor?: Typed;
-  u?: Typed;
-}
 export interface HoldCheckResult {
   assessment: AssessSumpResult;
   request: PlanHoldingBody;
@@ -1757,6 +1791,128 @@ export interface LookRow {
     | "cold";
   decision: "go_on" | "skim_first" | "check_chemistry_first" | "do_not_feed";
   source: string;
+}
+export interface JudgePracticeBody {
+  check: PlanCheckBody;
+  answers: PracticeAnswers;
+}
+/**
+ * What was worked out by hand so far.
+ */
+export interface PracticeAnswers {
+  volume?: Typed;
+  strength?: Typed;
+  room?: Typed;
+  take_out?: Typed;
+  top_up?: Typed;
+  /**
+   * @minItems 1
+   * @maxItems 6
+   */
+  pours?: OwnBucketTyped[];
+}
+/**
+ * Buckets alike, water and concentrate of each.
+ */
+export interface OwnBucketTyped {
+  count: Typed;
+  water: Typed;
+  concentrate: Typed;
+}
+export interface JudgePracticeResult {
+  steps: StepJudged[];
+  solution: RecipeJudged;
+  aim: Shown;
+  band_low: Shown;
+  band_high: Shown;
+  doubts: Doubt[];
+  before?: Section;
+  recipe?: OwnJudged;
+  /**
+   * Every number that a worked line may need; missing is how far the strength is from the aim, gain how far the strongest mix is above it, in points.
+   */
+  working: {
+    depth?: Shown;
+    full_depth?: Shown;
+    full_volume?: Shown;
+    reading?: Shown;
+    factor?: Shown;
+    volume: Shown;
+    strength: Shown;
+    room: Shown;
+    aim: Shown;
+    strong: Shown;
+    missing: Shown;
+    gain: Shown;
+  };
+}
+/**
+ * allowed: what the stick, the glass or the jug cannot tell apart. near: within that. follows: right from the person's own earlier numbers, which lead to own. slip: the usual mistake that gives this number. difference is without its sign.
+ */
+export interface StepJudged {
+  step: "volume" | "strength" | "room" | "take_out" | "top_up";
+  right: Shown;
+  allowed: Shown;
+  verdict?: "right" | "near" | "follows" | "off";
+  given?: Shown;
+  difference?: Shown;
+  slip?:
+    | "room_as_volume"
+    | "depth_as_volume"
+    | "share_as_volume"
+    | "factor_forgotten"
+    | "factor_divided"
+    | "volume_as_room"
+    | "depth_as_room"
+    | "goes_out_too"
+    | "concentrate_alone"
+    | "aim_as_top_up"
+    | "wrong_way"
+    | "shortfall_as_top_up"
+    | "sump_only"
+    | "sump_forgotten"
+    | "of_water";
+  own?: Shown;
+}
+/**
+ * Without after: more than the sump holds up to its rim.
+ */
+export interface RecipeJudged {
+  verdict: "on_target" | "in_band" | "out_of_band";
+  pours: PourShown[];
+  buckets: number;
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  after?: Section;
+  take_out?: Shown;
+}
+/**
+ * A recipe is judged by where it ends. good: as good as ours. works: ends in the band. over: litres above the full mark; left: litres that still fit.
+ */
+export interface OwnJudged {
+  standing: "good" | "works" | "off";
+  faults: (
+    | "above_mark"
+    | "room_left"
+    | "too_much_out"
+    | "not_whole_marks"
+    | "bucket_overfull"
+    | "too_strong"
+    | "too_weak"
+  )[];
+  recipe: RecipeJudged;
+  over: Shown;
+  left: Shown;
+  slip?:
+    | "of_water"
+    | "aim_as_top_up"
+    | "shortfall_as_top_up"
+    | "sump_only"
+    | "sump_forgotten"
+    | "ten_times"
+    | "a_tenth";
 }
 /**
  * The short code of a number that the page drew by chance.
@@ -2467,6 +2623,40 @@ export interface RecheckLevel {
   difference_l: Measured;
   normalised_error: number;
   verdict: "as_expected" | "higher" | "lower";
+}
+/**
+ * What becomes of a sump, change by change.
+ */
+export interface TrySumpBody {
+  check: PlanCheckBody;
+  /**
+   * @maxItems 60
+   */
+  changes: ChangeTyped[];
+}
+/**
+ * volume of what evaporates or is carried out; water and concentrate of one bucket that is poured.
+ */
+export interface ChangeTyped {
+  kind: "evaporate" | "carry_out" | "pour";
+  volume?: Typed;
+  count?: number;
+  water?: Typed;
+  concentrate?: Typed;
+}
+/**
+ * states: before, and after each change.
+ */
+export interface TrySumpResult {
+  states: TriedState[];
+  pours: PourShown[];
+  doubts: Doubt[];
+}
+export interface TriedState {
+  volume: Shown;
+  strength: Shown;
+  state: "weak" | "in_range" | "strong";
+  section: Section;
 }
 export interface WriteCsvBody {
   /**

@@ -24,11 +24,13 @@ import { LimitsScreen } from "./limits";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
+import { LearnScreen } from "./learn/screen";
 import { MachineScreen } from "./machine";
 import { MachinesScreen } from "./machines";
 import { replace, route } from "./route";
 import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
+import { PracticeScreen } from "./practice/screen";
 import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
 import { TellNote } from "./told/others";
@@ -100,6 +102,8 @@ function Place() {
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
   if (first === "log") return <LogPlace id={second} place={third} />;
+  if (first === "learn") return <LearnScreen card={second} />;
+  if (first === "practice") return <PracticeScreen place={second} />;
   if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
