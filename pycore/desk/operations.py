@@ -58,6 +58,8 @@ from pycore.desk.sheet_messages import (
 from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.tank import read_tank
+from pycore.desk.trend import trend
+from pycore.desk.trend_messages import TrendBody
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
@@ -210,8 +212,9 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "merge_logs": (MergeLogsBody, merge_logs),
     "handover": (HandoverBody, handover),
     "write_csv": (WriteCsvBody, write_csv),
+    "trend": (TrendBody, trend),
 }
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(
-    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv")
+    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv", "trend")
 )

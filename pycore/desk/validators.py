@@ -2410,6 +2410,147 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_trend_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'machine']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'machine']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'days' in data_keys:
+            data_keys.remove('days')
+            data__days = data['days']
+            if not isinstance(data__days, int) and (not (isinstance(data__days, float) and data__days.is_integer())) or isinstance(data__days, bool):
+                raise JsonSchemaValueException('type', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__days, (int, float, Decimal)) and (not isinstance(data__days, bool)):
+                if data__days < 1:
+                    raise JsonSchemaValueException('minimum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'minimum': 1}, rule='minimum')
+                if data__days > 36500:
+                    raise JsonSchemaValueException('maximum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'maximum': 36500}, rule='maximum')
+        if 'check_every' in data_keys:
+            data_keys.remove('check_every')
+            data__checkevery = data['check_every']
+            validate___definitions_typed(data__checkevery, custom_formats, (name_prefix or 'data') + '.check_every')
+        if 'clean_out_every' in data_keys:
+            data_keys.remove('clean_out_every')
+            data__cleanoutevery = data['clean_out_every']
+            validate___definitions_typed(data__cleanoutevery, custom_formats, (name_prefix or 'data') + '.clean_out_every')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'ph_low' in data_keys:
+            data_keys.remove('ph_low')
+            data__phlow = data['ph_low']
+            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
+        if 'ph_drop' in data_keys:
+            data_keys.remove('ph_drop')
+            data__phdrop = data['ph_drop']
+            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
+        if 'ph_drop_far' in data_keys:
+            data_keys.remove('ph_drop_far')
+            data__phdropfar = data['ph_drop_far']
+            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
+        if 'nitrite_most' in data_keys:
+            data_keys.remove('nitrite_most')
+            data__nitritemost = data['nitrite_most']
+            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
+        if 'cold' in data_keys:
+            data_keys.remove('cold')
+            data__cold = data['cold']
+            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
+        if 'warm' in data_keys:
+            data_keys.remove('warm')
+            data__warm = data['warm']
+            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
+        data_keys = set(data.keys())
+        if 'scheme' in data_keys:
+            data_keys.remove('scheme')
+            data__scheme = data['scheme']
+            if not isinstance(data__scheme, str):
+                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
+            if isinstance(data__scheme, str):
+                data__scheme_len = len(data__scheme)
+                if data__scheme_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
+                if data__scheme_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
+        if 'review' in data_keys:
+            data_keys.remove('review')
+            data__review = data['review']
+            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
+        if 'act' in data_keys:
+            data_keys.remove('act')
+            data__act = data['act']
+            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_recheck_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -3610,79 +3751,6 @@ def validate___definitions_judge_look_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set([]) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
-        data_keys = set(data.keys())
-        if 'ph_low' in data_keys:
-            data_keys.remove('ph_low')
-            data__phlow = data['ph_low']
-            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
-        if 'ph_drop' in data_keys:
-            data_keys.remove('ph_drop')
-            data__phdrop = data['ph_drop']
-            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
-        if 'ph_drop_far' in data_keys:
-            data_keys.remove('ph_drop_far')
-            data__phdropfar = data['ph_drop_far']
-            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
-        if 'nitrite_most' in data_keys:
-            data_keys.remove('nitrite_most')
-            data__nitritemost = data['nitrite_most']
-            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
-        if 'cold' in data_keys:
-            data_keys.remove('cold')
-            data__cold = data['cold']
-            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
-        if 'warm' in data_keys:
-            data_keys.remove('warm')
-            data__warm = data['warm']
-            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
-        if 'dip_slide' in data_keys:
-            data_keys.remove('dip_slide')
-            data__dipslide = data['dip_slide']
-            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
-        data_keys = set(data.keys())
-        if 'scheme' in data_keys:
-            data_keys.remove('scheme')
-            data__scheme = data['scheme']
-            if not isinstance(data__scheme, str):
-                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
-            if isinstance(data__scheme, str):
-                data__scheme_len = len(data__scheme)
-                if data__scheme_len < 1:
-                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
-                if data__scheme_len > 80:
-                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
-        if 'review' in data_keys:
-            data_keys.remove('review')
-            data__review = data['review']
-            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
-        if 'act' in data_keys:
-            data_keys.remove('act')
-            data__act = data['act']
-            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
 def validate___definitions_look_slide(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4796,6 +4864,7 @@ VALIDATORS = {
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
     "recheck_body": validate___definitions_recheck_body,
+    "trend_body": validate___definitions_trend_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,

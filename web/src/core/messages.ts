@@ -422,6 +422,10 @@ export interface Operations {
     body: RecheckBody;
     result: RecheckResult;
   };
+  trend: {
+    body: TrendBody;
+    result: TrendResult;
+  };
   write_csv: {
     body: WriteCsvBody;
     result: WriteCsvResult;
@@ -2467,6 +2471,170 @@ export interface RecheckLevel {
   difference_l: Measured;
   normalised_error: number;
   verdict: "as_expected" | "higher" | "lower";
+}
+/**
+ * days: only what was measured in so many days before now. check_every, clean_out_every: the shop's own intervals in days; the published ones hold without them.
+ */
+export interface TrendBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  machine: EntryId;
+  days?: number;
+  check_every?: Typed;
+  clean_out_every?: Typed;
+  limits?: LookLimits;
+}
+export interface TrendResult {
+  name: string;
+  unit: Unit;
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  now_s: number;
+  rows: TrendRow[];
+  added: TrendAddition[];
+  bands: TrendBand[];
+  rests: TrendSpell[];
+  losses: TrendLosses;
+  clean_out: TrendCleanOut;
+  full_volume_l?: number;
+  strength?: TrendStrength;
+  next_check?: TrendNextCheck;
+}
+/**
+ * One check, second reading or clean-out, and what went in since the row before.
+ */
+export interface TrendRow {
+  entry: EntryId;
+  kind: "check" | "recheck" | "clean_out";
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  added_unknown: number;
+  trouble: string[];
+  shown: {
+    water: Shown;
+    concentrate: Shown;
+    volume?: Shown;
+    strength?: Shown;
+    ph?: Shown;
+  };
+  strength_pct?: Measured;
+  state?: "weak" | "in_range" | "strong";
+  volume_l?: Measured;
+  ph?: number;
+}
+export interface TrendAddition {
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  unknown: number;
+}
+export interface TrendBand {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+  low_pct: number;
+  high_pct: number;
+}
+export interface TrendSpell {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+}
+/**
+ * Litres a day. Without lost_l_d there are fewer steps than needed. What is not shown lies within two of its own uncertainties of nothing.
+ */
+export interface TrendLosses {
+  steps: number;
+  needed: number;
+  left_out: TrendLeftOut[];
+  shown: {
+    lost?: Shown;
+    lost_low?: Shown;
+    lost_high?: Shown;
+    carry_out?: Shown;
+    carry_out_low?: Shown;
+    carry_out_high?: Shown;
+    evaporation?: Shown;
+    evaporation_low?: Shown;
+    evaporation_high?: Shown;
+    top_up?: Shown;
+    top_up_low?: Shown;
+    top_up_high?: Shown;
+  };
+  days?: number;
+  lost_l_d?: Measured;
+  concentrate_l_d?: Measured;
+  carry_out_l_d?: Measured;
+  evaporation_l_d?: Measured;
+  top_up_pct?: Measured;
+}
+export interface TrendLeftOut {
+  why: "unknown_added" | "unknown_taken" | "at_rest" | "unusual";
+  count: number;
+}
+export interface TrendCleanOut {
+  reasons: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  every_d: number;
+  at?: string;
+  age_d?: number;
+}
+/**
+ * From the first to the last reading of this charge. A direction needs three readings.
+ */
+export interface TrendStrength {
+  readings: number;
+  below: number;
+  above: number;
+  days: number;
+  direction: "too_few" | "rising" | "falling" | "steady";
+  shown: {
+    first: Shown;
+    last: Shown;
+    per_week?: Shown;
+  };
+  per_day_pct?: number;
+}
+/**
+ * Days from now, negative when overdue.
+ */
+export interface TrendNextCheck {
+  in_d: number;
+  every_d: number;
+  why: "interval" | "out_of_band" | "drifts_low" | "drifts_high";
+  resting: boolean;
 }
 export interface WriteCsvBody {
   /**
