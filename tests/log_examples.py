@@ -18,7 +18,6 @@ from tests.phones import (
     workshop,
 )
 
-
 _DAY_S = 86_400
 _LATHE = {"machine": LATHE, "days": 91}
 

@@ -26,7 +26,7 @@ from pycore.journal.times import DAY_S, moment_of
 from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import Shown, shown, shown_with_u
+from pycore.quantity.rounding import Shown, shown, shown_with_u, tidy
 
 Read = tuple[Point, Measured]
 S = TypeVar("S", bound=Spell)
@@ -66,7 +66,19 @@ def _way(read: Sequence[Read], slope: Slope | None) -> str:
     return direction(slope, last.value - first.value, (first.u**2 + last.u**2) ** 0.5)
 
 
-def _strength(read: Sequence[Read], slope: Slope | None) -> StrengthTrend | None:
+def _added_a_day(points: Sequence[Point], read: Sequence[Read]) -> float | None:
+    """Litres a day that were poured in from the first to the last reading, where it is known."""
+    first_s, last_s = (read[i][0].entry.measured_s for i in (0, -1))
+    added = [one for point in points if (one := added_by(point)) is not None]
+    inside = [one for one in added if first_s <= one.at_s < last_s]
+    if last_s - first_s < DAY_S or any(one.unknown for one in inside):
+        return None
+    return sum(one.water_l + one.concentrate_l for one in inside) * DAY_S / (last_s - first_s)
+
+
+def _strength(
+    points: Sequence[Point], read: Sequence[Read], slope: Slope | None, unit: str
+) -> StrengthTrend | None:
     if not read:
         return None
     states = [point.strength.state for point, _ in read if point.strength is not None]
@@ -79,6 +91,9 @@ def _strength(read: Sequence[Read], slope: Slope | None) -> StrengthTrend | None
     way = _way(read, slope)
     if slope is not None and way != "steady":
         said["per_week"] = shown(abs(slope.per_day) * 7, "%", 1)
+    added_l_d = _added_a_day(points, read)
+    if added_l_d is not None and added_l_d > 0:
+        said["added"] = shown(added_l_d, unit, 1)
     return StrengthTrend(
         readings=len(read),
         below=states.count("weak"),
@@ -96,9 +111,9 @@ def _a_day(number: Measured, unit: str) -> Shown:
     return fine if fine.decimals <= 1 else shown(number.value, unit, 1)
 
 
-def _said(found: Losses, unit: str) -> dict[str, Shown]:
+def _said(found: Losses, aim_pct: float, unit: str) -> dict[str, Shown]:
     """Litres a day with the ends of what is likely; only what is more than its own error."""
-    said: dict[str, Shown] = {}
+    said: dict[str, Shown] = {"aim": tidy(aim_pct, "%")}
     amounts = {
         "lost": found.lost_l_d,
         "carry_out": found.carry_out_l_d,
@@ -129,7 +144,7 @@ def _losses(points: Sequence[Point], unit: str) -> LossesShown:
         steps=found.steps,
         needed=needed,
         left_out=steps.counted(found.unusual),
-        shown=_said(found, unit),
+        shown=_said(found, bands[-1].aim_pct, unit),
         days=found.days,
         lost_l_d=found.lost_l_d,
         concentrate_l_d=found.concentrate_l_d,
@@ -184,6 +199,6 @@ def trend(body: TrendBody) -> TrendResult:
         losses=_losses(seen, unit),
         clean_out=clean_out_of(machine, charge, body, clean_every_d, now_s),
         full_volume_l=fulls[-1] if fulls else None,
-        strength=_strength(read, slope),
+        strength=_strength(seen, read, slope, unit),
         next_check=next_check_of(machine, charge, drifts, check_every_d, now_s),
     )

@@ -63,8 +63,8 @@ def next_check_of(
     edges = band.low_pct, band.high_pct
     due = next_check(every_d, _strength_now(charge), edges, slope)
     state = machine.state.entry.content["state"] if machine.state else ""
-    age_d = (now_s - last.entry.measured_s) / DAY_S
-    return NextCheck(due.after_d - age_d, every_d, due.why, state in AT_REST)
+    due_s = last.entry.measured_s + int(due.after_d * DAY_S)
+    return NextCheck(due_s, due_s <= now_s, every_d, due.why, state in AT_REST)
 
 
 def _first_ph(machine: MachineNow) -> float | None:

@@ -104,9 +104,10 @@ class LossesShown:
 
 @dataclass(frozen=True)
 class NextCheck:
-    """Days from now until the next check, negative when it is overdue; resting: not while so."""
+    """When the next check is due, seconds since 1970, and why then; resting: not while it is."""
 
-    in_d: float
+    due_s: int
+    overdue: bool
     every_d: float
     why: str
     resting: bool

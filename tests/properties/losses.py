@@ -1,4 +1,4 @@
-"""``python -m tests.properties.losses``: what the trend finds beside the truth of the example's year.
+"""``python -m tests.properties.losses``: the trend's losses beside those of the example's year.
 
 The truth is kept by the sumps themselves; the trend knows only what their people wrote down: two
 in eight top-ups by habit they did not. Oil that is skimmed leaves as concentrate, so it stands in

@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.phones import LATHE, Phone, check, id_of, moment, typed
+from tests.phones import LATHE, MORNING_S, Phone, check, id_of, moment, typed
 from tests.properties.asking import refusal
 from tests.unit.desk.trend_logs import DAY_S, checked, lathe, poured, trend_of
 
@@ -60,6 +60,8 @@ def test_fall_is_told_from_first_to_last_reading() -> None:
     # 0.6 points in four days.
     assert strength["per_day_pct"] == pytest.approx(-0.15)
     assert strength["shown"]["per_week"]["value"] == 1.1
+    # Three times 18 L in twelve days.
+    assert strength["shown"]["added"]["value"] == 4.5
 
 
 def test_two_readings_have_no_direction() -> None:
@@ -136,19 +138,23 @@ def test_clean_out_begins_another_charge() -> None:
 def test_next_check_follows_drift_pours_and_the_shops_interval() -> None:
     found = trend_of(falling(), 13)["next_check"]
     assert found["why"] == "out_of_band"
-    assert found["in_d"] == pytest.approx(-1, abs=1e-3)
+    assert (found["due_s"], found["overdue"]) == (MORNING_S + 12 * DAY_S + 60, True)
     phone = lathe()
     for day, shows in ((0, "5.0"), (4, "5.3"), (8, "5.6"), (12, "5.9")):
         checked(phone, day, "380", shows)
     # 8.85 %, 0.1125 points a day: 1.3 days to 9 %.
     rising = trend_of(phone, 12)["next_check"]
     assert rising["why"] == "drifts_high"
-    assert rising["in_d"] == pytest.approx(0.15 / 0.1125, abs=2e-3)
+    last_s = MORNING_S + 12 * DAY_S + 60
+    assert rising["due_s"] == pytest.approx(last_s + 0.15 / 0.1125 * DAY_S, abs=2)
+    assert rising["overdue"] is False
     poured(phone, 12, "18", "0")
     # 171 L of 8.85 % and 18 L of water: 8.007 %, so the interval comes first.
     watered = trend_of(phone, 12)["next_check"]
     assert watered["why"] == "interval"
-    assert trend_of(phone, 12, check_every=typed("3", "1"))["next_check"]["in_d"] < 3.01
+    assert watered["due_s"] == last_s + 7 * DAY_S
+    own = trend_of(phone, 12, check_every=typed("3", "1"))["next_check"]
+    assert (own["due_s"], own["every_d"]) == (last_s + 3 * DAY_S, 3)
     phone.save("machine_state", {"state": "shutdown"}, 12 * DAY_S + 300)
     assert trend_of(phone, 13)["next_check"]["resting"] is True
 
@@ -160,7 +166,8 @@ def test_findings_speak_for_a_clean_out() -> None:
     phone.save("check", {"look": ["smell"]}, 14 * DAY_S)
     found = trend_of(phone, 15)["clean_out"]
     assert found["reasons"] == ["germs_act", "smells"]
-    band = {"scheme": "Own", "review": typed("2000000", "CFU/mL"), "act": typed("3000000", "CFU/mL")}
+    high, higher = (typed(text, "CFU/mL") for text in ("2000000", "3000000"))
+    band = {"scheme": "Own", "review": high, "act": higher}
     own = trend_of(phone, 15, limits={"dip_slide": band}, clean_out_every=typed("90", "1"))
     assert own["clean_out"] == {"reasons": ["smells"], "every_d": 90}
 

@@ -2593,6 +2593,7 @@ export interface TrendLosses {
     top_up?: Shown;
     top_up_low?: Shown;
     top_up_high?: Shown;
+    aim?: Shown;
   };
   days?: number;
   lost_l_d?: Measured;
@@ -2624,14 +2625,16 @@ export interface TrendStrength {
     first: Shown;
     last: Shown;
     per_week?: Shown;
+    added?: Shown;
   };
   per_day_pct?: number;
 }
-/**
- * Days from now, negative when overdue.
- */
 export interface TrendNextCheck {
-  in_d: number;
+  /**
+   * Seconds since 1970.
+   */
+  due_s: number;
+  overdue: boolean;
   every_d: number;
   why: "interval" | "out_of_band" | "drifts_low" | "drifts_high";
   resting: boolean;
