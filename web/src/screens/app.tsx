@@ -33,6 +33,8 @@ import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
 import { TellNote } from "./told/others";
 import { TellScreen, ToldScreen } from "./told/screen";
+import { CareScreen } from "./trend/care";
+import { TrendScreen } from "./trend/screen";
 
 /** A place that is not there leads to the list instead of to an empty page. */
 function Elsewhere() {
@@ -61,6 +63,7 @@ function MachinePlace({
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
   if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "trend") return <TrendScreen key={id} machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
@@ -86,6 +89,7 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
   limits: () => <LimitsScreen />,
+  care: () => <CareScreen />,
 };
 
 /** Places through which entries leave the phone or come in: the example has no part in them. */

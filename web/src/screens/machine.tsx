@@ -105,6 +105,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       <div class="places">
         <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
+        <PlaceLink to={address("machines", id, "trend")}>{say("trend.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "set-up", "check")}>
           {say("machine.change")}
         </PlaceLink>
