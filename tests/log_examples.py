@@ -74,6 +74,10 @@ def answered() -> dict[str, Any]:
         "handover": ask("handover", {"lines": lines, "now": NOW, "since": moment(0)}),
         "write_csv": ask("write_csv", {"lines": lines, "now": NOW}),
         "trend": ask("trend", {"lines": _twelve_days(), "now": moment(12 * _DAY_S), **_LATHE}),
+        "plan_charge": ask(
+            "plan_charge",
+            {"machine": setup(), "left": typed("6", "L"), "left_strength": typed("1", "%")},
+        ),
         "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
     }
 

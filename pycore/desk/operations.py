@@ -9,6 +9,8 @@ from typing import Any
 import pycore
 from pycore.desk.assess import assessed, is_blurry
 from pycore.desk.calibrate import calibrate_sump
+from pycore.desk.charge import plan_charge
+from pycore.desk.charge_messages import PlanChargeBody
 from pycore.desk.check import plan_check
 from pycore.desk.codes import answer_code, make_code
 from pycore.desk.dip import level_from, worth_of_one
@@ -197,6 +199,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "plan_charge": (PlanChargeBody, plan_charge),
     "hold_check": (HoldCheckBody, hold_check),
     "recheck": (RecheckBody, recheck),
     "judge_look": (JudgeLookBody, judge_look),

@@ -1859,6 +1859,42 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data__finished = data['finished']
             if not isinstance(data__finished, bool):
                 raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'steps' in data_keys:
+            data_keys.remove('steps')
+            data__steps = data['steps']
+            if not isinstance(data__steps, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+            data__steps_is_list = isinstance(data__steps, (list, tuple))
+            if data__steps_is_list:
+                data__steps_len = len(data__steps)
+                if data__steps_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 50}, rule='maxItems')
+                for data__steps_x, data__steps_item in enumerate(data__steps):
+                    if not isinstance(data__steps_item, dict):
+                        raise JsonSchemaValueException('type', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__steps_item_is_dict = isinstance(data__steps_item, dict)
+                    if data__steps_item_is_dict:
+                        data__steps_item__missing_keys = set(['state', 'at']) - data__steps_item.keys()
+                        if data__steps_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['state', 'at']}, rule='required')
+                        data__steps_item_keys = set(data__steps_item.keys())
+                        if 'state' in data__steps_item_keys:
+                            data__steps_item_keys.remove('state')
+                            data__steps_item__state = data__steps_item['state']
+                            if not isinstance(data__steps_item__state, str):
+                                raise JsonSchemaValueException('type', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if not (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ready' or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'locked') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'skimmed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'cleaner_in') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ran') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'drained') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'chips_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinse_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed_again') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'left') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'charged') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'circulated')):
+                                raise JsonSchemaValueException('enum', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'enum': ['ready', 'locked', 'skimmed', 'cleaner_in', 'ran', 'drained', 'chips_out', 'rinsed', 'rinse_out', 'rinsed_again', 'left', 'charged', 'circulated']}, rule='enum')
+                        if 'at' in data__steps_item_keys:
+                            data__steps_item_keys.remove('at')
+                            data__steps_item__at = data__steps_item['at']
+                            validate___definitions_moment(data__steps_item__at, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].at'.format(**locals()))
+                        if data__steps_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'cleaner' in data_keys:
+            data_keys.remove('cleaner')
+            data__cleaner = data['cleaner']
+            validate___definitions_short_text(data__cleaner, custom_formats, (name_prefix or 'data') + '.cleaner')
         if 'waste' in data_keys:
             data_keys.remove('waste')
             data__waste = data['waste']
@@ -1880,6 +1916,10 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data_keys.remove('left')
             data__left = data['left']
             validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
         if 'charge' in data_keys:
             data_keys.remove('charge')
             data__charge = data['charge']
@@ -3599,6 +3639,35 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_plan_charge_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine', 'left', 'left_strength']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'left', 'left_strength']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'left' in data_keys:
+            data_keys.remove('left')
+            data__left = data['left']
+            validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4854,6 +4923,7 @@ VALIDATORS = {
     "judge_look_body": validate___definitions_judge_look_body,
     "make_code_body": validate___definitions_make_code_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
+    "plan_charge_body": validate___definitions_plan_charge_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,

@@ -382,6 +382,10 @@ export interface Operations {
     body: MergeLogsBody;
     result: MergeLogsResult;
   };
+  plan_charge: {
+    body: PlanChargeBody;
+    result: PlanCheckResult;
+  };
   plan_check: {
     body: PlanCheckBody;
     result: PlanCheckResult;
@@ -1812,6 +1816,15 @@ export interface FileReport {
    */
   ahead_s?: number;
 }
+/**
+ * left: litres that stayed in the sump after the last rinse; left_strength: their strength, 0 % for water.
+ */
+export interface PlanChargeBody {
+  machine: MachineTyped;
+  left: Typed;
+  left_strength: Typed;
+  concentrate_at_hand?: Typed;
+}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
@@ -2758,14 +2771,36 @@ export interface CheckContent {
   way?: number;
 }
 /**
- * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.
+ * Old fluid out and, where charge is given, a new charge in. steps: states that were reached, and when. left: litres that stayed, of left_strength. Not finished: stopped early, the steps say where.
  */
 export interface CleanOutContent {
   finished: boolean;
+  /**
+   * @maxItems 50
+   */
+  steps?: {
+    state:
+      | "ready"
+      | "locked"
+      | "skimmed"
+      | "cleaner_in"
+      | "ran"
+      | "drained"
+      | "chips_out"
+      | "rinsed"
+      | "rinse_out"
+      | "rinsed_again"
+      | "left"
+      | "charged"
+      | "circulated";
+    at: Moment;
+  }[];
+  cleaner?: ShortText;
   waste?: Typed;
   waste_note?: string;
   rinse?: Typed;
   left?: Typed;
+  left_strength?: Typed;
   charge?: BucketRows;
   fluid?: EntryId;
   lot?: ShortText;
