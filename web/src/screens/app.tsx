@@ -18,6 +18,7 @@ import { PourScreen } from "./check/pour/screen";
 import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
 import { LookScreen } from "./check/look/screen";
+import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
@@ -63,6 +64,7 @@ function MachinePlace({
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
   if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "clean-out") return <CleanOutScreen key={id} machine={machine} parts={rest} />;
   if (place === "trend") return <TrendScreen key={id} machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
