@@ -20,7 +20,7 @@ MOST_READINGS = 60
 class Slope:
     """Points of strength a day: the median slope and the 95 % interval around it."""
 
-    per_day: float
+    slope: float
     low: float
     high: float
 
@@ -33,7 +33,7 @@ def theil_sen(days: Sequence[float], values: Sequence[float]) -> Slope:
     make no slope. Valid: three readings or more at two moments or more; ``ValueError`` else.
 
     >>> theil_sen([1, 2, 3, 4, 5, 6, 7], [1, 2, 3, 4, 5, 16, 7])
-    Slope(per_day=1.0, low=1.0, high=3.5)
+    Slope(slope=1.0, low=1.0, high=3.5)
     """
     pairs = combinations(zip(days, values, strict=True), 2)
     slopes = sorted((b - a) / (t - s) for (s, a), (t, b) in pairs if t != s)

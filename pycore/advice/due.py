@@ -45,9 +45,9 @@ def next_check(
     if not low <= strength_pct <= high:
         return Due(0.0, "out_of_band")
     found = Due(every_d, "interval")
-    if slope is not None and slope.per_day > 0:
+    if slope is not None and slope.slope > 0:
         found = Due((high - strength_pct) / slope.high, "drifts_high")
-    elif slope is not None and slope.per_day < 0:
+    elif slope is not None and slope.slope < 0:
         found = Due((low - strength_pct) / slope.low, "drifts_low")
     return found if found.after_d < every_d else Due(every_d, "interval")
 
@@ -59,7 +59,7 @@ class Findings:
     age_d: float | None
     germs_cfu_ml: float | None
     smells_d: Sequence[float]
-    ph_fall: float | None
+    fall_ph: float | None
 
 
 def clean_out_reasons(
@@ -67,7 +67,7 @@ def clean_out_reasons(
 ) -> list[str]:
     """Codes of what speaks for a clean-out, the strongest first; empty where nothing does.
 
-    smells_d: how many days ago a smell was seen, of this charge. ph_fall: below the first fill.
+    smells_d: how many days ago a smell was seen, of this charge. fall_ph: below the first fill.
 
     >>> clean_out_reasons(Findings(200, 1e6, [3, 10], 0.4), 182, 1e3, 1e6, 1.0)
     ['germs_act', 'smells', 'old']
@@ -76,7 +76,7 @@ def clean_out_reasons(
     germs = found.germs_cfu_ml
     if germs is not None and germs >= review_cfu_ml:
         reasons.append("germs_act" if germs >= act_cfu_ml else "germs_review")
-    if found.ph_fall is not None and found.ph_fall > ph_drop_far + 1e-9:
+    if found.fall_ph is not None and found.fall_ph > ph_drop_far + 1e-9:
         reasons.append("ph_dropped_far")
     if sum(age_d <= RECENT_D for age_d in found.smells_d) >= SMELLS:
         reasons.append("smells")

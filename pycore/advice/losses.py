@@ -42,7 +42,7 @@ class State:
 class Shared:
     """Relative standard uncertainties that all checks share: the sump's scale, the factor."""
 
-    scale: float = 0.0
+    scale_share: float = 0.0
     factor: float = 0.0
 
 
@@ -53,7 +53,7 @@ class Step:
     out_l left as coolant of the strength at the start.
     """
 
-    days: float
+    lasted_d: float
     start: State
     end: State
     water_l: float
@@ -105,7 +105,7 @@ class Losses:
     poured or spilled that nobody wrote down. top_up_pct is None where no loss is seen.
     """
 
-    days: float
+    over_d: float
     steps: int
     unusual: int
     lost_l_d: Measured
@@ -125,12 +125,12 @@ def usual_steps(steps: Sequence[Step]) -> list[Step]:
     kept = [step for step in steps if step.lost_l > -2 * step.lost_u_l]
     if len(kept) < _LEAST_TO_COMPARE:
         return kept
-    middle = median(step.lost_l / step.days for step in kept)
-    spread = _TO_SIGMA * median(abs(step.lost_l / step.days - middle) for step in kept)
+    middle = median(step.lost_l / step.lasted_d for step in kept)
+    spread = _TO_SIGMA * median(abs(step.lost_l / step.lasted_d - middle) for step in kept)
 
     def is_usual(step: Step) -> bool:
-        off_l = abs(step.lost_l - middle * step.days)
-        return off_l <= _HAMPEL * max(spread * step.days, step.lost_u_l)
+        off_l = abs(step.lost_l - middle * step.lasted_d)
+        return off_l <= _HAMPEL * max(spread * step.lasted_d, step.lost_u_l)
 
     return [step for step in kept if is_usual(step)]
 
@@ -143,7 +143,7 @@ def _scatter(values: Sequence[float], days: Sequence[float]) -> float:
     return math.sqrt(squares * n / (n - 1)) / total_d
 
 
-def _ends_u(steps: Sequence[Step], volume_weight: float, strength_weight: float) -> float:
+def _ends_u(steps: Sequence[Step], volume_share: float, strength_share: float) -> float:
     """Standard uncertainty of a sum over steps by the dips and readings at its loose ends.
 
     A check that ends one step and starts the next drops out. The weights say what a litre of
@@ -158,17 +158,17 @@ def _ends_u(steps: Sequence[Step], volume_weight: float, strength_weight: float)
     parts = []
     for key, count in counts.items():
         volume, strength = states[key].volume_l, states[key].strength_pct
-        by_dip = (volume_weight + strength_weight * strength.value / 100) * volume.u
+        by_dip = (volume_share + strength_share * strength.value / 100) * volume.u
         parts.append((count * by_dip) ** 2)
-        parts.append((count * strength_weight * volume.value * strength.u / 100) ** 2)
+        parts.append((count * strength_share * volume.value * strength.u / 100) ** 2)
     return math.sqrt(math.fsum(parts))
 
 
-def _held(steps: Sequence[Step], volume_weight: float, strength_weight: float) -> float:
+def _held(steps: Sequence[Step], volume_share: float, strength_share: float) -> float:
     """How much less the sump holds at the ends than at the starts; weights as in ``_ends_u``."""
     states = [(step.start, 1) for step in steps] + [(step.end, -1) for step in steps]
     return math.fsum(
-        sign * s.volume_l.value * (volume_weight + strength_weight * s.strength_pct.value / 100)
+        sign * s.volume_l.value * (volume_share + strength_share * s.strength_pct.value / 100)
         for s, sign in states
     )
 
@@ -182,7 +182,7 @@ class _Sums:
 
     @property
     def days(self) -> list[float]:
-        return [step.days for step in self.steps]
+        return [step.lasted_d for step in self.steps]
 
     @property
     def water_l(self) -> float:
@@ -192,14 +192,16 @@ class _Sums:
     def neat_l(self) -> float:
         return math.fsum(step.concentrate_l for step in self.steps)
 
-    def measured(self, values: Sequence[float], volume: float, strength: float) -> Measured:
+    def measured(
+        self, values: Sequence[float], volume_share: float, strength_share: float
+    ) -> Measured:
         """The sum of the values a day. Weights: what a litre, and one of concentrate, counts."""
         total_d = math.fsum(self.days)
         scatter = _scatter(values, self.days)
-        ends = _ends_u(self.steps, volume, strength) / total_d
-        pail = VESSEL_U_SHARE * volume * self.water_l / total_d
-        jug = VESSEL_U_SHARE * (volume + strength) * self.neat_l / total_d
-        scale = self.shared.scale * _held(self.steps, volume, strength) / total_d
+        ends = _ends_u(self.steps, volume_share, strength_share) / total_d
+        pail = VESSEL_U_SHARE * volume_share * self.water_l / total_d
+        jug = VESSEL_U_SHARE * (volume_share + strength_share) * self.neat_l / total_d
+        scale = self.shared.scale_share * _held(self.steps, volume_share, strength_share) / total_d
         u = math.hypot(max(scatter, ends), pail, jug, scale)
         return Measured(math.fsum(values) / total_d, u)
 
@@ -221,7 +223,7 @@ def losses(steps: Sequence[Step], aim_pct: float, shared: Shared) -> Losses | No
         return None
     sums = _Sums(used, shared)
     total_d = math.fsum(sums.days)
-    per_l = 100 * total_d / math.fsum(step.mean_pct * step.days for step in used)
+    per_l = 100 * total_d / math.fsum(step.mean_pct * step.lasted_d for step in used)
     lost = [step.lost_l for step in used]
     carried = [step.carried_l for step in used]
     air = [one - other for one, other in zip(lost, carried, strict=True)]
@@ -230,7 +232,7 @@ def losses(steps: Sequence[Step], aim_pct: float, shared: Shared) -> Losses | No
     by_factor = shared.factor * carry_out.value
     evaporation = sums.measured(air, 1, -per_l)
     return Losses(
-        days=total_d,
+        over_d=total_d,
         steps=len(used),
         unusual=len(steps) - len(used),
         lost_l_d=lost_l_d,

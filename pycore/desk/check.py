@@ -129,7 +129,7 @@ def planned(
     assessment: AssessSumpResult,
     circuit: Circuit,
 ) -> PlanCheckResult:
-    """The answer for one strength of a sump that was dipped."""
+    """The answer for one strength of a sump that was dipped; errors of the planner."""
     try:
         plan = plan_recipe(request)
     except Fault as fault:

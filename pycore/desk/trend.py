@@ -90,7 +90,7 @@ def _strength(
     }
     way = _way(read, slope)
     if slope is not None and way != "steady":
-        said["per_week"] = shown(abs(slope.per_day) * 7, "%", 1)
+        said["per_week"] = shown(abs(slope.slope) * 7, "%", 1)
     added_l_d = _added_a_day(points, read)
     if added_l_d is not None and added_l_d > 0:
         said["added"] = shown(added_l_d, unit, 1)
@@ -98,10 +98,10 @@ def _strength(
         readings=len(read),
         below=states.count("weak"),
         above=states.count("strong"),
-        days=(last.entry.measured_s - first.entry.measured_s) / DAY_S,
+        over_d=(last.entry.measured_s - first.entry.measured_s) / DAY_S,
         direction=way,
         shown=said,
-        per_day_pct=None if slope is None else slope.per_day,
+        slope_pct_d=None if slope is None else slope.slope,
     )
 
 
@@ -145,7 +145,7 @@ def _losses(points: Sequence[Point], unit: str) -> LossesShown:
         needed=needed,
         left_out=steps.counted(found.unusual),
         shown=_said(found, bands[-1].aim_pct, unit),
-        days=found.days,
+        over_d=found.over_d,
         lost_l_d=found.lost_l_d,
         concentrate_l_d=found.concentrate_l_d,
         carry_out_l_d=found.carry_out_l_d,

@@ -72,10 +72,10 @@ class StrengthTrend:
     readings: int
     below: int
     above: int
-    days: float
+    over_d: float
     direction: str
     shown: dict[str, Shown]
-    per_day_pct: float | None = None
+    slope_pct_d: float | None = None
 
 
 @dataclass(frozen=True)
@@ -94,7 +94,7 @@ class LossesShown:
     needed: int
     left_out: list[LeftOut]
     shown: dict[str, Shown]
-    days: float | None = None
+    over_d: float | None = None
     lost_l_d: Measured | None = None
     concentrate_l_d: Measured | None = None
     carry_out_l_d: Measured | None = None

@@ -108,6 +108,11 @@ COUNTS = {
     "left_out",
     "way",
     "rows",
+    "readings",
+    "steps",
+    "needed",
+    "unknown",
+    "added_unknown",
 }
 
 

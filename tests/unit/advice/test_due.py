@@ -35,7 +35,7 @@ def test_without_a_band_the_interval_holds() -> None:
 
 
 def reasons(**found: object) -> list[str]:
-    known = {"age_d": None, "germs_cfu_ml": None, "smells_d": [], "ph_fall": None, **found}
+    known = {"age_d": None, "germs_cfu_ml": None, "smells_d": [], "fall_ph": None, **found}
     return clean_out_reasons(Findings(**known), 182, 1e3, 1e6, 1.0)  # type: ignore[arg-type]
 
 
@@ -49,13 +49,13 @@ def test_each_reason_at_its_edge() -> None:
     assert reasons(germs_cfu_ml=999) == []
     assert reasons(germs_cfu_ml=1000) == ["germs_review"]
     assert reasons(germs_cfu_ml=1e6) == ["germs_act"]
-    assert reasons(ph_fall=1.0) == []
-    assert reasons(ph_fall=1.1) == ["ph_dropped_far"]
+    assert reasons(fall_ph=1.0) == []
+    assert reasons(fall_ph=1.1) == ["ph_dropped_far"]
     assert reasons(smells_d=[28]) == []
     assert reasons(smells_d=[28, 0]) == ["smells"]
     assert reasons(smells_d=[28.1, 0]) == []
 
 
 def test_strongest_first() -> None:
-    every = {"age_d": 200, "germs_cfu_ml": 1e6, "smells_d": [1, 2], "ph_fall": 1.2}
+    every = {"age_d": 200, "germs_cfu_ml": 1e6, "smells_d": [1, 2], "fall_ph": 1.2}
     assert reasons(**every) == ["germs_act", "ph_dropped_far", "smells", "old"]

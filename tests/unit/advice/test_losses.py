@@ -49,7 +49,7 @@ def test_three_checks_by_hand() -> None:
     assert found.evaporation_l_d.value == pytest.approx((26.5 - carried) / 7, rel=1e-6)
     assert found.top_up_pct is not None
     assert found.top_up_pct.value == pytest.approx(8 * carried / 26.5, rel=1e-6)
-    assert (found.steps, found.days, found.unusual) == (2, 7, 0)
+    assert (found.steps, found.over_d, found.unusual) == (2, 7, 0)
 
 
 def test_steady_state_is_that_of_the_balance() -> None:
@@ -114,7 +114,7 @@ def test_vessel_scale_and_factor_do_not_average_away() -> None:
     # 3 % of each vessel: 18.4 L by the pail, 1.6 L by the jug.
     assert found.lost_l_d.u == pytest.approx(0.03 * math.hypot(18.4, 1.6) / 8, rel=1e-3)
     fall = [Step(4, a, b, 0, 0), Step(4, a, b, 0, 0)]
-    scaled = losses(fall, 8, Shared(scale=0.1))
+    scaled = losses(fall, 8, Shared(scale_share=0.1))
     assert scaled is not None
     assert scaled.lost_l_d.u == pytest.approx(0.1 * 20 / 8, rel=1e-3)
     by_factor = losses(fall, 8, Shared(factor=0.05))

@@ -1,14 +1,11 @@
 """pycore.desk.charge: an emptied sump to the recipe of its new charge."""
 
-from dataclasses import MISSING, fields
 from typing import Any
 
 import pytest
 
-from pycore.desk.charge_messages import PlanChargeBody
 from tests.phones import setup, typed
 from tests.properties.asking import ask, refusal
-from tests.unit.desk.test_messages import DEFINITIONS
 
 
 def body(left: str = "6", pct: str = "1", **more: Any) -> dict[str, Any]:
@@ -60,10 +57,3 @@ def test_short_stock_fills_less_high() -> None:
 def test_refusals_name_their_field(change: dict[str, Any], path: str, code: str) -> None:
     error = refusal("plan_charge", {**body(), **change})
     assert (error["path"], error["code"]) == (path, code)
-
-
-def test_same_fields_as_in_the_contract() -> None:
-    definition = DEFINITIONS["plan_charge_body"]
-    own = fields(PlanChargeBody)
-    assert {field.name for field in own} == set(definition["properties"])
-    assert {f.name for f in own if f.default is MISSING} == set(definition["required"])

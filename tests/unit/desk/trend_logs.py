@@ -29,3 +29,12 @@ def trend_of(phone: Phone, day: float, **more: Any) -> dict[str, Any]:
     """What the log says so many days after its first morning."""
     body = {"lines": phone.lines, "now": moment(int(day * DAY_S)), "machine": LATHE}
     return ask("trend", {**body, **more})
+
+
+def falling() -> Phone:
+    """Strength from 8.1 to 6.3 % in twelve days, topped up with water alone."""
+    phone = lathe()
+    for day, shows in ((0, "5.4"), (4, "5.0"), (8, "4.6"), (12, "4.2")):
+        checked(phone, day, "380", shows)
+        poured(phone, day, "18", "0")
+    return phone

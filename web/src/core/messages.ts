@@ -2608,7 +2608,7 @@ export interface TrendLosses {
     top_up_high?: Shown;
     aim?: Shown;
   };
-  days?: number;
+  over_d?: number;
   lost_l_d?: Measured;
   concentrate_l_d?: Measured;
   carry_out_l_d?: Measured;
@@ -2632,7 +2632,7 @@ export interface TrendStrength {
   readings: number;
   below: number;
   above: number;
-  days: number;
+  over_d: number;
   direction: "too_few" | "rising" | "falling" | "steady";
   shown: {
     first: Shown;
@@ -2640,7 +2640,7 @@ export interface TrendStrength {
     per_week?: Shown;
     added?: Shown;
   };
-  per_day_pct?: number;
+  slope_pct_d?: number;
 }
 export interface TrendNextCheck {
   /**

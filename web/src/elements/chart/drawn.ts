@@ -33,6 +33,8 @@ export interface Drawn {
   readonly breaks_s: readonly number[];
   readonly full: number | null;
   readonly last: string;
+  /** Letters for which there is room at the right. */
+  readonly margin: number;
   readonly from_s: number;
   readonly to_s: number;
   readonly height: number;

@@ -53,25 +53,32 @@ function Bucket({ cleaning, answer }: ChargeProps) {
         </div>
       )}
       <p>
-        {say("recipe.then", { ...then, high: write(recipe.high), volume: write(recipe.volume) })}
+        {say("clean.charge_then", {
+          ...then,
+          high: write(recipe.high),
+          volume: write(recipe.volume),
+        })}
       </p>
-      <ul class="ready-list">
-        {recipe.cautions.map((code) => (
-          <li key={code}>{cautionSentence(code)}</li>
-        ))}
-      </ul>
     </>
   );
 }
 
 export function ChargePage(props: ChargeProps) {
   const { machine, cleaning, answer } = props;
+  const recipe = chargeRecipe(answer);
   return (
     <>
       {cleaning.otherWay ? <p>{say("clean.other_text")}</p> : <Bucket {...props} />}
       {answer === null && !cleaning.otherWay ? <p role="status">{say("recipe.working")}</p> : null}
       {answer?.kind === "error" ? <p role="alert">{errorSentence(answer.error)}</p> : null}
       {answer?.kind === "down" ? <p role="alert">{say("recipe.down")}</p> : null}
+      {recipe === null || cleaning.otherWay ? null : (
+        <ul class="ready-list">
+          {recipe.cautions.map((code) => (
+            <li key={code}>{cautionSentence(code)}</li>
+          ))}
+        </ul>
+      )}
       <button
         type="button"
         class="place-link quiet-button"

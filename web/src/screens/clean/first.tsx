@@ -14,6 +14,7 @@ import { NotSaved } from "../check/notsaved";
 import { useAnswer, useCore } from "../core";
 import { back, replace } from "../route";
 import { chargeRecipe, chargeRows, useCharge } from "./charge";
+import { faultFor, type Faults } from "./reading";
 import { typedOf, useSavingClean } from "./saving";
 import { lastStep } from "./steps";
 
@@ -64,15 +65,16 @@ function useFirst({ machine, cleaning }: FirstProps) {
   const body = bodyOf(machine, cleaning);
   const found = useAnswer("assess_sump", body);
   const recipe = chargeRecipe(useCharge(machine.body.machine, cleaning));
-  const [phFault, setPhFault] = useState<string | undefined>(undefined);
+  const [phFaults, setPhFaults] = useState<Faults>({});
   const { saving, finish } = useSavingClean(machine, () => {
     replace("machines", id, "clean-out", "done");
   });
   const press = async (): Promise<void> => {
-    const ph = (cleaning.texts["ph"] ?? "").trim();
-    if (ph !== "") {
-      const read = await core.ask("read_quantity", { text: ph, unit: "1", quantity: "ph" });
-      setPhFault(read.kind === "error" ? errorSentence(read.error, say("field.ph")) : undefined);
+    const text = cleaning.texts["ph"] ?? "";
+    if (text.trim() !== "") {
+      const read = await core.ask("read_quantity", { text, unit: "1", quantity: "ph" });
+      const said = read.kind === "error" ? errorSentence(read.error, say("field.ph")) : "";
+      setPhFaults(said === "" ? {} : { ph: { text, said } });
       if (read.kind !== "ok") return;
     }
     if (body !== null && found?.kind !== "ok") return;
@@ -80,6 +82,7 @@ function useFirst({ machine, cleaning }: FirstProps) {
     finish(cleaning, rows, found?.kind === "ok" ? found.result : null);
   };
   const isBusy = saving.kind === "saving" || (recipe === null && !cleaning.otherWay);
+  const phFault = faultFor(phFaults, "ph", cleaning.texts["ph"] ?? "");
   return { found, phFault, saving, isBusy, press };
 }
 

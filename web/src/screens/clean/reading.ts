@@ -4,9 +4,19 @@ import type { Cleaning, CleanState } from "../../store/cleaning";
 import type { MachineEntry } from "../../store/entry";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
-import { askedAt } from "./fields";
+import { askedAt, fieldWord } from "./asked";
 
-export type Faults = Readonly<Record<string, string>>;
+/** A fault belongs to the text that it was found in: with another text it is gone. */
+export interface FaultOf {
+  readonly text: string;
+  readonly said: string;
+}
+export type Faults = Readonly<Record<string, FaultOf>>;
+
+export function faultFor(faults: Faults, name: string, text: string): string | undefined {
+  const fault = faults[name];
+  return fault?.text === text ? fault.said : undefined;
+}
 
 /** Empty where everything can be read, or where nothing is typed that must be a number. */
 export async function faultsAt(
@@ -15,9 +25,13 @@ export async function faultsAt(
   state: CleanState,
   cleaning: Cleaning,
 ): Promise<Faults> {
-  const found: Record<string, string> = {};
+  const found: Record<string, FaultOf> = {};
   for (const { name, quantity, unit, must } of askedAt(state, cleaning)) {
-    const text = (cleaning.texts[name] ?? "").trim();
+    const typed = cleaning.texts[name] ?? "";
+    const text = typed.trim();
+    const fault = (said: string): void => {
+      found[name] = { text: typed, said };
+    };
     if (quantity === null || (text === "" && must !== true)) continue;
     const units = machine.body.machine.units;
     const answer = await core.ask("read_quantity", {
@@ -25,9 +39,9 @@ export async function faultsAt(
       quantity,
       unit: unit === "plate" ? units.plate : "%",
     });
-    if (answer.kind === "error") found[name] = errorSentence(answer.error, say("clean.number"));
+    if (answer.kind === "error") fault(errorSentence(answer.error, fieldWord(name)));
     // Without its numbers there is no recipe: only then the calculator is waited for.
-    else if (answer.kind !== "ok" && must === true) found[name] = say("recipe.starting");
+    else if (answer.kind !== "ok" && must === true) fault(say("recipe.starting"));
   }
   return found;
 }

@@ -155,10 +155,10 @@ export function CleanTickScreen(props: TickProps) {
         />
       }
     >
-      <Lines step={step} cleaning={cleaning} />
       {state === "charged" ? (
         <ChargePage machine={machine} cleaning={cleaning} answer={answer} />
       ) : null}
+      <Lines step={step} cleaning={cleaning} />
       <StepFields machine={machine} state={state} cleaning={cleaning} faults={doing.faults} />
       <div class="places">
         {step.mayLeaveOut ? (

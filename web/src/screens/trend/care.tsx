@@ -18,7 +18,8 @@ const FIELDS = [
 
 type Faults = Readonly<Partial<Record<keyof Care, string>>>;
 
-export function CareScreen() {
+/** Reads both, says what is wrong with them, or keeps them and goes back. */
+function useCare() {
   const core = useCore();
   const [care, setCare] = useState<Care>(shopCare);
   const [faults, setFaults] = useState<Faults>({});
@@ -38,6 +39,15 @@ export function CareScreen() {
     if (keepCare(care)) back();
     else setLost(true);
   };
+  const change = (part: keyof Care, text: string): void => {
+    setCare({ ...care, [part]: text });
+    setFaults({});
+  };
+  return { care, faults, isLost, press, change };
+}
+
+export function CareScreen() {
+  const { care, faults, isLost, press, change } = useCare();
   return (
     <Page
       title={say("care.title")}
@@ -61,7 +71,7 @@ export function CareScreen() {
           text={care[part]}
           fault={faults[part]}
           onText={(text) => {
-            setCare({ ...care, [part]: text });
+            change(part, text);
           }}
         />
       ))}

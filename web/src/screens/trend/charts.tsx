@@ -26,6 +26,7 @@ function frame(trend: TrendResult, parts: Parts): Drawn {
     breaks_s: [...cleaned, ...trend.rests.map(({ to_s }) => to_s)],
     full: null,
     last: "",
+    margin: 0,
     from_s: trend.from_s,
     to_s: Math.max(trend.now_s, trend.from_s + DAY_S),
     number: (value) => writeDecimal(value, 0, 1),
@@ -98,7 +99,8 @@ function Key() {
       ))}
       <li>
         <svg viewBox="0 0 28 18" width="28" height="18">
-          <path d="M1 1h26v16H1z" fill="url(#band)" class="key-line" />
+          <path d="M1 9l8-8M1 17L17 1M9 17L25 1M17 17l10-10M25 17l2-2" class="key-hatch" />
+          <path d="M1 1h26M1 17h26" class="key-line" />
         </svg>
         {say("trend.band")}
       </li>
@@ -125,16 +127,25 @@ function AddedKey() {
   );
 }
 
+/** All with the same margin, so that one moment stands under the other. */
+function allOf(trend: TrendResult) {
+  const parts = {
+    strength: strengthOf(trend),
+    level: levelOf(trend),
+    added: addedOf(trend),
+    acid: acidOf(trend),
+  };
+  const margin = Math.max(...Object.values(parts).map(({ last }) => last.length));
+  return {
+    strength: { ...parts.strength, margin },
+    level: { ...parts.level, margin },
+    added: { ...parts.added, margin },
+    acid: { ...parts.acid, margin },
+  };
+}
+
 export function Charts({ trend, about }: { readonly trend: TrendResult; readonly about: string }) {
-  const all = useMemo(
-    () => ({
-      strength: strengthOf(trend),
-      level: levelOf(trend),
-      added: addedOf(trend),
-      acid: acidOf(trend),
-    }),
-    [trend],
-  );
+  const all = useMemo(() => allOf(trend), [trend]);
   const instead = say("trend.no_chart");
   return (
     <div class="charts">

@@ -62,7 +62,7 @@ function Learned({ trend, machine }: { readonly trend: TrendResult; readonly mac
       <section class="shift-part">
         <h2>{say("trend.clean_title")}</h2>
         <Facts texts={cleanOutSentences(trend)} />
-        {trend.clean_out.reasons.length === 0 ? null : (
+        {trend.clean_out.reasons.every((why) => why === "germs_review") ? null : (
           <PlaceLink to={address("machines", machine, "clean-out")}>{say("clean.title")}</PlaceLink>
         )}
       </section>

@@ -15,7 +15,7 @@ const MOVES: Readonly<Record<"rising" | "falling" | "steady", CountKey>> = {
 export function strengthSentences({ strength }: TrendResult): readonly string[] {
   if (strength === undefined) return [say("trend.none")];
   const { readings, below, above, direction, shown } = strength;
-  const days = Math.max(1, Math.round(strength.days));
+  const days = Math.max(1, Math.round(strength.over_d));
   const ends = { first: write(shown.first), last: write(shown.last), all: String(readings) };
   const first =
     direction === "too_few"
