@@ -69,7 +69,10 @@ function useFirst({ machine, cleaning }: FirstProps) {
   const { saving, finish } = useSavingClean(machine, () => {
     replace("machines", id, "clean-out", "done");
   });
+  const isBusy = saving.kind === "saving" || (recipe === null && !cleaning.otherWay);
   const press = async (): Promise<void> => {
+    // Without the recipe nobody knows what the buckets held: nothing is stored of them then.
+    if (isBusy) return;
     const text = cleaning.texts["ph"] ?? "";
     if (text.trim() !== "") {
       const read = await core.ask("read_quantity", { text, unit: "1", quantity: "ph" });
@@ -81,7 +84,6 @@ function useFirst({ machine, cleaning }: FirstProps) {
     const rows = chargeRows(machine.body.machine, cleaning, recipe);
     finish(cleaning, rows, found?.kind === "ok" ? found.result : null);
   };
-  const isBusy = saving.kind === "saving" || (recipe === null && !cleaning.otherWay);
   const phFault = faultFor(phFaults, "ph", cleaning.texts["ph"] ?? "");
   return { found, phFault, saving, isBusy, press };
 }

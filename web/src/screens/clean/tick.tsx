@@ -56,7 +56,7 @@ function useTick({ machine, cleaning, step }: TickProps, toCome: number | null) 
   };
   const undo = (): void => {
     const { ticks, buckets } = cleaning;
-    const isBucket = step.state === "charged" && buckets.length > 0;
+    const isBucket = step.state === "charged" && !cleaning.otherWay && buckets.length > 0;
     const change = isBucket ? { buckets: buckets.slice(0, -1) } : { ticks: ticks.slice(0, -1) };
     if (isBucket || ticks.length > 0) setLost(!changeCleaning(id, change));
   };
