@@ -9,6 +9,8 @@ from typing import Any
 import pycore
 from pycore.desk.assess import assessed, is_blurry
 from pycore.desk.calibrate import calibrate_sump
+from pycore.desk.charge import plan_charge
+from pycore.desk.charge_messages import PlanChargeBody
 from pycore.desk.check import plan_check
 from pycore.desk.codes import answer_code, make_code
 from pycore.desk.dip import level_from, worth_of_one
@@ -62,6 +64,8 @@ from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.tank import read_tank
 from pycore.desk.trying import try_sump
+from pycore.desk.trend import trend
+from pycore.desk.trend_messages import TrendBody
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
@@ -199,6 +203,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "plan_charge": (PlanChargeBody, plan_charge),
     "hold_check": (HoldCheckBody, hold_check),
     "recheck": (RecheckBody, recheck),
     "judge_look": (JudgeLookBody, judge_look),
@@ -217,8 +222,9 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "merge_logs": (MergeLogsBody, merge_logs),
     "handover": (HandoverBody, handover),
     "write_csv": (WriteCsvBody, write_csv),
+    "trend": (TrendBody, trend),
 }
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(
-    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv")
+    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv", "trend")
 )

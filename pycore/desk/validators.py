@@ -1859,6 +1859,42 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data__finished = data['finished']
             if not isinstance(data__finished, bool):
                 raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'steps' in data_keys:
+            data_keys.remove('steps')
+            data__steps = data['steps']
+            if not isinstance(data__steps, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+            data__steps_is_list = isinstance(data__steps, (list, tuple))
+            if data__steps_is_list:
+                data__steps_len = len(data__steps)
+                if data__steps_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 50}, rule='maxItems')
+                for data__steps_x, data__steps_item in enumerate(data__steps):
+                    if not isinstance(data__steps_item, dict):
+                        raise JsonSchemaValueException('type', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__steps_item_is_dict = isinstance(data__steps_item, dict)
+                    if data__steps_item_is_dict:
+                        data__steps_item__missing_keys = set(['state', 'at']) - data__steps_item.keys()
+                        if data__steps_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['state', 'at']}, rule='required')
+                        data__steps_item_keys = set(data__steps_item.keys())
+                        if 'state' in data__steps_item_keys:
+                            data__steps_item_keys.remove('state')
+                            data__steps_item__state = data__steps_item['state']
+                            if not isinstance(data__steps_item__state, str):
+                                raise JsonSchemaValueException('type', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if not (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ready' or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'locked') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'skimmed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'cleaner_in') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ran') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'drained') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'chips_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinse_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed_again') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'left') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'charged') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'circulated')):
+                                raise JsonSchemaValueException('enum', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'enum': ['ready', 'locked', 'skimmed', 'cleaner_in', 'ran', 'drained', 'chips_out', 'rinsed', 'rinse_out', 'rinsed_again', 'left', 'charged', 'circulated']}, rule='enum')
+                        if 'at' in data__steps_item_keys:
+                            data__steps_item_keys.remove('at')
+                            data__steps_item__at = data__steps_item['at']
+                            validate___definitions_moment(data__steps_item__at, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].at'.format(**locals()))
+                        if data__steps_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'cleaner' in data_keys:
+            data_keys.remove('cleaner')
+            data__cleaner = data['cleaner']
+            validate___definitions_short_text(data__cleaner, custom_formats, (name_prefix or 'data') + '.cleaner')
         if 'waste' in data_keys:
             data_keys.remove('waste')
             data__waste = data['waste']
@@ -1880,6 +1916,10 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data_keys.remove('left')
             data__left = data['left']
             validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
         if 'charge' in data_keys:
             data_keys.remove('charge')
             data__charge = data['charge']
@@ -2477,6 +2517,147 @@ def validate___definitions_change_typed(data, custom_formats={}, name_prefix=Non
             data_keys.remove('concentrate')
             data__concentrate = data['concentrate']
             validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_trend_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'machine']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'machine']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'days' in data_keys:
+            data_keys.remove('days')
+            data__days = data['days']
+            if not isinstance(data__days, int) and (not (isinstance(data__days, float) and data__days.is_integer())) or isinstance(data__days, bool):
+                raise JsonSchemaValueException('type', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__days, (int, float, Decimal)) and (not isinstance(data__days, bool)):
+                if data__days < 1:
+                    raise JsonSchemaValueException('minimum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'minimum': 1}, rule='minimum')
+                if data__days > 36500:
+                    raise JsonSchemaValueException('maximum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'maximum': 36500}, rule='maximum')
+        if 'check_every' in data_keys:
+            data_keys.remove('check_every')
+            data__checkevery = data['check_every']
+            validate___definitions_typed(data__checkevery, custom_formats, (name_prefix or 'data') + '.check_every')
+        if 'clean_out_every' in data_keys:
+            data_keys.remove('clean_out_every')
+            data__cleanoutevery = data['clean_out_every']
+            validate___definitions_typed(data__cleanoutevery, custom_formats, (name_prefix or 'data') + '.clean_out_every')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'ph_low' in data_keys:
+            data_keys.remove('ph_low')
+            data__phlow = data['ph_low']
+            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
+        if 'ph_drop' in data_keys:
+            data_keys.remove('ph_drop')
+            data__phdrop = data['ph_drop']
+            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
+        if 'ph_drop_far' in data_keys:
+            data_keys.remove('ph_drop_far')
+            data__phdropfar = data['ph_drop_far']
+            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
+        if 'nitrite_most' in data_keys:
+            data_keys.remove('nitrite_most')
+            data__nitritemost = data['nitrite_most']
+            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
+        if 'cold' in data_keys:
+            data_keys.remove('cold')
+            data__cold = data['cold']
+            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
+        if 'warm' in data_keys:
+            data_keys.remove('warm')
+            data__warm = data['warm']
+            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
+        data_keys = set(data.keys())
+        if 'scheme' in data_keys:
+            data_keys.remove('scheme')
+            data__scheme = data['scheme']
+            if not isinstance(data__scheme, str):
+                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
+            if isinstance(data__scheme, str):
+                data__scheme_len = len(data__scheme)
+                if data__scheme_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
+                if data__scheme_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
+        if 'review' in data_keys:
+            data_keys.remove('review')
+            data__review = data['review']
+            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
+        if 'act' in data_keys:
+            data_keys.remove('act')
+            data__act = data['act']
+            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -3529,6 +3710,35 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_plan_charge_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine', 'left', 'left_strength']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'left', 'left_strength']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'left' in data_keys:
+            data_keys.remove('left')
+            data__left = data['left']
+            validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -3770,79 +3980,6 @@ def validate___definitions_judge_look_body(data, custom_formats={}, name_prefix=
             data_keys.remove('limits')
             data__limits = data['limits']
             validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set([]) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
-        data_keys = set(data.keys())
-        if 'ph_low' in data_keys:
-            data_keys.remove('ph_low')
-            data__phlow = data['ph_low']
-            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
-        if 'ph_drop' in data_keys:
-            data_keys.remove('ph_drop')
-            data__phdrop = data['ph_drop']
-            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
-        if 'ph_drop_far' in data_keys:
-            data_keys.remove('ph_drop_far')
-            data__phdropfar = data['ph_drop_far']
-            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
-        if 'nitrite_most' in data_keys:
-            data_keys.remove('nitrite_most')
-            data__nitritemost = data['nitrite_most']
-            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
-        if 'cold' in data_keys:
-            data_keys.remove('cold')
-            data__cold = data['cold']
-            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
-        if 'warm' in data_keys:
-            data_keys.remove('warm')
-            data__warm = data['warm']
-            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
-        if 'dip_slide' in data_keys:
-            data_keys.remove('dip_slide')
-            data__dipslide = data['dip_slide']
-            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
-        data_keys = set(data.keys())
-        if 'scheme' in data_keys:
-            data_keys.remove('scheme')
-            data__scheme = data['scheme']
-            if not isinstance(data__scheme, str):
-                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
-            if isinstance(data__scheme, str):
-                data__scheme_len = len(data__scheme)
-                if data__scheme_len < 1:
-                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
-                if data__scheme_len > 80:
-                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
-        if 'review' in data_keys:
-            data_keys.remove('review')
-            data__review = data['review']
-            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
-        if 'act' in data_keys:
-            data_keys.remove('act')
-            data__act = data['act']
-            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -4980,6 +5117,7 @@ VALIDATORS = {
     "judge_practice_body": validate___definitions_judge_practice_body,
     "make_code_body": validate___definitions_make_code_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
+    "plan_charge_body": validate___definitions_plan_charge_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
@@ -4990,6 +5128,7 @@ VALIDATORS = {
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
     "recheck_body": validate___definitions_recheck_body,
+    "trend_body": validate___definitions_trend_body,
     "try_sump_body": validate___definitions_try_sump_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,

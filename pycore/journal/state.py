@@ -6,7 +6,7 @@ The fold is a function of the set of lines: it does not depend on the order in w
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -149,7 +149,7 @@ def _since(ordered: list[Standing]) -> Since:
     return Since(pours, buckets, unknown, len(entries) - pours, water_l, concentrate_l)
 
 
-def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
+def of_this_charge(ordered: Sequence[Standing]) -> Sequence[Standing]:
     """Entries after the last clean-out: what was measured before is of another fluid."""
     cleaned = [
         place
@@ -162,7 +162,7 @@ def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
 def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
     ordered = in_order(entry for entry in entries if entry.is_used)
     told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
-    measured = [entry for entry in _of_this_charge(told) if entry.kind in _MEASURING]
+    measured = [entry for entry in of_this_charge(told) if entry.kind in _MEASURING]
     state = find.last(entry for entry in told if entry.kind == "machine_state")
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(

@@ -394,6 +394,10 @@ export interface Operations {
     body: MergeLogsBody;
     result: MergeLogsResult;
   };
+  plan_charge: {
+    body: PlanChargeBody;
+    result: PlanCheckResult;
+  };
   plan_check: {
     body: PlanCheckBody;
     result: PlanCheckResult;
@@ -433,6 +437,10 @@ export interface Operations {
   recheck: {
     body: RecheckBody;
     result: RecheckResult;
+  };
+  trend: {
+    body: TrendBody;
+    result: TrendResult;
   };
   try_sump: {
     body: TrySumpBody;
@@ -1964,6 +1972,15 @@ export interface FileReport {
    */
   ahead_s?: number;
 }
+/**
+ * left: litres that stayed in the sump after the last rinse; left_strength: their strength, 0 % for water.
+ */
+export interface PlanChargeBody {
+  machine: MachineTyped;
+  left: Typed;
+  left_strength: Typed;
+  concentrate_at_hand?: Typed;
+}
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
   request: PlanRecipeBody;
@@ -2625,6 +2642,173 @@ export interface RecheckLevel {
   verdict: "as_expected" | "higher" | "lower";
 }
 /**
+ * days: only what was measured in so many days before now. check_every, clean_out_every: the shop's own intervals in days; the published ones hold without them.
+ */
+export interface TrendBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  machine: EntryId;
+  days?: number;
+  check_every?: Typed;
+  clean_out_every?: Typed;
+  limits?: LookLimits;
+}
+export interface TrendResult {
+  name: string;
+  unit: Unit;
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  now_s: number;
+  rows: TrendRow[];
+  added: TrendAddition[];
+  bands: TrendBand[];
+  rests: TrendSpell[];
+  losses: TrendLosses;
+  clean_out: TrendCleanOut;
+  full_volume_l?: number;
+  strength?: TrendStrength;
+  next_check?: TrendNextCheck;
+}
+/**
+ * One check, second reading or clean-out, and what went in since the row before.
+ */
+export interface TrendRow {
+  entry: EntryId;
+  kind: "check" | "recheck" | "clean_out";
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  added_unknown: number;
+  trouble: string[];
+  shown: {
+    water: Shown;
+    concentrate: Shown;
+    volume?: Shown;
+    strength?: Shown;
+    ph?: Shown;
+  };
+  strength_pct?: Measured;
+  state?: "weak" | "in_range" | "strong";
+  volume_l?: Measured;
+  ph?: number;
+}
+export interface TrendAddition {
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  unknown: number;
+}
+export interface TrendBand {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+  low_pct: number;
+  high_pct: number;
+}
+export interface TrendSpell {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+}
+/**
+ * Litres a day. Without lost_l_d there are fewer steps than needed. What is not shown lies within two of its own uncertainties of nothing.
+ */
+export interface TrendLosses {
+  steps: number;
+  needed: number;
+  left_out: TrendLeftOut[];
+  shown: {
+    lost?: Shown;
+    lost_low?: Shown;
+    lost_high?: Shown;
+    carry_out?: Shown;
+    carry_out_low?: Shown;
+    carry_out_high?: Shown;
+    evaporation?: Shown;
+    evaporation_low?: Shown;
+    evaporation_high?: Shown;
+    top_up?: Shown;
+    top_up_low?: Shown;
+    top_up_high?: Shown;
+    aim?: Shown;
+  };
+  over_d?: number;
+  lost_l_d?: Measured;
+  concentrate_l_d?: Measured;
+  carry_out_l_d?: Measured;
+  evaporation_l_d?: Measured;
+  top_up_pct?: Measured;
+}
+export interface TrendLeftOut {
+  why: "unknown_added" | "unknown_taken" | "at_rest" | "unusual";
+  count: number;
+}
+export interface TrendCleanOut {
+  reasons: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  every_d: number;
+  at?: string;
+  age_d?: number;
+}
+/**
+ * From the first to the last reading of this charge. A direction needs three readings.
+ */
+export interface TrendStrength {
+  readings: number;
+  below: number;
+  above: number;
+  over_d: number;
+  direction: "too_few" | "rising" | "falling" | "steady";
+  shown: {
+    first: Shown;
+    last: Shown;
+    per_week?: Shown;
+    added?: Shown;
+  };
+  slope_pct_d?: number;
+}
+export interface TrendNextCheck {
+  /**
+   * Seconds since 1970.
+   */
+  due_s: number;
+  overdue: boolean;
+  every_d: number;
+  why: "interval" | "out_of_band" | "drifts_low" | "drifts_high";
+  resting: boolean;
+}
+/**
  * What becomes of a sump, change by change.
  */
 export interface TrySumpBody {
@@ -2777,14 +2961,36 @@ export interface CheckContent {
   way?: number;
 }
 /**
- * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.
+ * Old fluid out and, where charge is given, a new charge in. steps: states that were reached, and when. left: litres that stayed, of left_strength. Not finished: stopped early, the steps say where.
  */
 export interface CleanOutContent {
   finished: boolean;
+  /**
+   * @maxItems 50
+   */
+  steps?: {
+    state:
+      | "ready"
+      | "locked"
+      | "skimmed"
+      | "cleaner_in"
+      | "ran"
+      | "drained"
+      | "chips_out"
+      | "rinsed"
+      | "rinse_out"
+      | "rinsed_again"
+      | "left"
+      | "charged"
+      | "circulated";
+    at: Moment;
+  }[];
+  cleaner?: ShortText;
   waste?: Typed;
   waste_note?: string;
   rinse?: Typed;
   left?: Typed;
+  left_strength?: Typed;
   charge?: BucketRows;
   fluid?: EntryId;
   lot?: ShortText;

@@ -18,6 +18,7 @@ import { PourScreen } from "./check/pour/screen";
 import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
 import { LookScreen } from "./check/look/screen";
+import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
@@ -35,6 +36,8 @@ import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
 import { TellNote } from "./told/others";
 import { TellScreen, ToldScreen } from "./told/screen";
+import { CareScreen } from "./trend/care";
+import { TrendScreen } from "./trend/screen";
 
 /** A place that is not there leads to the list instead of to an empty page. */
 function Elsewhere() {
@@ -63,6 +66,8 @@ function MachinePlace({
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
   if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "clean-out") return <CleanOutScreen key={id} machine={machine} parts={rest} />;
+  if (place === "trend") return <TrendScreen key={id} machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
@@ -88,6 +93,7 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
   limits: () => <LimitsScreen />,
+  care: () => <CareScreen />,
 };
 
 /** Places through which entries leave the phone or come in: the example has no part in them. */
