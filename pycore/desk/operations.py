@@ -63,9 +63,9 @@ from pycore.desk.sheet_messages import (
 from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.tank import read_tank
-from pycore.desk.trying import try_sump
 from pycore.desk.trend import trend
 from pycore.desk.trend_messages import TrendBody
+from pycore.desk.trying import try_sump
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
