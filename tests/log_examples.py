@@ -4,7 +4,33 @@ from __future__ import annotations
 
 from typing import Any
 
-from tests.phones import NOW, check, id_of, moment, newer_phone, setup, stored_in_schema_1, workshop
+from tests.phones import (
+    LATHE,
+    NOW,
+    Phone,
+    check,
+    id_of,
+    moment,
+    newer_phone,
+    setup,
+    stored_in_schema_1,
+    typed,
+    workshop,
+)
+
+_LOW_DIP = {"depth": typed("210", "mm"), "how": "hard_floor"}
+
+
+def held_lathe() -> Phone:
+    """A lathe with a hold tag, in a shop that has said who is asked and set a limit of its own."""
+    phone = Phone("cart")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    tag = {"state": "on_hold", "reason": "lab_sample", "until": moment(86_400)}
+    phone.save("machine_state", {**tag, "remarks": "Sample 14 is away."}, 60, by="RO")
+    phone.save("shop_set", {"who_to_ask": "Coolant keeper, bay 3"}, 120, machine="")
+    limits = {"ph_low": typed("8.2", "1")}
+    phone.save("shop_set", {"look_limits": limits}, 180, machine="")
+    return phone
 
 
 def ask(op: str, body: Any) -> dict[str, Any]:
@@ -45,6 +71,10 @@ def answered() -> dict[str, Any]:
         "merge_logs_forked": ask("merge_logs", {"files": files, "now": NOW}),
         "handover": ask("handover", {"lines": lines, "now": NOW, "since": moment(0)}),
         "write_csv": ask("write_csv", {"lines": lines, "now": NOW}),
+        "fold_log_held": ask("fold_log", {"lines": held_lathe().lines, "now": NOW}),
+        "look_back": ask(
+            "look_back", {"lines": lines, "machine": LATHE, "now": NOW, "dip": _LOW_DIP}
+        ),
     }
 
 

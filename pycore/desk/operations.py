@@ -34,6 +34,7 @@ from pycore.desk.logs import (
     write_export,
 )
 from pycore.desk.look import JudgeLookBody, judge_look
+from pycore.desk.look_back import LookBackBody, look_back
 from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
@@ -44,6 +45,7 @@ from pycore.desk.messages import (
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.mishap import AdviseMishapBody, advise_mishap
 from pycore.desk.reader import Reader, doubts_about
 from pycore.desk.recheck import recheck
 from pycore.desk.recheck_messages import RecheckBody
@@ -198,6 +200,8 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "hold_check": (HoldCheckBody, hold_check),
     "recheck": (RecheckBody, recheck),
     "judge_look": (JudgeLookBody, judge_look),
+    "look_back": (LookBackBody, look_back),
+    "advise_mishap": (AdviseMishapBody, advise_mishap),
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),
@@ -213,5 +217,5 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
 }
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(
-    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv")
+    ("fold_log", "look_back", "read_export", "write_export", "merge_logs", "handover", "write_csv")
 )
