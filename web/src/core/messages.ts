@@ -765,6 +765,9 @@ export interface Measured1 {
  */
 export interface Strength {
   reading_brix: Measured;
+  /**
+   * worked_out: reading times factor as they stand here, digit for digit; absent where that needs more digits, then strength is about it.
+   */
   shown: {
     reading: Shown;
     factor?: Shown;
@@ -776,6 +779,7 @@ export interface Strength {
     zero?: Shown;
     temperature_change?: Shown;
     corrected?: Shown;
+    worked_out?: Shown;
   };
   strength_pct?: Measured;
   /**

@@ -15,10 +15,11 @@ import { storedRecipe } from "./check/chosen";
 import { isReadingOpen } from "./check/partial";
 import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
+import { MishapLink } from "./mishap/link";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
 import { Tasks } from "./tasks";
-import { Stated } from "./told/state";
+import { Stated } from "./told/stated";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
 function OpenReading({ check }: { readonly check: CheckEntry }) {
@@ -102,6 +103,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <OpenReading check={check} />
       ) : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
+      <MishapLink machine={id} />
       <div class="places">
         <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>

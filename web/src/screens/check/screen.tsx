@@ -12,10 +12,12 @@ import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
+import { isSinceAsked, useLevelChange } from "./lookback";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
 import { SecondScreen } from "./second";
+import { SinceScreen } from "./since";
 import { StateScreen } from "./state";
 import {
   isCheckStep,
@@ -39,6 +41,7 @@ const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
   clean_side: CleanSideScreen,
   touched: TouchedScreen,
+  since: SinceScreen,
   reading: ReadingScreen,
   line: LineScreen,
   target: TargetScreen,
@@ -78,20 +81,26 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
+  const lookBack = useLevelChange(machine, walk);
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
-  const isEntrance = first === "dip" || first === "reading" || first === "zero";
+  const isEntrance =
+    first === "dip" || first === "reading" || first === "zero" || first === "since";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
   const missing = missingBefore(first, walk);
   if (missing !== null) return <Leave id={id} step={missing} />;
   const next = (): void => {
+    if (second === "look") {
+      back("machines", id, "look");
+      return;
+    }
     if (second === "change") {
       back("machines", id, returnOf(first));
       return;
     }
     // Read anew: the answer that was just given may have changed the walk.
     const order = stepsOf(walkOf(id).value.order, kind, machine.body.machine);
-    const after = nextOf(first, order);
+    const after = nextOf(first, order, isSinceAsked(lookBack));
     if (after !== undefined) go("machines", id, after);
   };
   const Screen = SCREENS[first];
@@ -102,6 +111,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       walk={walk}
       next={next}
       rest={rest}
+      lookBack={lookBack}
       step={stepWords(first, walk.order, kind)}
       change={(change) => {
         changeWalk(id, change);

@@ -71,6 +71,7 @@ function Asking({ props, place }: { readonly props: RecheckProps; readonly place
       machine={machine}
       walk={walk}
       beside
+      lookBack={null}
       next={() => {
         go("machines", id, "recheck", after);
       }}
