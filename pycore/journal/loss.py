@@ -37,13 +37,13 @@ class LevelChange:
     most_lost_l: float
 
 
-def most_lost_l(full_l: float, seconds: float) -> float:
+def most_lost_l(full_l: float, elapsed_s: float) -> float:
     """Litres that ordinary use explains; never less than those of one shift, never all of it.
 
     >>> most_lost_l(200.0, 24 * 3600)
     30.0
     """
-    shifts = max(1.0, seconds / _SHIFT_S)
+    shifts = max(1.0, elapsed_s / _SHIFT_S)
     return min(full_l, full_l * MOST_LOST_SHARE_8H * shifts)
 
 
@@ -57,7 +57,7 @@ def _verdict(level: LevelCompared, most_l: float, unknown: bool) -> str:
 
 
 def level_change(
-    first: Dip, second: Dip, went: Went, full_l: float, seconds: float, unknown: bool
+    first: Dip, second: Dip, went: Went, full_l: float, elapsed_s: float, unknown: bool
 ) -> LevelChange:
     """Two dips of one sump beside what went in between them.
 
@@ -69,7 +69,7 @@ def level_change(
         What is known to have gone out and in since.
     full_l : float
         Litres at the full mark.
-    seconds : float
+    elapsed_s : float
         From the first dip to this one; a clock that was set back counts as one shift.
     unknown : bool
         Whether something was poured that is not in ``went``.
@@ -79,6 +79,6 @@ def level_change(
     'lost'
     """
     level = level_compared(first, second, went)
-    most_l = most_lost_l(full_l, seconds)
+    most_l = most_lost_l(full_l, elapsed_s)
     verdict = _verdict(level, most_l, unknown)
     return LevelChange(verdict, level.expected_l, level.found_l, level.difference_l, most_l)

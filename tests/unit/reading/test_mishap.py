@@ -4,7 +4,6 @@ import json
 
 import pytest
 
-from pycore.desk.mishap import AdviseMishapBody, advise_mishap
 from pycore.reading.mishap import MISHAPS, PARTS, advice_about
 from web.build.paths import ROOT
 
@@ -59,21 +58,3 @@ def test_fluid_and_metal_choose_their_rows() -> None:
     assert {"neat_goes_lumpy", "neat_synthetic"} <= set(codes("neat_poured"))
     assert "magnesium_at_once" not in codes("wrong_drum", None, ("steel",))
     assert "magnesium_at_once" in codes("wrong_drum", None, ("steel", "magnesium"))
-
-
-@pytest.mark.parametrize(
-    ("mishap", "state", "record"),
-    [
-        ("wrong_drum", "stopped", "unknown_addition"),
-        ("neat_poured", "on_hold", "unknown_addition"),
-        ("lumpy_bucket", "in_use", "note"),
-        ("overfilled", "on_hold", "note"),
-        ("ran_dry", "stopped", "note"),
-        ("split", "stopped", "note"),
-        ("cleaner_in_it", "stopped", "additive"),
-        ("oil_leak", "watch", "note"),
-    ],
-)
-def test_what_is_offered(mishap: str, state: str, record: str) -> None:
-    result = advise_mishap(AdviseMishapBody(mishap))
-    assert (result.state, result.record) == (state, record)

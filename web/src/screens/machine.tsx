@@ -103,8 +103,8 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <OpenReading check={check} />
       ) : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
-      <MishapLink machine={id} />
-      <div class="places">
+      <nav class="place-list" aria-label={say("machine.places")}>
+        <MishapLink machine={id} sign />
         <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
         <PlaceLink to={address("machines", id, "set-up", "check")}>
@@ -115,8 +115,8 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         </PlaceLink>
         <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
-      </div>
-      <Code machine={machine} />
+        <Code machine={machine} />
+      </nav>
       <CoreTrouble />
     </Page>
   );

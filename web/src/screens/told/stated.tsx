@@ -18,6 +18,10 @@ function untilWords({ body }: StatedEntry): string | null {
   return say(key, { time: writeMoment(until) });
 }
 
+function byWords({ by }: StatedEntry): string | undefined {
+  return by === undefined ? undefined : say("tell.by", { by });
+}
+
 /** "On hold: waits for the laboratory" */
 export function stateWords({ body }: StatedEntry): string {
   const state = startLarge(shiftStateWord(body.state));
@@ -31,7 +35,7 @@ export function StatedLine({ machine }: { readonly machine: string }) {
   const stated = statedOf(machine);
   if (stated === undefined) return null;
   const more = isHeld(stated.body)
-    ? [untilWords(stated), stated.by].filter((part) => part !== null && part !== undefined)
+    ? [untilWords(stated), byWords(stated)].filter((part) => part !== null && part !== undefined)
     : [];
   return (
     <span class={isHeld(stated.body) ? "machine-due machine-held" : "machine-due"}>
