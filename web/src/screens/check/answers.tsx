@@ -147,20 +147,20 @@ function readingRows(props: CheckProps, result: AssessSumpResult | null): readon
 }
 
 /** Stands there only where something was asked. */
-function sinceRows({ machine, walk, lookBack }: CheckProps): readonly RowProps[] {
+function sinceRows({ machine, walk, since: { found } }: CheckProps): readonly RowProps[] {
   const to = address("machines", machine.machine, "since", "change");
   const missing = say("answers.missing");
   const { levelChange: level, toppedUpWith: water } = walk;
   const rows: readonly (RowProps | null)[] = [
-    isUnexplained(lookBack)
+    isUnexplained(found)
       ? {
           label: say("since.answer"),
           value: level === "" ? missing : levelChangeWord(level),
-          note: lookBack?.level === undefined ? undefined : levelWords(lookBack.level),
+          note: found?.level === undefined ? undefined : levelWords(found.level),
           to,
         }
       : null,
-    lookBack?.topped_up === true
+    found?.topped_up === true
       ? { label: say("since.water_answer"), value: water === "" ? missing : waterWord(water), to }
       : null,
   ];

@@ -2,9 +2,9 @@
 // those that amend or decide about them: the whole log of a shop would take seconds.
 import type { Answer } from "../../core/client";
 import type { DipTyped, LookBackResult } from "../../core/messages";
-import { lines } from "../../store/journal";
+import { lastCheckWith, lines } from "../../store/journal";
 import { dipTyped, type Walk } from "../../store/walk";
-import type { MachineEntry } from "../../store/entry";
+import { hasDip, type MachineEntry } from "../../store/entry";
 import { isoWithOffset } from "../../words/times";
 import { useAsked } from "../backup/asked";
 import { now_ms } from "../now";
@@ -32,11 +32,20 @@ export function useLookBack(
   }));
 }
 
-/** Of the dip of a walk; null while there is none, or none that can be read. */
-export function useLevelChange(machine: MachineEntry, walk: Walk): LookBackResult | null {
-  const dip = walk.dip.trim() === "" ? null : dipTyped(machine.body.machine, walk);
+export interface LevelChange {
+  /** Null where nothing can be said: no dip, no earlier one, or no answer. */
+  readonly found: LookBackResult | null;
+  /** Whether the answer is still to come. */
+  readonly isOpen: boolean;
+}
+
+/** Of the dip of a walk. Where nobody has dipped before there is nothing to ask. */
+export function useLevelChange(machine: MachineEntry, walk: Walk): LevelChange {
+  const isFirst = lastCheckWith(machine.machine, hasDip) === undefined;
+  const dip = isFirst || walk.dip.trim() === "" ? null : dipTyped(machine.body.machine, walk);
   const answer = useLookBack(machine, dip);
-  return answer?.kind === "ok" ? answer.result : null;
+  if (isFirst) return { found: null, isOpen: false };
+  return { found: answer?.kind === "ok" ? answer.result : null, isOpen: answer === null };
 }
 
 type Verdict = NonNullable<LookBackResult["level"]>["verdict"];

@@ -12,7 +12,7 @@ import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
-import { isSinceAsked, useLevelChange } from "./lookback";
+import { isSinceAsked, useLevelChange, type LevelChange } from "./lookback";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
@@ -75,13 +75,22 @@ function Leave({ id, step }: { readonly id: string; readonly step?: CheckStep })
   return null;
 }
 
+/** Read anew: the answer that was just given may have changed the walk. */
+function onward(machine: MachineEntry, from: CheckStep, since: LevelChange, to: typeof go): void {
+  const id = machine.machine;
+  const typed = machine.body.machine;
+  const order = stepsOf(walkOf(id).value.order, kindOf(typed), typed);
+  const after = nextOf(from, order, since.isOpen || isSinceAsked(since.found));
+  if (after !== undefined) to("machines", id, after);
+}
+
 export function CheckScreen({ machine, parts }: ScreenProps) {
   const [first, ...rest] = parts;
   const [second] = rest;
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
-  const lookBack = useLevelChange(machine, walk);
+  const since = useLevelChange(machine, walk);
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
   const isEntrance =
@@ -89,19 +98,10 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
   const missing = missingBefore(first, walk);
   if (missing !== null) return <Leave id={id} step={missing} />;
-  const next = (): void => {
-    if (second === "look") {
-      back("machines", id, "look");
-      return;
-    }
-    if (second === "change") {
-      back("machines", id, returnOf(first));
-      return;
-    }
-    // Read anew: the answer that was just given may have changed the walk.
-    const order = stepsOf(walkOf(id).value.order, kind, machine.body.machine);
-    const after = nextOf(first, order, isSinceAsked(lookBack));
-    if (after !== undefined) go("machines", id, after);
+  const leave = (to: typeof go): void => {
+    if (second === "look" || second === "change")
+      back("machines", id, second === "look" ? second : returnOf(first));
+    else onward(machine, first, since, to);
   };
   const Screen = SCREENS[first];
   return (
@@ -109,9 +109,14 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       key={first}
       machine={machine}
       walk={walk}
-      next={next}
+      next={() => {
+        leave(go);
+      }}
+      pass={() => {
+        leave(replace);
+      }}
       rest={rest}
-      lookBack={lookBack}
+      since={since}
       step={stepWords(first, walk.order, kind)}
       change={(change) => {
         changeWalk(id, change);

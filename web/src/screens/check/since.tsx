@@ -1,5 +1,6 @@
 // Since the last dip: what explains a level that the log does not, and which water went in. Asked before
 // anything is added, and only where there is something to ask.
+import { useEffect } from "preact/hooks";
 import type { LookBackResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Choice } from "../../elements/choice";
@@ -11,7 +12,7 @@ import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { MishapLink } from "../mishap/link";
 import { address } from "../route";
-import { isLeakFirst, isUnexplained } from "./lookback";
+import { isLeakFirst, isSinceAsked, isUnexplained, type LevelChange } from "./lookback";
 import type { CheckProps } from "./steps";
 
 const LOST: readonly LevelSaid[] = ["evaporated", "leak", "taken_out", "measured_wrong", "unknown"];
@@ -75,8 +76,14 @@ function WaterPart({ walk, change }: Pick<CheckProps, "walk" | "change">) {
 }
 
 export function SinceScreen(props: CheckProps) {
-  const { machine, walk, change, next, step, onBack, lookBack } = props;
-  const level = lookBack?.level;
+  const { machine, walk, change, next, step, onBack } = props;
+  const { found, isOpen } = props.since;
+  const level = found?.level;
+  const isPassed = !isOpen && !isSinceAsked(found) && props.rest.length === 0;
+  // An answer that came late and has nothing to ask: the next question takes this one's place.
+  useEffect(() => {
+    if (isPassed) props.pass();
+  }, [isPassed]);
   return (
     <Page
       title={say("since.title")}
@@ -89,11 +96,13 @@ export function SinceScreen(props: CheckProps) {
         </MainAction>
       }
     >
-      <p role="status">{level === undefined ? say("since.first") : levelWords(level)}</p>
-      {level !== undefined && isUnexplained(lookBack) ? (
+      <p role="status">
+        {isOpen ? say("since.open") : level === undefined ? say("since.first") : levelWords(level)}
+      </p>
+      {level !== undefined && isUnexplained(found) ? (
         <LevelPart level={level} walk={walk} change={change} />
       ) : null}
-      {lookBack?.topped_up === true ? <WaterPart walk={walk} change={change} /> : null}
+      {found?.topped_up === true ? <WaterPart walk={walk} change={change} /> : null}
       {level === undefined ? null : (
         <p class="note">{say("since.source", { source: level.source })}</p>
       )}
@@ -104,19 +113,20 @@ export function SinceScreen(props: CheckProps) {
 
 /** Above a recipe, as long as nobody has put the loss down to something else. */
 export function LeakFirst({
-  lookBack,
+  since,
   walk,
   machine,
 }: {
-  readonly lookBack: LookBackResult | null;
+  readonly since: LevelChange;
   readonly walk: Walk;
   readonly machine: string;
 }) {
-  if (!isLeakFirst(lookBack, walk) || lookBack?.level === undefined) return null;
+  const level = since.found?.level;
+  if (level === undefined || !isLeakFirst(since.found, walk)) return null;
   return (
     <section class="cautions">
       <p>
-        <strong>{levelWords(lookBack.level)}</strong>
+        <strong>{levelWords(level)}</strong>
       </p>
       <p>{say("since.leak_first")}</p>
       <PlaceLink to={address("machines", machine, "since", "change")}>

@@ -1,9 +1,10 @@
 // The order of the questions of a check, and what every question is given.
-import type { LookBackResult, MachineTyped } from "../../core/messages";
+import type { MachineTyped } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
 import type { Order, Walk } from "../../store/walk";
 import { say, type Key } from "../../words/say";
 import { dipSteps } from "./level";
+import type { LevelChange } from "./lookback";
 
 type OrdinaryStep =
   | "dip"
@@ -27,13 +28,15 @@ export interface CheckProps {
   readonly walk: Walk;
   readonly change: (change: Partial<Walk>) => void;
   readonly next: () => void;
+  /** As next, and Back does not return here. */
+  readonly pass: () => void;
   readonly onBack: () => void;
   /** What follows in the address: a step can have pages of its own. */
   readonly rest: readonly string[];
   /** "Step 1 of 3" */
   readonly step: string;
-  /** What the log says of the time since the last dip; null until it is known. */
-  readonly lookBack: LookBackResult | null;
+  /** What the log says of the time since the last dip. */
+  readonly since: LevelChange;
   /** On another way than the ordinary check: no short cuts into that one. */
   readonly beside?: boolean;
 }
