@@ -2,7 +2,11 @@
 
 import itertools
 
+from pycore.desk.checked import checked
+from pycore.journal.file import PHONE
 from pycore.journal.handover import handed_over
+from pycore.journal.merge import merged
+from pycore.journal.state import folded
 from tests.phones import LATHE, MORNING_S, NOW_S, Phone, moment, typed
 from tests.unit.journal.reading import fold, machine
 
@@ -61,3 +65,18 @@ def test_a_tag_is_not_lost_where_two_phones_do_not_know_which_came_later() -> No
         assert not found.state.is_certain
         assert found.is_stopped
     assert found.machine == LATHE
+
+
+def test_a_backup_carries_tag_limits_and_names() -> None:
+    phone = Phone("a")
+    phone.save("machine_state", TAG, 0, by="RO")
+    phone.save("shop_set", {"look_limits": LIMITS, "who_to_ask": "Bay 3"}, 60, machine="")
+    done = merged([("backup.jsonl", phone.export())], checked, PHONE, NOW_S)
+    assert done.files[0].refused is None
+    assert done.files[0].quarantined == 0
+    back = folded(done.union, NOW_S)
+    assert back.shop["look_limits"].entry.content["look_limits"] == LIMITS
+    assert back.shop["who_to_ask"].entry.content["who_to_ask"] == "Bay 3"
+    (lathe,) = back.machines
+    assert lathe.state is not None
+    assert (lathe.state.entry.content, lathe.state.entry.entry.by) == (TAG, "RO")
