@@ -17,7 +17,7 @@ _TEST_PLAN = "DGUV Regel 109-003, annex, test plan"
 _INSURERS = "GISCHEM, hazardous-substance database of the statutory accident insurers (Germany)"
 _FORMER = "from memory: more than 1.0 below the first fill, change the fluid and clean the circuit"
 _NITRITE = "TRGS 611, 5.3 (3): above, change, change partly, or agree with the maker"
-_CLEANER = "DGUV Regel 109-003, annex 6: rinse carefully after system cleaner, its rest foams"
+_CLEANER = "DGUV Regel 109-003, 6.3.1.4 to 6.3.1.7: rinse carefully after system cleaner"
 _WARMTH = "DGUV Regel 109-003, 6.3.1.2 no. 8: a rise is to be prevented; figures: common practice"
 
 # What foam is looked into for, in this order: air sucked in at a low level comes first, and more

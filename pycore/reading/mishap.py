@@ -15,8 +15,8 @@ PARTS = ("stop", "never", "do", "ask", "safety")
 _PRACTICE = "common practice, no source"
 _CLEAN_OUT = "HSE, Cleaning a water-mix fluid sump"
 _DISEASE = "DGUV Information 209-051, 9: disinfectants only after a competent person was asked"
-_CLEANER = "DGUV Regel 109-003, annex 6: rinse carefully after system cleaner, its rest foams"
-_NITRITE = "TRGS 611: nitrite and amines make nitrosamines"
+_CLEANER = "DGUV Regel 109-003, 6.3.1.4 to 6.3.1.7: rinse carefully after system cleaner"
+_NITRITE = "TRGS 611, 5.3 limits nitrite; why: common practice, no source"
 _OIL_BEARING = frozenset({"soluble_oil", "semi_synthetic"})
 
 
