@@ -20,6 +20,19 @@ from tests.phones import (
 
 _DAY_S = 86_400
 _LATHE = {"machine": LATHE, "days": 91}
+_LOW_DIP = {"depth": typed("210", "mm"), "how": "hard_floor"}
+
+
+def held_lathe() -> Phone:
+    """A lathe with a hold tag, in a shop that has said who is asked and set a limit of its own."""
+    phone = Phone("cart")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    tag = {"state": "on_hold", "reason": "lab_sample", "until": moment(86_400)}
+    phone.save("machine_state", {**tag, "remarks": "Sample 14 is away."}, 60, by="RO")
+    phone.save("shop_set", {"who_to_ask": "Coolant keeper, bay 3"}, 120, machine="")
+    limits = {"ph_low": typed("8.2", "1")}
+    phone.save("shop_set", {"look_limits": limits}, 180, machine="")
+    return phone
 
 
 def ask(op: str, body: Any) -> dict[str, Any]:
@@ -79,6 +92,10 @@ def answered() -> dict[str, Any]:
             {"machine": setup(), "left": typed("6", "L"), "left_strength": typed("1", "%")},
         ),
         "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
+        "fold_log_held": ask("fold_log", {"lines": held_lathe().lines, "now": NOW}),
+        "look_back": ask(
+            "look_back", {"lines": lines, "machine": LATHE, "now": NOW, "dip": _LOW_DIP}
+        ),
     }
 
 

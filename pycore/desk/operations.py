@@ -37,6 +37,7 @@ from pycore.desk.logs import (
     write_export,
 )
 from pycore.desk.look import JudgeLookBody, judge_look
+from pycore.desk.look_back import LookBackBody, look_back
 from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
@@ -47,6 +48,7 @@ from pycore.desk.messages import (
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.mishap import AdviseMishapBody, advise_mishap
 from pycore.desk.practice import deal_practice
 from pycore.desk.practice_messages import DealPracticeBody, JudgePracticeBody, TrySumpBody
 from pycore.desk.reader import Reader, doubts_about
@@ -210,6 +212,8 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "deal_practice": (DealPracticeBody, deal_practice),
     "judge_practice": (JudgePracticeBody, judge_practice),
     "try_sump": (TrySumpBody, try_sump),
+    "look_back": (LookBackBody, look_back),
+    "advise_mishap": (AdviseMishapBody, advise_mishap),
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),
@@ -226,5 +230,14 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
 }
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(
-    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv", "trend")
+    (
+        "fold_log",
+        "look_back",
+        "read_export",
+        "write_export",
+        "merge_logs",
+        "handover",
+        "write_csv",
+        "trend",
+    )  # fmt: skip
 )

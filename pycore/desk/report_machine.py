@@ -93,8 +93,18 @@ def _said(points: Sequence[Point], language: Language) -> list[str]:
 
 def _use(machine: MachineNow, language: Language) -> str:
     """How the machine is used; empty for the ordinary, which needs no word."""
-    state = machine.state.entry.content["state"] if machine.state else "in_use"
-    return "" if state == "in_use" else language.say(state)
+    if machine.state is None or machine.state.entry.content["state"] == "in_use":
+        return ""
+    entry = machine.state.entry
+    content = entry.content
+    said = [language.say(content["state"])]
+    if "reason" in content:
+        said.append(language.say(f"stop_reason.{content['reason']}"))
+    if "until" in content:
+        said.append(language.say("until", time=time_word(content["until"], language)))
+    if entry.entry.by:
+        said.append(language.say("said_by", by=entry.entry.by))
+    return ", ".join(said)
 
 
 def machine_shown(

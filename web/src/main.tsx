@@ -10,13 +10,14 @@ import { followCleanings } from "./store/cleaning";
 import { followPourings } from "./store/pouring";
 import { followWalks } from "./store/walk";
 import { readKeeping } from "./store/keeping";
+import { moveLimits } from "./store/shop";
 import "./style/all.css";
 
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the app");
 
 followAddress();
-void readJournal();
+void readJournal().then(moveLimits);
 followOtherWindows();
 followWalks();
 followPourings();

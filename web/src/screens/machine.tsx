@@ -16,10 +16,11 @@ import { storedRecipe } from "./check/chosen";
 import { isReadingOpen } from "./check/partial";
 import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
+import { MishapLink } from "./mishap/link";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
 import { Tasks } from "./tasks";
-import { Stated } from "./told/state";
+import { Stated } from "./told/stated";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
 function OpenReading({ check }: { readonly check: CheckEntry }) {
@@ -73,9 +74,11 @@ function Code({ machine }: { readonly machine: MachineEntry }) {
 }
 
 /** What else can be done here. */
-function Places({ id }: { readonly id: string }) {
+function Places({ machine }: { readonly machine: MachineEntry }) {
+  const id = machine.machine;
   return (
-    <div class="places">
+    <nav class="place-list" aria-label={say("machine.places")}>
+      <MishapLink machine={id} sign />
       <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
       <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
       <PlaceLink to={address("machines", id, "trend")}>{say("trend.title")}</PlaceLink>
@@ -88,7 +91,8 @@ function Places({ id }: { readonly id: string }) {
       </PlaceLink>
       <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
       <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
-    </div>
+      <Code machine={machine} />
+    </nav>
   );
 }
 
@@ -123,8 +127,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <OpenReading check={check} />
       ) : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
-      <Places id={id} />
-      <Code machine={machine} />
+      <Places machine={machine} />
       <CoreTrouble />
     </Page>
   );

@@ -10,6 +10,7 @@ import {
 } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say, sayCount, startLarge } from "../../words/say";
+import { writeMoment } from "../../words/times";
 import type { Fact } from "../setup/facts";
 
 function bucketsText(row: BucketRow): string {
@@ -59,6 +60,15 @@ function cleanOutText({ finished, charge, steps }: CleanOutContent): string {
   return say("told.cleaning_at", { state: say(`clean.tick_${last.state}`) });
 }
 
+function shopText({ body }: Extract<ToldEntry, { kind: "shop_set" }>): string {
+  const who = body.who_to_ask;
+  const parts = [
+    ...(who === undefined ? [] : [who === "" ? say("told.nobody") : say("mishap.who", { who })]),
+    ...(body.look_limits === undefined ? [] : [say("limits.title")]),
+  ];
+  return parts.join("; ");
+}
+
 function plainText(entry: ToldEntry): string {
   switch (entry.kind) {
     case "pour":
@@ -75,6 +85,8 @@ function plainText(entry: ToldEntry): string {
       return say("told.unknown", { what: toldWhatWord(entry.body.what ?? "unknown") });
     case "machine_state":
       return stateText(entry);
+    case "shop_set":
+      return shopText(entry);
     case "note":
       return entry.body.text;
     case "calibration":
@@ -102,6 +114,8 @@ export function toldFacts(entry: ToldEntry): readonly Fact[] {
     [toldKindWord(entry.kind), plainText(entry)],
     ...(charge.length === 0 ? [] : [[say("told.charge"), rowsText(charge)] as const]),
     ...("agreed_with" in body ? [[say("told.agreed"), body.agreed_with] as const] : []),
+    ...("until" in body ? [[say("tag.until"), writeMoment(body.until)] as const] : []),
+    ...(entry.by === undefined ? [] : [[say("told.by"), entry.by] as const]),
     ...(remarks === "" ? [] : [[say("told.remarks"), remarks] as const]),
   ];
 }
