@@ -142,7 +142,8 @@ def test_options_on_their_edges_and_none_at_all() -> None:
         unit=MixingUnit(8.0, 8.0, 1.0),
         pail=Pail(first_mark_l=10.0, jug_first_mark_l=1.0, jug_max_l=1.0),
     )
-    for ask in (edges, question(), replace(question(), bucket=Bucket(0.5, 0.25, 0.05))):
+    small = replace(question(), bucket=Bucket(0.5, 0.25, 0.05))
+    for ask in (edges, question(), small, replace(small, pail=Pail())):
         assert refuse_contradicting_options(ask) is None
 
 

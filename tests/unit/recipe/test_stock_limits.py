@@ -7,7 +7,7 @@ import pytest
 from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import Plan
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock
+from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock, Target
 from pycore.recipe.stock import fill_less, from_ready_mixes, missing, within_stock
 from tests.unit.recipe.shop import question
 
@@ -126,7 +126,7 @@ def test_between_levels_that_no_glass_tells_apart_the_nearer_one_first_found() -
 
 def test_fill_less_needs_no_more_than_there_is_and_ends_in_the_band() -> None:
     found = 0
-    for tenths in range(0, 70):
+    for tenths in range(70):
         ask = replace(question(), stock=Stock(tenths / 10, 30.0))
         less = fill_less(ask)
         if less is not None:
@@ -135,6 +135,15 @@ def test_fill_less_needs_no_more_than_there_is_and_ends_in_the_band() -> None:
             assert less.final.volume_l <= ask.fill_to_l
             found += 1
     assert found >= 20
+
+
+def test_fill_less_passes_over_a_level_at_which_coarse_marks_miss_the_band() -> None:
+    # 62.32 and 100 in 22.2 L are 7.3 %, with 2 L of water less they are 8.0 %.
+    coarse = question(15.2, 4.1, fill_to_l=24.5, strong_pct=50.0, weak_pct=0.0, bucket=(6, 2, 1))
+    less = fill_less(replace(coarse, target=Target(7.4, 8.0, 8.6), stock=Stock(3.0)))
+    assert less is not None
+    assert less.final.volume_l == pytest.approx(20.2)
+    assert less.final.strength_pct.value == pytest.approx(162.32 / 20.2)
 
 
 def test_half_a_litre_of_a_ready_mix() -> None:

@@ -29,6 +29,8 @@ def test_evaporation_never_helps_a_rich_sump_nor_one_in_range() -> None:
 def test_no_level_where_the_premix_is_weaker_than_the_aim_or_there_is_room_already() -> None:
     assert leave_room(question(198.0, 5.0, strong_pct=7.9)) is None
     assert leave_room(question(100.0, 6.0)) is None
+    # 160 L at 5 % and 40 L at 20 % are 200 L at 8 % as they are.
+    assert leave_room(question(160.0, 5.0, fill_to_l=200.0)) is None
 
 
 def test_lowest_levels_to_wait_for() -> None:
