@@ -114,6 +114,7 @@ def test_nothing_is_poured_rather_than_a_mix_far_from_the_usual_one() -> None:
     assert (plain.totals.concentrate_l, plain.volume_l) == (0.0, pytest.approx(198.0, abs=3.5))
     assert "no_usual_mix" not in plain.cautions
     assert poured_pct(plain.pours) == 0.0
+    assert plan_holding(replace(coarse, usual_pct=2.1)).pours == []
 
 
 def test_strength_of_what_is_poured() -> None:
