@@ -137,6 +137,14 @@ def test_full_to_within_a_mark_of_each_needs_nothing(room_l: float) -> None:
     assert plan.cautions == ["reading_open", "may_be_out_of_band", "nothing_to_pour"]
 
 
+def test_a_bucket_where_a_mark_of_each_and_a_little_more_is_open() -> None:
+    assert 198 - 1.05 <= plan_holding(dip(196.5)).volume_l <= 198
+    # 8 L do not reach the first mark of the pail.
+    high = plan_holding(dip(190.0, pail=Pail(first_mark_l=9.0)))
+    assert high.pours == []
+    assert high.cautions == ["reading_open", "may_be_out_of_band", "nothing_to_pour"]
+
+
 def test_strength_of_what_is_poured() -> None:
     assert poured_pct([Pour(2, 9.0, 1.0), Pour(1, 4.0, 1.0)]) == pytest.approx(100 * 3 / 25)
     assert poured_pct([]) == 0.0
