@@ -129,6 +129,10 @@ def test_a_sign_before_three_figures_may_part_thousands(text: str, meant_mm: flo
     assert read_typed(text, "mm", "depth_mm", "here").meant_thousands == meant_mm
 
 
+def test_only_millimetres_come_in_thousands() -> None:
+    assert read_typed("1,200", "in", "depth_mm", "here").meant_thousands is None
+
+
 def test_no_unit_beside_the_field_is_needed_where_there_is_only_one_or_it_was_typed() -> None:
     assert read_typed("342 mm", None, "depth_mm", "here").value == 342.0
     assert read_typed("5.2", None, "reading_brix", "here").value == 5.2
