@@ -39,7 +39,7 @@ function blankBlocks(python) {
   python.runPython(BEGIN);
   for (const size of blockSizes()) {
     const count = Math.max(4, Math.floor(BATCH_BYTES / size));
-    for (let used = count; used > count / 2; ) {
+    for (let used = count; used > count / 2;) {
       const places = python.runPython(`_take(${size - BYTES_OVERHEAD}, ${count})`).split(" ");
       used = places.filter((at) => isUsed[Math.floor(Number(at) / PAGE_BYTES)]).length;
     }

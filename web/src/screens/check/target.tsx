@@ -84,10 +84,41 @@ function BandPart({ machine, aim: { read, result } }: BandPartProps) {
   );
 }
 
+/** The aim in steps of a tenth, for fingers that would slip on a keypad. */
+function AimSteps({ aim }: { readonly aim: ReturnType<typeof useAim> }) {
+  const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
+  return (
+    <div class="stepper">
+      <button
+        type="button"
+        class="step-key"
+        aria-label={say("target.less", { size })}
+        onClick={() => {
+          aim.step(-STEP_PCT);
+        }}
+      >
+        −
+      </button>
+      <p class="step-value" role="status">
+        {aim.read === null ? "" : write(aim.read.read_as)}
+      </p>
+      <button
+        type="button"
+        class="step-key"
+        aria-label={say("target.more", { size })}
+        onClick={() => {
+          aim.step(STEP_PCT);
+        }}
+      >
+        +
+      </button>
+    </div>
+  );
+}
+
 export function TargetScreen(props: CheckProps) {
   const { machine, next, step, onBack } = props;
   const aim = useAim(props);
-  const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
   return (
     <Page
       title={say("target.title")}
@@ -108,31 +139,7 @@ export function TargetScreen(props: CheckProps) {
         <Fault id="hint">{errorSentence(aim.refused, say("field.aim"))}</Fault>
       )}
       <BandPart machine={machine} aim={aim} />
-      <div class="stepper">
-        <button
-          type="button"
-          class="step-key"
-          aria-label={say("target.less", { size })}
-          onClick={() => {
-            aim.step(-STEP_PCT);
-          }}
-        >
-          −
-        </button>
-        <p class="step-value" role="status">
-          {aim.read === null ? "" : write(aim.read.read_as)}
-        </p>
-        <button
-          type="button"
-          class="step-key"
-          aria-label={say("target.more", { size })}
-          onClick={() => {
-            aim.step(STEP_PCT);
-          }}
-        >
-          +
-        </button>
-      </div>
+      <AimSteps aim={aim} />
     </Page>
   );
 }
