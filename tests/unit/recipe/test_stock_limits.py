@@ -7,7 +7,7 @@ import pytest
 from pycore.recipe.draw_off import filled
 from pycore.recipe.outcome import Plan
 from pycore.recipe.plan import plan_recipe
-from pycore.recipe.request import DrawOff, PlanRequest, ReadyMix, Stock, Target
+from pycore.recipe.request import DrawOff, Pail, PlanRequest, ReadyMix, Stock, Target
 from pycore.recipe.stock import fill_less, from_ready_mixes, missing, within_stock
 from tests.unit.recipe.shop import question
 
@@ -152,3 +152,9 @@ def test_half_a_litre_of_a_ready_mix() -> None:
     assert [(p.count, p.water_l + p.concentrate_l) for p in plan.pours] == [
         (4, pytest.approx(10.0)), (1, pytest.approx(0.5)),
     ]  # fmt: skip
+
+
+def test_a_rest_just_at_the_first_mark_of_the_pail() -> None:
+    ask = replace(question(), pail=Pail(first_mark_l=4.0))
+    (plan,) = from_ready_mixes(replace(ask, stock=Stock(ready_mixes=[ReadyMix(15.0, 60.0)])))
+    assert [pour.count for pour in plan.pours] == [4, 1]
