@@ -84,6 +84,13 @@ function BandPart({ machine, aim: { read, result } }: BandPartProps) {
   );
 }
 
+function Above({ aim: { refused } }: Pick<BandPartProps, "aim">) {
+  if (refused !== null) return <Fault id="hint">{errorSentence(refused, say("field.aim"))}</Fault>;
+  return (
+    <Hint id="hint" hint={say("target.hint")} why={say("target.why")} more={cardLink("strength")} />
+  );
+}
+
 export function TargetScreen(props: CheckProps) {
   const { machine, next, step, onBack } = props;
   const aim = useAim(props);
@@ -97,16 +104,7 @@ export function TargetScreen(props: CheckProps) {
       onBack={onBack}
       action={<MainAction onPress={next}>{say("go_on")}</MainAction>}
     >
-      {aim.refused === null ? (
-        <Hint
-          id="hint"
-          hint={say("target.hint")}
-          why={say("target.why")}
-          more={cardLink("strength")}
-        />
-      ) : (
-        <Fault id="hint">{errorSentence(aim.refused, say("field.aim"))}</Fault>
-      )}
+      <Above aim={aim} />
       <BandPart machine={machine} aim={aim} />
       <div class="stepper">
         <button
