@@ -292,6 +292,12 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
             unit="L", typed=True, minimum=1, maximum=200000, usual_low=5, usual_high=50000
         ),
         "code_number": Known(unit="1", typed=False, minimum=0, maximum=923520),
+        "check_every_d": Known(
+            unit="1", typed=True, minimum=1, maximum=365, usual_low=1, usual_high=28
+        ),
+        "clean_out_every_d": Known(
+            unit="1", typed=True, minimum=1, maximum=3650, usual_low=14, usual_high=730
+        ),
         "print_scale": Known(unit="1", typed=False, above=0),
     }
 )

@@ -113,6 +113,11 @@ COUNTS = {
     "left_out",
     "way",
     "rows",
+    "readings",
+    "steps",
+    "needed",
+    "unknown",
+    "added_unknown",
 }
 
 
