@@ -84,41 +84,17 @@ function BandPart({ machine, aim: { read, result } }: BandPartProps) {
   );
 }
 
-/** The aim in steps of a tenth, for fingers that would slip on a keypad. */
-function AimSteps({ aim }: { readonly aim: ReturnType<typeof useAim> }) {
-  const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
+function Above({ aim: { refused } }: Pick<BandPartProps, "aim">) {
+  if (refused !== null) return <Fault id="hint">{errorSentence(refused, say("field.aim"))}</Fault>;
   return (
-    <div class="stepper">
-      <button
-        type="button"
-        class="step-key"
-        aria-label={say("target.less", { size })}
-        onClick={() => {
-          aim.step(-STEP_PCT);
-        }}
-      >
-        −
-      </button>
-      <p class="step-value" role="status">
-        {aim.read === null ? "" : write(aim.read.read_as)}
-      </p>
-      <button
-        type="button"
-        class="step-key"
-        aria-label={say("target.more", { size })}
-        onClick={() => {
-          aim.step(STEP_PCT);
-        }}
-      >
-        +
-      </button>
-    </div>
+    <Hint id="hint" hint={say("target.hint")} why={say("target.why")} more={cardLink("strength")} />
   );
 }
 
 export function TargetScreen(props: CheckProps) {
   const { machine, next, step, onBack } = props;
   const aim = useAim(props);
+  const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
   return (
     <Page
       title={say("target.title")}
@@ -128,18 +104,33 @@ export function TargetScreen(props: CheckProps) {
       onBack={onBack}
       action={<MainAction onPress={next}>{say("go_on")}</MainAction>}
     >
-      {aim.refused === null ? (
-        <Hint
-          id="hint"
-          hint={say("target.hint")}
-          why={say("target.why")}
-          more={cardLink("strength")}
-        />
-      ) : (
-        <Fault id="hint">{errorSentence(aim.refused, say("field.aim"))}</Fault>
-      )}
+      <Above aim={aim} />
       <BandPart machine={machine} aim={aim} />
-      <AimSteps aim={aim} />
+      <div class="stepper">
+        <button
+          type="button"
+          class="step-key"
+          aria-label={say("target.less", { size })}
+          onClick={() => {
+            aim.step(-STEP_PCT);
+          }}
+        >
+          −
+        </button>
+        <p class="step-value" role="status">
+          {aim.read === null ? "" : write(aim.read.read_as)}
+        </p>
+        <button
+          type="button"
+          class="step-key"
+          aria-label={say("target.more", { size })}
+          onClick={() => {
+            aim.step(STEP_PCT);
+          }}
+        >
+          +
+        </button>
+      </div>
     </Page>
   );
 }
