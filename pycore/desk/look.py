@@ -95,7 +95,7 @@ def _refuse_order(low: float, high: float, path: str) -> None:
         raise Fault("order", path, low, {"below": high})
 
 
-def _limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
+def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
     """The shop's thresholds. Error: ``order`` for two that contradict each other."""
     own = Limits()
     if typed is None:
@@ -166,7 +166,7 @@ def judge_look(body: JudgeLookBody) -> JudgeLookResult:
     rows = rows_that_hold(
         seen,
         measures,
-        _limits(reader, body.limits),
+        read_limits(reader, body.limits),
         body.fluid_type or "semi_synthetic",
         body.smell_again,
         body.foam_from,

@@ -1957,6 +1957,42 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data__finished = data['finished']
             if not isinstance(data__finished, bool):
                 raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'steps' in data_keys:
+            data_keys.remove('steps')
+            data__steps = data['steps']
+            if not isinstance(data__steps, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+            data__steps_is_list = isinstance(data__steps, (list, tuple))
+            if data__steps_is_list:
+                data__steps_len = len(data__steps)
+                if data__steps_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 50}, rule='maxItems')
+                for data__steps_x, data__steps_item in enumerate(data__steps):
+                    if not isinstance(data__steps_item, dict):
+                        raise JsonSchemaValueException('type', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__steps_item_is_dict = isinstance(data__steps_item, dict)
+                    if data__steps_item_is_dict:
+                        data__steps_item__missing_keys = set(['state', 'at']) - data__steps_item.keys()
+                        if data__steps_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['state', 'at']}, rule='required')
+                        data__steps_item_keys = set(data__steps_item.keys())
+                        if 'state' in data__steps_item_keys:
+                            data__steps_item_keys.remove('state')
+                            data__steps_item__state = data__steps_item['state']
+                            if not isinstance(data__steps_item__state, str):
+                                raise JsonSchemaValueException('type', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if not (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ready' or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'locked') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'skimmed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'cleaner_in') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ran') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'drained') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'chips_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinse_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed_again') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'left') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'charged') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'circulated')):
+                                raise JsonSchemaValueException('enum', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'enum': ['ready', 'locked', 'skimmed', 'cleaner_in', 'ran', 'drained', 'chips_out', 'rinsed', 'rinse_out', 'rinsed_again', 'left', 'charged', 'circulated']}, rule='enum')
+                        if 'at' in data__steps_item_keys:
+                            data__steps_item_keys.remove('at')
+                            data__steps_item__at = data__steps_item['at']
+                            validate___definitions_moment(data__steps_item__at, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].at'.format(**locals()))
+                        if data__steps_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'cleaner' in data_keys:
+            data_keys.remove('cleaner')
+            data__cleaner = data['cleaner']
+            validate___definitions_short_text(data__cleaner, custom_formats, (name_prefix or 'data') + '.cleaner')
         if 'waste' in data_keys:
             data_keys.remove('waste')
             data__waste = data['waste']
@@ -1978,6 +2014,10 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data_keys.remove('left')
             data__left = data['left']
             validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
         if 'charge' in data_keys:
             data_keys.remove('charge')
             data__charge = data['charge']
@@ -2522,6 +2562,145 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('now')
             data__now = data['now']
             validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_try_sump_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'changes']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'changes']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'changes' in data_keys:
+            data_keys.remove('changes')
+            data__changes = data['changes']
+            if not isinstance(data__changes, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__changes, name='' + (name_prefix or 'data') + '.changes', definition={'type': 'array'}, rule='type')
+            data__changes_is_list = isinstance(data__changes, (list, tuple))
+            if data__changes_is_list:
+                data__changes_len = len(data__changes)
+                if data__changes_len > 60:
+                    raise JsonSchemaValueException('maxItems', value=data__changes, name='' + (name_prefix or 'data') + '.changes', definition={'maxItems': 60}, rule='maxItems')
+                for data__changes_x, data__changes_item in enumerate(data__changes):
+                    validate___definitions_change_typed(data__changes_item, custom_formats, (name_prefix or 'data') + '.changes[{data__changes_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_change_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'evaporate' or (isinstance(data__kind, str) and data__kind == 'carry_out') or (isinstance(data__kind, str) and data__kind == 'pour')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['evaporate', 'carry_out', 'pour']}, rule='enum')
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_trend_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'machine']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'machine']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'days' in data_keys:
+            data_keys.remove('days')
+            data__days = data['days']
+            if not isinstance(data__days, int) and (not (isinstance(data__days, float) and data__days.is_integer())) or isinstance(data__days, bool):
+                raise JsonSchemaValueException('type', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__days, (int, float, Decimal)) and (not isinstance(data__days, bool)):
+                if data__days < 1:
+                    raise JsonSchemaValueException('minimum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'minimum': 1}, rule='minimum')
+                if data__days > 36500:
+                    raise JsonSchemaValueException('maximum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'maximum': 36500}, rule='maximum')
+        if 'check_every' in data_keys:
+            data_keys.remove('check_every')
+            data__checkevery = data['check_every']
+            validate___definitions_typed(data__checkevery, custom_formats, (name_prefix or 'data') + '.check_every')
+        if 'clean_out_every' in data_keys:
+            data_keys.remove('clean_out_every')
+            data__cleanoutevery = data['clean_out_every']
+            validate___definitions_typed(data__cleanoutevery, custom_formats, (name_prefix or 'data') + '.clean_out_every')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -3574,6 +3753,35 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_plan_charge_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine', 'left', 'left_strength']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'left', 'left_strength']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'left' in data_keys:
+            data_keys.remove('left')
+            data__left = data['left']
+            validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -3685,6 +3893,99 @@ def validate___definitions_look_back_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('dip')
             data__dip = data['dip']
             validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_judge_practice_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'answers']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'answers']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'answers' in data_keys:
+            data_keys.remove('answers')
+            data__answers = data['answers']
+            validate___definitions_practice_answers(data__answers, custom_formats, (name_prefix or 'data') + '.answers')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_practice_answers(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_typed(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'room' in data_keys:
+            data_keys.remove('room')
+            data__room = data['room']
+            validate___definitions_typed(data__room, custom_formats, (name_prefix or 'data') + '.room')
+        if 'take_out' in data_keys:
+            data_keys.remove('take_out')
+            data__takeout = data['take_out']
+            validate___definitions_typed(data__takeout, custom_formats, (name_prefix or 'data') + '.take_out')
+        if 'top_up' in data_keys:
+            data_keys.remove('top_up')
+            data__topup = data['top_up']
+            validate___definitions_typed(data__topup, custom_formats, (name_prefix or 'data') + '.top_up')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            if not isinstance(data__pours, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'type': 'array'}, rule='type')
+            data__pours_is_list = isinstance(data__pours, (list, tuple))
+            if data__pours_is_list:
+                data__pours_len = len(data__pours)
+                if data__pours_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'minItems': 1}, rule='minItems')
+                if data__pours_len > 6:
+                    raise JsonSchemaValueException('maxItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'maxItems': 6}, rule='maxItems')
+                for data__pours_x, data__pours_item in enumerate(data__pours):
+                    validate___definitions_own_bucket_typed(data__pours_item, custom_formats, (name_prefix or 'data') + '.pours[{data__pours_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_own_bucket_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['count', 'water', 'concentrate']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count', 'water', 'concentrate']}, rule='required')
+        data_keys = set(data.keys())
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            validate___definitions_typed(data__count, custom_formats, (name_prefix or 'data') + '.count')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -4624,6 +4925,34 @@ def validate___definitions_describe_body(data, custom_formats={}, name_prefix=No
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_deal_practice_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['level', 'number']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['level', 'number']}, rule='required')
+        data_keys = set(data.keys())
+        if 'level' in data_keys:
+            data_keys.remove('level')
+            data__level = data['level']
+            validate___definitions_practice_level(data__level, custom_formats, (name_prefix or 'data') + '.level')
+        if 'number' in data_keys:
+            data_keys.remove('number')
+            data__number = data['number']
+            validate___definitions_typed(data__number, custom_formats, (name_prefix or 'data') + '.number')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_practice_level(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'alike' or (isinstance(data, str) and data == 'rich') or (isinstance(data, str) and data == 'full') or (isinstance(data, str) and data == 'band')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['alike', 'rich', 'full', 'band']}, rule='enum')
+    return data
+
 def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4912,6 +5241,7 @@ VALIDATORS = {
     "advise_mishap_body": validate___definitions_advise_mishap_body,
     "assess_sump_body": validate___definitions_assess_sump_body,
     "calibrate_sump_body": validate___definitions_calibrate_sump_body,
+    "deal_practice_body": validate___definitions_deal_practice_body,
     "describe_body": validate___definitions_describe_body,
     "draw_sheet_body": validate___definitions_draw_sheet_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
@@ -4919,9 +5249,11 @@ VALIDATORS = {
     "handover_body": validate___definitions_handover_body,
     "hold_check_body": validate___definitions_hold_check_body,
     "judge_look_body": validate___definitions_judge_look_body,
+    "judge_practice_body": validate___definitions_judge_practice_body,
     "look_back_body": validate___definitions_look_back_body,
     "make_code_body": validate___definitions_make_code_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
+    "plan_charge_body": validate___definitions_plan_charge_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
@@ -4932,6 +5264,8 @@ VALIDATORS = {
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
     "recheck_body": validate___definitions_recheck_body,
+    "trend_body": validate___definitions_trend_body,
+    "try_sump_body": validate___definitions_try_sump_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,

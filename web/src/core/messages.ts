@@ -166,6 +166,10 @@ export type InstrumentTyped = {
   zero?: ZeroTyped;
 };
 /**
+ * alike: weak with room, all buckets alike. rich: too strong with room. full: weak and full, so that coolant has to come out. band: the strongest mix does not reach the aim, only the band.
+ */
+export type PracticeLevel = "alike" | "rich" | "full" | "band";
+/**
  * Draws one sheet. measured_100_mm: how long the 100 mm line of an uncorrected print came out; the sheet then makes up for it. buckets: what this shop mixes often; without it, a full bucket at the aim.
  */
 export type DrawSheetBody = {
@@ -360,6 +364,10 @@ export interface Operations {
     body: CalibrateSumpBody;
     result: CalibrateSumpResult;
   };
+  deal_practice: {
+    body: DealPracticeBody;
+    result: DealPracticeResult;
+  };
   describe: {
     body: DescribeBody;
     result: DescribeResult;
@@ -388,6 +396,10 @@ export interface Operations {
     body: JudgeLookBody;
     result: JudgeLookResult;
   };
+  judge_practice: {
+    body: JudgePracticeBody;
+    result: JudgePracticeResult;
+  };
   look_back: {
     body: LookBackBody;
     result: LookBackResult;
@@ -399,6 +411,10 @@ export interface Operations {
   merge_logs: {
     body: MergeLogsBody;
     result: MergeLogsResult;
+  };
+  plan_charge: {
+    body: PlanChargeBody;
+    result: PlanCheckResult;
   };
   plan_check: {
     body: PlanCheckBody;
@@ -439,6 +455,14 @@ export interface Operations {
   recheck: {
     body: RecheckBody;
     result: RecheckResult;
+  };
+  trend: {
+    body: TrendBody;
+    result: TrendResult;
+  };
+  try_sump: {
+    body: TrySumpBody;
+    result: TrySumpResult;
   };
   write_csv: {
     body: WriteCsvBody;
@@ -967,16 +991,39 @@ export interface CalibratedStep {
   };
 }
 /**
- * Asks for versions and operations.
+ * An invented sump to practise on. The same number and level always deal the same one; the page draws the number.
  */
-export interface DescribeBody {}
-export interface DescribeResult {
-  pycore: string;
-  python: string;
-  schema: number;
-  operations: string[];
-  quantities: string[];
-  units: string[];
+export interface DealPracticeBody {
+  level: PracticeLevel;
+  number: Typed;
+}
+/**
+ * check is a whole check as it would have been typed; its machine's name is its kind. steps: what is worked out by hand, in order.
+ */
+export interface DealPracticeResult {
+  level: PracticeLevel;
+  number: number;
+  kind:
+    "wheel_lathe" | "axle_grinder" | "boring_mill" | "drill_line" | "band_saw" | "milling_machine";
+  check: PlanCheckBody;
+  steps: ("volume" | "strength" | "room" | "take_out" | "top_up" | "pours")[];
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+  hidden_strength?: Typed;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
 }
 export interface MachineTyped {
   name: string;
@@ -1035,6 +1082,27 @@ export interface WaterTyped {
   hardness?: Typed;
   chloride?: Typed;
   nitrate?: Typed;
+}
+/**
+ * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
+ */
+export interface SecondTyped {
+  method: "acid_split" | "titration";
+  shows: Typed;
+  factor?: Typed;
+  u?: Typed;
+}
+/**
+ * Asks for versions and operations.
+ */
+export interface DescribeBody {}
+export interface DescribeResult {
+  pycore: string;
+  python: string;
+  schema: number;
+  operations: string[];
+  quantities: string[];
+  units: string[];
 }
 /**
  * A fill of the pail: its depth, measured upright, and its volume.
@@ -1600,32 +1668,6 @@ export interface HoldCheckBody {
    */
   now: string;
 }
-/**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
- */
-export interface PlanCheckBody {
-  machine: MachineTyped;
-  dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
-  fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
-  hidden_strength?: Typed;
-  second?: SecondTyped;
-  /**
-   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
-   */
-  now?: string;
-}
-/**
- * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
- */
-export interface SecondTyped {
-  method: "acid_split" | "titration";
-  shows: Typed;
-  factor?: Typed;
-  u?: Typed;
-}
 export interface HoldCheckResult {
   assessment: AssessSumpResult;
   request: PlanHoldingBody;
@@ -1849,6 +1891,128 @@ export interface LookRow {
   decision: "go_on" | "skim_first" | "check_chemistry_first" | "do_not_feed";
   source: string;
 }
+export interface JudgePracticeBody {
+  check: PlanCheckBody;
+  answers: PracticeAnswers;
+}
+/**
+ * What was worked out by hand so far.
+ */
+export interface PracticeAnswers {
+  volume?: Typed;
+  strength?: Typed;
+  room?: Typed;
+  take_out?: Typed;
+  top_up?: Typed;
+  /**
+   * @minItems 1
+   * @maxItems 6
+   */
+  pours?: OwnBucketTyped[];
+}
+/**
+ * Buckets alike, water and concentrate of each.
+ */
+export interface OwnBucketTyped {
+  count: Typed;
+  water: Typed;
+  concentrate: Typed;
+}
+export interface JudgePracticeResult {
+  steps: StepJudged[];
+  solution: RecipeJudged;
+  aim: Shown;
+  band_low: Shown;
+  band_high: Shown;
+  doubts: Doubt[];
+  before?: Section;
+  recipe?: OwnJudged;
+  /**
+   * Every number that a worked line may need; missing is how far the strength is from the aim, gain how far the strongest mix is above it, in points.
+   */
+  working: {
+    depth?: Shown;
+    full_depth?: Shown;
+    full_volume?: Shown;
+    reading?: Shown;
+    factor?: Shown;
+    volume: Shown;
+    strength: Shown;
+    room: Shown;
+    aim: Shown;
+    strong: Shown;
+    missing: Shown;
+    gain: Shown;
+  };
+}
+/**
+ * allowed: what the stick, the glass or the jug cannot tell apart. near: within that. follows: right from the person's own earlier numbers, which lead to own. slip: the usual mistake that gives this number. difference is without its sign.
+ */
+export interface StepJudged {
+  step: "volume" | "strength" | "room" | "take_out" | "top_up";
+  right: Shown;
+  allowed: Shown;
+  verdict?: "right" | "near" | "follows" | "off";
+  given?: Shown;
+  difference?: Shown;
+  slip?:
+    | "room_as_volume"
+    | "depth_as_volume"
+    | "share_as_volume"
+    | "factor_forgotten"
+    | "factor_divided"
+    | "volume_as_room"
+    | "depth_as_room"
+    | "goes_out_too"
+    | "concentrate_alone"
+    | "aim_as_top_up"
+    | "wrong_way"
+    | "shortfall_as_top_up"
+    | "sump_only"
+    | "sump_forgotten"
+    | "of_water";
+  own?: Shown;
+}
+/**
+ * Without after: more than the sump holds up to its rim.
+ */
+export interface RecipeJudged {
+  verdict: "on_target" | "in_band" | "out_of_band";
+  pours: PourShown[];
+  buckets: number;
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  after?: Section;
+  take_out?: Shown;
+}
+/**
+ * A recipe is judged by where it ends. good: as good as ours. works: ends in the band. over: litres above the full mark; left: litres that still fit.
+ */
+export interface OwnJudged {
+  standing: "good" | "works" | "off";
+  faults: (
+    | "above_mark"
+    | "room_left"
+    | "too_much_out"
+    | "not_whole_marks"
+    | "bucket_overfull"
+    | "too_strong"
+    | "too_weak"
+  )[];
+  recipe: RecipeJudged;
+  over: Shown;
+  left: Shown;
+  slip?:
+    | "of_water"
+    | "aim_as_top_up"
+    | "shortfall_as_top_up"
+    | "sump_only"
+    | "sump_forgotten"
+    | "ten_times"
+    | "a_tenth";
+}
 export interface LookBackBody {
   /**
    * Lines of this machine, and those that amend them.
@@ -1944,6 +2108,15 @@ export interface FileReport {
    * How far the writing device's clock was ahead of now, in seconds.
    */
   ahead_s?: number;
+}
+/**
+ * left: litres that stayed in the sump after the last rinse; left_strength: their strength, 0 % for water.
+ */
+export interface PlanChargeBody {
+  machine: MachineTyped;
+  left: Typed;
+  left_strength: Typed;
+  concentrate_at_hand?: Typed;
 }
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
@@ -2605,6 +2778,207 @@ export interface RecheckLevel {
   normalised_error: number;
   verdict: "as_expected" | "higher" | "lower";
 }
+/**
+ * days: only what was measured in so many days before now. check_every, clean_out_every: the shop's own intervals in days; the published ones hold without them.
+ */
+export interface TrendBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  machine: EntryId;
+  days?: number;
+  check_every?: Typed;
+  clean_out_every?: Typed;
+  limits?: LookLimits;
+}
+export interface TrendResult {
+  name: string;
+  unit: Unit;
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  now_s: number;
+  rows: TrendRow[];
+  added: TrendAddition[];
+  bands: TrendBand[];
+  rests: TrendSpell[];
+  losses: TrendLosses;
+  clean_out: TrendCleanOut;
+  full_volume_l?: number;
+  strength?: TrendStrength;
+  next_check?: TrendNextCheck;
+}
+/**
+ * One check, second reading or clean-out, and what went in since the row before.
+ */
+export interface TrendRow {
+  entry: EntryId;
+  kind: "check" | "recheck" | "clean_out";
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  added_unknown: number;
+  trouble: string[];
+  shown: {
+    water: Shown;
+    concentrate: Shown;
+    volume?: Shown;
+    strength?: Shown;
+    ph?: Shown;
+  };
+  strength_pct?: Measured;
+  state?: "weak" | "in_range" | "strong";
+  volume_l?: Measured;
+  ph?: number;
+}
+export interface TrendAddition {
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  unknown: number;
+}
+export interface TrendBand {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+  low_pct: number;
+  high_pct: number;
+}
+export interface TrendSpell {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+}
+/**
+ * Litres a day. Without lost_l_d there are fewer steps than needed. What is not shown lies within two of its own uncertainties of nothing.
+ */
+export interface TrendLosses {
+  steps: number;
+  needed: number;
+  left_out: TrendLeftOut[];
+  shown: {
+    lost?: Shown;
+    lost_low?: Shown;
+    lost_high?: Shown;
+    carry_out?: Shown;
+    carry_out_low?: Shown;
+    carry_out_high?: Shown;
+    evaporation?: Shown;
+    evaporation_low?: Shown;
+    evaporation_high?: Shown;
+    top_up?: Shown;
+    top_up_low?: Shown;
+    top_up_high?: Shown;
+    aim?: Shown;
+  };
+  over_d?: number;
+  lost_l_d?: Measured;
+  concentrate_l_d?: Measured;
+  carry_out_l_d?: Measured;
+  evaporation_l_d?: Measured;
+  top_up_pct?: Measured;
+}
+export interface TrendLeftOut {
+  why: "unknown_added" | "unknown_taken" | "at_rest" | "unusual";
+  count: number;
+}
+export interface TrendCleanOut {
+  reasons: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  every_d: number;
+  at?: string;
+  age_d?: number;
+}
+/**
+ * From the first to the last reading of this charge. A direction needs three readings.
+ */
+export interface TrendStrength {
+  readings: number;
+  below: number;
+  above: number;
+  over_d: number;
+  direction: "too_few" | "rising" | "falling" | "steady";
+  shown: {
+    first: Shown;
+    last: Shown;
+    per_week?: Shown;
+    added?: Shown;
+  };
+  slope_pct_d?: number;
+}
+export interface TrendNextCheck {
+  /**
+   * Seconds since 1970.
+   */
+  due_s: number;
+  overdue: boolean;
+  every_d: number;
+  why: "interval" | "out_of_band" | "drifts_low" | "drifts_high";
+  resting: boolean;
+}
+/**
+ * What becomes of a sump, change by change.
+ */
+export interface TrySumpBody {
+  check: PlanCheckBody;
+  /**
+   * @maxItems 60
+   */
+  changes: ChangeTyped[];
+}
+/**
+ * volume of what evaporates or is carried out; water and concentrate of one bucket that is poured.
+ */
+export interface ChangeTyped {
+  kind: "evaporate" | "carry_out" | "pour";
+  volume?: Typed;
+  count?: number;
+  water?: Typed;
+  concentrate?: Typed;
+}
+/**
+ * states: before, and after each change.
+ */
+export interface TrySumpResult {
+  states: TriedState[];
+  pours: PourShown[];
+  doubts: Doubt[];
+}
+export interface TriedState {
+  volume: Shown;
+  strength: Shown;
+  state: "weak" | "in_range" | "strong";
+  section: Section;
+}
 export interface WriteCsvBody {
   /**
    * Rows of the store: sealed lines, or rows of the first schema as they were stored.
@@ -2740,14 +3114,36 @@ export interface CheckContent {
     | "unknown";
 }
 /**
- * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.
+ * Old fluid out and, where charge is given, a new charge in. steps: states that were reached, and when. left: litres that stayed, of left_strength. Not finished: stopped early, the steps say where.
  */
 export interface CleanOutContent {
   finished: boolean;
+  /**
+   * @maxItems 50
+   */
+  steps?: {
+    state:
+      | "ready"
+      | "locked"
+      | "skimmed"
+      | "cleaner_in"
+      | "ran"
+      | "drained"
+      | "chips_out"
+      | "rinsed"
+      | "rinse_out"
+      | "rinsed_again"
+      | "left"
+      | "charged"
+      | "circulated";
+    at: Moment;
+  }[];
+  cleaner?: ShortText;
   waste?: Typed;
   waste_note?: string;
   rinse?: Typed;
   left?: Typed;
+  left_strength?: Typed;
   charge?: BucketRows;
   fluid?: EntryId;
   lot?: ShortText;

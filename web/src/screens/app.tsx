@@ -20,22 +20,27 @@ import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
 import { HeldScreen } from "./check/held";
 import { LookScreen } from "./check/look/screen";
+import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
+import { LearnScreen } from "./learn/screen";
 import { MachineScreen } from "./machine";
 import { MachinesScreen } from "./machines";
 import { MishapScreen } from "./mishap/screen";
 import { replace, route } from "./route";
 import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
+import { PracticeScreen } from "./practice/screen";
 import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
 import { TellNote } from "./told/others";
 import { TellScreen, ToldScreen } from "./told/screen";
+import { CareScreen } from "./trend/care";
+import { TrendScreen } from "./trend/screen";
 import { WhoScreen } from "./who";
 
 /** A place that is not there leads to the list instead of to an empty page. */
@@ -69,6 +74,8 @@ function MachinePlace({
   if (place === "look" && held !== null) return <HeldScreen machine={machine} held={held} />;
   if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "clean-out") return <CleanOutScreen key={id} machine={machine} parts={rest} />;
+  if (place === "trend") return <TrendScreen key={id} machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
@@ -95,6 +102,7 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
   limits: () => <LimitsScreen />,
+  care: () => <CareScreen />,
   who: () => <WhoScreen />,
 };
 
@@ -110,6 +118,8 @@ function Place() {
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
   if (first === "log") return <LogPlace id={second} place={third} />;
+  if (first === "learn") return <LearnScreen card={second} />;
+  if (first === "practice") return <PracticeScreen place={second} />;
   if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;

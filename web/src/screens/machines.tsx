@@ -100,6 +100,7 @@ function NothingYet() {
       <p>{say("machines.empty")}</p>
       <PlaceLink to={address("take-in")}>{say("machines.used_before")}</PlaceLink>
       <ExampleLink />
+      <PlaceLink to={address("learn")}>{say("learn.title")}</PlaceLink>
       <Foot />
     </Page>
   );
@@ -157,6 +158,7 @@ export function MachinesScreen() {
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("code")}>{say("code.title")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
+        <PlaceLink to={address("learn")}>{say("learn.title")}</PlaceLink>
         <BackupLink />
         <HandoverLink />
       </div>

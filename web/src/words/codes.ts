@@ -49,6 +49,8 @@ export const knownByWord = (code: string): string => coded("known_by", code);
 export const shiftStateWord = (code: string): string => coded("shift_state", code);
 export const toldKindWord = (code: string): string => coded("told_kind", code);
 export const toldWhatWord = (code: string): string => coded("told_what", code);
+/** Why a step of the balance does not count, and what speaks for a clean-out. */
+export const cleanOutReason = (code: string): string => coded("trend.reason", code);
 export const lookWord = (code: string): string => coded("look_seen", code);
 export const stopReasonWord = (code: string): string => coded("stop_reason", code);
 export const kindWord = (code: string): string => coded("kind", code);

@@ -1,5 +1,5 @@
 // What was told, in one sentence for a list and as facts for its own page.
-import type { BucketRow } from "../../core/messages";
+import type { BucketRow, CleanOutContent } from "../../core/messages";
 import type { ToldEntry } from "../../store/entry";
 import {
   lookWord,
@@ -52,6 +52,14 @@ function checkText({ body }: Extract<ToldEntry, { kind: "recheck" }>): string {
   return parts.length === 0 ? toldKindWord("recheck") : parts.join("; ");
 }
 
+function cleanOutText({ finished, charge, steps }: CleanOutContent): string {
+  const last = steps?.at(-1);
+  if (finished && charge !== undefined && charge.length > 0)
+    return say("told.cleaned_with", { buckets: rowsText(charge) });
+  if (finished || last === undefined) return say(finished ? "told.cleaned" : "told.cleaning");
+  return say("told.cleaning_at", { state: say(`clean.tick_${last.state}`) });
+}
+
 function shopText({ body }: Extract<ToldEntry, { kind: "shop_set" }>): string {
   const who = body.who_to_ask;
   const parts = [
@@ -68,7 +76,7 @@ function plainText(entry: ToldEntry): string {
     case "recheck":
       return checkText(entry);
     case "clean_out":
-      return say(entry.body.finished ? "told.cleaned" : "told.cleaning");
+      return cleanOutText(entry.body);
     case "additive":
       return entry.body.amount === undefined
         ? entry.body.name
