@@ -121,7 +121,7 @@ def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
     open_machine(page)
     press(page, "Start a check")
     page.get_by_role("link", name="I measured").click()
-    field(page, "pH").fill("8.2")
+    page.get_by_role("textbox", name="pH", exact=True).fill("8.2")
     press(page, "Continue")
     expect(heading(page)).to_have_text("Look and smell first")
     next_page(page)

@@ -16,11 +16,11 @@ export function storedLog(): { readonly lines: string[]; readonly heads: LogHead
   };
 }
 
-/** The answer to the question named `about`; null until it is there. */
+/** The answer to the question named `about`; null until it is there. A null body asks nothing. */
 export function useAsked<Op extends keyof Operations>(
   op: Op,
   about: string,
-  make: () => Operations[Op]["body"],
+  make: () => Operations[Op]["body"] | null,
 ): Answer<Operations[Op]["result"]> | null {
   const core = useCore();
   const isFailed = core.phase.value.kind === "failed";
@@ -30,7 +30,9 @@ export function useAsked<Op extends keyof Operations>(
   } | null>(null);
   useEffect(() => {
     let isOld = false;
-    void core.ask(op, make()).then((answer) => {
+    const body = make();
+    if (body === null) return;
+    void core.ask(op, body).then((answer) => {
       if (!isOld) setGot({ about, answer });
     });
     return () => {

@@ -1,7 +1,7 @@
 // What the log says of a machine before something is added. Only the lines of that machine are sent, with
 // those that amend or decide about them: the whole log of a shop would take seconds.
 import type { Answer } from "../../core/client";
-import type { DipTyped, LookBackResult } from "../../core/messages";
+import type { DipTyped, LookBackBody, LookBackResult } from "../../core/messages";
 import { lastCheckWith, lines } from "../../store/journal";
 import { dipTyped, type Walk } from "../../store/walk";
 import { hasDip, type MachineEntry } from "../../store/entry";
@@ -22,14 +22,16 @@ function linesOf(machine: string): string[] {
 export function useLookBack(
   { machine }: MachineEntry,
   dip: DipTyped | null = null,
+  waits = false,
 ): Answer<LookBackResult> | null {
-  const about = `${machine} ${lines.value.length} ${JSON.stringify(dip)}`;
-  return useAsked("look_back", about, () => ({
+  const about = `${machine} ${lines.value.length} ${waits ? "" : JSON.stringify(dip)}`;
+  const ask = (): LookBackBody => ({
     lines: linesOf(machine),
     machine,
     now: isoWithOffset(new Date(now_ms.peek())),
     ...(dip === null ? {} : { dip }),
-  }));
+  });
+  return useAsked("look_back", about, () => (waits ? null : ask()));
 }
 
 export interface LevelChange {
@@ -39,11 +41,14 @@ export interface LevelChange {
   readonly isOpen: boolean;
 }
 
-/** Of the dip of a walk. Where nobody has dipped before there is nothing to ask. */
-export function useLevelChange(machine: MachineEntry, walk: Walk): LevelChange {
+/**
+ * Of the dip of a walk. Where nobody has dipped before there is nothing to ask; while the dip is typed
+ * neither, since the drawing that follows each digit would wait for the log.
+ */
+export function useLevelChange(machine: MachineEntry, walk: Walk, isTyping: boolean): LevelChange {
   const isFirst = lastCheckWith(machine.machine, hasDip) === undefined;
   const dip = isFirst || walk.dip.trim() === "" ? null : dipTyped(machine.body.machine, walk);
-  const answer = useLookBack(machine, dip);
+  const answer = useLookBack(machine, dip, isFirst || isTyping);
   if (isFirst) return { found: null, isOpen: false };
   return { found: answer?.kind === "ok" ? answer.result : null, isOpen: answer === null };
 }

@@ -90,7 +90,7 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
-  const since = useLevelChange(machine, walk);
+  const since = useLevelChange(machine, walk, first === "dip" || first === "clean_side");
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
   const isEntrance =

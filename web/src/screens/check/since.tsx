@@ -97,7 +97,11 @@ export function SinceScreen(props: CheckProps) {
       }
     >
       <p role="status">
-        {isOpen ? say("since.open") : level === undefined ? say("since.first") : levelWords(level)}
+        {isOpen
+          ? say("since.open")
+          : level === undefined
+            ? say(walk.dip.trim() === "" ? "since.no_dip" : "since.first")
+            : levelWords(level)}
       </p>
       {level !== undefined && isUnexplained(found) ? (
         <LevelPart level={level} walk={walk} change={change} />
