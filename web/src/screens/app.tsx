@@ -5,7 +5,7 @@ import { OtherAction } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
 import { Safe } from "../elements/safe";
-import { load, machineById } from "../store/journal";
+import { machineById, opened } from "../store/journal";
 import { isExample } from "../store/which";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
@@ -53,7 +53,7 @@ function MachinePlace({
 }) {
   const machine = machineById(id);
   // Until the log is read, nobody knows whether the machine is there.
-  if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
+  if (machine === undefined) return opened.value.kind === "reading" ? null : <Elsewhere />;
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "hand-over" && isExample) return <NotInExample />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;

@@ -4,7 +4,7 @@ import { EmptySump } from "../elements/emptysump";
 import { Page } from "../elements/page";
 import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
-import { isResting, lastCheck, load, machines, readJournal, statedOf } from "../store/journal";
+import { isResting, lastCheck, machines, opened, readJournal, statedOf } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
 import { isLooked } from "../store/looks";
@@ -109,7 +109,7 @@ function NothingYet() {
 }
 
 function Unread() {
-  const state = load.value;
+  const state = opened.value;
   if (state.kind !== "failed")
     return (
       <Page title={say("machines.title")}>
@@ -132,7 +132,7 @@ function Unread() {
 }
 
 export function MachinesScreen() {
-  if (load.value.kind !== "ready") return <Unread />;
+  if (opened.value.kind !== "ready") return <Unread />;
   const list = machines.value;
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;
