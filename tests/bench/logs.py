@@ -133,9 +133,8 @@ def measured(page: Page, server: Server, count: int) -> list[float]:
 
 def main() -> None:
     """Prints the figures."""
-    print(
-        f"{'entries':>9}{'first s':>10}{'later s':>10}{'open last s':>13}{'all s':>8}{'page MB':>10}"
-    )
+    titles = ("first s", "later s", "open last s", "all s", "page MB")
+    print(f"{'entries':>9}{''.join(f'{title:>13}' for title in titles)}")
     with sync_playwright() as driver, tempfile.TemporaryDirectory() as folder:
         server = Server()
         try:
@@ -143,12 +142,8 @@ def main() -> None:
                 phone = Phone(driver, Path(folder) / str(count))
                 page = phone.start()
                 fill(page, server, rows_of(count))
-                first_s, later_s, opened_s, all_s, held = measured(page, server, count)
-                print(
-                    f"{count:>9,}{first_s:>10.2f}{later_s:>10.2f}{opened_s:>13.2f}{all_s:>8.2f}"
-                    f"{held:>10.0f}",
-                    flush=True,
-                )
+                figures = measured(page, server, count)
+                print(f"{count:>9,}{''.join(f'{one:>13.2f}' for one in figures)}", flush=True)
                 phone.close()
         finally:
             server.kill()

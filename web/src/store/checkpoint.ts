@@ -26,7 +26,7 @@ export interface Checkpoint {
   readonly reach: Omit<Ends, "last"> & { readonly head: string };
   readonly hot: readonly (At & { readonly reached: number })[];
   readonly cold: Readonly<Record<string, Cold>>;
-  readonly aside: Pick<Sorted, "apart" | "unreadable" | "quarantined">;
+  readonly aside: Pick<Sorted, "apart" | "unreadable" | "removed" | "quarantined">;
   /** Starts of the ids that an own line must not claim again, or that are amended already. */
   readonly claimed: string;
   /** What was in no backup. */
@@ -108,13 +108,13 @@ export function addedTo(lines: readonly Line[]): readonly Line[] {
 export function checkpointOf(
   reach: Checkpoint["reach"],
   lines: readonly Line[],
-  { placed, apart, unreadable, quarantined }: Sorted,
+  { placed, apart, unreadable, removed, quarantined }: Sorted,
   before: Checkpoint | null,
 ): Checkpoint {
   const chosen = chosenOf(placed, reach.log);
   const foreign = lines.filter(({ own }) => !own).map(({ id }) => id);
   const amended = lines.map(({ amends }) => amends);
-  const aside = before?.aside ?? { apart: 0, unreadable: 0, quarantined: 0 };
+  const aside = before?.aside ?? { apart: 0, unreadable: 0, removed: 0, quarantined: 0 };
   return {
     build: __BUILD_ID__,
     reach,
@@ -125,6 +125,7 @@ export function checkpointOf(
     aside: {
       apart: aside.apart + apart,
       unreadable: aside.unreadable + unreadable,
+      removed: aside.removed + removed,
       quarantined: aside.quarantined + quarantined,
     },
     claimed:
@@ -167,6 +168,11 @@ export async function readCheckpoint(): Promise<Checkpoint | null> {
   } catch {
     return null;
   }
+}
+
+/** For a write that changes what is stored. */
+export function dropCheckpointIn(about: { delete(name: string): Promise<void> }): Promise<void> {
+  return about.delete(NAME);
 }
 
 /** What is lost where it cannot be kept is time at the next start, so nobody is told. */

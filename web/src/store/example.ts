@@ -2,8 +2,9 @@
 import { deleteDB } from "idb";
 import year from "../../../shared/demo/year.txt?url";
 import type { Taken } from "./database";
-import { isUnused, takeIn } from "./ledger";
+import { isUnused } from "./ledger";
 import { dropAllNotes } from "./notes";
+import { takeIn } from "./takein";
 import { isExample, STORE } from "./which";
 import { isHead } from "./witness";
 

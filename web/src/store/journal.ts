@@ -1,6 +1,6 @@
 // What the screens know of the log: read once, then changed only by entries that were stored.
 import { computed, effect, signal, type ReadonlySignal } from "@preact/signals";
-import { addedTo, checkpointOf, keepCheckpoint, type Cold } from "./checkpoint";
+import { addedTo, checkpointOf, keepCheckpoint, type Checkpoint, type Cold } from "./checkpoint";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
 import {
@@ -98,12 +98,14 @@ export const deeds = computed<readonly DeedEntry[]>(() =>
   whole() === null ? [] : recentDeeds.value,
 );
 
-function asideOf(name: "unreadable" | "apart" | "quarantined"): ReadonlySignal<number> {
+function asideOf(name: keyof Checkpoint["aside"]): ReadonlySignal<number> {
   return computed(() => sorted.value[name] + (held.value?.base?.aside[name] ?? 0));
 }
 
 /** Lines that this build cannot show. They stay stored and are counted. */
 export const unreadable = asideOf("unreadable");
+/** What the office has taken out. */
+export const removed = asideOf("removed");
 export const apart = asideOf("apart");
 export const quarantined = asideOf("quarantined");
 
@@ -253,23 +255,25 @@ export function goOnWithout(): void {
 /** Another window of this app may have written: without this an old set-up would stand here as the present one. */
 const news = "BroadcastChannel" in globalThis ? new BroadcastChannel(`${STORE}.log`) : null;
 
-async function readAgain(): Promise<void> {
+async function readAgain(anew = false): Promise<void> {
+  if (anew) need = "whole";
   try {
+    if (anew) take(await readHeld(null, need));
     await fetchAll();
   } catch (error) {
     state.value = { kind: "failed", trouble: troubleOf(error) };
   }
 }
 
-/** After lines were added by another way than `save`. */
+/** After lines were added by another way than `save`: a tombstone may have taken the place of one. */
 export async function readNews(): Promise<void> {
-  await readAgain();
-  news?.postMessage("written");
+  await readAgain(true);
+  news?.postMessage("all");
 }
 
 export function followOtherWindows(): void {
-  news?.addEventListener("message", () => {
-    if (state.value.kind === "ready") void readAgain();
+  news?.addEventListener("message", ({ data }) => {
+    if (state.value.kind === "ready") void readAgain(data === "all");
   });
   document.addEventListener("visibilitychange", () => {
     if (document.visibilityState === "visible" && state.value.kind === "ready") void readAgain();

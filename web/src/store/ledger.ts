@@ -3,7 +3,6 @@ import type { IDBPTransaction } from "idb";
 import { withDatabase, type Shape, type Taken } from "./database";
 import type { Row } from "./entry";
 import { newId } from "./ids";
-import { StoreError } from "./trouble";
 import { isHead, type Head } from "./witness";
 
 /** Where a line lies: its number in the own log, or the key under which it was taken in. */
@@ -150,25 +149,5 @@ export function closeLog(log: string): Promise<void> {
       ]);
     }
     await done;
-  });
-}
-
-/** Adds lines and heads that a file brought. Nothing that is there is changed; read back afterwards. */
-export function takeIn(taken: readonly Taken[], heads: readonly Head[]): Promise<void> {
-  return withDatabase(async (db) => {
-    const tx = db.transaction(["taken", "about"], "readwrite", { durability: "strict" });
-    const done = tx.done;
-    done.catch(() => undefined);
-    const store = tx.objectStore("taken");
-    const there = new Set((await store.getAll()).map(({ text }) => text));
-    const fresh = taken.filter(({ text }) => !there.has(text));
-    const text = JSON.stringify(heads);
-    await Promise.all([
-      ...fresh.map((line) => store.add(line)),
-      tx.objectStore("about").put({ name: "heads", text }),
-      done,
-    ]);
-    const stored = new Set((await db.getAll("taken")).map((line) => line.text));
-    if (!taken.every((line) => stored.has(line.text))) throw new StoreError("other");
   });
 }

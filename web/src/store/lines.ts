@@ -1,5 +1,5 @@
 // Stored lines as the screens need them: which can be used, and in which order.
-import { entryFrom, parsedLine, type AnyEntry, type Unplaced } from "./entry";
+import { entryFrom, isTombstone, parsedLine, type AnyEntry, type Unplaced } from "./entry";
 import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
 
@@ -16,6 +16,8 @@ export interface Line extends StoredLine {
   readonly wall: string;
   /** Null for what this build cannot show. */
   readonly entry: Unplaced | null;
+  /** Its content was taken out: what is left keeps the place and the hash of the line. */
+  readonly isRemoved: boolean;
   /** The latest time in its log up to here, where the lines before it were not all read. */
   readonly reached?: number;
 }
@@ -34,6 +36,7 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     amends: "",
     wall: "",
     entry: null,
+    isRemoved: false,
   };
   if (!stored.whole) return bare;
   // Parsed once: a log of years is tens of megabytes.
@@ -49,6 +52,7 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     amends: textOf(body["corrects"] ?? body["retracts"]),
     wall: textOf(fields["wall"]),
     entry: entryFrom(line),
+    isRemoved: isTombstone(line),
   };
 }
 
@@ -79,6 +83,7 @@ export interface Sorted {
   readonly apart: number;
   /** Whole, but of a kind or version that this build cannot show. */
   readonly unreadable: number;
+  readonly removed: number;
   readonly quarantined: number;
 }
 
@@ -108,9 +113,10 @@ function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
 }
 
 export function sortLines(all: readonly Line[]): Sorted {
-  const whole = [...new Map(all.map((line) => [line.hash, line])).values()].filter(
-    (line) => line.whole,
-  );
+  // No copy brings back what was removed.
+  const removed = all.filter(({ isRemoved }) => isRemoved);
+  const once = new Map([...all, ...removed].map((line) => [line.hash, line]));
+  const whole = [...once.values()].filter((line) => line.whole);
   const twice = claimedTwice(whole);
   const amended = new Set(whole.map(({ amends }) => amends).filter(Boolean));
   const isApart = ({ log, seq, id }: Line): boolean =>
@@ -120,7 +126,8 @@ export function sortLines(all: readonly Line[]): Sorted {
   return {
     placed: inOrder(shown),
     apart: whole.length - used.length,
-    unreadable: used.length - shown.length,
+    unreadable: used.filter(({ entry, isRemoved }) => entry === null && !isRemoved).length,
+    removed: whole.filter(({ isRemoved }) => isRemoved).length,
     quarantined: all.filter((line) => !line.whole).length,
   };
 }

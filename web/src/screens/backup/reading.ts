@@ -4,7 +4,7 @@ import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
 import type { Taken } from "../../store/database";
 import { readNews, whenRead } from "../../store/journal";
-import { takeIn } from "../../store/ledger";
+import { takeIn } from "../../store/takein";
 import { troubleOf, type StoreTrouble } from "../../store/trouble";
 import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";

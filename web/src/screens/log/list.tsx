@@ -14,6 +14,7 @@ import {
   opened,
   quarantined,
   recent,
+  removed,
   unreadable,
   wantWhole,
 } from "../../store/journal";
@@ -37,6 +38,7 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
 /** What is stored and does not stand in the list. */
 const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
   ["log.unreadable", unreadable],
+  ["log.removed", removed],
   ["log.apart", apart],
   ["log.quarantined", quarantined],
 ];
