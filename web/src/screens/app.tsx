@@ -104,6 +104,8 @@ function Place() {
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
+  // Nothing that is typed there could be kept.
+  if (second === "new" && opened.value.kind === "failed") return <MachinesScreen />;
   if (second === "new")
     return (
       <SetupScreen key="new" machine={null} parts={third === undefined ? [] : [third, ...rest]} />
