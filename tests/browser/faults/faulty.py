@@ -32,7 +32,11 @@ for (const [kind, name] of [
     fault.requests += 1;
     if (fault.abortFrom > 0 && fault.requests >= fault.abortFrom)
       queueMicrotask(() => {
-        (this.transaction ?? this.objectStore.transaction).abort();
+        try {
+          (this.transaction ?? this.objectStore.transaction).abort();
+        } catch {
+          // The request before this one has ended it already.
+        }
       });
     return request;
   };

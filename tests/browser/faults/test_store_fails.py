@@ -18,10 +18,8 @@ MOST_REQUESTS = 30
 
 
 @pytest.fixture
-def faulty(request: pytest.FixtureRequest, server: Server) -> Page:
-    """The app with one machine, in a browser whose store can be made to fail."""
-    request.getfixturevalue("machine_on_phone")
-    phone: Phone = request.getfixturevalue("phone")
+def faulty(phone: Phone, server: Server) -> Page:
+    """The app, in a browser whose store can be made to fail."""
     page = phone.start()
     page.add_init_script(HOOKS)
     page.goto(server.address)
@@ -29,6 +27,7 @@ def faulty(request: pytest.FixtureRequest, server: Server) -> Page:
     return page
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_save_that_fails_is_said_and_a_save_is_strict(faulty: Page) -> None:
     page = faulty
     type_note(page, "strict")
@@ -55,6 +54,7 @@ def test_a_save_that_fails_is_said_and_a_save_is_strict(faulty: Page) -> None:
         assert len(rows(page)) == before + 2
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_every_request_of_a_save_aborted_in_turn(faulty: Page) -> None:
     page = faulty
     failed = 0
@@ -92,6 +92,7 @@ def test_every_request_of_a_save_aborted_in_turn(faulty: Page) -> None:
     assert texts(page)[-1] == "altered"
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_window_closed_while_it_saves(faulty: Page, server: Server) -> None:
     seen: list[str] = []
     for delay_ms in range(0, 360, 30):
@@ -110,6 +111,7 @@ def test_a_window_closed_while_it_saves(faulty: Page, server: Server) -> None:
     assert [row["seq"] for row in rows(faulty)] == list(range(1, len(rows(faulty)) + 1))
 
 
+@pytest.mark.usefixtures("machine_on_phone")
 def test_a_newer_version_and_an_older_one(faulty: Page, server: Server) -> None:
     before = rows(faulty)
     other = faulty.context.new_page()
