@@ -41,6 +41,8 @@ function pinsOf(entry: AnyEntry): readonly string[] {
     if (entry.kind === "plan") return ["plan"];
     return entry.body.recheck_due_at === undefined ? ["pour"] : ["pour", "due"];
   }
+  // Each fact of the shop counts by its own latest entry.
+  if (entry.kind === "shop_set") return Object.keys(entry.body);
   if (entry.kind !== "check") return [entry.kind];
   return ["check", ...PINNED.flatMap((fits, i) => (fits(entry) ? [`check ${i}`] : []))];
 }

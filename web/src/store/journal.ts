@@ -20,11 +20,11 @@ import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
 import { lineOf, sortLines, type Line } from "./lines";
 import { isMeasured, PINNED } from "./pinned";
-import { isAtRest } from "./told";
+import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
 import { dropLacking, type Head } from "./witness";
 
-type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
+export type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
 export type Load =
   | { readonly kind: "reading" }
@@ -162,6 +162,12 @@ export function isResting(machine: string): boolean {
   return stated !== undefined && isAtRest(stated.body);
 }
 
+/** The tag or the stop that stands at a machine. */
+export function heldOf(machine: string): Stated | undefined {
+  const stated = statedOf(machine);
+  return stated !== undefined && isHeld(stated.body) ? stated : undefined;
+}
+
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
 const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
   recent.value.flatMap((entry) =>
@@ -215,7 +221,6 @@ export function deedById(id: string): DeedEntry | undefined {
 
 /** So many lines added since the last checkpoint are read at a start; more would be felt. */
 const MOST_ADDED = 50;
-/** How many lines the last checkpoint stands for, as they are held here. */
 let counted = -Infinity;
 
 function keepIfDue(now: Held): void {

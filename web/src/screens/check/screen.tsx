@@ -12,10 +12,12 @@ import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
+import { isSinceAsked, useLevelChange, type LevelChange } from "./lookback";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
 import { SecondScreen } from "./second";
+import { SinceScreen } from "./since";
 import { StateScreen } from "./state";
 import {
   isCheckStep,
@@ -39,6 +41,7 @@ const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
   clean_side: CleanSideScreen,
   touched: TouchedScreen,
+  since: SinceScreen,
   reading: ReadingScreen,
   line: LineScreen,
   target: TargetScreen,
@@ -72,27 +75,33 @@ function Leave({ id, step }: { readonly id: string; readonly step?: CheckStep })
   return null;
 }
 
+/** Read anew: the answer that was just given may have changed the walk. */
+function onward(machine: MachineEntry, from: CheckStep, since: LevelChange, to: typeof go): void {
+  const id = machine.machine;
+  const typed = machine.body.machine;
+  const order = stepsOf(walkOf(id).value.order, kindOf(typed), typed);
+  const after = nextOf(from, order, since.isOpen || isSinceAsked(since.found));
+  if (after !== undefined) to("machines", id, after);
+}
+
 export function CheckScreen({ machine, parts }: ScreenProps) {
   const [first, ...rest] = parts;
   const [second] = rest;
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
+  const since = useLevelChange(machine, walk);
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
-  const isEntrance = first === "dip" || first === "reading" || first === "zero";
+  const isEntrance =
+    first === "dip" || first === "reading" || first === "zero" || first === "since";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
   const missing = missingBefore(first, walk);
   if (missing !== null) return <Leave id={id} step={missing} />;
-  const next = (): void => {
-    if (second === "change") {
-      back("machines", id, returnOf(first));
-      return;
-    }
-    // Read anew: the answer that was just given may have changed the walk.
-    const order = stepsOf(walkOf(id).value.order, kind, machine.body.machine);
-    const after = nextOf(first, order);
-    if (after !== undefined) go("machines", id, after);
+  const leave = (to: typeof go): void => {
+    if (second === "look" || second === "change")
+      back("machines", id, second === "look" ? second : returnOf(first));
+    else onward(machine, first, since, to);
   };
   const Screen = SCREENS[first];
   return (
@@ -100,8 +109,14 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
       key={first}
       machine={machine}
       walk={walk}
-      next={next}
+      next={() => {
+        leave(go);
+      }}
+      pass={() => {
+        leave(replace);
+      }}
       rest={rest}
+      since={since}
       step={stepWords(first, walk.order, kind)}
       change={(change) => {
         changeWalk(id, change);

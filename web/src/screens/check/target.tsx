@@ -12,6 +12,7 @@ import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore, useResult } from "../core";
+import { cardLink } from "../learn/link";
 import type { CheckProps } from "./steps";
 
 const STEP_PCT = 0.5;
@@ -97,7 +98,12 @@ export function TargetScreen(props: CheckProps) {
       action={<MainAction onPress={next}>{say("go_on")}</MainAction>}
     >
       {aim.refused === null ? (
-        <Hint id="hint" hint={say("target.hint")} why={say("target.why")} />
+        <Hint
+          id="hint"
+          hint={say("target.hint")}
+          why={say("target.why")}
+          more={cardLink("strength")}
+        />
       ) : (
         <Fault id="hint">{errorSentence(aim.refused, say("field.aim"))}</Fault>
       )}
