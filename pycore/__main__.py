@@ -12,6 +12,8 @@ USAGE = """usage: python -m pycore < requests
        python -m pycore merge FILE … -o OUT    (python -m pycore merge --help)
        python -m pycore table LOG -o CSV       (python -m pycore table --help)
        python -m pycore report LOG -o HTML     (python -m pycore report --help)
+       python -m pycore tombstone LOG ID … -o OUT --reason TEXT
+                                               (python -m pycore tombstone --help)
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
@@ -54,6 +56,12 @@ def _report(arguments: list[str]) -> int:
     return report_command(arguments)
 
 
+def _tombstone(arguments: list[str]) -> int:
+    from pycore.desk.removing import tombstone_command
+
+    return tombstone_command(arguments)
+
+
 def _sheet(arguments: list[str]) -> int:
     from pycore.desk.sheet_command import USAGE as SHEET_USAGE
     from pycore.desk.sheet_command import sheet_command
@@ -67,7 +75,13 @@ def _sheet(arguments: list[str]) -> int:
 
 
 # Imported when they are asked for: most runs only answer requests.
-_COMMANDS = {"merge": _merge, "report": _report, "sheet": _sheet, "table": _table}
+_COMMANDS = {
+    "merge": _merge,
+    "report": _report,
+    "sheet": _sheet,
+    "table": _table,
+    "tombstone": _tombstone,
+}
 
 
 def main(arguments: list[str]) -> int:

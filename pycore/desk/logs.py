@@ -136,7 +136,7 @@ def write_export(body: WriteExportBody) -> dict[str, Any]:
     return {
         "text": write_file(union.lines, union.heads, body.now, body.build),
         "lines": len(union.lines),
-        "newer": sum(entry.newer for entry in union.entries),
+        "newer": sum(entry.is_newer for entry in union.entries),
         "quarantined": len(union.quarantined),
         "heads": sorted(union.heads),
     }

@@ -89,6 +89,7 @@ def _about_file(report: FileReport) -> str:
         return f"{report.name}: refused, {report.refused.code}: {report.refused.sentence()}"
     parts = [f"{report.added} added", f"{report.known} known"]
     parts += [f"{report.newer} of a newer version"] if report.newer else []
+    parts += [f"{report.removed} removed"] if report.removed else []
     parts += [f"{report.quarantined} in quarantine"] if report.quarantined else []
     parts += [f"{report.missing} missing"] if report.missing and report.missing > 0 else []
     found = f" ({', '.join(report.findings)})" if report.findings else ""
@@ -106,8 +107,9 @@ def _listed(title: str, lines: list[str]) -> list[str]:
 def report_lines(done: Merged) -> list[str]:
     """The report as lines for people: files, forks, gaps, unknown, quarantine, clocks."""
     union, chains = done.union, done.chains
-    newer = Counter(f"schema {e.schema}, kind {e.kind}" for e in union.entries if e.newer)
+    newer = Counter(f"schema {e.schema}, kind {e.kind}" for e in union.entries if e.is_newer)
     codes = [f"{bad.code} at {bad.path}: {bad.line[:60]!r}" for bad in union.quarantined]
+    removed = [f"log {e.log} number {e.seq}" for e in union.entries if e.is_removed]
     forks = [
         f"{'log ' + f.log + ' number ' + str(f.seq) if f.log else 'id ' + f.id}: "
         + " ".join(name[:12] for name in f.hashes)
@@ -122,6 +124,7 @@ def report_lines(done: Merged) -> list[str]:
         *_listed("gaps", [f"log {g.log} numbers {g.first} to {g.last}" for g in chains.gaps]),
         *_listed("known of but not there", ends),
         *_listed("of a newer version", [f"{kind}: {n}" for kind, n in sorted(newer.items())]),
+        *_listed("removed by the office", removed),
         *_listed("in quarantine", codes),
         *_listed("clock flags", [f"log {f.log} number {f.seq}: {f.flag}" for f in done.flags]),
     ]

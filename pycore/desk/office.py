@@ -75,7 +75,7 @@ def refuse_to_overwrite(source: Path, target: Path) -> None:
 
 
 def _latest_moment(done: Merged, path: Path) -> str:
-    known = [entry for entry in done.union.entries if not entry.newer]
+    known = [entry for entry in done.union.entries if entry.usable]
     if not known:
         raise Refused(REFUSED, f"{path}: no entry in it can be read by this version.")
     return max(known, key=lambda entry: (entry.measured_s, entry.place)).measured_at
@@ -114,7 +114,7 @@ def about_lines(log: OpenLog) -> list[str]:
         "places that two different lines claim": len(chains.forks) + len(chains.breaks),
         "gaps": len(chains.gaps),
         "ends of logs known of but not there": len(chains.missing_heads),
-        "lines of a newer version, not used": sum(entry.newer for entry in union.entries),
+        "lines of a newer version, not used": sum(entry.is_newer for entry in union.entries),
         "lines in quarantine, not used": len(union.quarantined),
         "entries with a clock in doubt": sum(flags[name] for name in ("back", "future")),
         "changes of a clock's zone": flags["zone"],

@@ -134,7 +134,7 @@ def _all_entries(log: OpenLog) -> list[Standing]:
     amending = [
         Standing(e, "as_written", e.machine, e.measured_at, e.measured_s, e.body)
         for e in log.merged.union.entries
-        if not e.newer and e.kind in AMENDING
+        if e.usable and e.kind in AMENDING
     ]
     return sorted([*log.folded.entries, *amending], key=lambda entry: entry.place)
 
@@ -193,7 +193,7 @@ def _findings(log: OpenLog) -> Table:
     rows += [["gap", g.log, g.first, None, f"to {g.last}"] for g in chains.gaps]
     rows += [["missing_end", h.log, h.count, None, h.head] for h in chains.missing_heads]
     rows += [[f"clock_{f.flag}", f.log, f.seq, None, f.hash] for f in log.folded.flags]
-    rows += [["newer", e.log, e.seq, e.id, e.kind] for e in union.entries if e.newer]
+    rows += [["newer", e.log, e.seq, e.id, e.kind] for e in union.entries if e.is_newer]
     rows += [["quarantine", None, None, None, f"{q.code} {q.path}"] for q in union.quarantined]
     columns = (
         _plain("what", "TEXT", "fork, break, gap, missing_end, clock_…, newer, quarantine"),

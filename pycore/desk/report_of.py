@@ -58,7 +58,7 @@ class _Audit:
         amending = [
             Standing(e, "as_written", e.machine, e.measured_at, e.measured_s, e.body)
             for e in self.log.merged.union.entries
-            if not e.newer and e.kind in AMENDING
+            if e.usable and e.kind in AMENDING
         ]
         plain = [e for e in self.log.folded.entries if e.kind in ("clean_out", "machine_state")]
         return [self._row(entry) for entry in reversed(in_order([*amending, *plain]))]

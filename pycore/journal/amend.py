@@ -163,7 +163,7 @@ def standings(
     ``open_lines`` are lines of forks nobody has decided, ``left_out`` those decided against, by
     hash. Newer entries do not take part.
     """
-    known = [e for e in sorted(entries, key=lambda e: e.place) if not e.newer]
+    known = [e for e in sorted(entries, key=lambda e: e.place) if e.usable]
     groups = _groups(known, open_lines, left_out)
     found = []
     for entry in known:

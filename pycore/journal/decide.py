@@ -18,10 +18,10 @@ def decisions(entries: Iterable[Entry], disputed: frozenset[str]) -> Decided:
     decisions of different logs hold only where they agree. Disputed and withdrawn ones do not.
     """
     entries = list(entries)
-    withdrawn = {e.body["retracts"] for e in entries if e.kind == "withdrawal" and not e.newer}
+    withdrawn = {e.body["retracts"] for e in entries if e.kind == "withdrawal" and e.usable}
     about: dict[str, list[Entry]] = defaultdict(list)
     for entry in sorted(entries, key=lambda entry: entry.place):
-        usable = not entry.newer and entry.hash not in disputed and entry.id not in withdrawn
+        usable = entry.usable and entry.hash not in disputed and entry.id not in withdrawn
         if entry.kind == "decision" and usable:
             for name in {*entry.body["use"], *entry.body["leave"]}:
                 about[name].append(entry)

@@ -11,6 +11,9 @@ from pycore.journal.line import opened
 from pycore.journal.migrations import ENTRY_SCHEMA, KINDS_BEFORE, migrated
 from pycore.journal.strict import parsed_object, short
 from pycore.journal.times import moment_of
+from pycore.journal.tombstone import KIND as TOMBSTONE
+from pycore.journal.tombstone import SCHEMA as TOMBSTONE_SCHEMA
+from pycore.journal.tombstone import is_tombstone, read_tombstone
 from pycore.quantity.fault import Fault
 
 # Checks a part of an entry: name of the definition, the part, what the part is called.
@@ -36,7 +39,8 @@ _HASH = re.compile(r"[0-9a-f]{64}")
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """What a line says. A newer one has only the fields that could be read from outside.
+    """What a line says. One without content has only the fields that stand outside it: a newer
+    one, and one that was removed.
 
     Moments are text as stored and whole seconds since 1970. ``place`` is log, seq and hash: where
     the line stands in a file of lines. It is made once, since sorting asks for it again and again.
@@ -52,7 +56,7 @@ class Entry:
     kind: str
     wall_s: int | None
     offset_min: int | None
-    newer: bool
+    usable: bool
     machine: str = ""
     measured_at: str = ""
     measured_s: int = 0
@@ -65,8 +69,18 @@ class Entry:
         object.__setattr__(self, "place", (self.log, self.seq, self.hash))
 
     @property
+    def is_removed(self) -> bool:
+        """Whether the line is a tombstone."""
+        return self.kind == TOMBSTONE
+
+    @property
+    def is_newer(self) -> bool:
+        """Whether this version does not know the line's schema or kind."""
+        return not (self.usable or self.is_removed)
+
+    @property
     def body(self) -> dict[str, Any]:
-        """What the kind holds; empty for a newer line."""
+        """What the kind holds; empty for a line that cannot be used."""
         return {} if self.content is None else self.content
 
 
@@ -98,7 +112,24 @@ def _newer(line: str, digest: str, message: dict[str, Any]) -> Entry:
         kind=str(short(kind)) if isinstance(kind, str) else "",
         wall_s=wall_s,
         offset_min=offset_min,
-        newer=True,
+        usable=False,
+    )
+
+
+def _removed(line: str) -> Entry:
+    place = read_tombstone(line)
+    return Entry(
+        line=line,
+        hash=place.hash,
+        id=place.id,
+        log=place.log,
+        seq=place.seq,
+        prev=place.prev,
+        schema=TOMBSTONE_SCHEMA,
+        kind=TOMBSTONE,
+        wall_s=None,
+        offset_min=None,
+        usable=False,
     )
 
 
@@ -151,6 +182,8 @@ def read_line(line: str, valid: Valid) -> Entry:
     """
     if len(line) > MOST_LINE:
         raise Fault("too_large", "line", len(line), {"most": MOST_LINE})
+    if is_tombstone(line):
+        return _removed(line)
     text, digest = opened(line)
     message = parsed_object(text, "line", MOST_DEPTH, _REFUSED_KEYS)
     if _is_newer(message):
@@ -173,7 +206,7 @@ def read_line(line: str, valid: Valid) -> Entry:
         kind=message["kind"],
         wall_s=wall_s,
         offset_min=offset_min,
-        newer=False,
+        usable=True,
         machine=message.get("machine", ""),
         measured_at=message["measured_at"],
         measured_s=measured_s,

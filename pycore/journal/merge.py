@@ -19,7 +19,8 @@ class FileReport:
     """One file: why it was refused as a whole, or what it brought.
 
     findings: ``no_header``, ``cut``, ``damaged``. missing: lines that its header promises more
-    than there are. ahead_s: its device's clock at export against the reading computer's, seconds.
+    than there are. removed: tombstones among what was added. ahead_s: its device's clock at export
+    against the reading computer's, seconds.
     """
 
     name: str
@@ -29,6 +30,7 @@ class FileReport:
     added: int = 0
     known: int = 0
     newer: int = 0
+    removed: int = 0
     quarantined: int = 0
     missing: int | None = None
     ahead_s: int | None = None
@@ -51,6 +53,7 @@ class _Collector:
         self.valid = valid
         self.entries: dict[str, Entry] = {}
         self.quarantined: dict[str, Quarantined] = {}
+        self.removed: set[str] = set()
 
     def add(self, name: str, file: LogFile, now_s: int | None) -> FileReport:
         own = list(dict.fromkeys(file.lines))
@@ -58,13 +61,17 @@ class _Collector:
         entries, bad = read_lines(fresh, self.valid)
         self.entries |= {entry.line: entry for entry in entries}
         self.quarantined |= {part.line: part for part in bad}
+        self.removed |= {entry.hash for entry in entries if entry.is_removed}
+        # A whole copy of what was removed brings nothing.
+        gone = sum(not entry.is_removed and entry.hash in self.removed for entry in entries)
         return FileReport(
             name=name,
             findings=tuple(file.findings),
             lines=len(file.lines),
-            added=len(entries),
-            known=len(file.lines) - len(fresh),
-            newer=sum(self.entries[line].newer for line in own if line in self.entries),
+            added=len(entries) - gone,
+            known=len(file.lines) - len(fresh) + gone,
+            removed=sum(entry.is_removed for entry in entries),
+            newer=sum(self.entries[line].is_newer for line in own if line in self.entries),
             quarantined=sum(line in self.quarantined for line in own),
             missing=file.missing,
             ahead_s=_ahead_s(file, now_s),

@@ -233,7 +233,7 @@ def folded(union: Gathered, now_s: int) -> Folded:
             groups[entry.machine].append(entry)
     counts = Counter(entry.standing for entry in standing)
     counts["lines"] = len(entries) + len(union.quarantined)
-    counts["newer"] = sum(entry.newer for entry in entries)
+    counts["newer"] = sum(entry.is_newer for entry in entries)
     counts["quarantined"] = len(union.quarantined)
     return Folded(
         machines=tuple(_machine(name, groups[name], find, now_s) for name in sorted(groups)),

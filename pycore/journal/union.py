@@ -56,6 +56,14 @@ def _own_heads(entries: Iterable[Entry]) -> set[Head]:
     }
 
 
+def _goes_before(entry: Entry, known: Entry) -> bool:
+    """Of two lines with one hash, which one stays: a tombstone, since no copy may bring back what
+    was taken out; of two tombstones the first by its text, so that the order does not matter."""
+    if entry.is_removed != known.is_removed:
+        return entry.is_removed
+    return entry.line < known.line
+
+
 def gathered(
     entries: Iterable[Entry], quarantined: Iterable[Quarantined], heads: Iterable[Head] = ()
 ) -> Gathered:
@@ -63,7 +71,11 @@ def gathered(
 
     A head that a file told of is kept until its line is there, so that a missing end stays known.
     """
-    once = {entry.hash: entry for entry in entries}
+    once: dict[str, Entry] = {}
+    for entry in entries:
+        known = once.get(entry.hash)
+        if known is None or _goes_before(entry, known):
+            once[entry.hash] = entry
     ordered = tuple(sorted(once.values(), key=lambda entry: entry.place))
     bad = {part.line: part for part in quarantined}
     there = {(entry.log, entry.seq, entry.hash) for entry in ordered}

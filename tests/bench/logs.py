@@ -1,8 +1,9 @@
 """``python -m tests.bench.logs``: the log's page on a phone's screen as the log grows.
 
-Reading is from the app's start to the list of the latest entries; opening from the press on the
-last one to its page; page MB is what the browser says its JavaScript holds. Pictures lie below
-tests/.output.
+Reading is from the app's start to the list of the latest entries: at the first start every line is
+read, at later ones the part that a checkpoint leads to. Opening is from the press on the last one
+to its page, "all" from the press on the older ones to every line read; page MB is what the browser
+says its JavaScript holds before that. Pictures lie below tests/.output.
 """
 
 import json
@@ -20,8 +21,9 @@ from tests.browser.stored import blank_page
 from tests.phones import LATHE, check, id_of, setup
 from tests.phones import Phone as Writer
 
-SIZES = (0, 1, 2, 300, 20_000)
+SIZES = (0, 1, 2, 300, 1_000, 20_000)
 AT_ONCE = 500
+WAIT_MS = 60_000
 EVERY_S = 1_200
 
 OPEN = """
@@ -83,31 +85,56 @@ def fill(page: Page, server: Server, rows: list[dict[str, Any]]) -> None:
     page.evaluate("window.db.close()")
 
 
-def measured(page: Page, server: Server, count: int) -> tuple[float, float, float]:
-    """Seconds to the list and to the last entry's page, and megabytes of the page."""
-    # Only the part behind the sign changes: the blank page stays until it is loaded again.
-    page.goto(f"{server.address}#/log")
+def started(page: Page, count: int) -> float:
+    """Seconds from a new start at the log's page to its list."""
     started_s = time.perf_counter()
     page.reload()
     if count > 0:
-        expect(page.locator(".log-row").first).to_be_visible()
+        expect(page.locator(".log-row").first).to_be_visible(timeout=WAIT_MS)
     else:
         expect(page.get_by_text("No check saved yet.")).to_be_visible()
-    read_s = time.perf_counter() - started_s
+    return time.perf_counter() - started_s
+
+
+def opened(page: Page, count: int) -> float:
+    """Seconds from the press on the last entry to its page."""
+    started_s = time.perf_counter()
+    page.locator(".log-row").first.click()
+    expect(heading(page)).to_have_text("Check" if count > 1 else "Set-up of the machine")
+    return time.perf_counter() - started_s
+
+
+def all_read(page: Page) -> float:
+    """Seconds until the older entries are there."""
+    page.go_back()
+    older = page.get_by_role("button", name="older")
+    if older.count() == 0:
+        return 0.0
+    started_s = time.perf_counter()
+    older.click()
+    expect(page.locator(".log-row").nth(150)).to_be_visible(timeout=WAIT_MS)
+    return time.perf_counter() - started_s
+
+
+def measured(page: Page, server: Server, count: int) -> list[float]:
+    """Seconds of the first and a later start, to the last entry's page and to all; megabytes."""
+    # Only the part behind the sign changes: the blank page stays until it is loaded again.
+    page.goto(f"{server.address}#/log")
+    first_s = started(page, count)
+    # The checkpoint is written after the list is drawn.
+    page.wait_for_timeout(1_000)
+    later_s = started(page, count)
     picture(page, f"log-{count}")
-    opened_s = 0.0
-    if count > 0:
-        started_s = time.perf_counter()
-        page.locator(".log-row").first.click()
-        expect(heading(page)).to_have_text("Check" if count > 1 else "Set-up of the machine")
-        opened_s = time.perf_counter() - started_s
     held: float = page.evaluate("performance.memory.usedJSHeapSize / 1e6")
-    return read_s, opened_s, held
+    if count == 0:
+        return [first_s, later_s, 0.0, 0.0, held]
+    return [first_s, later_s, opened(page, count), all_read(page), held]
 
 
 def main() -> None:
     """Prints the figures."""
-    print(f"{'entries':>9}{'list s':>10}{'open last s':>13}{'page MB':>10}")
+    titles = ("first s", "later s", "open last s", "all s", "page MB")
+    print(f"{'entries':>9}{''.join(f'{title:>13}' for title in titles)}")
     with sync_playwright() as driver, tempfile.TemporaryDirectory() as folder:
         server = Server()
         try:
@@ -115,8 +142,8 @@ def main() -> None:
                 phone = Phone(driver, Path(folder) / str(count))
                 page = phone.start()
                 fill(page, server, rows_of(count))
-                read_s, opened_s, held = measured(page, server, count)
-                print(f"{count:>9,}{read_s:>10.2f}{opened_s:>13.2f}{held:>10.0f}", flush=True)
+                figures = measured(page, server, count)
+                print(f"{count:>9,}{''.join(f'{one:>13.2f}' for one in figures)}", flush=True)
                 phone.close()
         finally:
             server.kill()

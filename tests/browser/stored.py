@@ -16,6 +16,9 @@ async ([job, given]) => {
       return db.transaction("entries", "readwrite").objectStore("entries").delete(range);
     },
     put: (db) => db.transaction("entries", "readwrite").objectStore("entries").put(given),
+    about: (db) => db.transaction("about").objectStore("about").get(given),
+    tell: (db) => db.transaction("about", "readwrite").objectStore("about").put(given),
+    untell: (db) => db.transaction("about", "readwrite").objectStore("about").delete(given),
   };
   const done = (request) => new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
@@ -69,6 +72,20 @@ def cut_after(page: Page, seq: int) -> None:
 def put_row(page: Page, row: dict[str, Any]) -> None:
     """Puts another row under a number."""
     page.evaluate(_RUN, ["put", row])
+
+
+def checkpoint(page: Page) -> str | None:
+    """The text of the checkpoint that a start goes by, if there is one."""
+    found: dict[str, str] | None = page.evaluate(_RUN, ["about", "first"])
+    return None if found is None else found["text"]
+
+
+def put_checkpoint(page: Page, text: str | None) -> None:
+    """Puts another text in its place, or takes it away."""
+    if text is None:
+        page.evaluate(_RUN, ["untell", "first"])
+    else:
+        page.evaluate(_RUN, ["tell", {"name": "first", "text": text}])
 
 
 def blank_page(page: Page, server: Server) -> None:

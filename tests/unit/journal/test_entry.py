@@ -71,7 +71,7 @@ def test_kinds_are_those_of_the_contract() -> None:
 @pytest.mark.parametrize("kind", sorted(KINDS))
 def test_every_kind_is_read(kind: str) -> None:
     entry = read_line(line_of(kind), checked)
-    assert (entry.kind, entry.body, entry.newer) == (kind, CONTENT[kind], False)
+    assert (entry.kind, entry.body, entry.is_newer) == (kind, CONTENT[kind], False)
     assert (entry.machine, entry.measured_at) == (LATHE, moment(60))
     assert (entry.seq, entry.prev) == (1, "")
 
@@ -151,8 +151,8 @@ def test_a_line_of_the_greatest_length_is_read() -> None:
 def test_newer_ones_are_kept_with_what_can_be_read_from_outside() -> None:
     phone = newer_phone()
     _, later, strange = (read_line(line, checked) for line in phone.lines)
-    assert (later.newer, later.schema, later.kind) == (True, 3, "check")
-    assert (strange.newer, strange.schema, strange.kind) == (True, 2, "odour_panel")
+    assert (later.is_newer, later.schema, later.kind) == (True, 3, "check")
+    assert (strange.is_newer, strange.schema, strange.kind) == (True, 2, "odour_panel")
     assert (strange.log, strange.seq, strange.prev) == (phone.log, 3, later.hash)
     assert (strange.content, strange.body, strange.machine) == (None, {}, "")
 
@@ -160,4 +160,10 @@ def test_newer_ones_are_kept_with_what_can_be_read_from_outside() -> None:
 def test_newer_ones_of_another_build_are_kept_too() -> None:
     line = sealed('{"schema":9,"seq":"first","wall":"noon","kind":["a"]}')
     entry = read_line(line, checked)
-    assert (entry.newer, entry.log, entry.seq, entry.wall_s, entry.kind) == (True, "", 0, None, "")
+    assert (entry.is_newer, entry.log, entry.seq, entry.wall_s, entry.kind) == (
+        True,
+        "",
+        0,
+        None,
+        "",
+    )

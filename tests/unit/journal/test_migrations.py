@@ -63,7 +63,7 @@ def test_what_the_first_app_stored_is_read(name: str) -> None:
     kind = "machine" if request["op"] == "read_machine" else "check"
     row = stored_in_schema_1(kind, request["body"], 1, shown=reply["result"])
     entry = read_line(from_store(row), checked)
-    assert (entry.newer, entry.body) == (False, request["body"])
+    assert (entry.is_newer, entry.body) == (False, request["body"])
 
 
 def test_a_stored_reading_alone_is_read() -> None:

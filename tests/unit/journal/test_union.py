@@ -41,7 +41,7 @@ def test_newer_lines_are_carried_on_as_they_are() -> None:
     phone = newer_phone()
     union = gathered(*read_lines(phone.lines, checked))
     assert union.lines == phone.lines
-    assert [entry.newer for entry in union.entries] == [False, True, True]
+    assert [entry.is_newer for entry in union.entries] == [False, True, True]
 
 
 def test_quarantined_line_stands_once_with_its_place() -> None:

@@ -23,6 +23,7 @@ OFFICE_ONLY = (
     "pycore.desk.report_machine",
     "pycore.desk.report_of",
     "pycore.desk.report_times",
+    "pycore.desk.removing",
     "pycore.desk.reporting",
     "pycore.desk.sheet_command",
     "pycore.desk.sqlite",

@@ -6,7 +6,7 @@ import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
 import { Safe } from "../elements/safe";
 import { isAsked } from "../store/despite";
-import { heldOf, load, machineById } from "../store/journal";
+import { heldOf, machineById, opened } from "../store/journal";
 import { isExample } from "../store/which";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
@@ -62,7 +62,7 @@ function MachinePlace({
 }) {
   const machine = machineById(id);
   // Until the log is read, nobody knows whether the machine is there.
-  if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
+  if (machine === undefined) return opened.value.kind === "reading" ? null : <Elsewhere />;
   // Who has seen the tag is not asked again; what was saved is only looked at.
   const held = isAsked(id) ? (heldOf(id) ?? null) : null;
   if (place === undefined) return <MachineScreen machine={machine} />;
@@ -124,6 +124,8 @@ function Place() {
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;
   if (first !== "machines" || second === undefined) return <Elsewhere />;
+  // Nothing that is typed there could be kept.
+  if (second === "new" && opened.value.kind === "failed") return <MachinesScreen />;
   if (second === "new")
     return (
       <SetupScreen key="new" machine={null} parts={third === undefined ? [] : [third, ...rest]} />

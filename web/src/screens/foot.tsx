@@ -2,7 +2,7 @@
 // when the calculator did not start. Facts from offline.ts, nothing promised ahead of them.
 import { OtherAction } from "../elements/buttons";
 import { ready, updateWaiting, useUpdate as takeUpdate } from "../offline";
-import { load } from "../store/journal";
+import { opened } from "../store/journal";
 import { isExample } from "../store/which";
 import { say, type Key } from "../words/say";
 import { useCore } from "./core";
@@ -42,7 +42,7 @@ export function Foot() {
       <p role="status" class="note">
         {say(readyKey())}
       </p>
-      {load.value.kind === "ready" && !isExample ? <p class="note">{say("foot.where")}</p> : null}
+      {opened.value.kind === "ready" && !isExample ? <p class="note">{say("foot.where")}</p> : null}
       {updateWaiting.value ? (
         <p class="note update-line">
           {say("foot.update")}{" "}

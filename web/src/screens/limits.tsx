@@ -7,7 +7,7 @@ import { Fault } from "../elements/fault";
 import { Page } from "../elements/page";
 import { TextField } from "../elements/textfield";
 import { newId } from "../store/ids";
-import { load } from "../store/journal";
+import { opened } from "../store/journal";
 import { ownLimits, saveFact, type LookLimits } from "../store/shop";
 import { errorSentence } from "../words/errors";
 import { writeDecimal } from "../words/numbers";
@@ -152,5 +152,5 @@ function LimitsForm() {
 
 /** The form begins with what is stored, so it waits until the log is read. */
 export function LimitsScreen() {
-  return load.value.kind === "ready" ? <LimitsForm /> : null;
+  return opened.value.kind === "ready" ? <LimitsForm /> : null;
 }

@@ -4,7 +4,7 @@ import { EmptySump } from "../elements/emptysump";
 import { Page } from "../elements/page";
 import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
-import { isResting, lastCheck, load, machines, readJournal } from "../store/journal";
+import { isResting, lastCheck, machines, opened, readJournal } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
 import { isLooked } from "../store/looks";
@@ -107,7 +107,7 @@ function NothingYet() {
 }
 
 function Unread() {
-  const state = load.value;
+  const state = opened.value;
   if (state.kind !== "failed")
     return (
       <Page title={say("machines.title")}>
@@ -130,7 +130,7 @@ function Unread() {
 }
 
 export function MachinesScreen() {
-  if (load.value.kind !== "ready") return <Unread />;
+  if (opened.value.kind !== "ready") return <Unread />;
   const list = machines.value;
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;

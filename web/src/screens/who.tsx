@@ -4,7 +4,7 @@ import { MainAction } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { TextField } from "../elements/textfield";
 import { newId } from "../store/ids";
-import { load } from "../store/journal";
+import { opened } from "../store/journal";
 import { saveFact, whoToAsk } from "../store/shop";
 import { say } from "../words/say";
 import { NotSaved, saveWord } from "./check/notsaved";
@@ -67,5 +67,5 @@ function WhoForm() {
 
 /** The field begins with what is stored, so it waits until the log is read. */
 export function WhoScreen() {
-  return load.value.kind === "ready" ? <WhoForm /> : null;
+  return opened.value.kind === "ready" ? <WhoForm /> : null;
 }

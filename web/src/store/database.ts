@@ -17,7 +17,7 @@ export interface Taken {
   readonly whole: boolean;
 }
 
-interface Shape extends DBSchema {
+export interface Shape extends DBSchema {
   entries: { key: number; value: Row; indexes: { id: string } };
   taken: { key: number; value: Taken };
   about: { key: string; value: { readonly name: string; readonly text: string } };

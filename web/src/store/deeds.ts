@@ -2,16 +2,11 @@
 import {
   isLookOnly,
   type CheckEntry,
-  type DeedEntry,
   type LookEntry,
   type PourEntry,
   type RecheckEntry,
 } from "./entry";
-import { deeds, entries, lastCheck } from "./journal";
-
-export function deedById(id: string): DeedEntry | undefined {
-  return deeds.value.find((deed) => deed.id === id);
-}
+import { lastCheck, recent, recentDeeds } from "./journal";
 
 function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;
@@ -19,12 +14,12 @@ function isOf(machine: string) {
 
 /** As pycore finds it: the last pour with a due time, until somebody has read, or said that nobody will. */
 export function dueRecheck(machine: string): PourEntry | undefined {
-  const pours = deeds.value.filter(isOf(machine)).filter((deed) => deed.kind === "pour");
+  const pours = recentDeeds.value.filter(isOf(machine)).filter((deed) => deed.kind === "pour");
   const last = pours.filter(({ body }) => body.recheck_due_at !== undefined).at(-1);
   if (last === undefined) return undefined;
   const read = [
-    ...entries.value.filter((entry) => entry.kind === "check" && "reading" in entry.body),
-    ...deeds.value.filter(({ kind }) => kind === "recheck"),
+    ...recent.value.filter((entry) => entry.kind === "check" && "reading" in entry.body),
+    ...recentDeeds.value.filter(({ kind }) => kind === "recheck"),
   ].filter(isOf(machine));
   return read.some(({ place }) => place > last.place) ? undefined : last;
 }
@@ -32,7 +27,7 @@ export function dueRecheck(machine: string): PourEntry | undefined {
 /** The newest of checks and second readings, for the machine's state. */
 export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undefined {
   const check = lastCheck(machine);
-  const again = deeds.value
+  const again = recentDeeds.value
     .filter(isOf(machine))
     .filter((deed) => deed.kind === "recheck")
     .filter(({ body }) => body.reading !== undefined)
@@ -43,7 +38,7 @@ export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undef
 
 /** The last look that ended in stopping, until somebody has checked the machine again. */
 export function refusedLook(machine: string): LookEntry | undefined {
-  const checks = entries.value.filter(isOf(machine)).filter((entry) => entry.kind === "check");
+  const checks = recent.value.filter(isOf(machine)).filter((entry) => entry.kind === "check");
   const last = checks.at(-1);
   return last !== undefined && isLookOnly(last) ? last : undefined;
 }

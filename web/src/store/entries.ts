@@ -71,7 +71,8 @@ async function add(db: Database, content: AnyContent): Promise<Row> {
 
 async function addAndReadBack(db: Database, content: AnyContent): Promise<Row> {
   const row = await add(db, content);
-  const stored = await db.get("entries", row.seq);
+  const tx = db.transaction("entries");
+  const [stored] = await Promise.all([tx.store.get(row.seq), tx.done]);
   if (stored === undefined || stored.text !== row.text || stored.id !== row.id)
     throw new StoreError("other");
   return row;

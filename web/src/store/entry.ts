@@ -185,6 +185,11 @@ export function parsedLine(text: string): Fields | null {
   }
 }
 
+/** What stands where the content of a line was taken out. */
+export function isTombstone(line: Fields | null): boolean {
+  return line?.["kind"] === "tombstone";
+}
+
 /** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */
 export function entryFrom(line: Fields | null): Unplaced | null {
   if (line === null) return null;

@@ -2,8 +2,9 @@
 import { deleteDB } from "idb";
 import year from "../../../shared/demo/year.txt?url";
 import type { Taken } from "./database";
-import { readLedger, takeIn } from "./ledger";
+import { isUnused } from "./ledger";
 import { dropAllNotes } from "./notes";
+import { takeIn } from "./takein";
 import { isExample, STORE } from "./which";
 import { isHead } from "./witness";
 
@@ -22,8 +23,7 @@ async function readYear(): Promise<void> {
 /** Fills the example's own database when it is looked at for the first time. */
 export async function fillExample(): Promise<void> {
   if (!isExample) return;
-  const { lines } = await readLedger();
-  if (lines.length === 0) await readYear();
+  if (await isUnused()) await readYear();
 }
 
 /** Removes the example's database and notes, and shows the phone's own shop. */

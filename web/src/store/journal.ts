@@ -1,9 +1,9 @@
 // What the screens know of the log: read once, then changed only by entries that were stored.
-import { computed, signal, type ReadonlySignal } from "@preact/signals";
+import { computed, effect, signal, type ReadonlySignal } from "@preact/signals";
+import { addedTo, checkpointOf, keepCheckpoint, type Checkpoint, type Cold } from "./checkpoint";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
 import {
-  isLookOnly,
   isOfDeed,
   type CheckEntry,
   type AnyContent,
@@ -13,13 +13,16 @@ import {
   type ToldEntry,
 } from "./entry";
 import { fillExample } from "./example";
+import { unexported, type Unexported } from "./exported";
+import { isSound, readHeld, withLine, type Held, type Need } from "./held";
 import { askToKeep } from "./keeping";
-import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
-import { readLedger, type Ledger } from "./ledger";
+import { lackingNow, type Lack } from "./lacking";
+import { headsOf, ownLine } from "./ledger";
 import { lineOf, sortLines, type Line } from "./lines";
+import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
-import { dropLacking, readWitness, type Head } from "./witness";
+import { dropLacking, type Head } from "./witness";
 
 export type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
@@ -28,47 +31,122 @@ export type Load =
   | { readonly kind: "ready" }
   | { readonly kind: "failed"; readonly trouble: StoreTrouble };
 
-const storedLines = signal<readonly Line[]>([]);
-const knownHeads = signal<readonly Head[]>([]);
+const held = signal<Held | null>(null);
 const missing = signal<readonly Lack[]>([]);
-const loadState = signal<Load>({ kind: "reading" });
-export const load: ReadonlySignal<Load> = loadState;
-/** Every line that is stored, whether it can be used or not. */
-export const lines: ReadonlySignal<readonly Line[]> = storedLines;
-/** Ends of logs that files told of. */
-export const heads: ReadonlySignal<readonly Head[]> = knownHeads;
+const state = signal<Load>({ kind: "reading" });
+/** Whether the first pages can be drawn. Of the log they need the latest of each machine. */
+export const opened: ReadonlySignal<Load> = state;
 /** What was stored on this phone and is not there any more. */
 export const lacking: ReadonlySignal<readonly Lack[]> = missing;
 
-const sorted = computed(() => sortLines(storedLines.value));
-export const entries = computed<readonly Entry[]>(() =>
-  sorted.value.entries.filter((entry): entry is Entry => !isOfDeed(entry)),
+let need: Need = "part";
+
+/** Reads every line, for a page that looks further back than the part that opens the app. */
+export function wantWhole(): void {
+  if (need === "whole") return;
+  need = "whole";
+  // Not at once: a page may ask while it is drawn.
+  queueMicrotask(() => {
+    if (opened.peek().kind === "ready") void readAgain();
+  });
+}
+
+const wholeLines = computed<readonly Line[] | null>(() =>
+  held.value?.base === null ? held.value.lines : null,
 );
+
+function whole(): readonly Line[] | null {
+  if (wholeLines.value === null) wantWhole();
+  return wholeLines.value;
+}
+
+/** Whether every line is here. To look at it, or at `lines`, `entries` or `deeds`, asks for them. */
+export const load = computed<Load>(() =>
+  state.value.kind === "ready" && whole() === null ? { kind: "reading" } : state.value,
+);
+/** Settles when every line is here, or cannot be read. */
+export function whenRead(): Promise<void> {
+  return new Promise((done) => {
+    const stop = effect(() => {
+      if (load.value.kind === "reading") return;
+      queueMicrotask(() => {
+        stop();
+      });
+      done();
+    });
+  });
+}
+
+/** Every line that is stored, whether it can be used or not; none until all are here. */
+export const lines = computed<readonly Line[]>(() => whole() ?? []);
+/** Ends of logs that files told of. */
+export const heads = computed<readonly Head[]>(() =>
+  held.value === null ? [] : headsOf(held.value.reach),
+);
+
+const sorted = computed(() => sortLines(held.value?.lines ?? []));
+const placed = computed(() => sorted.value.placed.map(({ entry }) => entry));
+/** The latest entries of all and of each machine: what the first pages show. */
+export const recent = computed<readonly Entry[]>(() =>
+  placed.value.filter((entry): entry is Entry => !isOfDeed(entry)),
+);
+/** The same of what was poured and read again. */
+export const recentDeeds = computed<readonly DeedEntry[]>(() => placed.value.filter(isOfDeed));
+export const entries = computed<readonly Entry[]>(() => (whole() === null ? [] : recent.value));
 /** What was poured and read again, in the same order. */
-export const deeds = computed<readonly DeedEntry[]>(() => sorted.value.entries.filter(isOfDeed));
+export const deeds = computed<readonly DeedEntry[]>(() =>
+  whole() === null ? [] : recentDeeds.value,
+);
+
+function asideOf(name: keyof Checkpoint["aside"]): ReadonlySignal<number> {
+  return computed(() => sorted.value[name] + (held.value?.base?.aside[name] ?? 0));
+}
+
 /** Lines that this build cannot show. They stay stored and are counted. */
-export const unreadable = computed(() => sorted.value.unreadable);
-export const apart = computed(() => sorted.value.apart);
-export const quarantined = computed(() => sorted.value.quarantined);
+export const unreadable = asideOf("unreadable");
+/** What the office has taken out. */
+export const removed = asideOf("removed");
+export const apart = asideOf("apart");
+export const quarantined = asideOf("quarantined");
+
+/** How many entries of a machine, or of all, are not among the recent ones. */
+export function coldOf(machine: string | undefined): Cold {
+  const cold = Object.entries(held.value?.base?.cold ?? {})
+    .filter(([name]) => machine === undefined || name === machine)
+    .map(([, counted]) => counted);
+  return {
+    entries: cold.reduce((sum, counted) => sum + counted.entries, 0),
+    checks: cold.reduce((sum, counted) => sum + counted.checks, 0),
+  };
+}
+
+/** What is on this phone alone; null while it has to be counted. */
+export const backlog = computed<Unexported | null>(() => {
+  if (held.value === null) return null;
+  const { lines: all, base } = held.value;
+  const open = unexported(addedTo(all), base?.open ?? null);
+  if (open === null) wantWhole();
+  return open;
+});
 
 /** A machine is its latest set-up; the order of entries decides, never the clock of a log alone. */
 export const machines = computed<readonly MachineEntry[]>(() => {
   const latest = new Map<string, MachineEntry>();
-  for (const entry of entries.value) if (entry.kind === "machine") latest.set(entry.machine, entry);
+  for (const entry of recent.value) if (entry.kind === "machine") latest.set(entry.machine, entry);
   return [...latest.values()];
 });
 
 const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   const latest = new Map<string, CheckEntry>();
-  for (const entry of entries.value)
-    if (entry.kind === "check" && !isLookOnly(entry)) latest.set(entry.machine, entry);
+  for (const entry of recent.value)
+    if (entry.kind === "check" && isMeasured(entry)) latest.set(entry.machine, entry);
   return latest;
 });
 
 /** How each machine is used, by its latest word about it. */
 const states = computed<ReadonlyMap<string, Stated>>(() => {
   const latest = new Map<string, Stated>();
-  for (const entry of entries.value)
+  for (const entry of recent.value)
     if (entry.kind === "machine_state") latest.set(entry.machine, entry);
   return latest;
 });
@@ -92,7 +170,7 @@ export function heldOf(machine: string): Stated | undefined {
 
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
 const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
-  entries.value.flatMap((entry) =>
+  recent.value.flatMap((entry) =>
     entry.kind === "machine" && entry.code !== undefined ? [[entry.code, entry.machine]] : [],
   ),
 );
@@ -119,36 +197,57 @@ export function lastCheckWith<T extends CheckEntry>(
   machine: string,
   fits: (check: CheckEntry) => check is T,
 ): T | undefined {
-  return entries.value
+  const found = recent.value
     .filter((entry) => entry.kind === "check")
     .filter((check) => check.machine === machine)
     .filter(fits)
     .at(-1);
+  if (found === undefined && !PINNED.includes(fits) && coldOf(machine).checks > 0) wantWhole();
+  return found;
 }
 
+/** An entry that is not among the recent ones is asked for; until then `load` says that it is read. */
 export function entryById(id: string): Entry | undefined {
-  return entries.value.find((entry) => entry.id === id);
+  return (
+    recent.value.find((entry) => entry.id === id) ?? entries.value.find((entry) => entry.id === id)
+  );
 }
 
-async function readLines(): Promise<readonly [Ledger, readonly Line[]]> {
-  const ledger = await readLedger();
-  return [ledger, await Promise.all(ledger.lines.map(lineOf))];
+export function deedById(id: string): DeedEntry | undefined {
+  return (
+    recentDeeds.value.find((deed) => deed.id === id) ?? deeds.value.find((deed) => deed.id === id)
+  );
+}
+
+/** So many lines added since the last checkpoint are read at a start; more would be felt. */
+const MOST_ADDED = 50;
+let counted = -Infinity;
+
+function keepIfDue(now: Held): void {
+  if (now.lines.length - counted <= MOST_ADDED || !isSound(now)) return;
+  counted = now.lines.length;
+  void keepCheckpoint(checkpointOf(now.reach, now.lines, sorted.value, now.base));
+}
+
+function take(now: Held): void {
+  const before = held.value;
+  if (before === null || before.base !== now.base)
+    counted = now.base === null ? -Infinity : now.base.hot.length;
+  held.value = now;
+  missing.value = now.base === null ? lackingNow(now.lines) : [];
+  state.value = { kind: "ready" };
+  keepIfDue(now);
 }
 
 async function fetchAll(): Promise<void> {
   await fillExample();
-  const witness = readWitness();
-  let [ledger, found] = await readLines();
-  const isShort = await closeIfShort(witness, ledger, found);
-  if (isShort || (await closeIfElsewhere(ledger, found))) [ledger, found] = await readLines();
-  storedLines.value = found;
-  knownHeads.value = ledger.heads;
-  missing.value = lackingNow(found);
-  loadState.value = { kind: "ready" };
+  const wanted = need;
+  take(await readHeld(held.value, wanted));
+  if (wanted !== need) await fetchAll();
 }
 
 export async function readJournal(): Promise<void> {
-  loadState.value = { kind: "reading" };
+  state.value = { kind: "reading" };
   await readAgain();
 }
 
@@ -161,27 +260,28 @@ export function goOnWithout(): void {
 /** Another window of this app may have written: without this an old set-up would stand here as the present one. */
 const news = "BroadcastChannel" in globalThis ? new BroadcastChannel(`${STORE}.log`) : null;
 
-async function readAgain(): Promise<void> {
+async function readAgain(anew = false): Promise<void> {
+  if (anew) need = "whole";
   try {
+    if (anew) take(await readHeld(null, need));
     await fetchAll();
   } catch (error) {
-    loadState.value = { kind: "failed", trouble: troubleOf(error) };
+    state.value = { kind: "failed", trouble: troubleOf(error) };
   }
 }
 
-/** After lines were added by another way than `save`. */
+/** After lines were added by another way than `save`: a tombstone may have taken the place of one. */
 export async function readNews(): Promise<void> {
-  await readAgain();
-  news?.postMessage("written");
+  await readAgain(true);
+  news?.postMessage("all");
 }
 
 export function followOtherWindows(): void {
-  news?.addEventListener("message", () => {
-    if (loadState.value.kind === "ready") void readAgain();
+  news?.addEventListener("message", ({ data }) => {
+    if (state.value.kind === "ready") void readAgain(data === "all");
   });
   document.addEventListener("visibilitychange", () => {
-    if (document.visibilityState === "visible" && loadState.value.kind === "ready")
-      void readAgain();
+    if (document.visibilityState === "visible" && state.value.kind === "ready") void readAgain();
   });
 }
 
@@ -189,10 +289,10 @@ export function followOtherWindows(): void {
 export async function save(content: AnyContent): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
-    const line = await lineOf({ text: outcome.row.text, mine: true, whole: true });
-    const others = storedLines.value.filter(({ hash }) => hash !== line.hash);
-    storedLines.value = [...others, line];
-    missing.value = lackingNow(storedLines.value);
+    const line = await lineOf(ownLine(outcome.row));
+    const now = held.value === null ? null : withLine(held.value, line);
+    if (now === null) await readAgain();
+    else take(now);
     news?.postMessage("written");
     if (!isExample) void askToKeep();
   }

@@ -35,15 +35,15 @@ export async function closeIfShort(
 ): Promise<boolean> {
   if (witness === null || lacksOf([witness], lines).length === 0) return false;
   noteLacking(witness);
-  if (witness.log === ledger.log) await closeLog(ledger.log);
+  if (witness.log === ledger.ends.log) await closeLog(ledger.ends.log);
   dropWitness();
   return true;
 }
 
 /** True where lines of this phone's own log came from elsewhere: somebody else may be writing in it. */
 export async function closeIfElsewhere(ledger: Ledger, lines: readonly Line[]): Promise<boolean> {
-  if (!lines.some(({ mine, log }) => !mine && log === ledger.log)) return false;
-  await closeLog(ledger.log);
+  if (!lines.some(({ mine, log }) => !mine && log === ledger.ends.log)) return false;
+  await closeLog(ledger.ends.log);
   dropWitness();
   return true;
 }

@@ -1,37 +1,131 @@
 // All that is stored: the phone's own log, and lines that came from elsewhere.
-import { withDatabase, type Database, type Taken } from "./database";
+import type { IDBPTransaction } from "idb";
+import { withDatabase, type Shape, type Taken } from "./database";
+import type { Row } from "./entry";
 import { newId } from "./ids";
-import { StoreError } from "./trouble";
 import { isHead, type Head } from "./witness";
 
-export interface Ledger {
-  readonly log: string;
-  readonly lines: readonly Taken[];
-  /** Ends of logs that files told of; what they promise may be missing here. */
-  readonly heads: readonly Head[];
+/** Where a line lies: its number in the own log, or the key under which it was taken in. */
+export interface At {
+  readonly own: boolean;
+  readonly key: number;
 }
 
-function headsFrom(text: string | undefined): readonly Head[] {
-  const found: unknown = text === undefined ? [] : JSON.parse(text);
+export interface StoredLine extends Taken, At {}
+
+/** The stores' ends. Lines are only added, so equal ends mean that nothing was added since. */
+export interface Ends {
+  readonly log: string;
+  /** The own log's lines, and the last of them; empty where there is none. */
+  readonly count: number;
+  readonly last: string;
+  readonly taken: number;
+  readonly lastTaken: number;
+  /** Ends of logs that files told of, as they are stored. */
+  readonly heads: string;
+}
+
+export interface Ledger {
+  readonly ends: Ends;
+  readonly lines: readonly StoredLine[];
+}
+
+/** Ends of logs that files told of; what they promise may be missing here. */
+export function headsOf({ heads }: Pick<Ends, "heads">): readonly Head[] {
+  const found: unknown = heads === "" ? [] : JSON.parse(heads);
   return Array.isArray(found) ? found.filter(isHead) : [];
 }
 
-async function read(db: Database): Promise<Ledger> {
-  const tx = db.transaction(["entries", "taken", "about"]);
-  const about = tx.objectStore("about");
-  const [own, taken, log, heads] = await Promise.all([
-    tx.objectStore("entries").getAll(),
-    tx.objectStore("taken").getAll(),
-    about.get("log"),
-    about.get("heads"),
-    tx.done,
-  ]);
-  const mine = own.map(({ text }) => ({ text, mine: true, whole: true }));
-  return { log: log?.text ?? "", lines: [...mine, ...taken], heads: headsFrom(heads?.text) };
+export function ownLine({ seq, text }: Row): StoredLine {
+  return { text, mine: true, whole: true, own: true, key: seq };
 }
 
+function takenLine(line: Taken, key: number): StoredLine {
+  return { ...line, own: false, key };
+}
+
+type Reading = IDBPTransaction<Shape, ("entries" | "taken" | "about")[]>;
+
+async function endsIn(tx: Reading): Promise<Ends> {
+  const [entries, taken, about] = [
+    tx.objectStore("entries"),
+    tx.objectStore("taken"),
+    tx.objectStore("about"),
+  ];
+  const [log, heads, count, last, takenCount, lastTaken] = await Promise.all([
+    about.get("log"),
+    about.get("heads"),
+    entries.count(),
+    entries.openCursor(null, "prev"),
+    taken.count(),
+    taken.openKeyCursor(null, "prev"),
+  ]);
+  return {
+    log: log?.text ?? "",
+    count,
+    last: last?.value.text ?? "",
+    taken: takenCount,
+    lastTaken: lastTaken?.key ?? 0,
+    heads: heads?.text ?? "",
+  };
+}
+
+/** Every line. */
 export function readLedger(): Promise<Ledger> {
-  return withDatabase(read);
+  return withDatabase(async (db) => {
+    const tx = db.transaction(["entries", "taken", "about"]);
+    const store = tx.objectStore("taken");
+    const [ends, own, taken, keys] = await Promise.all([
+      endsIn(tx),
+      tx.objectStore("entries").getAll(),
+      store.getAll(),
+      store.getAllKeys(),
+      tx.done,
+    ]);
+    const lines = [...own.map(ownLine), ...taken.map((line, i) => takenLine(line, keys[i] ?? 0))];
+    return { ends, lines };
+  });
+}
+
+export interface Since {
+  readonly ends: Ends;
+  /** The own rows at the numbers that were asked for; undefined where there is none. */
+  readonly rows: readonly (Row | undefined)[];
+  /** Own lines after `count`. */
+  readonly after: readonly StoredLine[];
+  /** The lines that were asked for; fewer where one is not there. */
+  readonly lines: readonly StoredLine[];
+}
+
+/** What was added to the own log after its first `count` lines, and single lines, in one look. */
+export function readSince(
+  count: number,
+  numbers: readonly number[],
+  wanted: readonly At[],
+): Promise<Since> {
+  return withDatabase(async (db) => {
+    const tx = db.transaction(["entries", "taken", "about"]);
+    const [entries, taken] = [tx.objectStore("entries"), tx.objectStore("taken")];
+    const one = async ({ own, key }: At): Promise<readonly StoredLine[]> => {
+      const found = own ? await entries.get(key) : await taken.get(key);
+      if (found === undefined) return [];
+      return ["seq" in found ? ownLine(found) : takenLine(found, key)];
+    };
+    const [ends, rows, after, lines] = await Promise.all([
+      endsIn(tx),
+      Promise.all(numbers.map((number) => entries.get(number))),
+      entries.getAll(IDBKeyRange.lowerBound(count, true)),
+      Promise.all(wanted.map(one)),
+      tx.done,
+    ]);
+    return { ends, rows, after: after.map(ownLine), lines: lines.flat() };
+  });
+}
+
+/** Nothing is stored yet, neither an own line nor one from elsewhere. */
+export async function isUnused(): Promise<boolean> {
+  const { ends } = await readSince(0, [], []);
+  return ends.count + ends.taken === 0;
 }
 
 /**
@@ -55,25 +149,5 @@ export function closeLog(log: string): Promise<void> {
       ]);
     }
     await done;
-  });
-}
-
-/** Adds lines and heads that a file brought. Nothing that is there is changed; read back afterwards. */
-export function takeIn(taken: readonly Taken[], heads: readonly Head[]): Promise<void> {
-  return withDatabase(async (db) => {
-    const tx = db.transaction(["taken", "about"], "readwrite", { durability: "strict" });
-    const done = tx.done;
-    done.catch(() => undefined);
-    const store = tx.objectStore("taken");
-    const there = new Set((await store.getAll()).map(({ text }) => text));
-    const fresh = taken.filter(({ text }) => !there.has(text));
-    const text = JSON.stringify(heads);
-    await Promise.all([
-      ...fresh.map((line) => store.add(line)),
-      tx.objectStore("about").put({ name: "heads", text }),
-      done,
-    ]);
-    const stored = new Set((await db.getAll("taken")).map((line) => line.text));
-    if (!taken.every((line) => stored.has(line.text))) throw new StoreError("other");
   });
 }

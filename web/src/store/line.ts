@@ -65,10 +65,15 @@ export async function hashOf(text: string): Promise<string> {
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
+/** The seal at a line's end; null for a row of schema 1. */
+export function sealOf(text: string): string | null {
+  return SEAL.exec(text)?.[1] ?? null;
+}
+
 /** The hash of a stored line: its seal, or for a row of schema 1 the seal that an export gives it. */
 export function hashOfLine(text: string): Promise<string> {
-  const seal = SEAL.exec(text)?.[1];
-  return seal === undefined ? hashOf(text) : Promise.resolve(seal);
+  const seal = sealOf(text);
+  return seal === null ? hashOf(text) : Promise.resolve(seal);
 }
 
 function clockFlags(wall: string, before: string): string[] {

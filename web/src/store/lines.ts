@@ -1,9 +1,9 @@
 // Stored lines as the screens need them: which can be used, and in which order.
-import type { Taken } from "./database";
-import { entryFrom, parsedLine, type AnyEntry, type Unplaced } from "./entry";
+import { entryFrom, isTombstone, parsedLine, type AnyEntry, type Unplaced } from "./entry";
+import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
 
-export interface Line extends Taken {
+export interface Line extends StoredLine {
   readonly hash: string;
   readonly log: string;
   /** 0 where it cannot be read. */
@@ -16,11 +16,15 @@ export interface Line extends Taken {
   readonly wall: string;
   /** Null for what this build cannot show. */
   readonly entry: Unplaced | null;
+  /** Its content was taken out: what is left keeps the place and the hash of the line. */
+  readonly isRemoved: boolean;
+  /** The latest time in its log up to here, where the lines before it were not all read. */
+  readonly reached?: number;
 }
 
 const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
 
-export async function lineOf(stored: Taken): Promise<Line> {
+export async function lineOf(stored: StoredLine): Promise<Line> {
   const hash = await hashOfLine(stored.text);
   const bare = {
     ...stored,
@@ -32,6 +36,7 @@ export async function lineOf(stored: Taken): Promise<Line> {
     amends: "",
     wall: "",
     entry: null,
+    isRemoved: false,
   };
   if (!stored.whole) return bare;
   // Parsed once: a log of years is tens of megabytes.
@@ -47,6 +52,7 @@ export async function lineOf(stored: Taken): Promise<Line> {
     amends: textOf(body["corrects"] ?? body["retracts"]),
     wall: textOf(fields["wall"]),
     entry: entryFrom(line),
+    isRemoved: isTombstone(line),
   };
 }
 
@@ -64,50 +70,64 @@ function claimedTwice(lines: readonly Line[]): ReadonlySet<string> {
   return twice;
 }
 
+/** An entry in its place, the line it stands in, and the latest time in its log up to here. */
+export interface Placed {
+  readonly entry: AnyEntry;
+  readonly line: Line;
+  readonly reached: number;
+}
+
 export interface Sorted {
-  readonly entries: readonly AnyEntry[];
+  readonly placed: readonly Placed[];
   /** Not used: two lines claim one place, or another line corrects or withdraws them. */
   readonly apart: number;
   /** Whole, but of a kind or version that this build cannot show. */
   readonly unreadable: number;
+  readonly removed: number;
   readonly quarantined: number;
 }
 
 interface Keyed {
   readonly entry: Unplaced;
+  readonly line: Line;
   readonly reached: number;
 }
 
 /** Never against the numbers of a log; between logs by the confirmed time, as pycore orders them. */
-function inOrder(list: readonly Unplaced[]): readonly AnyEntry[] {
-  const reached = new Map<string, number>();
+function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
+  const latest = new Map<string, number>();
   const keyed: Keyed[] = [...list]
-    .sort((a, b) => a.seq - b.seq)
-    .map((entry) => {
-      const time = Math.max(reached.get(entry.log) ?? 0, Date.parse(entry.measured_at));
-      reached.set(entry.log, time);
-      return { entry, reached: time };
+    .sort((a, b) => a.entry.seq - b.entry.seq)
+    .map(({ entry, line }) => {
+      const own = line.reached ?? Date.parse(entry.measured_at);
+      const reached = Math.max(latest.get(entry.log) ?? 0, own);
+      latest.set(entry.log, reached);
+      return { entry, line, reached };
     });
   const compare = (a: Keyed, b: Keyed): number =>
     a.reached - b.reached ||
     (a.entry.log < b.entry.log ? -1 : a.entry.log > b.entry.log ? 1 : a.entry.seq - b.entry.seq);
-  return keyed.sort(compare).map(({ entry }, place) => ({ ...entry, place }));
+  return keyed
+    .sort(compare)
+    .map(({ entry, ...rest }, place) => ({ entry: { ...entry, place }, ...rest }));
 }
 
 export function sortLines(all: readonly Line[]): Sorted {
-  const whole = [...new Map(all.map((line) => [line.hash, line])).values()].filter(
-    (line) => line.whole,
-  );
+  // No copy brings back what was removed.
+  const removed = all.filter(({ isRemoved }) => isRemoved);
+  const once = new Map([...all, ...removed].map((line) => [line.hash, line]));
+  const whole = [...once.values()].filter((line) => line.whole);
   const twice = claimedTwice(whole);
   const amended = new Set(whole.map(({ amends }) => amends).filter(Boolean));
   const isApart = ({ log, seq, id }: Line): boolean =>
     twice.has(`${log} ${seq}`) || twice.has(id) || amended.has(id);
   const used = whole.filter((line) => !isApart(line));
-  const shown = used.flatMap(({ entry }) => (entry === null ? [] : [entry]));
+  const shown = used.flatMap((line) => (line.entry === null ? [] : [{ entry: line.entry, line }]));
   return {
-    entries: inOrder(shown),
+    placed: inOrder(shown),
     apart: whole.length - used.length,
-    unreadable: used.length - shown.length,
+    unreadable: used.filter(({ entry, isRemoved }) => entry === null && !isRemoved).length,
+    removed: whole.filter(({ isRemoved }) => isRemoved).length,
     quarantined: all.filter((line) => !line.whole).length,
   };
 }

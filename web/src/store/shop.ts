@@ -3,7 +3,7 @@
 import { computed, type ReadonlySignal } from "@preact/signals";
 import type { JudgeLookBody, ShopSetContent } from "../core/messages";
 import { newId } from "./ids";
-import { entries, load, save } from "./journal";
+import { opened, recent, save } from "./journal";
 import type { Saved } from "./entries";
 import { dropNote, readNote } from "./notes";
 import { isoWithOffset } from "../words/times";
@@ -14,7 +14,7 @@ type Fact = "who_to_ask" | "look_limits";
 function latest<F extends Fact>(fact: F): ReadonlySignal<ShopSetContent[F] | undefined> {
   return computed(
     () =>
-      entries.value
+      recent.value
         .filter((entry) => entry.kind === "shop_set")
         .filter(({ body }) => body[fact] !== undefined)
         .at(-1)?.body[fact],
@@ -41,7 +41,7 @@ const NOTE = "limits";
 /** Limits were a note on the phone before they stood in the log. The note goes once they are there. */
 export async function moveLimits(): Promise<void> {
   const noted = readNote(NOTE);
-  if (load.value.kind !== "ready" || noted === null || typeof noted !== "object") return;
+  if (opened.value.kind !== "ready" || noted === null || typeof noted !== "object") return;
   const isThere = limits.value !== undefined;
   const done = isThere || (await saveFact(newId(), { look_limits: noted })).kind === "saved";
   if (done) dropNote(NOTE);

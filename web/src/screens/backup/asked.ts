@@ -2,7 +2,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { LogHead, Operations } from "../../core/messages";
-import { heads, lacking, lines } from "../../store/journal";
+import { heads, lacking, lines, load } from "../../store/journal";
 import type { Head } from "../../store/witness";
 import { useCore } from "../core";
 
@@ -28,10 +28,12 @@ export function useAsked<Op extends keyof Operations>(
     readonly about: string;
     readonly answer: Answer<Operations[Op]["result"]>;
   } | null>(null);
+  // A question about a part of the log would be answered as if there were no more.
+  const isWhole = load.value.kind === "ready";
   useEffect(() => {
     let isOld = false;
-    const body = make();
-    if (body === null) return;
+    const body = isWhole ? make() : null;
+    if (body === null) return undefined;
     void core.ask(op, body).then((answer) => {
       if (!isOld) setGot({ about, answer });
     });
@@ -39,6 +41,6 @@ export function useAsked<Op extends keyof Operations>(
       isOld = true;
     };
     // After Try again the same question is asked anew.
-  }, [about, isFailed]);
+  }, [about, isFailed, isWhole]);
   return got?.about === about ? got.answer : null;
 }

@@ -3,8 +3,8 @@ import { useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
 import type { Taken } from "../../store/database";
-import { readNews } from "../../store/journal";
-import { takeIn } from "../../store/ledger";
+import { readNews, whenRead } from "../../store/journal";
+import { takeIn } from "../../store/takein";
 import { troubleOf, type StoreTrouble } from "../../store/trouble";
 import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";
@@ -50,6 +50,7 @@ async function look(core: Core, file: File): Promise<Step> {
     return { kind: "refused", sentence: say("takein.unreadable") };
   }
   const now = isoWithOffset(new Date());
+  await whenRead();
   const answer = await core.ask("read_export", { text, ...storedLog(), now });
   if (answer.kind === "ok") return { kind: "shown", result: answer.result };
   const sentence = answer.kind === "error" ? refusal(answer.error) : say("core.failed");

@@ -1,14 +1,14 @@
 // On the first screen: how many entries are on this phone alone, and how old the oldest of them is.
 import { PlaceLink } from "../../elements/buttons";
-import { lines } from "../../store/journal";
-import { unexported } from "../../store/exported";
+import { backlog } from "../../store/journal";
 import { say, sayCount } from "../../words/say";
 import { writeAgo, writeMoment } from "../../words/times";
 import { address } from "../route";
 
 /** What can be said of the entries that are not in a backup, and of the last one. */
 export function standingSentence(): string {
-  const { count, oldest, lastAt } = unexported(lines.value);
+  if (backlog.value === null) return say("machines.reading");
+  const { count, oldest, lastAt } = backlog.value;
   if (count > 0) return sayCount("backup.open", count, { ago: writeAgo(oldest, new Date()) });
   return lastAt === ""
     ? say("backup.none_needed")

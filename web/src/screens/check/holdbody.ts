@@ -1,33 +1,9 @@
 // What pycore is asked about a dip without a reading: the dip, and what the log knows of before.
-import type { HoldCheckBody, PlanCheckResult, Typed } from "../../core/messages";
-import {
-  hasPlan,
-  hasReading,
-  isHolding,
-  isWhole,
-  type CheckEntry,
-  type HoldEntry,
-  type MachineEntry,
-  type ReadingEntry,
-  type WholeEntry,
-} from "../../store/entry";
+import type { HoldCheckBody, Typed } from "../../core/messages";
+import { isHolding, isWhole, type MachineEntry } from "../../store/entry";
 import { lastCheckWith } from "../../store/journal";
+import { hasStrength, isPlanned, saysUsual, type Planned } from "../../store/pinned";
 import { dipTyped, fillTyped, type Walk } from "../../store/walk";
-
-type Planned = WholeEntry & { readonly shown: PlanCheckResult };
-
-function isPlanned(check: CheckEntry): check is Planned {
-  return isWhole(check) && hasPlan(check.shown);
-}
-
-/** A reading that became a per cent. */
-function hasStrength(check: CheckEntry): check is WholeEntry | ReadingEntry {
-  return hasReading(check) && check.shown.assessment.strength?.strength_pct !== undefined;
-}
-
-function saysUsual(check: CheckEntry): check is HoldEntry {
-  return isHolding(check) && check.body.usual !== undefined;
-}
 
 /** What was typed now or at an earlier top-up; else the mix of a top-up after the last recipe. */
 function usualOf(id: string, walk: Walk, planned: Planned | undefined): Typed | undefined {

@@ -4,7 +4,7 @@ import type { DeskError } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { TextField } from "../../elements/textfield";
-import { load, machineByCode } from "../../store/journal";
+import { machineByCode, opened } from "../../store/journal";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
 import { useCore } from "../core";
@@ -99,7 +99,7 @@ function useFinding() {
 export function CodeScreen({ scanned }: { readonly scanned: string }) {
   const [text, setText] = useState(scanned);
   const { found, find, forget } = useFinding();
-  const isRead = load.value.kind === "ready";
+  const isRead = opened.value.kind === "ready";
   useEffect(() => {
     // Until the log is read, nobody knows whose code it is.
     if (scanned !== "" && isRead) find(scanned);

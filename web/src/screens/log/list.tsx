@@ -5,8 +5,19 @@ import { OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
+import { RECENT, RECENT_OF_EACH } from "../../store/checkpoint";
 import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
-import { apart, entries, load, machineById, quarantined, unreadable } from "../../store/journal";
+import {
+  apart,
+  coldOf,
+  machineById,
+  opened,
+  quarantined,
+  recent,
+  removed,
+  unreadable,
+  wantWhole,
+} from "../../store/journal";
 import { keeping } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount, type CountKey, type Key } from "../../words/say";
@@ -27,6 +38,7 @@ const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
 /** What is stored and does not stand in the list. */
 const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
   ["log.unreadable", unreadable],
+  ["log.removed", removed],
   ["log.apart", apart],
   ["log.quarantined", quarantined],
 ];
@@ -110,15 +122,24 @@ function Days({ list, named }: { readonly list: readonly Entry[]; readonly named
 }
 
 /** So many rows are drawn at once: the time to open the log must not grow with it. */
-const ROWS_AT_ONCE = 100;
+const ROWS_AT_ONCE = RECENT;
 
 /** The latest entries, and older ones when somebody asks for them. */
-function Latest({ list, named }: { readonly list: readonly Entry[]; readonly named: boolean }) {
+function Latest({ machine }: { readonly machine: string | undefined }) {
   const [rows, setRows] = useState(ROWS_AT_ONCE);
-  const older = Math.min(ROWS_AT_ONCE, list.length - rows);
+  const here = (entry: Entry): boolean => machine === undefined || entry.machine === machine;
+  const cold = coldOf(machine).entries;
+  const known = recent.value.filter(here);
+  // Only whoever looks further back than the recent entries waits until the others are read.
+  const gapless = machine === undefined ? RECENT : RECENT_OF_EACH;
+  const isShort = cold > 0 && rows > gapless;
+  if (isShort) wantWhole();
+  const drawn = known.slice(isShort ? -gapless : -rows);
+  const older = Math.min(ROWS_AT_ONCE, known.length + cold - rows);
   return (
     <>
-      <Days list={list.slice(-rows)} named={named} />
+      <Days list={drawn} named={machine === undefined} />
+      {isShort ? <p role="status">{say("machines.reading")}</p> : null}
       {older <= 0 ? null : (
         <OtherAction
           onPress={() => {
@@ -133,12 +154,10 @@ function Latest({ list, named }: { readonly list: readonly Entry[]; readonly nam
 }
 
 export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
-  const list =
-    machine === undefined
-      ? entries.value
-      : entries.value.filter((entry) => entry.machine === machine.machine);
-  const checks = list.filter((entry) => entry.kind === "check").length;
-  const isReady = load.value.kind === "ready";
+  const id = machine?.machine;
+  const known = recent.value.filter((entry) => id === undefined || entry.machine === id);
+  const checks = known.filter((entry) => entry.kind === "check").length + coldOf(id).checks;
+  const isReady = opened.value.kind === "ready";
   return (
     <Page
       title={say("log.title")}
@@ -152,7 +171,7 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
       ) : (
         <p role="status">{say("machines.reading")}</p>
       )}
-      <Latest list={list} named={machine === undefined} />
+      <Latest machine={id} />
       {NOT_LISTED.filter(([, found]) => found.value > 0).map(([key, found]) => (
         <p key={key} class="note">
           {sayCount(key, found.value)}

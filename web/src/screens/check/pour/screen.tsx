@@ -2,7 +2,7 @@
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import type { MachineEntry } from "../../../store/entry";
-import { entryById, load } from "../../../store/journal";
+import { entryById, load, opened } from "../../../store/journal";
 import { isInterrupted, pouringOf, type Pouring } from "../../../store/pouring";
 import { replace } from "../../route";
 import type { Recipe } from "../chosen";
@@ -43,10 +43,11 @@ function screenOf(props: PourProps, place: string | undefined): VNode {
 export function PourScreen({ machine, parts }: ScreenProps) {
   const [place, id] = parts;
   const pouring = pouringOf(machine.machine).value;
-  if (load.value.kind === "reading") return null;
+  if (opened.value.kind === "reading") return null;
   if (place === "done" && id !== undefined) return <DoneScreen machine={machine} id={id} />;
   const check = pouring === null ? undefined : entryById(pouring.check);
   const recipe = check?.kind === "check" ? pourable(check) : null;
+  if (pouring !== null && check === undefined && load.value.kind === "reading") return null;
   if (pouring === null || recipe === null) return <Leave id={machine.machine} />;
   return screenOf({ machine, pouring, recipe, steps: pourSteps(recipe) }, place);
 }

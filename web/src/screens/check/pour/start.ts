@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import type { PlanContent } from "../../../store/deed";
 import type { CheckEntry } from "../../../store/entry";
 import { newId } from "../../../store/ids";
-import { deeds, save } from "../../../store/journal";
+import { recentDeeds, save } from "../../../store/journal";
 import { beginPouring, pouringOf } from "../../../store/pouring";
 import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
@@ -22,7 +22,7 @@ export function pourable(check: CheckEntry): Recipe | null {
 
 /** Whether somebody has begun to pour the recipe of this check already. */
 export function isBegun(check: CheckEntry): boolean {
-  return deeds.value.some((deed) => deed.kind === "plan" && deed.body.check === check.id);
+  return recentDeeds.value.some((deed) => deed.kind === "plan" && deed.body.check === check.id);
 }
 
 export function useStart(check: CheckEntry, recipe: Recipe) {

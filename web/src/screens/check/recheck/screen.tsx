@@ -4,7 +4,7 @@ import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { dueRecheck } from "../../../store/deeds";
 import type { CheckEntry, MachineEntry, PourEntry } from "../../../store/entry";
-import { deeds, entryById, load } from "../../../store/journal";
+import { deedById, entryById, load, opened } from "../../../store/journal";
 import { changeWalk, walkOf, type Walk } from "../../../store/walk";
 import { say } from "../../../words/say";
 import { writeClock } from "../../../words/times";
@@ -53,7 +53,7 @@ function Leave({ id }: { readonly id: string }) {
 
 /** The check that a pour goes back to; it may have come from another phone and not be here. */
 export function checkOfPour(pour: PourEntry): CheckEntry | undefined {
-  const plan = deeds.value.find((deed) => deed.kind === "plan" && deed.id === pour.body.plan);
+  const plan = deedById(pour.body.plan);
   const check = plan?.kind === "plan" ? entryById(plan.body.check) : undefined;
   return check?.kind === "check" ? check : undefined;
 }
@@ -100,13 +100,13 @@ interface ScreenProps {
 export function RecheckScreen({ machine, parts }: ScreenProps) {
   const [place = "reading", saved] = parts;
   const id = machine.machine;
-  if (load.value.kind === "reading") return null;
+  if (opened.value.kind === "reading") return null;
   if (place === "done" && saved !== undefined) return <DoneScreen machine={machine} id={saved} />;
   const pour = dueRecheck(id);
   const check = pour === undefined ? undefined : checkOfPour(pour);
   if (pour === undefined) return <Leave id={id} />;
   if (place === "skip") return <SkipScreen machine={machine} pour={pour} />;
-  if (check === undefined) return <Leave id={id} />;
+  if (check === undefined) return load.value.kind === "reading" ? null : <Leave id={id} />;
   const props = { machine, pour, check, walk: walkOf(draftOf(id)).value };
   if (place === "result") return <ResultScreen {...props} />;
   return <Asking props={props} place={place} />;
