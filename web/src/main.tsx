@@ -9,7 +9,6 @@ import { followOtherWindows, readJournal } from "./store/journal";
 import { followPourings } from "./store/pouring";
 import { followWalks } from "./store/walk";
 import { readKeeping } from "./store/keeping";
-import "./style/all.css";
 
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the app");
