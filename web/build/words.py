@@ -1,4 +1,4 @@
-"""Writes pycore's own sentences, of sheets and of the report, from ``shared/words/en.json``."""
+"""Writes pycore's own sentences, of sheets and of the report, from ``shared/words``."""
 
 import json
 from typing import Any
@@ -8,7 +8,7 @@ PREFIX = "sheet."
 REPORT_PREFIX = "report."
 LONGEST_LINE = 100
 
-HEAD = '''"""Generated from shared/words/en.json by `python3 -m web contract`. Do not edit."""
+HEAD = '''"""Generated from shared/words/{file} by `python3 -m web contract`. Do not edit."""
 
 # ruff: noqa: E501
 
@@ -16,15 +16,15 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 WORDS: Mapping[str, str] = MappingProxyType(
-    {
+    {{
 '''
 FOOT = "    }\n)\n"
 
 
-def english_module(words: dict[str, Any], prefix: str) -> str:
+def words_module(words: dict[str, Any], prefix: str, file: str = "en.json") -> str:
     """The text of the module with the sentences below a prefix, laid out as the formatter would."""
     found = {key[len(prefix) :]: text for key, text in words.items() if key.startswith(prefix)}
-    return HEAD + "".join(_row(key, text) for key, text in found.items()) + FOOT
+    return HEAD.format(file=file) + "".join(_row(key, text) for key, text in found.items()) + FOOT
 
 
 def _row(key: str, text: str) -> str:

@@ -8,6 +8,7 @@ import { followAddress } from "./screens/route";
 import { followOtherWindows, readJournal } from "./store/journal";
 import { followPourings } from "./store/pouring";
 import { followWalks } from "./store/walk";
+import { noteBuild } from "./store/build";
 import { readKeeping } from "./store/keeping";
 
 const root = document.getElementById("app");
@@ -19,6 +20,7 @@ followOtherWindows();
 followWalks();
 followPourings();
 void readKeeping();
+noteBuild(new Date());
 const core = startCore();
 // Drafts are written at every change already, so there is nothing left to store before a reload.
 startOffline({ phase: core.phase, storeDrafts: () => Promise.resolve() });

@@ -66,7 +66,8 @@ def test_three_decimals_of_what_is_never_so_large_are_decimals(
     text: str, unit: str | None, quantity: str
 ) -> None:
     asked = {"text": text, "quantity": quantity, **({} if unit is None else {"unit": unit})}
-    assert ask("read_quantity", asked)["shown"]["value"] == float(text.replace(",", "."))
+    got = ask("read_quantity", asked)
+    assert got["read_as"]["value"] == float(text.replace(",", "."))
 
 
 # Of pages that ask about a sump: what is asked about once, and what is refused.

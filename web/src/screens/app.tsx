@@ -25,8 +25,11 @@ import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
 import { MachineScreen } from "./machine";
-import { MachinesScreen } from "./machines";
+import { MachinesScreen, StartCheck } from "./machines";
 import { replace, route } from "./route";
+import { AboutScreen, LicencesScreen } from "./settings/about";
+import { InstallScreen } from "./settings/install";
+import { SettingsScreen } from "./settings/settings";
 import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
 import { PrintScreen } from "./sheets/screen";
@@ -86,6 +89,11 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
   limits: () => <LimitsScreen />,
+  check: () => <StartCheck />,
+  settings: () => <SettingsScreen />,
+  about: () => <AboutScreen />,
+  licences: () => <LicencesScreen />,
+  install: () => <InstallScreen />,
 };
 
 /** Places through which entries leave the phone or come in: the example has no part in them. */

@@ -98,9 +98,7 @@ function mainSentence(error: DeskError, blanks: Blanks): string {
   // What was worked out from two dips was typed by nobody: it is told in the sentence alone.
   if (error.code === "screen_blocked") return say("error.screen_blocked", apart(error));
   const key = PLAIN[error.code];
-  return key === undefined
-    ? say("error.other", { ...blanks, code: error.code })
-    : say(key, blanks);
+  return key === undefined ? say("error.other", { ...blanks, code: error.code }) : say(key, blanks);
 }
 
 const WORKED_OUT: readonly DeskError["code"][] = ["screen_blocked", "obstacle_too_large"];
