@@ -55,7 +55,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "fill_most": "Nicht höher FÜLLEN: {amount}",
         "machine_card": "Maschinenkarte",
         "card_coolant": "KSS",
-        "card_target": "Ziel",
+        "card_target": "Soll",
         "card_factor": "Faktor",
         "factor_chart": "nach Diagramm",
         "card_glass": "Gerät zeigt",

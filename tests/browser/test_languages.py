@@ -59,10 +59,10 @@ def test_check_in_german_with_a_decimal_comma(phone: Phone, server: Server, them
     look(page, "04-dip", theme)
     next_page(page, "Weiter")
     page.get_by_role("button", name=re.compile("Harter Boden")).click()
-    expect(heading(page)).to_have_text("Was zeigt das Refraktometer?")
+    expect(heading(page)).to_have_text("Was zeigt das Gerät?")
     assert page.get_by_role("button", name="Dezimalzeichen").inner_text() == ","
     keys(page, "4,0")
-    expect(field(page, "Was zeigt das Refraktometer")).to_have_value("4,0")
+    expect(field(page, "Was zeigt das Gerät")).to_have_value("4,0")
     expect(page.get_by_text("4,0 × Faktor 1,5")).to_be_visible()
     look(page, "05-reading", theme)
     next_page(page, "Weiter")
@@ -106,7 +106,7 @@ def test_language_changes_in_the_middle_of_a_check(page: Page) -> None:
     page.go_back()
     page.go_back()
     page.evaluate("location.hash = location.hash.replace(/[^/]+$/, 'reading')")
-    expect(field(page, "Was zeigt das Refraktometer")).to_have_value("4,0")
+    expect(field(page, "Was zeigt das Gerät")).to_have_value("4,0")
     # The choice outlives a new start, and English comes back with a point.
     page.evaluate("location.hash = '#/settings'")
     page.get_by_role("radio", name="English").check(force=True)

@@ -19,9 +19,13 @@ function ThisApp() {
     ...(since === null ? [] : [[say("about.since"), writeDay(since)] as const]),
     [say("about.calculator"), calculator?.pycore ?? waiting],
     [say("about.python"), calculator?.python ?? waiting],
-    [say("about.pyodide"), __PYTHON__.lockInfo["version"] ?? ""],
+    [say("about.pyodide"), __PYTHON__.pyodide],
   ];
-  return <Facts facts={rows} />;
+  return (
+    <div class="about-facts">
+      <Facts facts={rows} />
+    </div>
+  );
 }
 
 export function AboutScreen() {
