@@ -84,7 +84,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "col_strength": "Konz.",
         "col_water": "Wasser",
         "col_concentrate": "Konzentrat",
-        "col_after": "Messwert danach",
+        "col_after": "Danach",
         "col_notes": "Aussehen, Geruch, Notizen",
         "recipe_slip": "Rezept",
         "take_out": "Zuerst {amount} entnehmen.",

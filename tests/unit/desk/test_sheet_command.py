@@ -96,3 +96,13 @@ def test_language_of_a_sheet(tmp_path: Path) -> None:
     assert sheet_command([*command, "en"])[0] == 0
     assert "Wear gloves" in said([(tmp_path / "machine_card_1.svg").read_text(encoding="utf-8")])
     assert sheet_command([*command, "xx"])[0] == 2
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_no_decimal_point_on_a_german_sheet(kind: str, tmp_path: Path) -> None:
+    request = tmp_path / "request.json"
+    request.write_text(json.dumps(body(kind)), encoding="utf-8")
+    status, told = sheet_command([str(request), "--to", str(tmp_path), "--language", "de"])
+    assert status == 0
+    pages = [Path(line) for line in told.splitlines() if line.endswith(".svg")]
+    assert not re.findall(r"\d\.\d", said([page.read_text(encoding="utf-8") for page in pages]))
