@@ -81,12 +81,81 @@ def test_check_in_german_with_a_decimal_comma(phone: Phone, server: Server, them
     press(page, "Ins Prüfbuch speichern")
     expect(heading(page)).to_have_text("Im Prüfbuch gespeichert")
     look(page, "09-saved", theme)
-    press(page, "Zurück zu den Maschinen")
+    next_page(page, "Einfüllen beginnen")
+    look(page, "11-pour-ready", theme)
+    press(page, "Richtiges Fass, Handschuhe an")
+    expect(page.get_by_role("button", name="Wasser ist drin")).to_be_visible()
+    look(page, "12-pour", theme)
+    machine = page.url.split("#/")[1].split("/pour")[0]
+    for place in ("set-up/check", "set-up/pours", "set-up/dipping", "tell", "print/machine_card"):
+        page.goto(f"{server.address}#/{machine}/{place}")
+        expect(heading(page)).to_be_visible()
+        page.wait_for_timeout(300)
+        look(page, f"13-{place.replace('/', '-')}", theme)
     for place in ("log", "handover", "backup", "settings", "about", "licences", "install"):
         page.goto(f"{server.address}#/{place}")
         expect(heading(page)).to_be_visible()
         page.wait_for_timeout(300)
         look(page, f"10-{place}", theme)
+
+
+SETUP = [
+    "name",
+    "units",
+    "litres",
+    "size",
+    "rim",
+    "fluid",
+    "factor",
+    "target",
+    "limits",
+    "source",
+    "drum",
+    "factor_source",
+    "bucket",
+    "things",
+    "hidden",
+    "dipping",
+    "pours",
+    "instrument",
+    "zero",
+    "metals",
+    "sheet",
+    "batch",
+    "water",
+    "jugs",
+    "mixes",
+    "pail",
+    "allow",
+    "check",
+]
+OF_MACHINE = ["tell", "tell/pour", "tell/additive", "tell/state", "tell/unknown", "print", "code"]
+OF_MACHINE += ["print/machine_card", "print/dip_scale", "hand-over", "log"]
+OF_SHOP = ["take-in", "table", "limits", "code", "print", "missing"]
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_every_page_in_german_fits_a_narrow_phone(phone: Phone, server: Server) -> None:
+    page = phone.start(locale="de-DE")
+    page.goto(server.address)
+    ready(page)
+    page.get_by_role("link", name=MACHINE).click()
+    expect(heading(page)).to_have_text(MACHINE)
+    machine = page.url.split("#/")[1]
+    page.set_viewport_size(NARROW)  # type: ignore[arg-type]
+    places = [f"{machine}/set-up/{step}" for step in SETUP]
+    places += [*(f"{machine}/{part}" for part in OF_MACHINE), *OF_SHOP]
+    wrong = {}
+    for place in places:
+        page.goto(f"{server.address}#/{place}")
+        expect(heading(page)).to_be_visible()
+        page.wait_for_timeout(150)
+        wide = page.evaluate("document.documentElement.scrollWidth")
+        holes = re.findall(r"\{\w+\}", page.locator("body").inner_text())
+        if wide > NARROW["width"] or holes:
+            wrong[place] = (wide, holes)
+            picture(page, f"german-wrong-{place.replace('/', '-')[-20:]}")
+    assert wrong == {}
 
 
 @pytest.mark.usefixtures("machine_on_phone")
