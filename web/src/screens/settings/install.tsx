@@ -45,7 +45,7 @@ export function InstallScreen() {
       <p>{say("install.why")}</p>
       <p>{say("install.first")}</p>
       {WAYS.map(([title, steps]) => (
-        <section key={title}>
+        <section key={title} class="settings-part">
           <h2>{say(title)}</h2>
           <ol class="do-steps">
             {steps.map((step) => (

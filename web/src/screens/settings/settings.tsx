@@ -22,7 +22,7 @@ function speakFromNow(language: Language): boolean {
 
 function LanguageChoice({ onLost }: { readonly onLost: (isLost: boolean) => void }) {
   return (
-    <section>
+    <section class="settings-part">
       <h2 id="language">{say("settings.language")}</h2>
       <p class="note">{say("settings.language_note")}</p>
       <Choice<Language>
@@ -41,7 +41,7 @@ function LanguageChoice({ onLost }: { readonly onLost: (isLost: boolean) => void
 function ThemeChoice({ onLost }: { readonly onLost: (isLost: boolean) => void }) {
   const [theme, setTheme] = useState<Theme>(chosenTheme);
   return (
-    <section>
+    <section class="settings-part">
       <h2 id="theme">{say("settings.theme")}</h2>
       <Choice<Theme>
         name="theme"
@@ -69,11 +69,11 @@ export function SettingsScreen() {
       {isLost ? <Fault>{say("settings.not_kept")}</Fault> : null}
       <LanguageChoice onLost={setLost} />
       <ThemeChoice onLost={setLost} />
-      <section>
+      <section class="settings-part">
         <h2>{say("settings.units")}</h2>
         <p class="note">{say("settings.units_note")}</p>
       </section>
-      <section>
+      <section class="settings-part">
         <h2>{say("settings.data")}</h2>
         <p class="note">{say(keepingKey())}</p>
         <div class="places">
@@ -81,7 +81,7 @@ export function SettingsScreen() {
           <PlaceLink to={address("install")}>{say("install.title")}</PlaceLink>
         </div>
       </section>
-      <section>
+      <section class="settings-part">
         <h2>{say("settings.more")}</h2>
         <div class="places">
           <PlaceLink to={address("limits")}>{say("look.limits")}</PlaceLink>
