@@ -116,9 +116,7 @@ def _with_sump(check: Body, **fields: Any) -> Body:
 
 def answered(ask: Ask, check: Body) -> dict[str, Any]:
     """Requests about a sump that get an answer; check is the body of a plan_check."""
-    thousands = {"text": "1,200", "quantity": "length_mm", "unit": "mm"}
     return {
-        "read_quantity_thousands": ask("read_quantity", thousands),
         **{f"assess_sump_{name}": ask("assess_sump", body) for name, body in ASSESSED.items()},
         **{name: ask("calibrate_sump", body) for name, body in CALIBRATED.items()},
         "plan_check_hidden": ask("plan_check", _with_sump(check, hidden=_HIDDEN)),

@@ -2,10 +2,12 @@ import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { fromEnvironment } from "./build/vite/environment";
 import { listFiles } from "./build/vite/list_files";
+import { licences } from "./build/vite/licences";
+import { languages } from "./build/vite/languages";
 import { policy, policyInHead } from "./build/vite/policy_in_head";
 import { pythonFiles } from "./build/vite/python_files";
 
-const { buildId, phoneFolder, siteFolder } = fromEnvironment();
+const { buildId, phoneFolder, licencesFile, siteFolder } = fromEnvironment();
 const python = pythonFiles(phoneFolder);
 
 export default defineConfig({
@@ -26,6 +28,8 @@ export default defineConfig({
   worker: { format: "es" },
   plugins: [
     policyInHead(),
+    languages(),
+    licences(licencesFile),
     python.plugin,
     VitePWA({
       strategies: "injectManifest",

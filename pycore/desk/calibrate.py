@@ -84,7 +84,7 @@ def _gaps_mm(test: PourTest) -> list[tuple[float, float]]:
 
 
 def _as_typed(value: float, unit: str) -> Typed:
-    """A number without idle zeros, except that three decimals could part thousands."""
+    """A number without idle zeros, except where three decimals could part thousands."""
     text = f"{value:.{_STORED_DECIMALS}f}".rstrip("0").rstrip(".")
     return Typed(f"{text}0" if text[-4:-3] == "." else text, unit)
 

@@ -18,15 +18,11 @@ class Reader:
     """Reads typed numbers and collects the unusual ones on the way."""
 
     doubts: list[Doubt] = field(default_factory=list)
-    parted: list[Fault] = field(default_factory=list)
 
     def read(self, typed: Typed, quantity: str, path: str) -> Reading:
         """The number, or a Fault as of ``read_typed``."""
         reading = read_typed(typed.text, typed.unit, quantity, path)
         self.doubts += doubts_about(reading)
-        if reading.meant_thousands is not None:
-            meant = {"allowed": [f"{reading.meant_thousands:.0f} {reading.unit.name}"]}
-            self.parted.append(Fault("thousands", path, typed.text, meant))
         return reading
 
     def value(self, typed: Typed, quantity: str, path: str) -> float:
@@ -37,12 +33,6 @@ class Reader:
         """The same, or None where nothing was typed because the field is not there."""
         return None if typed is None else self.value(typed, quantity, path)
 
-    def refused(self, fault: Fault, path: str) -> Fault:
-        """What to refuse when numbers below ``path`` contradict each other: ``thousands`` at the
-        first whose sign may have been meant to part thousands, which is the likeliest reason, else
-        the fault itself."""
-        return next((parted for parted in self.parted if parted.path.startswith(path)), fault)
-
     def doubt(self, code: str, path: str, got: Shown, usual: tuple[float, float]) -> None:
         """Notes a doubt about what numbers say together; ``usual`` is in the unit of ``got``."""
         self.doubts.append(Doubt(path, code, got, *usual))
@@ -51,9 +41,6 @@ class Reader:
 def doubts_about(reading: Reading) -> list[Doubt]:
     """What to ask once about a number, bounds in the unit that was typed."""
     doubts = []
-    if reading.meant_thousands is not None:
-        meant = reading.meant_thousands
-        doubts.append(Doubt(reading.path, "thousands", reading.shown, meant, meant))
     if reading.is_unusual:
         known = KNOWN[reading.quantity]
         low, high = known.usual_low or 0.0, known.usual_high or 0.0

@@ -9,18 +9,23 @@ from typing import Any
 
 from pycore.desk.door import VERSION, handle
 from pycore.desk.files import write_whole
+from pycore.sheets.english import WORDS as ENGLISH
+from pycore.sheets.german import WORDS as GERMAN
 from pycore.sheets.wrapper import print_file
 
 USAGE = """usage: python -m pycore sheet REQUEST [--to FOLDER] [--paper A4|Letter]
-                              [--measured-100-mm TEXT]
+                              [--measured-100-mm TEXT] [--language en|de]
 
 REQUEST is a file with the body of a draw_sheet request as JSON, or - for standard input, for
 example {"kind": "log_sheet", "paper": "A4"}. Writes into FOLDER (here by default) one SVG file
 for each page, and one HTML file that prints them in their true size.
+--language writes the sheet's own words and its decimal sign; en unless the request has words.
 --measured-100-mm says how long the 100 mm line of the last print came out, such as "97.5 mm".
 Exit status 0; 1 when the request is refused, with the reason; 2 when the command is misused."""
 
-_OPTIONS = ("--to", "--paper", "--measured-100-mm")
+_OPTIONS = ("--to", "--paper", "--measured-100-mm", "--language")
+# Sentences and decimal sign of a sheet, by the code of the language.
+_LANGUAGES = {"en": (ENGLISH, "."), "de": (GERMAN, ",")}
 
 
 def _options(arguments: list[str]) -> tuple[str, dict[str, str]] | None:
@@ -35,7 +40,9 @@ def _options(arguments: list[str]) -> tuple[str, dict[str, str]] | None:
             request = argument
         else:
             return None
-    return None if request is None else (request, options)
+    if request is None or options.get("--language", "en") not in _LANGUAGES:
+        return None
+    return request, options
 
 
 def _body(text: str, options: dict[str, str]) -> dict[str, Any] | None:
@@ -47,6 +54,9 @@ def _body(text: str, options: dict[str, str]) -> dict[str, Any] | None:
         return None
     if "--paper" in options:
         body["paper"] = options["--paper"]
+    if "--language" in options:
+        words, sign = _LANGUAGES[options["--language"]]
+        body = {**body, "words": dict(words), "decimal_sign": sign}
     if "--measured-100-mm" in options:
         body["measured_100_mm"] = {"text": options["--measured-100-mm"], "unit": "mm"}
     return body

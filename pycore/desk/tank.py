@@ -80,8 +80,7 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
 
     Errors: those of ``read_typed``; ``not_for_kind`` for a field of another kind of sump; those
     of the shapes (``order``, ``not_rising``, ``obstacle_too_large``); ``out_of_range`` for a shape
-    that holds less or more litres than any sump; ``order`` for a rest as large as the sump; in
-    place of the last two and those of the shapes ``thousands`` where 1,200 mm was typed. Paths
+    that holds less or more litres than any sump; ``order`` for a rest as large as the sump. Paths
     begin with ``path``.
     """
     _refuse_other_kinds(typed, path)
@@ -91,7 +90,7 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
     rest_l = reader.optional(typed.rest, "rest_l", f"{path}.rest")
     if rest_l is not None and rest_l >= sump.full_volume_l:
         limit = {"below": sump.full_volume_l, "unit": "L"}
-        raise reader.refused(Fault("order", f"{path}.rest", rest_l, limit), path)
+        raise Fault("order", f"{path}.rest", rest_l, limit)
     return Tank(
         sump,
         stick,
@@ -137,7 +136,7 @@ def _read_sump(reader: Reader, typed: SumpTyped, path: str) -> Sump:
         if fault.path.startswith(path):
             raise
         worked_out = placed(fault, f"{path}.{fault.path}", full.unit.name)
-        raise reader.refused(worked_out, path) from None
+        raise worked_out from None
     if typed.kind not in ("proportional", "table"):
         _doubt_worked_out(reader, sump, path)
     return sump

@@ -26,7 +26,7 @@ _SENTENCES = {
     "not_a_number": "this cannot be read as a number",
     "not_whole": "this is counted in whole numbers",
     "two_separators": "a number has one decimal sign and no thousands sign",
-    "thousands": "the sign is read as a decimal sign; type the number without it if it was not",
+    "thousands": "the sign may part thousands or be a decimal sign; type one of the allowed",
     "missing_unit": "the number needs a unit",
     "ambiguous_unit": "this unit means more than one thing",
     "unknown_unit": "this unit is not known",

@@ -19,7 +19,9 @@ _NUMBER = re.compile(
     r"(?:(?:(?P<whole>[0-9]{1,9})(?: |-))?(?P<top>[0-9]{1,3})/(?P<bottom>[0-9]{1,2})"
     r"|(?P<decimal>[0-9]{1,9}(?:[.,][0-9]{1,9})?))"
 )
-_THOUSANDS = re.compile(r"[-−]?[1-9][0-9]{0,2}[.,][0-9]{3}")
+# One sign with three digits behind it: 1.2 in one country, twelve hundred in another.
+_PARTED = re.compile(r"[-−]?[1-9][0-9]{0,2}[.,][0-9]{3}")
+_NEVER_THOUSANDTHS = {"mm", "mL"}
 _UNIT_START = re.compile(r"[^\W\d_]|[\"'″′%°]")
 _RULE_DENOMINATORS = {2, 4, 8, 16, 32, 64}
 # Dimensions whose units are all in use side by side, so that none can be taken for granted.
@@ -31,8 +33,7 @@ _SPACES = str.maketrans({"\u00a0": " ", "\u202f": " ", "\u2009": " "})
 class Reading:
     """A typed number: its value in the quantity's own unit, and the number and unit as read.
 
-    decimals is how many were typed, None when it was a fraction of a rule. meant_thousands is the
-    number if the sign in it was meant to part thousands, None where it cannot be.
+    decimals is how many were typed, None when it was a fraction of a rule.
     """
 
     quantity: str
@@ -41,7 +42,6 @@ class Reading:
     decimals: int | None
     unit: Unit
     path: str
-    meant_thousands: float | None = None
 
     @property
     def shown(self) -> Shown:
@@ -102,6 +102,22 @@ def _within(known: Known, value: float) -> bool:
     )
 
 
+def _may_be_parted(text: str, number: Fraction, unit: Unit, known: Known) -> bool:
+    """Whether the sign can have been meant to part thousands.
+
+    Not where the quantity is never so large; but nobody reads a thousandth of a millimetre or of a
+    millilitre, so there it is never taken for a decimal sign.
+    """
+    if _PARTED.fullmatch(text) is None:
+        return False
+    return unit.name in _NEVER_THOUSANDTHS or _within(known, float(to_base(number * 1000, unit)))
+
+
+def _plain(number: Fraction) -> str:
+    """A number of three decimals at most, without idle zeros."""
+    return f"{float(number):.3f}".rstrip("0").rstrip(".")
+
+
 def _limit(known: Known, unit: Unit) -> dict[str, object]:
     bounds = {
         "minimum": known.minimum,
@@ -127,7 +143,11 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
     path : str
         Where it stood in the request, for the error.
 
-    Errors: ``empty``, ``not_a_number``, ``two_separators``, ``missing_unit``,
+    A comma and a point are both decimal signs, so that a stored text means the same in every
+    language. Where the sign could part thousands as well (``1,200`` of a quantity that may be 1.2
+    and 1200), it is refused as ``thousands`` with both numbers as they can be typed.
+
+    Errors: ``empty``, ``not_a_number``, ``two_separators``, ``thousands``, ``missing_unit``,
     ``ambiguous_unit``, ``unknown_unit``, ``wrong_dimension``, ``out_of_range`` (limits in the
     unit that was typed). ``KeyError`` for a quantity that is not known.
 
@@ -145,11 +165,11 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
     if meant.dimension != dimension:
         raise Fault("wrong_dimension", path, meant.name, {"allowed": names_of(dimension)})
     number = number_from(number_text, path)
+    if _may_be_parted(number_text, number, meant, known):
+        both = [_plain(number), _plain(number * 1000)]
+        raise Fault("thousands", path, text, {"allowed": both, "unit": meant.name})
     value = float(to_base(number, meant))
     if not _within(known, value):
         raise Fault("out_of_range", path, text, _limit(known, meant))
     decimals = None if "/" in number_text else len(re.split("[.,]", number_text + ".")[1])
-    # Nobody dips to a thousandth of a millimetre, but many write 1,200 for twelve hundred.
-    parted = meant.name == "mm" and _THOUSANDS.fullmatch(number_text) is not None
-    thousands = float(number * 1000) if parted else None
-    return Reading(quantity, value, number, decimals, meant, path, thousands)
+    return Reading(quantity, value, number, decimals, meant, path)

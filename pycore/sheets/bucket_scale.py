@@ -129,6 +129,7 @@ def scale_of(ask: BucketScale, language: Language) -> Scale:
             from_base(top_l, UNITS[ask.pail]),
             length_mm,
             lambda amount: _at_mm(shape, min(amount * factor_l, top_l)),
+            decimal_sign=language.decimal_sign,
         ),
         unit=ask.pail,
         ruler_unit="in" if ask.stick in ("in", "ft") else "mm",

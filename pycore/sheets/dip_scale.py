@@ -126,7 +126,13 @@ def _innage(ask: DipScale, language: Language) -> Scale:
     return Scale(
         length_mm=rim_mm,
         ruler=ruler(rim_mm, ask.stick),
-        marks=marks(top, rim_mm, lambda amount: _place_mm(sump, plate, amount), least),
+        marks=marks(
+            top,
+            rim_mm,
+            lambda amount: _place_mm(sump, plate, amount),
+            least,
+            language.decimal_sign,
+        ),
         unit=plate,
         ruler_unit="in" if ask.stick in ("in", "ft") else "mm",
         bands=[Band(0, add_mm, full_mm, "hatch")],

@@ -47,12 +47,16 @@ def _steps(step: float, top: float) -> list[tuple[float, int]]:
     return [(size, digit) for size, digit in found if size >= step * (1 - _HAIR)]
 
 
-def _number(amount: float, decimals: int) -> str:
-    return f"{amount:.{decimals}f}" if amount else "0"
+def _number(amount: float, decimals: int, sign: str) -> str:
+    return f"{amount:.{decimals}f}".replace(".", sign) if amount else "0"
 
 
 def marks(
-    top: float, length_mm: float, place: Callable[[float], float], least: float = 0.0
+    top: float,
+    length_mm: float,
+    place: Callable[[float], float],
+    least: float = 0.0,
+    decimal_sign: str = ".",
 ) -> list[Mark]:
     """Marks from ``least`` to ``top`` (numbers in the scale's unit, top above least), lowest first.
 
@@ -79,7 +83,7 @@ def marks(
     found = []
     for i in _multiples(step / parts, least, top):
         amount = min(i * step / parts, top)
-        label = _number(amount, decimals) if i % parts == 0 else ""
+        label = _number(amount, decimals, decimal_sign) if i % parts == 0 else ""
         is_half = parts % 2 == 0 and i % parts == parts // 2
         found.append(Mark(place(amount), amount, label, is_half))
     return found

@@ -50,7 +50,6 @@ WITHOUT_UNIT = {
     "below": "a bound in the unit beside it",
     "usual_low": "a bound in the unit beside it",
     "usual_high": "a bound in the unit beside it",
-    "meant_thousands": "a typed number in the unit beside it",
     "ph": "has no unit",
     "ph_low": "as ph",
     "ph_drop": "as ph",

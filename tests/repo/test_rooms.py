@@ -32,6 +32,7 @@ DOOR = {
     "pycore/desk/sqlite.py",
     "pycore/desk/tabling.py",
     "pycore/journal/columns.py",
+    "pycore/sheets/german.py",
     "pycore/sheets/report_chart.py",
     "pycore/sheets/report_page.py",
     "pycore/sheets/report_style.py",

@@ -20,7 +20,7 @@ NOTES = SCHEMAS["assess_sump.schema.json"]["assess_sump_result"]["properties"]["
     "enum"
 ]
 
-# A person's typing cannot cause these: the page's defect, told with pycore's own sentence.
+# A person's typing cannot cause these: the page's defect, told by its code.
 OF_PROGRAMS = {
     "not_json", "duplicate_key", "too_large", "too_deep", "unknown_version", "unknown_op",
     "unknown_field", "wrong_type", "wrong_form", "internal",
@@ -38,7 +38,7 @@ def test_error_code_has_a_sentence(code: str) -> None:
     key = "error.other" if code in OF_PROGRAMS else SAME_AS.get(code, f"error.{code}")
     assert WORDS[key].strip()
     if code in OF_PROGRAMS:
-        assert "{message}" in WORDS[key]
+        assert "{code}" in WORDS[key]
 
 
 @pytest.mark.parametrize("code", PLAN["cautions"]["items"]["enum"])

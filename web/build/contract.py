@@ -18,13 +18,14 @@ from web.build.paths import PYCORE, ROOT, SCRIPTS, SHARED, STATE, WEB
 from web.build.run import run_tool
 from web.build.steps import Steps, write_whole
 from web.build.trouble import Trouble
-from web.build.words import PREFIX, REPORT_ALSO, REPORT_PREFIX, english_module
+from web.build.words import PREFIX, REPORT_ALSO, REPORT_PREFIX, words_module
 
 SCHEMAS = SHARED / "schema"
 VALIDATORS = PYCORE / "desk" / "validators.py"
 KNOWN = PYCORE / "quantity" / "known.py"
 ENGLISH = PYCORE / "sheets" / "english.py"
 REPORT = PYCORE / "sheets" / "report_words.py"
+GERMAN = PYCORE / "sheets" / "german.py"
 MESSAGES = WEB / "src" / "core" / "messages.ts"
 
 MERGED = STATE / "contract.json"
@@ -73,10 +74,14 @@ def generated(steps: Steps) -> dict[Path, str]:
             extra_environment=node.environment,
         )
         quantities = json.loads((SHARED / "quantities.json").read_text(encoding="utf-8"))
-        words = json.loads((SHARED / "words" / "en.json").read_text(encoding="utf-8"))
+        words, german = (
+            json.loads((SHARED / "words" / name).read_text(encoding="utf-8"))
+            for name in ("en.json", "de.json")
+        )
         return {
-            ENGLISH: english_module(words, PREFIX),
-            REPORT: english_module(words, REPORT_PREFIX, REPORT_ALSO),
+            ENGLISH: words_module(words, PREFIX),
+            GERMAN: words_module(german, PREFIX, file="de.json"),
+            REPORT: words_module(words, REPORT_PREFIX, REPORT_ALSO),
             VALIDATORS: (STATE / "validators.py").read_text(encoding="utf-8"),
             MESSAGES: (STATE / "messages.ts").read_text(encoding="utf-8"),
             KNOWN: known_module(quantities["quantities"]),

@@ -6,6 +6,7 @@ from pathlib import Path
 
 from web.build.environment import ensure_venv
 from web.build.headers import LIST, headers_file
+from web.build.licences import licence_inputs, licences
 from web.build.node import Node, ensure_node, ensure_packages
 from web.build.paths import DIST, NODE_MODULES, SHARED, STATE, WEB, files_below
 from web.build.phone import build_phone_python
@@ -14,6 +15,7 @@ from web.build.steps import Input, Steps, digest, write_whole
 
 FRESH = STATE / "site"
 REPLACED = STATE / "site-replaced"
+LICENCES = STATE / "licences.json"
 FILE_LIST = STATE / "site-files.json"
 BUILD_ID_CHARACTERS = 12
 
@@ -50,12 +52,14 @@ def site_inputs(phone: Path) -> list[Input]:
         *files_below(SHARED / "words"),
         *files_below(SHARED / "demo"),
         *[path for path in [SHARED / "quantities.json"] if path.exists()],
+        *licence_inputs(),
         *files_below(phone),
     ]
 
 
 def _build_site(node: Node, phone: Path, build_id: str) -> None:
     shutil.rmtree(FRESH, ignore_errors=True)
+    write_whole(LICENCES, json.dumps(licences(), ensure_ascii=False).encode())
     run_tool(
         "Building the site",
         [*node.node, NODE_MODULES / "vite" / "bin" / "vite.js", "build", "--logLevel", "warn"],
@@ -65,6 +69,7 @@ def _build_site(node: Node, phone: Path, build_id: str) -> None:
             "NODE_ENV": "production",
             "PAILWRIGHT_BUILD_ID": build_id,
             "PAILWRIGHT_PYTHON": str(phone),
+            "PAILWRIGHT_LICENCES": str(LICENCES),
             "PAILWRIGHT_SITE": str(FRESH),
         },
     )

@@ -1,4 +1,4 @@
-"""Writes pycore's own sentences, of sheets and of the report, from ``shared/words/en.json``."""
+"""Writes pycore's own sentences, of sheets and of the report, from ``shared/words``."""
 
 import json
 from typing import Any
@@ -10,7 +10,7 @@ REPORT_PREFIX = "report."
 REPORT_ALSO = "stop_reason."
 LONGEST_LINE = 100
 
-HEAD = '''"""Generated from shared/words/en.json by `python3 -m web contract`. Do not edit."""
+HEAD = '''"""Generated from shared/words/{file} by `python3 -m web contract`. Do not edit."""
 
 # ruff: noqa: E501
 
@@ -18,12 +18,14 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 WORDS: Mapping[str, str] = MappingProxyType(
-    {
+    {{
 '''
 FOOT = "    }\n)\n"
 
 
-def english_module(words: dict[str, Any], prefix: str, also: str | None = None) -> str:
+def words_module(
+    words: dict[str, Any], prefix: str, also: str | None = None, file: str = "en.json"
+) -> str:
     """The text of the module with the sentences below a prefix, laid out as the formatter would.
 
     also: keys that begin with it come too, as they are.
@@ -31,7 +33,7 @@ def english_module(words: dict[str, Any], prefix: str, also: str | None = None) 
     found = {key[len(prefix) :]: text for key, text in words.items() if key.startswith(prefix)}
     if also is not None:
         found |= {key: text for key, text in words.items() if key.startswith(also)}
-    return HEAD + "".join(_row(key, text) for key, text in found.items()) + FOOT
+    return HEAD.format(file=file) + "".join(_row(key, text) for key, text in found.items()) + FOOT
 
 
 def _row(key: str, text: str) -> str:

@@ -9,9 +9,9 @@ import { followOtherWindows, readJournal } from "./store/journal";
 import { followCleanings } from "./store/cleaning";
 import { followPourings } from "./store/pouring";
 import { followWalks } from "./store/walk";
+import { noteBuild } from "./store/build";
 import { readKeeping } from "./store/keeping";
 import { moveLimits } from "./store/shop";
-import "./style/all.css";
 
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the app");
@@ -23,6 +23,7 @@ followWalks();
 followPourings();
 followCleanings();
 void readKeeping();
+noteBuild(new Date());
 const core = startCore();
 // Drafts are written at every change already, so there is nothing left to store before a reload.
 startOffline({ phase: core.phase, storeDrafts: () => Promise.resolve() });

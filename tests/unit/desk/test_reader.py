@@ -38,12 +38,15 @@ def test_optional_number() -> None:
 
 
 @pytest.mark.parametrize("text", ["1,200", "1.200", "12,000"])
-def test_sign_that_may_part_thousands_is_asked_about(text: str) -> None:
-    got = ask("read_quantity", {"text": text, "unit": "mm", "quantity": "length_mm"})
-    (doubt,) = [doubt for doubt in got["doubts"] if doubt["code"] == "thousands"]
-    meant = float(text.replace(",", "").replace(".", ""))
-    assert (doubt["usual_low"], doubt["usual_high"]) == (meant, meant)
-    assert got["value"] == pytest.approx(meant / 1000)
+@pytest.mark.parametrize(("unit", "quantity"), [("mm", "depth_mm"), ("L", "full_volume_l")])
+def test_sign_that_may_part_thousands_is_refused_with_both_readings(
+    text: str, unit: str, quantity: str
+) -> None:
+    error = refusal("read_quantity", {"text": text, "unit": unit, "quantity": quantity})
+    meant = text.replace(",", "").replace(".", "")
+    assert (error["code"], error["path"], error["got"]) == ("thousands", "body.text", text)
+    decimal = str(float(meant) / 1000).removesuffix(".0")
+    assert error["limit"] == {"allowed": [decimal, meant], "unit": unit}
 
 
 @pytest.mark.parametrize(
@@ -53,6 +56,18 @@ def test_sign_that_may_part_thousands_is_asked_about(text: str) -> None:
 def test_other_numbers_are_not(text: str, unit: str) -> None:
     got = ask("read_quantity", {"text": text, "unit": unit, "quantity": "depth_mm"})
     assert got["doubts"] == []
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "quantity"),
+    [("1.333", "nD", "reading_nd"), ("1,125", None, "factor"), ("12.375", "in", "depth_mm")],
+)
+def test_three_decimals_of_what_is_never_so_large_are_decimals(
+    text: str, unit: str | None, quantity: str
+) -> None:
+    asked = {"text": text, "quantity": quantity, **({} if unit is None else {"unit": unit})}
+    got = ask("read_quantity", asked)
+    assert got["read_as"]["value"] == float(text.replace(",", "."))
 
 
 # Of pages that ask about a sump: what is asked about once, and what is refused.

@@ -1,6 +1,7 @@
 """pycore.desk.sheet_command: ``python -m pycore sheet`` writes files."""
 
 import json
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -81,3 +82,27 @@ def test_a_folder_that_cannot_be_written_is_status_2(tmp_path: Path) -> None:
 def test_help() -> None:
     done = run("--help")
     assert (done.returncode, done.stdout[:5]) == (0, "usage")
+
+
+def test_language_of_a_sheet(tmp_path: Path) -> None:
+    request = tmp_path / "request.json"
+    request.write_text(json.dumps(body("machine_card")), encoding="utf-8")
+    command = [str(request), "--to", str(tmp_path), "--language"]
+    assert sheet_command([*command, "de"])[0] == 0
+    card = said([(tmp_path / "machine_card_1.svg").read_text(encoding="utf-8")])
+    assert "Handschuhe tragen" in card
+    assert "Wear gloves" not in card
+    assert not re.search(r"\d\.\d", card)
+    assert sheet_command([*command, "en"])[0] == 0
+    assert "Wear gloves" in said([(tmp_path / "machine_card_1.svg").read_text(encoding="utf-8")])
+    assert sheet_command([*command, "xx"])[0] == 2
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_no_decimal_point_on_a_german_sheet(kind: str, tmp_path: Path) -> None:
+    request = tmp_path / "request.json"
+    request.write_text(json.dumps(body(kind)), encoding="utf-8")
+    status, told = sheet_command([str(request), "--to", str(tmp_path), "--language", "de"])
+    assert status == 0
+    pages = [Path(line) for line in told.splitlines() if line.endswith(".svg")]
+    assert not re.findall(r"\d\.\d", said([page.read_text(encoding="utf-8") for page in pages]))

@@ -29,6 +29,7 @@ OFFICE_ONLY = (
     "pycore.desk.sqlite",
     "pycore.desk.tabling",
     "pycore.journal.columns",
+    "pycore.sheets.german",
     "pycore.sheets.report_chart",
     "pycore.sheets.report_page",
     "pycore.sheets.report_style",

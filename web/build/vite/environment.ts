@@ -2,6 +2,7 @@
 export interface BuildEnvironment {
   buildId: string;
   phoneFolder: string;
+  licencesFile: string;
   siteFolder: string;
 }
 
@@ -15,6 +16,7 @@ export function fromEnvironment(): BuildEnvironment {
   return {
     buildId: read("PAILWRIGHT_BUILD_ID"),
     phoneFolder: read("PAILWRIGHT_PYTHON"),
+    licencesFile: read("PAILWRIGHT_LICENCES"),
     siteFolder: read("PAILWRIGHT_SITE"),
   };
 }

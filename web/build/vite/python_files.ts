@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from "node:fs";
 import { createRequire } from "node:module";
-import { join } from "node:path";
+import { dirname, join } from "node:path";
 import type { Plugin } from "vite";
 import { digestOf, integrityOf } from "./hashes";
 
@@ -8,6 +8,8 @@ import { digestOf, integrityOf } from "./hashes";
 export interface PythonDescription {
   /** Pyodide makes its file names itself, so the folder carries the hash of all of them. */
   folder: string;
+  /** Version of Pyodide. */
+  pyodide: string;
   /** File name to integrity. */
   hashes: Record<string, string>;
   /** The "info" of Pyodide's own lock file; Pyodide refuses a lock of another build. */
@@ -26,8 +28,11 @@ export function pythonFiles(folder: string): { plugin: Plugin; description: Pyth
   const all = digestOf(Object.entries(hashes).map(([name, hash]) => `${name} ${hash}`));
   const lockFile = createRequire(import.meta.url).resolve("pyodide/pyodide-lock.json");
   const lock = JSON.parse(readFileSync(lockFile, "utf8")) as { info: unknown };
+  const packageFile = join(dirname(lockFile), "package.json");
+  const { version } = JSON.parse(readFileSync(packageFile, "utf8")) as { version: string };
   const description = {
     folder: `py-${all.slice(0, FOLDER_HASH_CHARACTERS)}`,
+    pyodide: version,
     hashes,
     lockInfo: lock.info,
   };

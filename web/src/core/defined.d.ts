@@ -6,6 +6,8 @@ declare const __BUILD_ID__: string;
 /** Where the Python files are and what they must contain. */
 declare const __PYTHON__: {
   readonly folder: string;
+  /** Version of Pyodide. */
+  readonly pyodide: string;
   readonly hashes: Readonly<Record<string, string>>;
   readonly lockInfo: Readonly<Record<string, string>>;
 };

@@ -865,13 +865,12 @@ export interface Drawing {
   aspect_share?: number;
 }
 /**
- * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. thousands: read as a decimal sign, but it may have been meant to part thousands; both bounds are then the number so meant. uneven_step: a pour test's dip does not fit its neighbours.
+ * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. uneven_step: a pour test's dip does not fit its neighbours.
  */
 export interface Doubt {
   path: string;
   code:
     | "unusual"
-    | "thousands"
     | "uneven_step"
     | "readings_scatter"
     | "factor_moved"

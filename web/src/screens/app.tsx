@@ -29,9 +29,12 @@ import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
 import { LearnScreen } from "./learn/screen";
 import { MachineScreen } from "./machine";
-import { MachinesScreen } from "./machines";
+import { MachinesScreen, StartCheck } from "./machines";
 import { MishapScreen } from "./mishap/screen";
 import { replace, route } from "./route";
+import { AboutScreen, LicencesScreen } from "./settings/about";
+import { InstallScreen } from "./settings/install";
+import { SettingsScreen } from "./settings/settings";
 import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
 import { PracticeScreen } from "./practice/screen";
@@ -104,6 +107,11 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   limits: () => <LimitsScreen />,
   care: () => <CareScreen />,
   who: () => <WhoScreen />,
+  check: () => <StartCheck />,
+  settings: () => <SettingsScreen />,
+  about: () => <AboutScreen />,
+  licences: () => <LicencesScreen />,
+  install: () => <InstallScreen />,
 };
 
 /** Places through which entries leave the phone or come in: the example has no part in them. */

@@ -1,4 +1,5 @@
 // The list: every machine with its state and the time of its last check.
+import { useEffect } from "preact/hooks";
 import { MainAction, OtherAction, PlaceLink } from "../elements/buttons";
 import { EmptySump } from "../elements/emptysump";
 import { Page } from "../elements/page";
@@ -18,7 +19,8 @@ import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
-import { address, go } from "./route";
+import { address, go, replace } from "./route";
+import { InstallNote } from "./settings/install";
 import { stateOf } from "./state";
 import { pressing, TaskLines } from "./tasks";
 import { StatedLine } from "./told/stated";
@@ -101,6 +103,8 @@ function NothingYet() {
       <PlaceLink to={address("take-in")}>{say("machines.used_before")}</PlaceLink>
       <ExampleLink />
       <PlaceLink to={address("learn")}>{say("learn.title")}</PlaceLink>
+      <InstallNote />
+      <PlaceLink to={address("settings")}>{say("settings.title")}</PlaceLink>
       <Foot />
     </Page>
   );
@@ -129,15 +133,29 @@ function Unread() {
   );
 }
 
+/** Where the next check begins: at the machine that was used last, where it stands. */
+function startOf({ machine }: MachineEntry): readonly [string, string, string] {
+  const isOn = isStarted(walkOf(machine).value) || isLooked(machine);
+  return ["machines", machine, isOn ? "dip" : "look"];
+}
+
+/** The app icon's own way to a check: it leads on once the log is read. */
+export function StartCheck() {
+  const isRead = load.value.kind === "ready";
+  const used = latestUsed(machines.value);
+  useEffect(() => {
+    if (isRead) replace(...(used === undefined ? [] : startOf(used)));
+  }, [isRead]);
+  return isRead ? null : <Unread />;
+}
+
 export function MachinesScreen() {
   if (opened.value.kind !== "ready") return <Unread />;
   const list = machines.value;
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;
   const start = () => {
-    const { machine } = used;
-    const isOn = isStarted(walkOf(machine).value) || isLooked(machine);
-    go("machines", machine, isOn ? "dip" : "look");
+    go(...startOf(used));
   };
   const name = used.body.machine.name;
   return (
@@ -153,6 +171,7 @@ export function MachinesScreen() {
           </Safe>
         ))}
       </ul>
+      <InstallNote />
       {isExample ? null : <BackupStanding />}
       <div class="places">
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
@@ -161,6 +180,7 @@ export function MachinesScreen() {
         <PlaceLink to={address("learn")}>{say("learn.title")}</PlaceLink>
         <BackupLink />
         <HandoverLink />
+        <PlaceLink to={address("settings")}>{say("settings.title")}</PlaceLink>
       </div>
       <Foot />
     </Page>

@@ -29,3 +29,14 @@ export function askToKeep(): Promise<void> {
 export function readKeeping(): Promise<void> {
   return settle((storage) => storage.persisted());
 }
+
+const KEYS = {
+  kept: "keeping.kept",
+  may_go: "keeping.may_go",
+  unknown: "keeping.unknown",
+} as const;
+
+/** The sentence about it. */
+export function keepingKey(): (typeof KEYS)[Keeping] {
+  return KEYS[answer.value];
+}

@@ -1,7 +1,7 @@
 // An error of pycore as a sentence: which field, what is allowed, what was got.
 import type { DeskError, Doubt } from "../core/messages";
 import { fieldFromPath } from "./fields";
-import { withUnit, write, writeDecimal } from "./numbers";
+import { withUnit, write, writeDecimal, writeTyped } from "./numbers";
 import { say, startLarge, type Blanks, type Key } from "./say";
 
 type Limit = DeskError["limit"];
@@ -65,6 +65,14 @@ const PLAIN: Readonly<Partial<Record<DeskError["code"], Key>>> = {
   pours_contradict: "error.pours_contradict",
 };
 
+/** Numbers that could be meant are written as this language writes them; other answers as they are. */
+function allowed({ code, limit }: DeskError): string {
+  const list = limit.allowed ?? [];
+  if (code !== "thousands") return list.join(", ");
+  const [low, high] = list.map((text) => writeTyped({ text, unit: limit.unit ?? "1" }));
+  return say("error.either", { low: low ?? "", high: high ?? "" });
+}
+
 function got(error: DeskError): string {
   const value = error.got;
   if (typeof value === "number") return writeDecimal(value, 0, 6);
@@ -90,9 +98,7 @@ function mainSentence(error: DeskError, blanks: Blanks): string {
   // What was worked out from two dips was typed by nobody: it is told in the sentence alone.
   if (error.code === "screen_blocked") return say("error.screen_blocked", apart(error));
   const key = PLAIN[error.code];
-  return key === undefined
-    ? say("error.other", { ...blanks, message: error.message })
-    : say(key, blanks);
+  return key === undefined ? say("error.other", { ...blanks, code: error.code }) : say(key, blanks);
 }
 
 const WORKED_OUT: readonly DeskError["code"][] = ["screen_blocked", "obstacle_too_large"];
@@ -107,7 +113,8 @@ export function errorSentence(error: DeskError, name?: string): string {
     field,
     Field: startLarge(field),
     got: got(error),
-    allowed: (error.limit.allowed ?? []).join(", "),
+    example: writeDecimal(5.2, 1, 1),
+    allowed: allowed(error),
     most: bound(error.limit.most, {}),
     least: bound(error.limit.least, {}),
   };
@@ -121,13 +128,9 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  const { unit, value } = doubt.got;
-  // Two readings of one sign stand side by side only without the zeros that make them look alike.
-  const plain = (number: number): string => withUnit(writeDecimal(number, 0, 3), unit);
   return say(`doubt.${doubt.code}`, {
     Field: startLarge(field),
     field,
-    got: doubt.code === "thousands" ? plain(value) : write(doubt.got),
-    other: plain(doubt.usual_high),
+    got: write(doubt.got),
   });
 }

@@ -1,21 +1,10 @@
 // pycore rounds and chooses the unit. Here a number only gets its decimal sign and its space.
 import type { Shown } from "../core/messages";
-import { isKey, say } from "./say";
+import { isKey, LOCALE, say } from "./say";
 
 const NO_BREAK = "\u00a0";
 const THIN = "\u202f";
 const GROUPS_FROM = 10_000;
-
-/** Some engines report a language that Intl refuses ("C"); a page must not die of that. */
-function numberLanguage(): string {
-  try {
-    return new Intl.NumberFormat(navigator.language).resolvedOptions().locale;
-  } catch {
-    return "en-GB";
-  }
-}
-
-export const LOCALE = numberLanguage();
 
 /** Turkish writes the sign in front: the place comes from the language, not from us. */
 const PERCENT_FIRST =
@@ -69,8 +58,18 @@ export function write(shown: Shown): string {
   return withUnit(writeNumber(shown), shown.unit);
 }
 
+const DECIMAL = /^([-−]?\d+)[.,](\d+)$/;
+
+/**
+ * A number that was typed, with the decimal sign of this language. Its value is the same in every
+ * language: pycore reads a comma and a point alike, and refuses what could part thousands.
+ */
+export function localSign(text: string): string {
+  return text.replace(DECIMAL, `$1${DECIMAL_SIGN}$2`);
+}
+
 /** What a person typed, with its unit. The digits stay as they were typed. */
 export function writeTyped(typed: { text: string; unit?: string }): string {
-  const text = typed.text.trim().replaceAll(" ", NO_BREAK);
+  const text = localSign(typed.text.trim()).replaceAll(" ", NO_BREAK);
   return withUnit(text, typed.unit ?? "1");
 }

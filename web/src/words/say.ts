@@ -1,8 +1,9 @@
 // Every sentence of the page comes from shared/words, so that a language can be added without
-// touching a screen and no sentence is glued together from parts.
-import english from "../../../shared/words/en.json";
+// touching a screen and no sentence is glued together from parts. English decides which sentences
+// there are; a test holds the other files to it.
+import type english from "../../../shared/words/en.json";
 
-type Words = typeof english;
+export type Words = typeof english;
 type Sentence<K extends keyof Words> = Words[K] extends string ? K : never;
 /** A sentence that stays the same for every number. */
 export type Key = { [K in keyof Words]: Sentence<K> }[keyof Words];
@@ -10,9 +11,18 @@ export type Key = { [K in keyof Words]: Sentence<K> }[keyof Words];
 export type CountKey = Exclude<keyof Words, Key>;
 export type Blanks = Readonly<Record<string, string>>;
 
-const LANGUAGE = "en";
-const words: Readonly<Record<string, string | Readonly<Record<string, string>>>> = english;
-const plurals = new Intl.PluralRules(LANGUAGE);
+let words: Readonly<Record<string, string | Readonly<Record<string, string>>>> = {};
+let plurals = new Intl.PluralRules("en");
+
+/** The locale of the page: its language as this phone's country writes it. Set before any screen. */
+export let LOCALE = "en-GB";
+
+/** Called once, before any other module of the page runs: many keep sentences from the start. */
+export function speak(locale: string, sentences: Words): void {
+  LOCALE = locale;
+  words = sentences;
+  plurals = new Intl.PluralRules(locale);
+}
 
 /** A blank that nobody filled stays visible: a sentence with a silent hole could be misread. */
 function fill(sentence: string, blanks: Blanks): string {
@@ -35,7 +45,17 @@ export function isKey(key: string): key is Key {
   return typeof words[key] === "string";
 }
 
-/** Field names stand inside sentences in small letters; at the start they need a capital. */
+/** Every sentence below a prefix, by the rest of its key: what a sheet is printed with. */
+export function sentencesBelow(prefix: string): Readonly<Record<string, string>> {
+  const found = Object.entries(words).filter(([key]) => key.startsWith(prefix));
+  return Object.fromEntries(
+    found.flatMap(([key, text]) =>
+      typeof text === "string" ? [[key.slice(prefix.length), text]] : [],
+    ),
+  );
+}
+
+/** Field names stand inside sentences as they are; at the start they need a capital. */
 export function startLarge(text: string): string {
-  return text.charAt(0).toLocaleUpperCase(LANGUAGE) + text.slice(1);
+  return text.charAt(0).toLocaleUpperCase(LOCALE) + text.slice(1);
 }

@@ -1,19 +1,18 @@
 // Weekday and month name, never 03/04: that means two different days in two countries.
-import { LOCALE } from "./numbers";
+import { LOCALE } from "./say";
 
 const DAY = { weekday: "short", day: "numeric", month: "short" } as const;
 const CLOCK = { hour: "numeric", minute: "2-digit" } as const;
-const LANGUAGE = LOCALE.startsWith("en") ? LOCALE : "en-GB";
 
-const moment = new Intl.DateTimeFormat(LANGUAGE, { ...DAY, ...CLOCK });
-const day = new Intl.DateTimeFormat(LANGUAGE, {
+const moment = new Intl.DateTimeFormat(LOCALE, { ...DAY, ...CLOCK });
+const day = new Intl.DateTimeFormat(LOCALE, {
   weekday: "long",
   day: "numeric",
   month: "long",
   year: "numeric",
 });
-const clock = new Intl.DateTimeFormat(LANGUAGE, CLOCK);
-const relative = new Intl.RelativeTimeFormat("en", { numeric: "auto" });
+const clock = new Intl.DateTimeFormat(LOCALE, CLOCK);
+const relative = new Intl.RelativeTimeFormat(LOCALE, { numeric: "auto" });
 
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;

@@ -18,9 +18,9 @@ import {
   unreadable,
   wantWhole,
 } from "../../store/journal";
-import { keeping } from "../../store/keeping";
+import { keepingKey } from "../../store/keeping";
 import { write, writeTyped } from "../../words/numbers";
-import { say, sayCount, type CountKey, type Key } from "../../words/say";
+import { say, sayCount, type CountKey } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { isEmpty, storedRecipe } from "../check/chosen";
 import { writeDip } from "../check/level";
@@ -28,12 +28,6 @@ import { partialSummary } from "../check/partial";
 import { writeCode } from "../code/written";
 import { address, back } from "../route";
 import { toldText } from "../told/sentence";
-
-const KEEPING: Readonly<Record<typeof keeping.value, Key>> = {
-  kept: "keeping.kept",
-  may_go: "keeping.may_go",
-  unknown: "keeping.unknown",
-};
 
 /** What is stored and does not stand in the list. */
 const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
@@ -186,7 +180,7 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
       )}
       <div class="foot">
         <p class="note">{say("foot.where")}</p>
-        <p class="note">{say(KEEPING[keeping.value])}</p>
+        <p class="note">{say(keepingKey())}</p>
       </div>
     </Page>
   );

@@ -3,7 +3,8 @@
 import { signal, type Signal } from "@preact/signals";
 import type { DrawSheetBody, Typed, Unit } from "../../core/messages";
 import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
-import { DECIMAL_SIGN, LOCALE } from "../../words/numbers";
+import { DECIMAL_SIGN } from "../../words/numbers";
+import { LOCALE, sentencesBelow } from "../../words/say";
 
 export type PaperName = DrawSheetBody["paper"];
 export const PAPERS: readonly PaperName[] = ["A4", "Letter"];
@@ -61,13 +62,14 @@ export function keepLine(name: PaperName, line: Line | null): void {
 /** What every sheet of this paper is asked with. */
 export function paperPart(
   name: PaperName,
-): Pick<DrawSheetBody, "paper" | "measured_100_mm" | "decimal_sign"> {
+): Pick<DrawSheetBody, "paper" | "measured_100_mm" | "decimal_sign" | "words"> {
   const line = lineOf(name);
   const sign = DECIMAL_SIGN === "." || DECIMAL_SIGN === "," ? DECIMAL_SIGN : null;
   const measured: Typed | null =
     line === null || line.passes ? null : { text: line.text, unit: LINE_UNIT };
   return {
     paper: name,
+    words: sentencesBelow("sheet."),
     ...(measured === null ? {} : { measured_100_mm: measured }),
     ...(sign === null ? {} : { decimal_sign: sign }),
   };
