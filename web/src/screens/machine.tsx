@@ -5,14 +5,15 @@ import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { codeOf, isResting, lastCheck } from "../store/journal";
-import { isLooked } from "../store/looks";
 import { hasPours } from "../store/pours";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/chosen";
+import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/partial";
+import { firstPlace } from "./check/place";
 import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
 import { address, back, go } from "./route";
@@ -75,9 +76,6 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const walk = walkOf(machine.machine).value;
   const id = machine.machine;
-  const measure = walk.order === "dip_first" ? "dip" : "reading";
-  // Look and smell come before anything is measured or added.
-  const first = isStarted(walk) || isLooked(id) ? measure : "look";
   const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
   return (
     <Page
@@ -89,7 +87,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       action={
         <MainAction
           onPress={() => {
-            go("machines", id, first);
+            go("machines", id, firstPlace(id));
           }}
         >
           {label}
@@ -114,6 +112,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
         <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
       </div>
+      <ModeSwitch />
       <Code machine={machine} />
       <CoreTrouble />
     </Page>

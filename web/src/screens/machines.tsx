@@ -7,7 +7,6 @@ import { StateMark } from "../elements/statemark";
 import { isResting, lastCheck, load, machines, readJournal, statedOf } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
-import { isLooked } from "../store/looks";
 import { isStarted, walkOf } from "../store/walk";
 import { isExample } from "../store/which";
 import { shiftStateWord } from "../words/codes";
@@ -17,6 +16,7 @@ import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
+import { firstPlace } from "./check/place";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go } from "./route";
@@ -137,9 +137,7 @@ export function MachinesScreen() {
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;
   const start = () => {
-    const { machine } = used;
-    const isOn = isStarted(walkOf(machine).value) || isLooked(machine);
-    go("machines", machine, isOn ? "dip" : "look");
+    go("machines", used.machine, firstPlace(used.machine));
   };
   const name = used.body.machine.name;
   return (

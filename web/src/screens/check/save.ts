@@ -28,6 +28,9 @@ export type Answered =
   | Pick<HoldContent, "body" | "shown">
   | Pick<ReadingContent, "body" | "shown">;
 
+/** What follows at the page that says Saved: nothing, or the first bucket at once. */
+export type Onward = readonly [] | readonly ["pour"];
+
 async function prepare(
   core: Core,
   machine: MachineEntry,
@@ -55,10 +58,11 @@ export function useSaving(
   walk: Walk,
   shown: WholeContent["shown"] | null,
   way?: number,
+  onward: Onward = [],
 ) {
   const body = planBody(machine.body.machine, walk);
   const chosen = way === undefined ? {} : { way };
-  return useSavingOf(machine, walk, shown === null ? null : { body, shown, ...chosen });
+  return useSavingOf(machine, walk, shown === null ? null : { body, shown, ...chosen }, onward);
 }
 
 /** Prepared for another way, it would be another entry. */
@@ -67,7 +71,12 @@ function isSameWay(prepared: CheckContent, answered: Answered): boolean {
   return wayOf(prepared) === wayOf(answered);
 }
 
-export function useSavingOf(machine: MachineEntry, walk: Walk, answered: Answered | null) {
+export function useSavingOf(
+  machine: MachineEntry,
+  walk: Walk,
+  answered: Answered | null,
+  onward: Onward = [],
+) {
   const core = useCore();
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (answer: Answered): Promise<void> => {
@@ -82,7 +91,7 @@ export function useSavingOf(machine: MachineEntry, walk: Walk, answered: Answere
       return;
     }
     // The place first: a screen of an ended walk would otherwise lead away.
-    replace("machines", machine.machine, "saved", outcome.row.id);
+    replace("machines", machine.machine, "saved", outcome.row.id, ...onward);
     endWalk(machine.machine);
     endLook(machine.machine);
   };

@@ -1,6 +1,7 @@
 // Leads through the check: which question is open, what comes next, where Change returns to.
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
+import { TopAside } from "../../elements/page";
 import type { MachineEntry } from "../../store/entry";
 import { changeWalk, isStarted, walkOf } from "../../store/walk";
 import { back, go, replace } from "../route";
@@ -8,10 +9,13 @@ import { AgainScreen } from "./again";
 import { AnswersScreen } from "./answers";
 import { BlurredScreen } from "./blurred";
 import { CleanSideScreen } from "./cleanside";
+import { CompactScreen } from "./compact/screen";
 import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
+import { ToOneScreen } from "./modeswitch";
+import { ALL } from "./place";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
@@ -72,6 +76,30 @@ function Leave({ id, step }: { readonly id: string; readonly step?: CheckStep })
   return null;
 }
 
+function changesOf(id: string): Pick<CheckProps, "change" | "onBack"> {
+  return {
+    change: (change) => {
+      changeWalk(id, change);
+    },
+    onBack: () => {
+      back("machines", id);
+    },
+  };
+}
+
+function OneScreen({ machine, walk }: Pick<CheckProps, "machine" | "walk">) {
+  return (
+    <CompactScreen
+      machine={machine}
+      walk={walk}
+      next={() => undefined}
+      rest={[]}
+      step=""
+      {...changesOf(machine.machine)}
+    />
+  );
+}
+
 export function CheckScreen({ machine, parts }: ScreenProps) {
   const [first, ...rest] = parts;
   const [second] = rest;
@@ -79,7 +107,10 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
   const steps = stepsOf(walk.order, kind, machine.body.machine);
-  if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
+  if (first === "saved" && second !== undefined) {
+    return <SavedScreen id={second} pours={rest[1] === "pour"} />;
+  }
+  if (first === ALL) return <OneScreen machine={machine} walk={walk} />;
   const isEntrance = first === "dip" || first === "reading" || first === "zero";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
   const missing = missingBefore(first, walk);
@@ -96,19 +127,16 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   };
   const Screen = SCREENS[first];
   return (
-    <Screen
-      key={first}
-      machine={machine}
-      walk={walk}
-      next={next}
-      rest={rest}
-      step={stepWords(first, walk.order, kind)}
-      change={(change) => {
-        changeWalk(id, change);
-      }}
-      onBack={() => {
-        back("machines", id);
-      }}
-    />
+    <TopAside.Provider value={<ToOneScreen machine={machine} />}>
+      <Screen
+        key={first}
+        machine={machine}
+        walk={walk}
+        next={next}
+        rest={rest}
+        step={stepWords(first, walk.order, kind)}
+        {...changesOf(id)}
+      />
+    </TopAside.Provider>
   );
 }

@@ -12,6 +12,7 @@ import { useAnswer } from "../../core";
 import { address, back, go } from "../../route";
 import { NotSaved } from "../notsaved";
 import { TryAgain } from "../checkframe";
+import { measurePlace } from "../place";
 import { useSavingLook } from "./saving";
 import type { LookProps } from "./screen";
 
@@ -83,7 +84,7 @@ function Actions({ machine, advice }: LookProps & { readonly advice: JudgeLookRe
   };
   const on = (chosen: Chosen): void => {
     choose(chosen);
-    go("machines", id, "dip");
+    go("machines", id, measurePlace(id));
   };
   const main = (): void => {
     if (decision === "do_not_feed") {
