@@ -22,6 +22,7 @@ export function LevelBar({ section }: { readonly section: Section | null }) {
             height={HEIGHT * section.level}
             class="level-bar-fill"
           />
+          <path d={`M0 ${y(section.full_mark)}H${WIDTH}`} class="level-bar-edge" />
           <path d={`M0 ${y(section.full_mark)}H${WIDTH}`} class="level-bar-mark" />
         </>
       )}

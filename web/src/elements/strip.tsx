@@ -14,11 +14,11 @@ interface StripProps {
 }
 
 const WIDTH = 320;
-const HEIGHT = 41;
+const HEIGHT = 38;
 /** Room for half a shape, and for half a number below it. */
 const SIDE = 30;
 const TOP = 3;
-const FLOOR = 23;
+const FLOOR = 21;
 const MIDDLE = (TOP + FLOOR) / 2;
 /** Two numbers closer than this would cover each other. */
 const APART = 64;
@@ -42,10 +42,10 @@ export function Strip({ name, low, high, words, now, after }: StripProps) {
         fill="url(#band)"
         class="band-edge"
       />
-      <text x={lowX} y={HEIGHT - 3} class="drawn-number strip-number">
+      <text x={lowX} y={HEIGHT - 2} class="drawn-number strip-number">
         {words.low}
       </text>
-      <text x={highX} y={HEIGHT - 3} class="drawn-number strip-number">
+      <text x={highX} y={HEIGHT - 2} class="drawn-number strip-number">
         {words.high}
       </text>
       <path d={`M${x(after.low)} ${MIDDLE}H${x(after.high)}`} class="strip-likely" />

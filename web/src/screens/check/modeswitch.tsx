@@ -49,14 +49,20 @@ export function ModeSwitch() {
       class="mode-switch"
       role="switch"
       aria-checked={isOn}
+      aria-labelledby="mode-word"
+      aria-describedby="mode-note"
       onClick={() => {
         chooseMode(isOn ? "guided" : "compact");
       }}
     >
       <span class="mode-mark" aria-hidden="true" />
       <span>
-        <span class="mode-word">{say("compact.switch")}</span>
-        <span class="note">{say("compact.switch_note")}</span>
+        <span id="mode-word" class="mode-word">
+          {say("compact.switch")}
+        </span>
+        <span id="mode-note" class="note">
+          {say("compact.switch_note")}
+        </span>
       </span>
     </button>
   );

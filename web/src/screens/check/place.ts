@@ -14,6 +14,11 @@ export function measurePlace(machine: string): string {
   return walkOf(machine).value.order === "dip_first" ? "dip" : "reading";
 }
 
+/** Where a reading is typed. */
+export function readingPlace(): string {
+  return mode.value === "compact" ? ALL : "reading";
+}
+
 /** Look and smell come before anything is measured or added; the one screen has a row for them. */
 export function firstPlace(machine: string): string {
   const isOn = isStarted(walkOf(machine).value) || isLooked(machine);

@@ -95,15 +95,20 @@ export function SideKeys(props: Props) {
   );
 }
 
+interface LookRowProps extends Pick<Props, "machine"> {
+  readonly isFaulty: boolean;
+  /** The row goes away with its answer: another one takes the focus. */
+  readonly onAnswer: () => void;
+}
+
 /** The usual answer in one tap; anything else has the guided page with its list. */
-export function LookRow({
-  machine,
-  isFaulty,
-}: { readonly isFaulty: boolean } & Pick<Props, "machine">) {
+export function LookRow({ machine, isFaulty, onAnswer }: LookRowProps) {
   const id = machine.machine;
   const isUsual = isNormal(lookOf(id).value);
   const nothing = useGuard(() => {
-    if (isUsual) seeNothing(id, isoWithOffset(new Date()));
+    if (!isUsual) return;
+    seeNothing(id, isoWithOffset(new Date()));
+    onAnswer();
   });
   if (isLooked(id)) return null;
   return (

@@ -15,7 +15,11 @@ import { dipName, dipSteps } from "../level";
 import { openDoubts } from "../recipe";
 
 export type View =
-  | { readonly kind: "missing"; readonly what: readonly string[] }
+  | {
+      readonly kind: "missing";
+      readonly names: readonly string[];
+      readonly paths: readonly string[];
+    }
   | { readonly kind: "waiting" }
   | { readonly kind: "down" }
   /** Refused or doubted: the row tells it when the recipe is asked for. */
@@ -75,7 +79,12 @@ function viewOf(
 ): View {
   const all = [...parts, plan];
   if (all.some((answer) => answer?.kind === "down")) return { kind: "down" };
-  if (missing.length > 0) return { kind: "missing", what: missing.map(({ name }) => name) };
+  if (missing.length > 0)
+    return {
+      kind: "missing",
+      names: missing.map(({ name }) => name),
+      paths: missing.map(({ path }) => path),
+    };
   const refusal = all.find((answer) => answer?.kind === "error");
   if (refusal?.kind === "error") return refused(refusal.error);
   if (plan?.kind !== "ok" || parts.some((answer) => answer?.kind !== "ok"))

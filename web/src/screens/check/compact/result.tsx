@@ -2,6 +2,7 @@
 // one: between a key and its own answer there is nothing but dots.
 import { useEffect, useState } from "preact/hooks";
 import type { PlanCheckResult } from "../../../core/messages";
+import { PlaceLink } from "../../../elements/buttons";
 import { Strip } from "../../../elements/strip";
 import { cautionSentence } from "../../../words/codes";
 import { write } from "../../../words/numbers";
@@ -12,7 +13,7 @@ import { bestSentence, cannotSentence } from "../cannot";
 import { isEmpty, type Recipe } from "../chosen";
 import { nothingSentence, stateBefore } from "../recipeview";
 import { linesAfter, linesBefore, mainLine, rangeLine, spokenRecipe } from "./line";
-import type { View } from "./live";
+import { PATHS, type View } from "./live";
 
 const REST_MS = 1_000;
 /** Said with every recipe: they stand behind those that belong to this one. */
@@ -117,6 +118,9 @@ function Ready({ result, recipe, machine }: ReadyProps & { readonly machine: str
   return (
     <>
       {apart === null ? null : <p class="result-line">{apart}</p>}
+      {result.shown.fill_to === undefined ? null : (
+        <p class="result-line">{say("compact.fill_to", { mark: write(result.shown.fill_to) })}</p>
+      )}
       {text === "" ? <Recipes recipe={recipe} /> : <p class="result-text">{text}</p>}
       <p class="result-range">{rangeLine(recipe)}</p>
       <Picture result={result} recipe={recipe} />
@@ -130,7 +134,7 @@ function useWaiting(): string {
 }
 
 function plainText(view: Exclude<View, { kind: "ready" }>, waiting: string): string {
-  if (view.kind === "missing") return say("compact.missing", { what: view.what.join(", ") });
+  if (view.kind === "missing") return say("compact.missing", { what: view.names.join(", ") });
   if (view.kind === "held") return view.text;
   if (view.kind === "down") return say("recipe.down");
   if (view.kind === "disagree") return say("second.title");
@@ -144,23 +148,39 @@ function spokenText(view: View): string {
   return textOf(view) === "" ? spokenRecipe(view.recipe) : textOf(view);
 }
 
-/** Politely, and one second after the last key: not every digit on the way to a number. */
+/**
+ * Politely, and one second after the last key: not every digit on the way to a number. What was said of
+ * other numbers is gone with the first key, and not only once the page has settled.
+ */
 function Announced({ text, about }: { readonly text: string; readonly about: string }) {
+  const now = `${about} ${text}`;
   const [said, setSaid] = useState("");
   useEffect(() => {
-    setSaid("");
     const rest = setTimeout(() => {
-      setSaid(text);
+      setSaid(now);
     }, REST_MS);
     return () => {
       clearTimeout(rest);
     };
-  }, [text, about]);
+  }, [now]);
   return (
     <p class="only-spoken" role="status">
-      {said}
+      {said === now ? text : ""}
     </p>
   );
+}
+
+/** One of the two measured and the other not to be had: that has pages of its own. */
+function Without({ view, machine }: { readonly view: View; readonly machine: string }) {
+  if (view.kind !== "missing" || view.paths.length !== 1) return null;
+  const [path] = view.paths;
+  if (path === PATHS.reading)
+    return (
+      <PlaceLink to={address("machines", machine, "holding")}>{say("reading.none")}</PlaceLink>
+    );
+  return path === PATHS.dip ? (
+    <PlaceLink to={address("machines", machine, "state")}>{say("dip.none")}</PlaceLink>
+  ) : null;
 }
 
 interface ResultProps {
@@ -177,7 +197,10 @@ export function Result({ view, machine, about }: ResultProps) {
       {view.kind === "ready" ? (
         <Ready result={view.result} recipe={view.recipe} machine={machine} />
       ) : (
-        <p class="result-text">{plainText(view, waiting)}</p>
+        <>
+          <p class="result-text">{plainText(view, waiting)}</p>
+          <Without view={view} machine={machine} />
+        </>
       )}
       <Announced text={spokenText(view)} about={about} />
     </section>

@@ -2,7 +2,7 @@
 // the bottom. Words, questions and gates are those of the guided pages, and so is what is stored.
 import { useEffect, useState } from "preact/hooks";
 import type { DeskError } from "../../../core/messages";
-import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { MainAction, OtherAction, PlaceLink } from "../../../elements/buttons";
 import { Fault } from "../../../elements/fault";
 import { Page } from "../../../elements/page";
 import { errorSentence } from "../../../words/errors";
@@ -11,6 +11,7 @@ import { say } from "../../../words/say";
 import type { Gate } from "../../gate";
 import { address, go } from "../../route";
 import { useCore } from "../../core";
+import { Dilute, undiluted } from "../blurred";
 import { MeasureDoubt } from "../measuredoubt";
 import { ToGuided } from "../modeswitch";
 import { NotSaved, saveWord } from "../notsaved";
@@ -75,6 +76,22 @@ function Action({ props, view, gate }: ActionProps) {
     <MainAction onPress={gate.pass} about={JSON.stringify(props.walk)}>
       {say("answers.go_on")}
     </MainAction>
+  );
+}
+
+/** A sample that was diluted, or that has to be: the cure stands where the refusal does. */
+function Dilution({ props, gate }: { readonly props: CheckProps; readonly gate: Gate }) {
+  const { machine, walk, change } = props;
+  const isOff = gate.errors.some(({ code }) => code === "off_scale");
+  if (walk.diluted === "") return isOff ? <Dilute {...{ machine, walk, change }} /> : null;
+  return (
+    <OtherAction
+      onPress={() => {
+        change(undiluted(walk));
+      }}
+    >
+      {say("reading.not_diluted")}
+    </OtherAction>
   );
 }
 
@@ -159,13 +176,20 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
   };
   return (
     <>
-      <LookRow machine={machine} isFaulty={gate.errors.some(({ path }) => path === LOOK_PATH)} />
+      <LookRow
+        machine={machine}
+        isFaulty={gate.errors.some(({ path }) => path === LOOK_PATH)}
+        onAnswer={() => {
+          if (row !== undefined) focusOn(row.row);
+        }}
+      />
       <Rows
         {...{ machine, walk, change, live, gate }}
         active={row?.row ?? "dip"}
         onActive={choose}
         onEnter={enter}
       />
+      <Dilution props={props} gate={gate} />
       <ZeroNotes machine={machine} notes={notes} from="reading" />
       <Loose errors={gate.errors.filter(isLoose)} machine={machine.machine} />
       {gate.doubt !== null || row === undefined ? (
