@@ -4,6 +4,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { PlanCheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
 import { Strip } from "../../../elements/strip";
+import type { MachineEntry } from "../../../store/entry";
 import { cautionSentence } from "../../../words/codes";
 import { write } from "../../../words/numbers";
 import { say, sayCount, type Piece } from "../../../words/say";
@@ -11,9 +12,10 @@ import { useCore } from "../../core";
 import { address } from "../../route";
 import { bestSentence, cannotSentence } from "../cannot";
 import { isEmpty, type Recipe } from "../chosen";
+import { dipHint } from "../level";
 import { nothingSentence, stateBefore } from "../recipeview";
 import { linesAfter, linesBefore, mainLine, rangeLine, spokenRecipe } from "./line";
-import { PATHS, type View } from "./live";
+import { LOOK_PATH, PATHS, type View } from "./live";
 
 const REST_MS = 1_000;
 /** Said with every recipe: they stand behind those that belong to this one. */
@@ -183,9 +185,16 @@ function Without({ view, machine }: { readonly view: View; readonly machine: str
   ) : null;
 }
 
+/** In which pump state the dip is true, as long as nobody has dipped. */
+function DipHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
+  const isNext =
+    view.kind === "missing" && view.paths.includes(PATHS.dip) && !view.paths.includes(LOOK_PATH);
+  return isNext ? <p class="note">{dipHint(machine.body.machine)}</p> : null;
+}
+
 interface ResultProps {
   readonly view: View;
-  readonly machine: string;
+  readonly machine: MachineEntry;
   /** What was typed: another text, another second of rest. */
   readonly about: string;
 }
@@ -195,11 +204,12 @@ export function Result({ view, machine, about }: ResultProps) {
   return (
     <section class="result" aria-label={say("step.recipe")} data-kind={view.kind}>
       {view.kind === "ready" ? (
-        <Ready result={view.result} recipe={view.recipe} machine={machine} />
+        <Ready result={view.result} recipe={view.recipe} machine={machine.machine} />
       ) : (
         <>
           <p class="result-text">{plainText(view, waiting)}</p>
-          <Without view={view} machine={machine} />
+          <DipHint view={view} machine={machine} />
+          <Without view={view} machine={machine.machine} />
         </>
       )}
       <Announced text={spokenText(view)} about={about} />

@@ -225,7 +225,7 @@ export function CompactScreen(props: CheckProps) {
     >
       <Result
         view={live.view}
-        machine={machine.machine}
+        machine={machine}
         about={JSON.stringify([walk.dip, walk.reading, walk.cleanSide, walk.temperature])}
       />
       <Body props={props} live={live} gate={gate} />
