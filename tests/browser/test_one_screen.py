@@ -190,8 +190,12 @@ def test_an_old_recipe_never_stands_beside_new_numbers(page: Page) -> None:
     expect(spoken).to_contain_text(lines["342"].split(",")[0].replace(" ", "\N{NO-BREAK SPACE}"))
     page.evaluate(WATCH)
     page.evaluate("window.late_ms = 700")
+    key = page.get_by_role("button", name="5", exact=True)
+    before = key.bounding_box()
     field(page, "Dip").fill("300")
     expect(result(page)).to_contain_text("…")
+    # The keys stay under the thumb.
+    assert key.bounding_box() == before
     assert spoken.inner_text() == ""
     page.wait_for_timeout(300)
     field(page, "Dip").fill("200")

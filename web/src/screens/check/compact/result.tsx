@@ -1,6 +1,6 @@
 // The top of the one screen: the recipe as it is now, or in plain words what it waits for. Never an older
 // one: between a key and its own answer there is nothing but dots.
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PlanCheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
 import { Strip } from "../../../elements/strip";
@@ -199,10 +199,27 @@ interface ResultProps {
   readonly about: string;
 }
 
+/** While an answer is on its way the area stays as high as it was: keys must not move under a thumb. */
+function useSteadyHeight(isWaiting: boolean) {
+  const area = useRef<HTMLElement>(null);
+  const height_px = useRef(0);
+  useLayoutEffect(() => {
+    if (!isWaiting) height_px.current = area.current?.offsetHeight ?? 0;
+  });
+  return { area, style: isWaiting ? { minHeight: `${height_px.current}px` } : {} };
+}
+
 export function Result({ view, machine, about }: ResultProps) {
   const waiting = useWaiting();
+  const { area, style } = useSteadyHeight(view.kind === "waiting");
   return (
-    <section class="result" aria-label={say("step.recipe")} data-kind={view.kind}>
+    <section
+      ref={area}
+      class="result"
+      style={style}
+      aria-label={say("step.recipe")}
+      data-kind={view.kind}
+    >
       {view.kind === "ready" ? (
         <Ready result={view.result} recipe={view.recipe} machine={machine.machine} />
       ) : (
