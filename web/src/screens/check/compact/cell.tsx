@@ -18,13 +18,16 @@ export interface CellProps {
   readonly onEnter: () => void;
 }
 
+/** Parts of an inch need smaller digits, and a share of a gauge two marks beside it. */
+const KINDS: Readonly<Record<string, string>> = { in: " cell-inch", "1": " cell-wide" };
+
 export const faultId = (id: string): string => `${id}-fault`;
 
 export function Cell(cell: CellProps) {
   const { id, name, unit, text, aside, picture, isActive, isFaulty } = cell;
-  const kind = `cell${isActive ? " cell-active" : ""}${unit === "in" ? " cell-inch" : ""}`;
+  const active = isActive ? " cell-active" : "";
   return (
-    <div class={kind} onFocusIn={cell.onFocus}>
+    <div class={`cell${active}${KINDS[unit] ?? ""}`} onFocusIn={cell.onFocus}>
       {picture}
       <div class="cell-inside">
         <p class="cell-top">

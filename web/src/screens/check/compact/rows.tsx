@@ -47,7 +47,7 @@ export function rowsOf({ machine, walk }: Pick<CheckProps, "machine" | "walk">):
       changed: (cleanSide) => ({ cleanSide }),
     },
     reading: {
-      name: walk.diluted === "" ? say("answers.reading") : say("compact.diluted"),
+      name: walk.diluted === "" ? say("answers.reading") : say("answers.diluted"),
       field: say("field.reading"),
       unit: readingUnit(typed),
       text: walk.reading,

@@ -163,6 +163,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
   const rows = rowsOf(props);
   const { row, doubted, setChosen } = useActive(rows, gate);
   const [parts, setParts] = useState(false);
+  const isParts = parts && row !== undefined && isDepth(row);
   const notes = useZeroNotes(props, live.strength);
   const choose = (name: RowName): void => {
     setChosen(name);
@@ -195,13 +196,9 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
       {gate.doubt !== null || row === undefined ? (
         <Doubted props={props} gate={gate} row={doubted} />
       ) : (
-        <div class="compact-keys">
-          <Keys
-            {...{ machine, walk, change, row }}
-            parts={parts && isDepth(row)}
-            onParts={setParts}
-          />
-          <SideKeys machine={machine} walk={walk} />
+        <div class={isParts ? "depth-keys" : "compact-keys"}>
+          <Keys {...{ machine, walk, change, row }} parts={isParts} onParts={setParts} />
+          {isParts ? null : <SideKeys machine={machine} walk={walk} />}
         </div>
       )}
     </>
