@@ -6,6 +6,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+from tests.packages import install_with_apt, try_command
+
 NAMES = (
     "chromium",
     "chromium-browser",
@@ -23,7 +25,6 @@ ASK_PLAYWRIGHT = (
     "from playwright.sync_api import sync_playwright\n"
     "with sync_playwright() as p: print(p.chromium.executable_path)"
 )
-INSTALL_LIMIT_S = 600
 
 # Nothing leaves this computer: without these Chromium looks up its maker's hosts at every start.
 launch_arguments: list[str] = [
@@ -76,31 +77,9 @@ def _nothing() -> None:
 
 
 def _install_with_playwright(python: Path) -> None:
-    _try([str(python), "-m", "playwright", "install", "chromium"])
+    try_command([str(python), "-m", "playwright", "install", "chromium"])
 
 
 def _install_with_apt() -> None:
-    apt = shutil.which("apt-get")
-    if apt is None:
-        return
-    is_root = hasattr(os, "geteuid") and os.geteuid() == 0
-    start = [apt] if is_root else ["sudo", "-n", apt]
-    _try([*start, "update", "-qq"])
     # A font comes along: without one every page is empty boxes.
-    packages = ["chromium", "fonts-dejavu-core"]
-    _try([*start, "install", "-y", "-qq", "--no-install-recommends", *packages])
-
-
-def _try(command: list[str]) -> None:
-    print(f"  {' '.join(command)}", flush=True)
-    environment = {**os.environ, "DEBIAN_FRONTEND": "noninteractive"}
-    try:
-        subprocess.run(
-            command,
-            env=environment,
-            stdin=subprocess.DEVNULL,
-            timeout=INSTALL_LIMIT_S,
-            check=False,
-        )
-    except (OSError, subprocess.TimeoutExpired) as error:
-        print(f"  {error}", flush=True)
+    install_with_apt("chromium", "fonts-dejavu-core")

@@ -4,12 +4,53 @@ from __future__ import annotations
 
 from typing import Any
 
-from tests.phones import NOW, check, id_of, moment, newer_phone, setup, stored_in_schema_1, workshop
+from tests.phones import (
+    LATHE,
+    NOW,
+    Phone,
+    check,
+    id_of,
+    moment,
+    newer_phone,
+    setup,
+    stored_in_schema_1,
+    typed,
+    workshop,
+)
+
+_DAY_S = 86_400
+_LATHE = {"machine": LATHE, "days": 91}
+_LOW_DIP = {"depth": typed("210", "mm"), "how": "hard_floor"}
+
+
+def held_lathe() -> Phone:
+    """A lathe with a hold tag, in a shop that has said who is asked and set a limit of its own."""
+    phone = Phone("cart")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    tag = {"state": "on_hold", "reason": "lab_sample", "until": moment(86_400)}
+    phone.save("machine_state", {**tag, "remarks": "Sample 14 is away."}, 60, by="RO")
+    phone.save("shop_set", {"who_to_ask": "Coolant keeper, bay 3"}, 120, machine="")
+    limits = {"ph_low": typed("8.2", "1")}
+    phone.save("shop_set", {"look_limits": limits}, 180, machine="")
+    return phone
 
 
 def ask(op: str, body: Any) -> dict[str, Any]:
     """A request named after its operation."""
     return {"v": 1, "id": op, "op": op, "body": body}
+
+
+def _twelve_days() -> list[str]:
+    """Four checks between which only water was poured, after a clean-out."""
+    phone = Phone("foreman's phone")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("clean_out", {"finished": True, "left": typed("6", "L")}, 300)
+    for day, shows in ((0, "5.4"), (4, "5.0"), (8, "4.6"), (12, "4.2")):
+        ph = {"ph": typed("9.1", "1")} if day == 0 else {}
+        phone.save("check", {**check("380", shows), **ph}, day * _DAY_S - 600 + 1200 * (day == 0))
+        row = {"count": 2, "kind": "water", "each": typed("9", "L")}
+        phone.save("pour", {"pours": [row], "finished": True}, day * _DAY_S + 900)
+    return phone.lines
 
 
 def answered() -> dict[str, Any]:
@@ -45,6 +86,16 @@ def answered() -> dict[str, Any]:
         "merge_logs_forked": ask("merge_logs", {"files": files, "now": NOW}),
         "handover": ask("handover", {"lines": lines, "now": NOW, "since": moment(0)}),
         "write_csv": ask("write_csv", {"lines": lines, "now": NOW}),
+        "trend": ask("trend", {"lines": _twelve_days(), "now": moment(12 * _DAY_S), **_LATHE}),
+        "plan_charge": ask(
+            "plan_charge",
+            {"machine": setup(), "left": typed("6", "L"), "left_strength": typed("1", "%")},
+        ),
+        "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
+        "fold_log_held": ask("fold_log", {"lines": held_lathe().lines, "now": NOW}),
+        "look_back": ask(
+            "look_back", {"lines": lines, "machine": LATHE, "now": NOW, "dip": _LOW_DIP}
+        ),
     }
 
 

@@ -44,6 +44,8 @@ def answered(ask: Ask, check: dict[str, Any]) -> dict[str, Any]:
         "recheck_weaker": ask("recheck", _recheck(check, "4.2")),
         "judge_look": ask("judge_look", _LOOK),
         "judge_look_smell": ask("judge_look", {"seen": ["smell"], "smell_again": "still"}),
+        "judge_look_foam": ask("judge_look", {"seen": ["foam"], "foam_from": "cleaner"}),
+        "advise_mishap": ask("advise_mishap", {"mishap": "neat_poured", "fluid_type": "synthetic"}),
         "recheck_unknown_poured": ask("recheck", _recheck(check, pours=[unknown])),
     }
 
@@ -55,4 +57,5 @@ def refused(ask: Ask, check: dict[str, Any]) -> dict[str, Any]:
     return {
         "error_order_read_before_the_pour": ask("recheck", early),
         "error_order_normal_and_odd": ask("judge_look", odd),
+        "error_not_for_kind_foam": ask("judge_look", {"seen": ["rust"], "foam_from": "water"}),
     }

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from tests.chromium import ensure_chromium
+from tests.engines.browsers import ensure_engines
 from web.build.environment import ensure_venv, install, venv_python
 from web.build.node import Node, ensure_node, ensure_packages
 from web.build.paths import ROOT, WEB
@@ -68,6 +69,7 @@ def main(arguments: Sequence[str]) -> int:
         return 1
     if needs_site:
         outcome.run("Chromium", lambda: ensure_chromium(venv_python()))
+        outcome.run("Other browser engines", ensure_engines)
         outcome.run("Web build", _site)
     if not is_part:
         _static_checks(outcome)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from pycore.desk.assess import assessed, is_blurry, section_of
+from pycore.desk.charge_messages import PlanChargeBody
 from pycore.desk.circuit import Circuit, read_circuit
 from pycore.desk.dip import level_from
 from pycore.desk.machine import Machine, read_machine
@@ -65,9 +66,9 @@ def mark_to_fill(reader: Reader, typed: Typed | None, sump: Sump) -> Mark:
     return Mark(sump.volume_from_depth(read.value, path), read.shown)
 
 
-def _request(
+def request_of(
     reader: Reader,
-    body: PlanCheckBody,
+    body: PlanCheckBody | PlanChargeBody,
     machine: Machine,
     circuit: Circuit,
     strength_pct: Measured,
@@ -121,14 +122,14 @@ def _hidden_shown(hidden_l: Measured | None, typed: MachineTyped) -> dict[str, S
     return {} if hidden_l is None else {"hidden": shown(hidden_l.value, typed.units.plate, 3)}
 
 
-def _planned(
+def planned(
     request: PlanRequest,
     typed: MachineTyped,
     machine: Machine,
     assessment: AssessSumpResult,
     circuit: Circuit,
 ) -> PlanCheckResult:
-    """The answer for one strength of a sump that was dipped."""
+    """The answer for one strength of a sump that was dipped; errors of the planner."""
     try:
         plan = plan_recipe(request)
     except Fault as fault:
@@ -172,7 +173,7 @@ def _with_both(
     level = circuit.dipped.level
     section = section_of(machine.sump, level.depth_mm.value, level.volume_l.value, second_pct.value)
     assessment = replace(first.assessment, section=section)
-    theirs = _planned(request, typed, machine, assessment, circuit)
+    theirs = planned(request, typed, machine, assessment, circuit)
     mark: dict[str, Any] = {
         name: first.shown[name]
         for name in ("fill_to", "fill_room", "fill_over")
@@ -224,10 +225,10 @@ def plan_check(body: PlanCheckBody) -> PlanCheckResult:
     if body.second is not None:
         fluid = typed.fluid
         second = read_second(reader, body.second, fluid, strength.strength_pct, "body.second")
-    request = _request(reader, body, machine, circuit, strength.strength_pct, target, mark)
+    request = request_of(reader, body, machine, circuit, strength.strength_pct, target, mark)
     blurry = is_blurry(body.reading, typed.fluid)
     assessment = assessed(machine.sump, dipped, strength, blurry, reader, notes)
-    answer = _planned(request, typed, machine, assessment, circuit)
+    answer = planned(request, typed, machine, assessment, circuit)
     answer = replace(answer, shown={**answer.shown, **_mark_shown(mark, dipped.level)})
     if second is None or second.agrees:
         return replace(answer, second=second)

@@ -138,6 +138,7 @@ class StateNow(LatestEntry):
     """The machine's state as somebody set it."""
 
     state: dict[str, Any] = field(kw_only=True)
+    by: str = field(kw_only=True)
 
 
 @dataclass(frozen=True)

@@ -24,6 +24,9 @@ from pycore.journal.state import Folded, Found, MachineNow
 from pycore.journal.times import DAY_S
 from pycore.quantity.fault import Fault
 
+# Where a fact of the shop stands in the message, and its field in the entry.
+_FACTS = {"who": "who_to_ask", "limits": "look_limits"}
+
 
 def _latest(found: Found, now_s: int) -> dict[str, Any]:
     entry = found.entry
@@ -72,7 +75,8 @@ def state_now(machine: MachineNow, now_s: int) -> StateNow | None:
     found = machine.state
     if found is None:
         return None
-    return StateNow(**_latest(found, now_s), state=found.entry.content)
+    entry = found.entry
+    return StateNow(**_latest(found, now_s), state=entry.content, by=entry.entry.by)
 
 
 def level_now(machine: MachineNow, now_s: int) -> LevelNow | None:
@@ -117,8 +121,14 @@ def machine_now(machine: MachineNow, now_s: int) -> MachineShown:
 
 
 def shop_now(folded: Folded, now_s: int) -> dict[str, Any]:
-    """Fluids and instruments ready to send."""
+    """Fluids, instruments and the shop's own facts ready to send; a fact nobody set is absent."""
+    facts = {
+        message: {**_latest(found, now_s), name: found.entry.content[name]}
+        for message, name in _FACTS.items()
+        if (found := folded.shop.get(name)) is not None
+    }
     return {
+        **facts,
         "fluids": [FluidNow(**_latest(f, now_s), fluid=f.entry.content) for f in folded.fluids],
         "instruments": [
             InstrumentNow(**_latest(found, now_s), instrument=found.entry.content)

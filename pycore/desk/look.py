@@ -58,6 +58,7 @@ class JudgeLookBody:
     seen: list[str]
     fluid_type: str | None = None
     smell_again: str | None = None
+    foam_from: str | None = None
     ph: Typed | None = None
     first_fill_ph: Typed | None = None
     nitrite: Typed | None = None
@@ -94,7 +95,7 @@ def _refuse_order(low: float, high: float, path: str) -> None:
         raise Fault("order", path, low, {"below": high})
 
 
-def _limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
+def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
     """The shop's thresholds. Error: ``order`` for two that contradict each other."""
     own = Limits()
     if typed is None:
@@ -150,26 +151,30 @@ def judge_look(body: JudgeLookBody) -> JudgeLookResult:
     """Advice before anything is added.
 
     Errors: ``order`` for "normal" beside something odd and for limits that contradict each other;
-    ``not_for_kind`` for a second smell where the first one was not bad; those of ``read_typed``.
+    ``not_for_kind`` for a second smell where the first one was not bad, or for a cause of foam
+    where there was none; those of ``read_typed``.
     """
     seen = frozenset(body.seen)
     if "normal" in seen and len(seen) > 1:
         raise Fault("order", "body.seen", "normal")
     if body.smell_again is not None and "smell" not in seen:
         raise Fault("not_for_kind", "body.smell_again", body.smell_again)
+    if body.foam_from is not None and "foam" not in seen:
+        raise Fault("not_for_kind", "body.foam_from", body.foam_from)
     reader = Reader()
     measures = _measures(reader, body)
     rows = rows_that_hold(
         seen,
         measures,
-        _limits(reader, body.limits),
+        read_limits(reader, body.limits),
         body.fluid_type or "semi_synthetic",
         body.smell_again,
+        body.foam_from,
     )
     return JudgeLookResult(
         decision=decision_of(rows),
         rows=rows,
-        foam=list(FOAM_ORDER) if "foam" in seen else [],
+        foam=list(FOAM_ORDER) if "foam" in seen and body.foam_from is None else [],
         smell_again="smell" in seen and body.smell_again is None,
         doubts=reader.doubts,
         nitrite_interval_d=_nitrite_d(reader, body, measures.nitrite_mg_l),

@@ -9,6 +9,8 @@ from typing import Any
 import pycore
 from pycore.desk.assess import assessed, is_blurry
 from pycore.desk.calibrate import calibrate_sump
+from pycore.desk.charge import plan_charge
+from pycore.desk.charge_messages import PlanChargeBody
 from pycore.desk.check import plan_check
 from pycore.desk.codes import answer_code, make_code
 from pycore.desk.dip import level_from, worth_of_one
@@ -17,6 +19,7 @@ from pycore.desk.fit import answer_fit_factor
 from pycore.desk.fluid import answer_read_fluid
 from pycore.desk.hold import hold_check
 from pycore.desk.instrument import read_glass
+from pycore.desk.judging import judge_practice
 from pycore.desk.log_messages import (
     FoldLogBody,
     HandoverBody,
@@ -34,6 +37,7 @@ from pycore.desk.logs import (
     write_export,
 )
 from pycore.desk.look import JudgeLookBody, judge_look
+from pycore.desk.look_back import LookBackBody, look_back
 from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
 from pycore.desk.messages import (
     AssessSumpBody,
@@ -44,6 +48,9 @@ from pycore.desk.messages import (
     ReadMachineBody,
     ReadQuantityBody,
 )
+from pycore.desk.mishap import AdviseMishapBody, advise_mishap
+from pycore.desk.practice import deal_practice
+from pycore.desk.practice_messages import DealPracticeBody, JudgePracticeBody, TrySumpBody
 from pycore.desk.reader import Reader, doubts_about
 from pycore.desk.recheck import recheck
 from pycore.desk.recheck_messages import RecheckBody
@@ -58,6 +65,9 @@ from pycore.desk.sheet_messages import (
 from pycore.desk.shop import read_never_above, read_shop
 from pycore.desk.strength import fluid_notes, strength_from
 from pycore.desk.tank import read_tank
+from pycore.desk.trend import trend
+from pycore.desk.trend_messages import TrendBody
+from pycore.desk.trying import try_sump
 from pycore.desk.water import answer_read_water
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
@@ -195,9 +205,15 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "plan_recipe": (PlanRequest, _in_body(plan_recipe)),
     "plan_holding": (HoldingRequest, _in_body(plan_holding)),
     "plan_check": (PlanCheckBody, plan_check),
+    "plan_charge": (PlanChargeBody, plan_charge),
     "hold_check": (HoldCheckBody, hold_check),
     "recheck": (RecheckBody, recheck),
     "judge_look": (JudgeLookBody, judge_look),
+    "deal_practice": (DealPracticeBody, deal_practice),
+    "judge_practice": (JudgePracticeBody, judge_practice),
+    "try_sump": (TrySumpBody, try_sump),
+    "look_back": (LookBackBody, look_back),
+    "advise_mishap": (AdviseMishapBody, advise_mishap),
     "read_fluid": (ReadFluidBody, answer_read_fluid),
     "read_water": (ReadWaterBody, answer_read_water),
     "fit_factor": (FitFactorBody, answer_fit_factor),
@@ -210,8 +226,18 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "merge_logs": (MergeLogsBody, merge_logs),
     "handover": (HandoverBody, handover),
     "write_csv": (WriteCsvBody, write_csv),
+    "trend": (TrendBody, trend),
 }
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(
-    ("fold_log", "read_export", "write_export", "merge_logs", "handover", "write_csv")
+    (
+        "fold_log",
+        "look_back",
+        "read_export",
+        "write_export",
+        "merge_logs",
+        "handover",
+        "write_csv",
+        "trend",
+    )  # fmt: skip
 )

@@ -5,18 +5,17 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from pycore.advice.due import CHECK_EVERY_D
 from pycore.desk.history import Point, history_of
 from pycore.desk.log_state import machine_now
 from pycore.desk.report_times import day_word, ticks_of, time_word
+from pycore.desk.spells import bands_of, rests_of
 from pycore.journal.state import AT_REST, MachineNow
 from pycore.journal.times import DAY_S
 from pycore.sheets.language import Language
 from pycore.sheets.report_chart import Mark, Span, Trend
 from pycore.sheets.report_page import MachineShown
 
-# A reading a week at the least: DGUV/IFA, Prüfung wassergemischter Kühlschmierstoffe.
-_MOST_AGE_D = 7.0
-_QUIET = AT_REST | {"stopped"}
 # A level's chart is half as high as that of the strength.
 _LEVEL_HIGH = 110
 
@@ -40,38 +39,10 @@ def _strengths(points: Sequence[Point]) -> list[Mark]:
     ]
 
 
-def _bands(points: Sequence[Point], end_s: int) -> list[Span]:
-    """The band as it was on each day; it holds until another one is set."""
-    spans: list[Span] = []
-    for point in points:
-        if point.band is None:
-            continue
-        edges = point.band.low_pct, point.band.high_pct
-        if spans and (spans[-1].low, spans[-1].high) == edges:
-            continue
-        at_s = point.entry.measured_s
-        if spans:
-            spans[-1] = Span(spans[-1].from_s, at_s, spans[-1].low, spans[-1].high)
-        spans.append(Span(at_s, end_s, *edges))
-    return spans
-
-
-def _rests(points: Sequence[Point], end_s: int) -> list[Span]:
-    spans, since = [], None
-    for point in points:
-        if point.entry.kind != "machine_state":
-            continue
-        quiet = point.entry.content["state"] in _QUIET
-        if since is not None and not quiet:
-            spans.append(Span(since, point.entry.measured_s))
-        since = (since or point.entry.measured_s) if quiet else None
-    return [*spans, Span(since, end_s)] if since is not None else spans
-
-
 def _trends(
     name: str, points: Sequence[Point], time: Period, language: Language
 ) -> tuple[Trend | None, Trend | None]:
-    rests = _rests(points, time.end_s)
+    rests = [Span(rest.from_s, rest.to_s) for rest in rests_of(points, time.end_s)]
     ticks = ticks_of(time.first, time.last, language)
     shared = (rests, time.start_s, time.end_s, ticks)
     strengths = _strengths(points)
@@ -83,7 +54,8 @@ def _trends(
     return (
         Trend(
             language.say("strength_chart", name=name), "%", strengths,
-            _bands(points, time.end_s), *shared,
+            [Span(b.from_s, b.to_s, b.low_pct, b.high_pct) for b in bands_of(points, time.end_s)],
+            *shared,
         ) if strengths else None,
         Trend(
             language.say("level_chart", name=name), "L", levels, full, *shared, _LEVEL_HIGH
@@ -121,8 +93,18 @@ def _said(points: Sequence[Point], language: Language) -> list[str]:
 
 def _use(machine: MachineNow, language: Language) -> str:
     """How the machine is used; empty for the ordinary, which needs no word."""
-    state = machine.state.entry.content["state"] if machine.state else "in_use"
-    return "" if state == "in_use" else language.say(state)
+    if machine.state is None or machine.state.entry.content["state"] == "in_use":
+        return ""
+    entry = machine.state.entry
+    content = entry.content
+    said = [language.say(content["state"])]
+    if "reason" in content:
+        said.append(language.say(f"stop_reason.{content['reason']}"))
+    if "until" in content:
+        said.append(language.say("until", time=time_word(content["until"], language)))
+    if entry.entry.by:
+        said.append(language.say("said_by", by=entry.entry.by))
+    return ", ".join(said)
 
 
 def machine_shown(
@@ -175,7 +157,7 @@ def _waits(machine: MachineNow, shown: MachineShown, time: Period, language: Lan
     if machine.strength is None:
         return [*waits, say("no_reading")]
     age_d = (time.now_s - machine.strength.entry.measured_s) / DAY_S
-    if age_d > _MOST_AGE_D:
+    if age_d > CHECK_EVERY_D:
         waits.append(say("old_reading", days=f"{age_d:.0f}"))
     if shown.state in ("weak", "strong"):
         waits.append(say("out_of_range", strength=shown.strength, state=say(shown.state)))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from pycore.desk.factor import ask_about_inside
 from pycore.desk.instrument import Glass
@@ -23,6 +24,11 @@ from pycore.reading.strength import (
 )
 from pycore.recipe.outlook import LIKELY_K
 from pycore.recipe.request import Target
+
+# A line of arithmetic with more decimals is read as noise.
+_MOST_DIGITS = 3
+# Room for the last digit of a product of two typed numbers.
+_HAIR = 1e-9
 
 
 @dataclass(frozen=True)
@@ -153,6 +159,9 @@ def strength_from(
     said["factor"] = tidy(_plain_factor(corrected, used, strength), "1")
     edges = (target.low_pct, target.high_pct) if target else ()
     said.update(strength_shown(strength, edges))
+    worked_out = _worked_out(said, strength.value)
+    if worked_out is not None:
+        said["worked_out"] = worked_out
     state = state_of(strength.value, target.low_pct, target.high_pct) if target else None
     return replace(parts, strength_pct=strength, state=state), [*notes, *more]
 
@@ -177,14 +186,32 @@ def _plain_factor(corrected: Corrected, used: Factor, strength: Measured) -> flo
     return strength.value / corrected.brix.value
 
 
+def _worked_out(said: dict[str, Shown], strength_pct: float) -> Shown | None:
+    """What the reading on the page times the factor on the page makes, digit for digit.
+
+    None where that takes more than three decimals, or is not the strength itself.
+    """
+    reading = said.get("corrected") or said.get("mean") or said["reading"]
+    product = Fraction(repr(reading.value)) * Fraction(repr(said["factor"].value))
+    least = said["strength"].decimals
+    if abs(float(product) - strength_pct) > _HAIR:
+        return None
+    for decimals in range(least, max(least, _MOST_DIGITS) + 1):
+        if (product * 10**decimals).denominator == 1:
+            return Shown(float(product), decimals, "%")
+    return None
+
+
 def strength_shown(strength_pct: Measured, edges: tuple[float, ...] = ()) -> dict[str, Shown]:
     """A strength and its likely range for people, in per cent, never on the wrong side of an edge
     of the band."""
     decimals = decimals_for(strength_pct.u, 1) if strength_pct.u > 0 else 3
-    apart = decimals_apart(round(strength_pct.value, 9), decimals, edges)
+    # 3.3 × 1.5 is 4.949999999999999 here, and 4.95 for everybody else.
+    value = round(strength_pct.value, 9)
+    apart = decimals_apart(value, decimals, edges)
     spread = LIKELY_K * strength_pct.u
     return {
-        "strength": shown(strength_pct.value, "%", apart),
+        "strength": shown(value, "%", apart),
         "low": shown(max(0.0, strength_pct.value - spread), "%", decimals),
         "high": shown(strength_pct.value + spread, "%", decimals),
     }

@@ -100,6 +100,146 @@ def validate___definitions_remarks(data, custom_formats={}, name_prefix=None):
             raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 2000}, rule='maxLength')
     return data
 
+def validate___definitions_shop_set_content(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'who_to_ask' in data_keys:
+            data_keys.remove('who_to_ask')
+            data__whotoask = data['who_to_ask']
+            validate___definitions_short_text(data__whotoask, custom_formats, (name_prefix or 'data') + '.who_to_ask')
+        if 'look_limits' in data_keys:
+            data_keys.remove('look_limits')
+            data__looklimits = data['look_limits']
+            validate___definitions_look_limits(data__looklimits, custom_formats, (name_prefix or 'data') + '.look_limits')
+        if 'remarks' in data_keys:
+            data_keys.remove('remarks')
+            data__remarks = data['remarks']
+            validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'ph_low' in data_keys:
+            data_keys.remove('ph_low')
+            data__phlow = data['ph_low']
+            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
+        if 'ph_drop' in data_keys:
+            data_keys.remove('ph_drop')
+            data__phdrop = data['ph_drop']
+            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
+        if 'ph_drop_far' in data_keys:
+            data_keys.remove('ph_drop_far')
+            data__phdropfar = data['ph_drop_far']
+            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
+        if 'nitrite_most' in data_keys:
+            data_keys.remove('nitrite_most')
+            data__nitritemost = data['nitrite_most']
+            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
+        if 'cold' in data_keys:
+            data_keys.remove('cold')
+            data__cold = data['cold']
+            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
+        if 'warm' in data_keys:
+            data_keys.remove('warm')
+            data__warm = data['warm']
+            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
+        if 'dip_slide' in data_keys:
+            data_keys.remove('dip_slide')
+            data__dipslide = data['dip_slide']
+            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
+        data_keys = set(data.keys())
+        if 'scheme' in data_keys:
+            data_keys.remove('scheme')
+            data__scheme = data['scheme']
+            if not isinstance(data__scheme, str):
+                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
+            if isinstance(data__scheme, str):
+                data__scheme_len = len(data__scheme)
+                if data__scheme_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
+                if data__scheme_len > 80:
+                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
+        if 'review' in data_keys:
+            data_keys.remove('review')
+            data__review = data['review']
+            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
+        if 'act' in data_keys:
+            data_keys.remove('act')
+            data__act = data['act']
+            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'CFU/mL', 'kg/L', 'lb/US gal', '1']}, rule='enum')
+    return data
+
+def validate___definitions_short_text(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if isinstance(data, str):
+        data_len = len(data)
+        if data_len > 80:
+            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
+    return data
+
 def validate___definitions_recheck_content(data, custom_formats={}, name_prefix=None):
     validate___definitions_check_content(data, custom_formats, (name_prefix or 'data') + '')
     return data
@@ -151,15 +291,6 @@ def validate___definitions_pour_content(data, custom_formats={}, name_prefix=Non
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
-def validate___definitions_short_text(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, str):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if isinstance(data, str):
-        data_len = len(data)
-        if data_len > 80:
-            raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 80}, rule='maxLength')
-    return data
-
 def validate___definitions_moment(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
@@ -167,39 +298,6 @@ def validate___definitions_moment(data, custom_formats={}, name_prefix=None):
         data_len = len(data)
         if data_len > 40:
             raise JsonSchemaValueException('maxLength', value=data, name='' + (name_prefix or 'data') + '', definition={'maxLength': 40}, rule='maxLength')
-    return data
-
-def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['text']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
-        data_keys = set(data.keys())
-        if 'text' in data_keys:
-            data_keys.remove('text')
-            data__text = data['text']
-            if not isinstance(data__text, str):
-                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
-            if isinstance(data__text, str):
-                data__text_len = len(data__text)
-                if data__text_len > 40:
-                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if 'unit' in data_keys:
-            data_keys.remove('unit')
-            data__unit = data['unit']
-            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, str):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
-        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'CFU/mL', 'kg/L', 'lb/US gal', '1']}, rule='enum')
     return data
 
 def validate___definitions_bucket_rows(data, custom_formats={}, name_prefix=None):
@@ -333,15 +431,15 @@ def validate___definitions_machine_state_content(data, custom_formats={}, name_p
             data__state = data['state']
             if not isinstance(data__state, str):
                 raise JsonSchemaValueException('type', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__state, str) and data__state == 'in_use' or (isinstance(data__state, str) and data__state == 'watch') or (isinstance(data__state, str) and data__state == 'stopped') or (isinstance(data__state, str) and data__state == 'clean_out') or (isinstance(data__state, str) and data__state == 'out_of_service') or (isinstance(data__state, str) and data__state == 'shutdown')):
-                raise JsonSchemaValueException('enum', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'enum': ['in_use', 'watch', 'stopped', 'clean_out', 'out_of_service', 'shutdown']}, rule='enum')
+            if not (isinstance(data__state, str) and data__state == 'in_use' or (isinstance(data__state, str) and data__state == 'watch') or (isinstance(data__state, str) and data__state == 'on_hold') or (isinstance(data__state, str) and data__state == 'stopped') or (isinstance(data__state, str) and data__state == 'clean_out') or (isinstance(data__state, str) and data__state == 'out_of_service') or (isinstance(data__state, str) and data__state == 'shutdown')):
+                raise JsonSchemaValueException('enum', value=data__state, name='' + (name_prefix or 'data') + '.state', definition={'enum': ['in_use', 'watch', 'on_hold', 'stopped', 'clean_out', 'out_of_service', 'shutdown']}, rule='enum')
         if 'reason' in data_keys:
             data_keys.remove('reason')
             data__reason = data['reason']
             if not isinstance(data__reason, str):
                 raise JsonSchemaValueException('type', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__reason, str) and data__reason == 'wrong_drum' or (isinstance(data__reason, str) and data__reason == 'split') or (isinstance(data__reason, str) and data__reason == 'smell') or (isinstance(data__reason, str) and data__reason == 'leak') or (isinstance(data__reason, str) and data__reason == 'water_getting_in') or (isinstance(data__reason, str) and data__reason == 'overfilled') or (isinstance(data__reason, str) and data__reason == 'ran_dry') or (isinstance(data__reason, str) and data__reason == 'lumpy_mix') or (isinstance(data__reason, str) and data__reason == 'cleaner_in_it') or (isinstance(data__reason, str) and data__reason == 'hydraulic_oil') or (isinstance(data__reason, str) and data__reason == 'lab_sample') or (isinstance(data__reason, str) and data__reason == 'dose_in_progress') or (isinstance(data__reason, str) and data__reason == 'holiday') or (isinstance(data__reason, str) and data__reason == 'repair') or (isinstance(data__reason, str) and data__reason == 'other')):
-                raise JsonSchemaValueException('enum', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'enum': ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']}, rule='enum')
+            if not (isinstance(data__reason, str) and data__reason == 'wrong_drum' or (isinstance(data__reason, str) and data__reason == 'split') or (isinstance(data__reason, str) and data__reason == 'smell') or (isinstance(data__reason, str) and data__reason == 'leak') or (isinstance(data__reason, str) and data__reason == 'water_getting_in') or (isinstance(data__reason, str) and data__reason == 'overfilled') or (isinstance(data__reason, str) and data__reason == 'ran_dry') or (isinstance(data__reason, str) and data__reason == 'lumpy_mix') or (isinstance(data__reason, str) and data__reason == 'cleaner_in_it') or (isinstance(data__reason, str) and data__reason == 'hydraulic_oil') or (isinstance(data__reason, str) and data__reason == 'neat_concentrate') or (isinstance(data__reason, str) and data__reason == 'lab_sample') or (isinstance(data__reason, str) and data__reason == 'dose_in_progress') or (isinstance(data__reason, str) and data__reason == 'holiday') or (isinstance(data__reason, str) and data__reason == 'repair') or (isinstance(data__reason, str) and data__reason == 'other')):
+                raise JsonSchemaValueException('enum', value=data__reason, name='' + (name_prefix or 'data') + '.reason', definition={'enum': ['wrong_drum', 'split', 'smell', 'leak', 'water_getting_in', 'overfilled', 'ran_dry', 'lumpy_mix', 'cleaner_in_it', 'hydraulic_oil', 'neat_concentrate', 'lab_sample', 'dose_in_progress', 'holiday', 'repair', 'other']}, rule='enum')
         if 'until' in data_keys:
             data_keys.remove('until')
             data__until = data['until']
@@ -1614,8 +1712,8 @@ def validate___definitions_clock_flag(data, custom_formats={}, name_prefix=None)
 def validate___definitions_entry_kind(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, str):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if not (isinstance(data, str) and data == 'check' or (isinstance(data, str) and data == 'plan') or (isinstance(data, str) and data == 'pour') or (isinstance(data, str) and data == 'recheck') or (isinstance(data, str) and data == 'clean_out') or (isinstance(data, str) and data == 'additive') or (isinstance(data, str) and data == 'unknown_addition') or (isinstance(data, str) and data == 'machine_set') or (isinstance(data, str) and data == 'fluid_set') or (isinstance(data, str) and data == 'instrument_set') or (isinstance(data, str) and data == 'calibration') or (isinstance(data, str) and data == 'machine_state') or (isinstance(data, str) and data == 'note') or (isinstance(data, str) and data == 'correction') or (isinstance(data, str) and data == 'withdrawal') or (isinstance(data, str) and data == 'decision')):
-        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
+    if not (isinstance(data, str) and data == 'check' or (isinstance(data, str) and data == 'plan') or (isinstance(data, str) and data == 'pour') or (isinstance(data, str) and data == 'recheck') or (isinstance(data, str) and data == 'clean_out') or (isinstance(data, str) and data == 'additive') or (isinstance(data, str) and data == 'unknown_addition') or (isinstance(data, str) and data == 'machine_set') or (isinstance(data, str) and data == 'fluid_set') or (isinstance(data, str) and data == 'instrument_set') or (isinstance(data, str) and data == 'calibration') or (isinstance(data, str) and data == 'shop_set') or (isinstance(data, str) and data == 'machine_state') or (isinstance(data, str) and data == 'note') or (isinstance(data, str) and data == 'correction') or (isinstance(data, str) and data == 'withdrawal') or (isinstance(data, str) and data == 'decision')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['check', 'plan', 'pour', 'recheck', 'clean_out', 'additive', 'unknown_addition', 'machine_set', 'fluid_set', 'instrument_set', 'calibration', 'shop_set', 'machine_state', 'note', 'correction', 'withdrawal', 'decision']}, rule='enum')
     return data
 
 def validate___definitions_latest_entry(data, custom_formats={}, name_prefix=None):
@@ -1870,6 +1968,42 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data__finished = data['finished']
             if not isinstance(data__finished, bool):
                 raise JsonSchemaValueException('type', value=data__finished, name='' + (name_prefix or 'data') + '.finished', definition={'type': 'boolean'}, rule='type')
+        if 'steps' in data_keys:
+            data_keys.remove('steps')
+            data__steps = data['steps']
+            if not isinstance(data__steps, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'type': 'array'}, rule='type')
+            data__steps_is_list = isinstance(data__steps, (list, tuple))
+            if data__steps_is_list:
+                data__steps_len = len(data__steps)
+                if data__steps_len > 50:
+                    raise JsonSchemaValueException('maxItems', value=data__steps, name='' + (name_prefix or 'data') + '.steps', definition={'maxItems': 50}, rule='maxItems')
+                for data__steps_x, data__steps_item in enumerate(data__steps):
+                    if not isinstance(data__steps_item, dict):
+                        raise JsonSchemaValueException('type', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'type': 'object'}, rule='type')
+                    data__steps_item_is_dict = isinstance(data__steps_item, dict)
+                    if data__steps_item_is_dict:
+                        data__steps_item__missing_keys = set(['state', 'at']) - data__steps_item.keys()
+                        if data__steps_item__missing_keys:
+                            raise JsonSchemaValueException('required', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'required': ['state', 'at']}, rule='required')
+                        data__steps_item_keys = set(data__steps_item.keys())
+                        if 'state' in data__steps_item_keys:
+                            data__steps_item_keys.remove('state')
+                            data__steps_item__state = data__steps_item['state']
+                            if not isinstance(data__steps_item__state, str):
+                                raise JsonSchemaValueException('type', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                            if not (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ready' or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'locked') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'skimmed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'cleaner_in') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'ran') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'drained') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'chips_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinse_out') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'rinsed_again') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'left') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'charged') or (isinstance(data__steps_item__state, str) and data__steps_item__state == 'circulated')):
+                                raise JsonSchemaValueException('enum', value=data__steps_item__state, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}].state'.format(**locals()) + '', definition={'enum': ['ready', 'locked', 'skimmed', 'cleaner_in', 'ran', 'drained', 'chips_out', 'rinsed', 'rinse_out', 'rinsed_again', 'left', 'charged', 'circulated']}, rule='enum')
+                        if 'at' in data__steps_item_keys:
+                            data__steps_item_keys.remove('at')
+                            data__steps_item__at = data__steps_item['at']
+                            validate___definitions_moment(data__steps_item__at, custom_formats, (name_prefix or 'data') + '.steps[{data__steps_x}].at'.format(**locals()))
+                        if data__steps_item_keys:
+                            raise JsonSchemaValueException('' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + ' must not contain ' + str(data__steps_item_keys) + ' properties', value=data__steps_item, name='' + (name_prefix or 'data') + '.steps[{data__steps_x}]'.format(**locals()) + '', definition={'additionalProperties': False}, rule='additionalProperties')
+        if 'cleaner' in data_keys:
+            data_keys.remove('cleaner')
+            data__cleaner = data['cleaner']
+            validate___definitions_short_text(data__cleaner, custom_formats, (name_prefix or 'data') + '.cleaner')
         if 'waste' in data_keys:
             data_keys.remove('waste')
             data__waste = data['waste']
@@ -1891,6 +2025,10 @@ def validate___definitions_clean_out_content(data, custom_formats={}, name_prefi
             data_keys.remove('left')
             data__left = data['left']
             validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
         if 'charge' in data_keys:
             data_keys.remove('charge')
             data__charge = data['charge']
@@ -2088,6 +2226,24 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
                     raise JsonSchemaValueException('minimum', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'minimum': 0}, rule='minimum')
                 if data__way > 100:
                     raise JsonSchemaValueException('maximum', value=data__way, name='' + (name_prefix or 'data') + '.way', definition={'maximum': 100}, rule='maximum')
+        if 'despite' in data_keys:
+            data_keys.remove('despite')
+            data__despite = data['despite']
+            validate___definitions_entry_id(data__despite, custom_formats, (name_prefix or 'data') + '.despite')
+        if 'topped_up_with' in data_keys:
+            data_keys.remove('topped_up_with')
+            data__toppedupwith = data['topped_up_with']
+            if not isinstance(data__toppedupwith, str):
+                raise JsonSchemaValueException('type', value=data__toppedupwith, name='' + (name_prefix or 'data') + '.topped_up_with', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__toppedupwith, str) and data__toppedupwith == 'mains' or (isinstance(data__toppedupwith, str) and data__toppedupwith == 'demineralised') or (isinstance(data__toppedupwith, str) and data__toppedupwith == 'softened') or (isinstance(data__toppedupwith, str) and data__toppedupwith == 'unknown')):
+                raise JsonSchemaValueException('enum', value=data__toppedupwith, name='' + (name_prefix or 'data') + '.topped_up_with', definition={'enum': ['mains', 'demineralised', 'softened', 'unknown']}, rule='enum')
+        if 'level_change' in data_keys:
+            data_keys.remove('level_change')
+            data__levelchange = data['level_change']
+            if not isinstance(data__levelchange, str):
+                raise JsonSchemaValueException('type', value=data__levelchange, name='' + (name_prefix or 'data') + '.level_change', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__levelchange, str) and data__levelchange == 'evaporated' or (isinstance(data__levelchange, str) and data__levelchange == 'leak') or (isinstance(data__levelchange, str) and data__levelchange == 'taken_out') or (isinstance(data__levelchange, str) and data__levelchange == 'poured_in') or (isinstance(data__levelchange, str) and data__levelchange == 'water_getting_in') or (isinstance(data__levelchange, str) and data__levelchange == 'measured_wrong') or (isinstance(data__levelchange, str) and data__levelchange == 'unknown')):
+                raise JsonSchemaValueException('enum', value=data__levelchange, name='' + (name_prefix or 'data') + '.level_change', definition={'enum': ['evaporated', 'leak', 'taken_out', 'poured_in', 'water_getting_in', 'measured_wrong', 'unknown']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -2417,6 +2573,145 @@ def validate___definitions_write_csv_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('now')
             data__now = data['now']
             validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_try_sump_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'changes']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'changes']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'changes' in data_keys:
+            data_keys.remove('changes')
+            data__changes = data['changes']
+            if not isinstance(data__changes, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__changes, name='' + (name_prefix or 'data') + '.changes', definition={'type': 'array'}, rule='type')
+            data__changes_is_list = isinstance(data__changes, (list, tuple))
+            if data__changes_is_list:
+                data__changes_len = len(data__changes)
+                if data__changes_len > 60:
+                    raise JsonSchemaValueException('maxItems', value=data__changes, name='' + (name_prefix or 'data') + '.changes', definition={'maxItems': 60}, rule='maxItems')
+                for data__changes_x, data__changes_item in enumerate(data__changes):
+                    validate___definitions_change_typed(data__changes_item, custom_formats, (name_prefix or 'data') + '.changes[{data__changes_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_change_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['kind']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['kind']}, rule='required')
+        data_keys = set(data.keys())
+        if 'kind' in data_keys:
+            data_keys.remove('kind')
+            data__kind = data['kind']
+            if not isinstance(data__kind, str):
+                raise JsonSchemaValueException('type', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__kind, str) and data__kind == 'evaporate' or (isinstance(data__kind, str) and data__kind == 'carry_out') or (isinstance(data__kind, str) and data__kind == 'pour')):
+                raise JsonSchemaValueException('enum', value=data__kind, name='' + (name_prefix or 'data') + '.kind', definition={'enum': ['evaporate', 'carry_out', 'pour']}, rule='enum')
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            if not isinstance(data__count, int) and (not (isinstance(data__count, float) and data__count.is_integer())) or isinstance(data__count, bool):
+                raise JsonSchemaValueException('type', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__count, (int, float, Decimal)) and (not isinstance(data__count, bool)):
+                if data__count < 1:
+                    raise JsonSchemaValueException('minimum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'minimum': 1}, rule='minimum')
+                if data__count > 1000:
+                    raise JsonSchemaValueException('maximum', value=data__count, name='' + (name_prefix or 'data') + '.count', definition={'maximum': 1000}, rule='maximum')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_trend_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now', 'machine']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now', 'machine']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'heads' in data_keys:
+            data_keys.remove('heads')
+            data__heads = data['heads']
+            if not isinstance(data__heads, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'type': 'array'}, rule='type')
+            data__heads_is_list = isinstance(data__heads, (list, tuple))
+            if data__heads_is_list:
+                data__heads_len = len(data__heads)
+                if data__heads_len > 1000:
+                    raise JsonSchemaValueException('maxItems', value=data__heads, name='' + (name_prefix or 'data') + '.heads', definition={'maxItems': 1000}, rule='maxItems')
+                for data__heads_x, data__heads_item in enumerate(data__heads):
+                    validate___definitions_log_head(data__heads_item, custom_formats, (name_prefix or 'data') + '.heads[{data__heads_x}]'.format(**locals()))
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'days' in data_keys:
+            data_keys.remove('days')
+            data__days = data['days']
+            if not isinstance(data__days, int) and (not (isinstance(data__days, float) and data__days.is_integer())) or isinstance(data__days, bool):
+                raise JsonSchemaValueException('type', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__days, (int, float, Decimal)) and (not isinstance(data__days, bool)):
+                if data__days < 1:
+                    raise JsonSchemaValueException('minimum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'minimum': 1}, rule='minimum')
+                if data__days > 36500:
+                    raise JsonSchemaValueException('maximum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'maximum': 36500}, rule='maximum')
+        if 'check_every' in data_keys:
+            data_keys.remove('check_every')
+            data__checkevery = data['check_every']
+            validate___definitions_typed(data__checkevery, custom_formats, (name_prefix or 'data') + '.check_every')
+        if 'clean_out_every' in data_keys:
+            data_keys.remove('clean_out_every')
+            data__cleanoutevery = data['clean_out_every']
+            validate___definitions_typed(data__cleanoutevery, custom_formats, (name_prefix or 'data') + '.clean_out_every')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -3469,6 +3764,35 @@ def validate___definitions_plan_check_body(data, custom_formats={}, name_prefix=
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_plan_charge_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['machine', 'left', 'left_strength']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'left', 'left_strength']}, rule='required')
+        data_keys = set(data.keys())
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_machine_typed(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'left' in data_keys:
+            data_keys.remove('left')
+            data__left = data['left']
+            validate___definitions_typed(data__left, custom_formats, (name_prefix or 'data') + '.left')
+        if 'left_strength' in data_keys:
+            data_keys.remove('left_strength')
+            data__leftstrength = data['left_strength']
+            validate___definitions_typed(data__leftstrength, custom_formats, (name_prefix or 'data') + '.left_strength')
+        if 'concentrate_at_hand' in data_keys:
+            data_keys.remove('concentrate_at_hand')
+            data__concentrateathand = data['concentrate_at_hand']
+            validate___definitions_typed(data__concentrateathand, custom_formats, (name_prefix or 'data') + '.concentrate_at_hand')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_merge_logs_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -3546,6 +3870,137 @@ def validate___definitions_make_code_body(data, custom_formats={}, name_prefix=N
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_look_back_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'machine', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'machine', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'machine' in data_keys:
+            data_keys.remove('machine')
+            data__machine = data['machine']
+            validate___definitions_entry_id(data__machine, custom_formats, (name_prefix or 'data') + '.machine')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if 'dip' in data_keys:
+            data_keys.remove('dip')
+            data__dip = data['dip']
+            validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_judge_practice_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['check', 'answers']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['check', 'answers']}, rule='required')
+        data_keys = set(data.keys())
+        if 'check' in data_keys:
+            data_keys.remove('check')
+            data__check = data['check']
+            validate___definitions_plan_check_body(data__check, custom_formats, (name_prefix or 'data') + '.check')
+        if 'answers' in data_keys:
+            data_keys.remove('answers')
+            data__answers = data['answers']
+            validate___definitions_practice_answers(data__answers, custom_formats, (name_prefix or 'data') + '.answers')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_practice_answers(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set([]) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
+        data_keys = set(data.keys())
+        if 'volume' in data_keys:
+            data_keys.remove('volume')
+            data__volume = data['volume']
+            validate___definitions_typed(data__volume, custom_formats, (name_prefix or 'data') + '.volume')
+        if 'strength' in data_keys:
+            data_keys.remove('strength')
+            data__strength = data['strength']
+            validate___definitions_typed(data__strength, custom_formats, (name_prefix or 'data') + '.strength')
+        if 'room' in data_keys:
+            data_keys.remove('room')
+            data__room = data['room']
+            validate___definitions_typed(data__room, custom_formats, (name_prefix or 'data') + '.room')
+        if 'take_out' in data_keys:
+            data_keys.remove('take_out')
+            data__takeout = data['take_out']
+            validate___definitions_typed(data__takeout, custom_formats, (name_prefix or 'data') + '.take_out')
+        if 'top_up' in data_keys:
+            data_keys.remove('top_up')
+            data__topup = data['top_up']
+            validate___definitions_typed(data__topup, custom_formats, (name_prefix or 'data') + '.top_up')
+        if 'pours' in data_keys:
+            data_keys.remove('pours')
+            data__pours = data['pours']
+            if not isinstance(data__pours, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'type': 'array'}, rule='type')
+            data__pours_is_list = isinstance(data__pours, (list, tuple))
+            if data__pours_is_list:
+                data__pours_len = len(data__pours)
+                if data__pours_len < 1:
+                    raise JsonSchemaValueException('minItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'minItems': 1}, rule='minItems')
+                if data__pours_len > 6:
+                    raise JsonSchemaValueException('maxItems', value=data__pours, name='' + (name_prefix or 'data') + '.pours', definition={'maxItems': 6}, rule='maxItems')
+                for data__pours_x, data__pours_item in enumerate(data__pours):
+                    validate___definitions_own_bucket_typed(data__pours_item, custom_formats, (name_prefix or 'data') + '.pours[{data__pours_x}]'.format(**locals()))
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_own_bucket_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['count', 'water', 'concentrate']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['count', 'water', 'concentrate']}, rule='required')
+        data_keys = set(data.keys())
+        if 'count' in data_keys:
+            data_keys.remove('count')
+            data__count = data['count']
+            validate___definitions_typed(data__count, custom_formats, (name_prefix or 'data') + '.count')
+        if 'water' in data_keys:
+            data_keys.remove('water')
+            data__water = data['water']
+            validate___definitions_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'concentrate' in data_keys:
+            data_keys.remove('concentrate')
+            data__concentrate = data['concentrate']
+            validate___definitions_typed(data__concentrate, custom_formats, (name_prefix or 'data') + '.concentrate')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_judge_look_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -3617,79 +4072,13 @@ def validate___definitions_judge_look_body(data, custom_formats={}, name_prefix=
             data_keys.remove('limits')
             data__limits = data['limits']
             validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set([]) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': []}, rule='required')
-        data_keys = set(data.keys())
-        if 'ph_low' in data_keys:
-            data_keys.remove('ph_low')
-            data__phlow = data['ph_low']
-            validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
-        if 'ph_drop' in data_keys:
-            data_keys.remove('ph_drop')
-            data__phdrop = data['ph_drop']
-            validate___definitions_typed(data__phdrop, custom_formats, (name_prefix or 'data') + '.ph_drop')
-        if 'ph_drop_far' in data_keys:
-            data_keys.remove('ph_drop_far')
-            data__phdropfar = data['ph_drop_far']
-            validate___definitions_typed(data__phdropfar, custom_formats, (name_prefix or 'data') + '.ph_drop_far')
-        if 'nitrite_most' in data_keys:
-            data_keys.remove('nitrite_most')
-            data__nitritemost = data['nitrite_most']
-            validate___definitions_typed(data__nitritemost, custom_formats, (name_prefix or 'data') + '.nitrite_most')
-        if 'cold' in data_keys:
-            data_keys.remove('cold')
-            data__cold = data['cold']
-            validate___definitions_typed(data__cold, custom_formats, (name_prefix or 'data') + '.cold')
-        if 'warm' in data_keys:
-            data_keys.remove('warm')
-            data__warm = data['warm']
-            validate___definitions_typed(data__warm, custom_formats, (name_prefix or 'data') + '.warm')
-        if 'dip_slide' in data_keys:
-            data_keys.remove('dip_slide')
-            data__dipslide = data['dip_slide']
-            validate___definitions_look_slide_limits(data__dipslide, custom_formats, (name_prefix or 'data') + '.dip_slide')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['scheme', 'review', 'act']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['scheme', 'review', 'act']}, rule='required')
-        data_keys = set(data.keys())
-        if 'scheme' in data_keys:
-            data_keys.remove('scheme')
-            data__scheme = data['scheme']
-            if not isinstance(data__scheme, str):
-                raise JsonSchemaValueException('type', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'type': 'string'}, rule='type')
-            if isinstance(data__scheme, str):
-                data__scheme_len = len(data__scheme)
-                if data__scheme_len < 1:
-                    raise JsonSchemaValueException('minLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'minLength': 1}, rule='minLength')
-                if data__scheme_len > 80:
-                    raise JsonSchemaValueException('maxLength', value=data__scheme, name='' + (name_prefix or 'data') + '.scheme', definition={'maxLength': 80}, rule='maxLength')
-        if 'review' in data_keys:
-            data_keys.remove('review')
-            data__review = data['review']
-            validate___definitions_typed(data__review, custom_formats, (name_prefix or 'data') + '.review')
-        if 'act' in data_keys:
-            data_keys.remove('act')
-            data__act = data['act']
-            validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
+        if 'foam_from' in data_keys:
+            data_keys.remove('foam_from')
+            data__foamfrom = data['foam_from']
+            if not isinstance(data__foamfrom, str):
+                raise JsonSchemaValueException('type', value=data__foamfrom, name='' + (name_prefix or 'data') + '.foam_from', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__foamfrom, str) and data__foamfrom == 'level' or (isinstance(data__foamfrom, str) and data__foamfrom == 'cleaner') or (isinstance(data__foamfrom, str) and data__foamfrom == 'strength') or (isinstance(data__foamfrom, str) and data__foamfrom == 'water') or (isinstance(data__foamfrom, str) and data__foamfrom == 'none')):
+                raise JsonSchemaValueException('enum', value=data__foamfrom, name='' + (name_prefix or 'data') + '.foam_from', definition={'enum': ['level', 'cleaner', 'strength', 'water', 'none']}, rule='enum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
@@ -4547,6 +4936,34 @@ def validate___definitions_describe_body(data, custom_formats={}, name_prefix=No
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_deal_practice_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['level', 'number']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['level', 'number']}, rule='required')
+        data_keys = set(data.keys())
+        if 'level' in data_keys:
+            data_keys.remove('level')
+            data__level = data['level']
+            validate___definitions_practice_level(data__level, custom_formats, (name_prefix or 'data') + '.level')
+        if 'number' in data_keys:
+            data_keys.remove('number')
+            data__number = data['number']
+            validate___definitions_typed(data__number, custom_formats, (name_prefix or 'data') + '.number')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_practice_level(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'alike' or (isinstance(data, str) and data == 'rich') or (isinstance(data, str) and data == 'full') or (isinstance(data, str) and data == 'band')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['alike', 'rich', 'full', 'band']}, rule='enum')
+    return data
+
 def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4741,6 +5158,52 @@ def validate___definitions_assess_sump_body(data, custom_formats={}, name_prefix
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_advise_mishap_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['mishap']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['mishap']}, rule='required')
+        data_keys = set(data.keys())
+        if 'mishap' in data_keys:
+            data_keys.remove('mishap')
+            data__mishap = data['mishap']
+            validate___definitions_mishap(data__mishap, custom_formats, (name_prefix or 'data') + '.mishap')
+        if 'fluid_type' in data_keys:
+            data_keys.remove('fluid_type')
+            data__fluidtype = data['fluid_type']
+            if not isinstance(data__fluidtype, str):
+                raise JsonSchemaValueException('type', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'type': 'string'}, rule='type')
+            if not (isinstance(data__fluidtype, str) and data__fluidtype == 'soluble_oil' or (isinstance(data__fluidtype, str) and data__fluidtype == 'semi_synthetic') or (isinstance(data__fluidtype, str) and data__fluidtype == 'synthetic')):
+                raise JsonSchemaValueException('enum', value=data__fluidtype, name='' + (name_prefix or 'data') + '.fluid_type', definition={'enum': ['soluble_oil', 'semi_synthetic', 'synthetic']}, rule='enum')
+        if 'metals' in data_keys:
+            data_keys.remove('metals')
+            data__metals = data['metals']
+            if not isinstance(data__metals, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'type': 'array'}, rule='type')
+            data__metals_is_list = isinstance(data__metals, (list, tuple))
+            if data__metals_is_list:
+                data__metals_len = len(data__metals)
+                if data__metals_len > 10:
+                    raise JsonSchemaValueException('maxItems', value=data__metals, name='' + (name_prefix or 'data') + '.metals', definition={'maxItems': 10}, rule='maxItems')
+                for data__metals_x, data__metals_item in enumerate(data__metals):
+                    if not isinstance(data__metals_item, str):
+                        raise JsonSchemaValueException('type', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+                    if not (isinstance(data__metals_item, str) and data__metals_item == 'steel' or (isinstance(data__metals_item, str) and data__metals_item == 'cast_iron') or (isinstance(data__metals_item, str) and data__metals_item == 'aluminium') or (isinstance(data__metals_item, str) and data__metals_item == 'copper') or (isinstance(data__metals_item, str) and data__metals_item == 'titanium') or (isinstance(data__metals_item, str) and data__metals_item == 'magnesium') or (isinstance(data__metals_item, str) and data__metals_item == 'other')):
+                        raise JsonSchemaValueException('enum', value=data__metals_item, name='' + (name_prefix or 'data') + '.metals[{data__metals_x}]'.format(**locals()) + '', definition={'enum': ['steel', 'cast_iron', 'aluminium', 'copper', 'titanium', 'magnesium', 'other']}, rule='enum')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_mishap(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'wrong_drum' or (isinstance(data, str) and data == 'neat_poured') or (isinstance(data, str) and data == 'lumpy_bucket') or (isinstance(data, str) and data == 'overfilled') or (isinstance(data, str) and data == 'ran_dry') or (isinstance(data, str) and data == 'split') or (isinstance(data, str) and data == 'cleaner_in_it') or (isinstance(data, str) and data == 'oil_leak')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['wrong_drum', 'neat_poured', 'lumpy_bucket', 'overfilled', 'ran_dry', 'split', 'cleaner_in_it', 'oil_leak']}, rule='enum')
+    return data
+
 def validate___definitions_request(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -4786,8 +5249,10 @@ def validate___definitions_request(data, custom_formats={}, name_prefix=None):
 
 VALIDATORS = {
     "request": validate___definitions_request,
+    "advise_mishap_body": validate___definitions_advise_mishap_body,
     "assess_sump_body": validate___definitions_assess_sump_body,
     "calibrate_sump_body": validate___definitions_calibrate_sump_body,
+    "deal_practice_body": validate___definitions_deal_practice_body,
     "describe_body": validate___definitions_describe_body,
     "draw_sheet_body": validate___definitions_draw_sheet_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
@@ -4795,8 +5260,11 @@ VALIDATORS = {
     "handover_body": validate___definitions_handover_body,
     "hold_check_body": validate___definitions_hold_check_body,
     "judge_look_body": validate___definitions_judge_look_body,
+    "judge_practice_body": validate___definitions_judge_practice_body,
+    "look_back_body": validate___definitions_look_back_body,
     "make_code_body": validate___definitions_make_code_body,
     "merge_logs_body": validate___definitions_merge_logs_body,
+    "plan_charge_body": validate___definitions_plan_charge_body,
     "plan_check_body": validate___definitions_plan_check_body,
     "plan_holding_body": validate___definitions_plan_holding_body,
     "plan_recipe_body": validate___definitions_plan_recipe_body,
@@ -4807,6 +5275,8 @@ VALIDATORS = {
     "read_quantity_body": validate___definitions_read_quantity_body,
     "read_water_body": validate___definitions_read_water_body,
     "recheck_body": validate___definitions_recheck_body,
+    "trend_body": validate___definitions_trend_body,
+    "try_sump_body": validate___definitions_try_sump_body,
     "write_csv_body": validate___definitions_write_csv_body,
     "write_export_body": validate___definitions_write_export_body,
     "additive_content": validate___definitions_additive_content,
@@ -4825,6 +5295,7 @@ VALIDATORS = {
     "plan_content": validate___definitions_plan_content,
     "pour_content": validate___definitions_pour_content,
     "recheck_content": validate___definitions_recheck_content,
+    "shop_set_content": validate___definitions_shop_set_content,
     "unknown_addition_content": validate___definitions_unknown_addition_content,
     "withdrawal_content": validate___definitions_withdrawal_content,
 }

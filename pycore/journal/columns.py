@@ -6,6 +6,7 @@ number stays empty there, and the typed text stands beside it.
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
@@ -93,6 +94,11 @@ def _number(name: str, path: str, quantity: str, meaning: str) -> tuple[Column, 
     )
 
 
+def _limits_text(content: Content) -> Cell:
+    limits = content.get("look_limits")
+    return None if limits is None else json.dumps(limits, ensure_ascii=False, sort_keys=True)
+
+
 _REMARKS = _text("remarks", "remarks")
 _LOT = _text("lot", "lot of the drum")
 _DRAW_OFF = _number("draw_off_l", "draw_off", "draw_off_l", "litres taken out")
@@ -106,6 +112,9 @@ _CHECK = (
     *_number("germs_cfu_ml", "dip_slide.germs", "dip_slide_cfu_ml", "dip slide, germs per mL"),
     *_number("yeast_cfu_ml", "dip_slide.yeast", "dip_slide_cfu_ml", "dip slide, yeast per mL"),
     _list("look", "what was seen and smelt"),
+    _text("topped_up_with", "water of the last top-ups"),
+    _text("level_change", "what explains a level that changed more than the log does"),
+    _text("despite", "id of the tag or stop that was seen and checked in spite of"),
     _text("instrument", "id of the instrument"),
     _text("of", "id of the check that this one belongs to"),
     _REMARKS,
@@ -182,9 +191,14 @@ COLUMNS_OF: Mapping[str, tuple[Column, ...]] = {
         _REMARKS,
     ),
     "machine_state": (
-        _text("state", "in_use, watch, stopped, clean_out, out_of_service or shutdown"),
+        _text("state", "in_use, watch, on_hold, stopped, clean_out, out_of_service or shutdown"),
         _text("reason", "why"),
         _text("until", "until when"),
+        _REMARKS,
+    ),
+    "shop_set": (
+        _text("who_to_ask", "who is responsible for coolant in this shop"),
+        Column("look_limits", "TEXT", "own limits, as typed", _limits_text),
         _REMARKS,
     ),
     "note": (_text("text", "the note"), _text("until", "until when it holds")),

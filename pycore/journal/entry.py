@@ -28,7 +28,7 @@ _REFUSED_KEYS = frozenset({"__proto__", "constructor", "prototype"})
 OF_A_MACHINE = frozenset(
     ("check", "recheck", "plan", "pour", "clean_out", "additive", "unknown_addition")
 ) | {"machine_set", "machine_state"}
-CORRECTABLE = OF_A_MACHINE | {"fluid_set", "instrument_set", "calibration", "note"}
+CORRECTABLE = OF_A_MACHINE | {"fluid_set", "instrument_set", "calibration", "shop_set", "note"}
 KINDS = CORRECTABLE | {"correction", "withdrawal", "decision"}
 _ID = re.compile(r"[0-9a-f]{32}")
 _HASH = re.compile(r"[0-9a-f]{64}")

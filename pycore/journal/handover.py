@@ -12,7 +12,7 @@ from pycore.journal.state import Folded, MachineNow
 from pycore.journal.times import moment_of
 
 # The shift reports every machine that is not simply in use.
-_TOLD = frozenset({"watch", "stopped", "clean_out", "out_of_service", "shutdown"})
+_TOLD = frozenset({"watch", "on_hold", "stopped", "clean_out", "out_of_service", "shutdown"})
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,7 @@ The fold is a function of the set of lines: it does not depend on the order in w
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -21,6 +21,10 @@ from pycore.journal.union import Gathered
 
 # Machines at which checks rest.
 AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
+# Nothing is poured in. On hold checks go on: somebody has hung a tag on the machine.
+HELD = frozenset({"on_hold", "stopped"})
+# Fields of the shop's own facts; each counts by its own latest entry.
+SHOP_FACTS = ("who_to_ask", "look_limits")
 _MEASURING = frozenset({"check", "recheck"})
 
 
@@ -70,9 +74,13 @@ class MachineNow:
 
     @property
     def is_stopped(self) -> bool:
-        """Whether its state says that nothing is poured in now."""
-        state = self.state.entry.content["state"] if self.state else ""
-        return state == "stopped" or state in AT_REST
+        """Whether its state says that nothing is poured in now.
+
+        One of several states that may be the latest is enough: a tag is not lost to a doubt.
+        """
+        found = self.state
+        states = [found.entry, *found.others] if found else []
+        return any(entry.content["state"] in HELD | AT_REST for entry in states)
 
     def setup_at(self, entry: Standing) -> dict[str, Any] | None:
         """The set-up by which an entry is read: its own copy, else the one in force at its time.
@@ -95,6 +103,7 @@ class Folded:
     machines: tuple[MachineNow, ...]
     fluids: tuple[Found, ...]
     instruments: tuple[Found, ...]
+    shop: dict[str, Found]
     entries: tuple[Standing, ...]
     chains: Chains
     flags: tuple[ClockFlag, ...]
@@ -149,7 +158,7 @@ def _since(ordered: list[Standing]) -> Since:
     return Since(pours, buckets, unknown, len(entries) - pours, water_l, concentrate_l)
 
 
-def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
+def of_this_charge(ordered: Sequence[Standing]) -> Sequence[Standing]:
     """Entries after the last clean-out: what was measured before is of another fluid."""
     cleaned = [
         place
@@ -162,7 +171,7 @@ def _of_this_charge(ordered: list[Standing]) -> list[Standing]:
 def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
     ordered = in_order(entry for entry in entries if entry.is_used)
     told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
-    measured = [entry for entry in _of_this_charge(told) if entry.kind in _MEASURING]
+    measured = [entry for entry in of_this_charge(told) if entry.kind in _MEASURING]
     state = find.last(entry for entry in told if entry.kind == "machine_state")
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
@@ -188,6 +197,15 @@ def _by(entries: Iterable[Standing], kind: str, find: _Finder) -> tuple[Found, .
             groups[entry.content[kind]].append(entry)
     found = (find.last(groups[identity]) for identity in sorted(groups))
     return tuple(one for one in found if one is not None)
+
+
+def _shop(entries: Iterable[Standing], find: _Finder) -> dict[str, Found]:
+    """The latest entry for each fact of the shop, by the fact's name."""
+    set_here = [entry for entry in entries if entry.kind == "shop_set"]
+    found = {
+        name: find.last(entry for entry in set_here if name in entry.content) for name in SHOP_FACTS
+    }
+    return {name: one for name, one in found.items() if one is not None}
 
 
 def folded(union: Gathered, now_s: int) -> Folded:
@@ -221,6 +239,7 @@ def folded(union: Gathered, now_s: int) -> Folded:
         machines=tuple(_machine(name, groups[name], find, now_s) for name in sorted(groups)),
         fluids=_by(standing, "fluid", find),
         instruments=_by(standing, "instrument", find),
+        shop=_shop(standing, find),
         entries=tuple(standing),
         chains=chains,
         flags=flags,

@@ -115,6 +115,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "usual_pct": Known(
             unit="%", typed=True, minimum=0, maximum=100, usual_low=0, usual_high=15
         ),
+        "top_up_pct": Known(unit="%", typed=True, minimum=0, maximum=1000),
+        "deal_number": Known(unit="1", typed=True, minimum=1, maximum=9999),
+        "own_buckets": Known(unit="1", typed=True, minimum=1, maximum=1000),
         "drift_pct_d": Known(unit="%", typed=False, minimum=0),
         "age_d": Known(unit="d", typed=False, minimum=0),
         "days": Known(unit="d", typed=False, minimum=0),
@@ -289,6 +292,12 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
             unit="L", typed=True, minimum=1, maximum=200000, usual_low=5, usual_high=50000
         ),
         "code_number": Known(unit="1", typed=False, minimum=0, maximum=923520),
+        "check_every_d": Known(
+            unit="1", typed=True, minimum=1, maximum=365, usual_low=1, usual_high=28
+        ),
+        "clean_out_every_d": Known(
+            unit="1", typed=True, minimum=1, maximum=3650, usual_low=14, usual_high=730
+        ),
         "print_scale": Known(unit="1", typed=False, above=0),
     }
 )

@@ -17,6 +17,7 @@ _TEST_PLAN = "DGUV Regel 109-003, annex, test plan"
 _INSURERS = "GISCHEM, hazardous-substance database of the statutory accident insurers (Germany)"
 _FORMER = "from memory: more than 1.0 below the first fill, change the fluid and clean the circuit"
 _NITRITE = "TRGS 611, 5.3 (3): above, change, change partly, or agree with the maker"
+_CLEANER = "DGUV Regel 109-003, 6.3.1.4 to 6.3.1.7: rinse carefully after system cleaner"
 _WARMTH = "DGUV Regel 109-003, 6.3.1.2 no. 8: a rise is to be prevented; figures: common practice"
 
 # What foam is looked into for, in this order: air sucked in at a low level comes first, and more
@@ -68,7 +69,6 @@ class Row:
 # What is seen alone decides; split of a synthetic and smell have rules of their own below.
 _SEEN: Mapping[str, tuple[str, str]] = {
     "floating_oil": ("skim_first", f"{_TEST_PLAN}: skim when seen"),
-    "foam": ("check_chemistry_first", _PRACTICE),
     "cream": ("check_chemistry_first", _PRACTICE),
     "grey_or_brown": ("do_not_feed", _PRACTICE),
     "slime": ("check_chemistry_first", _PRACTICE),
@@ -82,6 +82,15 @@ _SMELL = {
     "gone": Row("smell_gone", "go_on", _PRACTICE),
     "still": Row("smell_stays", "do_not_feed", _PRACTICE),
 }
+# What the foam was found to come from. Air at a low level ends with filling; a cleaner does not.
+_FOAM = {
+    None: Row("foam", "check_chemistry_first", _PRACTICE),
+    "level": Row("foam_level", "go_on", _PRACTICE),
+    "cleaner": Row("foam_cleaner", "do_not_feed", _CLEANER),
+    "strength": Row("foam_strength", "go_on", _PRACTICE),
+    "water": Row("foam_water", "go_on", _PRACTICE),
+    "none": Row("foam_none", "check_chemistry_first", _PRACTICE),
+}
 _SPLIT = Row("split", "do_not_feed", _PRACTICE)
 # A synthetic one is clear when it is healthy.
 _CLEAR = Row("clear_synthetic", "check_chemistry_first", _PRACTICE)
@@ -90,8 +99,12 @@ _CLEAR = Row("clear_synthetic", "check_chemistry_first", _PRACTICE)
 _HAIR = 1e-9
 
 
-def _seen(seen: Collection[str], fluid_type: str, smell_again: str | None) -> list[Row]:
+def _seen(
+    seen: Collection[str], fluid_type: str, smell_again: str | None, foam_from: str | None
+) -> list[Row]:
     rows = [Row(code, *_SEEN[code]) for code in _SEEN if code in seen]
+    if "foam" in seen:
+        rows.append(_FOAM[foam_from])
     if "split" in seen:
         rows.append(_CLEAR if fluid_type == "synthetic" else _SPLIT)
     if "smell" in seen:
@@ -135,16 +148,18 @@ def rows_that_hold(
     limits: Limits,
     fluid_type: str = "semi_synthetic",
     smell_again: str | None = None,
+    foam_from: str | None = None,
 ) -> list[Row]:
     """Rows of the table that hold, the strongest decision first.
 
     seen: codes of the contract's ``look``. smell_again: how it smells after circulating, "gone",
-    "still", or None while nobody has smelled again.
+    "still", or None while nobody has smelled again. foam_from: one of ``FOAM_ORDER``, "none" where
+    all of it was looked into in vain, or None while nobody has looked.
 
     >>> [row.code for row in rows_that_hold({"smell"}, Measures(ph=8.2), Limits())]
     ['smell', 'ph_low']
     """
-    rows = [*_seen(seen, fluid_type, smell_again), *_measured(measures, limits)]
+    rows = [*_seen(seen, fluid_type, smell_again, foam_from), *_measured(measures, limits)]
     return sorted(rows, key=lambda row: -DECISIONS.index(row.decision))
 
 

@@ -49,3 +49,14 @@ def concentrate_needed_l(
     """
     missing = volume_l * (aim_pct - strength_pct) + aim_pct * water_l
     return missing / (100 - aim_pct)
+
+
+def fill_strength_pct(volume_l: float, strength_pct: float, room_l: float, aim_pct: float) -> float:
+    """Strength of a fill of so many litres that brings the sump to the aim, per cent by volume.
+
+    Valid: room above 0. Below 0 or above 100 no fill of that size reaches the aim.
+
+    >>> fill_strength_pct(154, 6, 44, 8)
+    15.0
+    """
+    return aim_pct + volume_l * (aim_pct - strength_pct) / room_l

@@ -86,19 +86,17 @@ def _first_taken(ask: PlanRequest) -> int:
 def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
     """Litres to take out so that filling up with the richest or leanest bucket gives wanted_pct.
 
-    None when no draw-off can do it. Solves (V − x)·C + (room + x)·m = (V + room)·wanted for x,
-    m the strength of the bucket.
+    None when that bucket is as strong as the sump. Solves (V − x)·C + (F − V + x)·m = F·wanted for
+    x, F the mark that is filled to and m the strength of the bucket. One that leads away from
+    wanted_pct gives 0, and no result then lies near it.
     """
     sump, limits = ask.sump, limits_of(ask.mixing, ask.bucket, ask.pail)
     volume_l, strength = sump.volume_l.value, sump.strength_pct.value
-    # Below 0 above the mark: so much has to come out before anything goes in.
-    room_l = ask.fill_to_l - volume_l
-    is_lean = strength < wanted_pct
-    fill_pct = limits.strengths_pct[1 if is_lean else 0]
+    fill_pct = limits.strengths_pct[1 if strength < wanted_pct else 0]
     gain = fill_pct - strength
-    if gain == 0 or (gain > 0) is not is_lean:
+    if gain == 0:
         return None
-    missing = (volume_l + room_l) * wanted_pct - volume_l * strength - room_l * fill_pct
+    missing = ask.fill_to_l * (wanted_pct - fill_pct) + volume_l * gain
     return max(0.0, missing / gain)
 
 

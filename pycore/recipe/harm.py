@@ -43,7 +43,7 @@ def _may_lead_nearer(space: Space) -> bool:
     """Whether any bucket brings a sump nearer to the band; where none does, no level is tried."""
     ask, bucket = space.ask, space.ask.bucket
     now_pct = ask.sump.strength_pct.value
-    if is_new_charge(ask) or outside_pct(ask, now_pct) == 0:
+    if outside_pct(ask, now_pct) == 0:
         return True
     leanest, richest = space.limits.ratios
     # Concentrate per litre of water in the sump now, as jug marks to a water mark.

@@ -6,7 +6,7 @@ import math
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
-from pycore.recipe.balance import concentrate_needed_l, state_after
+from pycore.recipe.balance import concentrate_needed_l, fill_strength_pct, state_after
 from pycore.recipe.request import Bucket, Mixing, Pail, PlanRequest
 
 # Room for the last digit of a float when marks are counted.
@@ -187,8 +187,9 @@ class Space:
         sump, mix = self.ask.sump, self.ask.mixing
         if self.room_l <= 0:
             return mix.weak_pct
-        missing = sump.volume_l.value * (self.ask.target.aim_pct - sump.strength_pct.value)
-        wanted = self.ask.target.aim_pct + missing / self.room_l
+        wanted = fill_strength_pct(
+            sump.volume_l.value, sump.strength_pct.value, self.room_l, self.ask.target.aim_pct
+        )
         return min(max(wanted, mix.weak_pct), mix.strong_pct)
 
     def jugs_near(self, wanted: float, low: int, high: int) -> list[int]:

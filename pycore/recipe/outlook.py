@@ -204,7 +204,7 @@ def cautions(
     after = final.strength_pct
     change = abs(after.value - ask.sump.strength_pct.value)
     stays = ask.sump.volume_l.value >= NEW_CHARGE_SHARE * ask.fill_to_l
-    is_large = poured and stays and change > LARGE_CHANGE_PCT
+    is_large = stays and change > LARGE_CHANGE_PCT
     is_by_bucket = draw_off_l == 0 and _is_all_by_bucket(pours, totals)
     said = {
         "above_full_mark": ask.sump.volume_l.value > ask.fill_to_l,

@@ -119,7 +119,7 @@ def _fitted(space: Space, whole: _Whole, low: int, high: int) -> list[_Whole]:
     """
     mark_l = space.ask.bucket.water_mark_l
     count = whole.count_in(space.room_l)
-    if count == 0 or space.room_l - count * whole.total_l >= mark_l:
+    if space.room_l - count * whole.total_l >= mark_l:
         return []
     jug = min(max(space.jug_for_aim(count * whole.water) / count, low), high)
     total_l = space.bucket_l(whole.water, 0) + jug * space.ask.bucket.jug_mark_l
@@ -163,7 +163,7 @@ def _split(space: Space, whole: _Whole) -> Iterator[Pours]:
     low, high = space.jug_range(whole.water, 0.0, space.usable_l)
     # Below the first mark of the jug the neighbours are none and that mark.
     weak, strong = (jug, jug + 1) if jug >= space.limits.first_jug else (0, space.limits.first_jug)
-    if count < 2 or weak < low or strong > high:
+    if weak < low or strong > high:
         return
     size_l = space.bucket_l(whole.water, weak)
     more_l = (strong - weak) * space.ask.bucket.jug_mark_l

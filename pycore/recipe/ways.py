@@ -29,8 +29,8 @@ _CLEARLY_PCT = 0.1
 # Room for the last digit of a float when a level is compared with the mark.
 _HAIR_L = 1e-9
 
-# What these do they are named for: filling up all the same, or more or less taken out.
-_MAY_LEAD_AWAY = ("fill_up", "without_draw_off", "least_draw_off", "draw_off_to_aim")
+# Filling up all the same is what this one is named for.
+_MAY_LEAD_AWAY = "fill_up"
 
 
 def _alike(ask: PlanRequest, plan: Plan) -> Plan | None:
@@ -42,8 +42,7 @@ def _alike(ask: PlanRequest, plan: Plan) -> Plan | None:
 
 def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
     """Strong buckets, a reading, then the rest planned from what should be found."""
-    out_of_reach = plan.verdict == "out_of_band" or plan.draw_off_l > 0
-    if plan.case != "lean_low" or out_of_reach or plan.totals.buckets < 2:
+    if plan.case != "lean_low" or plan.verdict == "out_of_band" or plan.totals.buckets < 2:
         return None
     space = Space.of(ask)
     strongest = strongest_bucket(space)
@@ -93,7 +92,7 @@ def _smaller_dose(ask: PlanRequest, plan: Plan) -> Plan | None:
 
 def _above_full(ask: PlanRequest) -> Plan | None:
     """The room between the full mark and the never-above mark, where the pump is stopped."""
-    if ask.never_above_l is None or ask.never_above_l <= ask.fill_to_l:
+    if ask.never_above_l is None:
         return None
     plan = made(ask, filling(replace(ask, fill_to_l=ask.never_above_l)))
     return plan if plan.final.volume_l > ask.fill_to_l + _HAIR_L else None
@@ -106,10 +105,11 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
     for why, waits in (("leave_room", leave_room(ask)), ("use_it_up", use_it_up(ask))):
         if waits is not None:
             yield why, waits[0], waits[1]
-    least = plan if plan.draw_off_l > 0 else least_draw_off(ask)
     if plan.draw_off_l > 0:
+        least: Plan | None = plan
         yield "without_draw_off", filled(ask), None
     else:
+        least = least_draw_off(ask)
         yield "least_draw_off", least, None
     to_aim = draw_off_to_aim(ask)
     if to_aim is not None and _is_worth_more(ask, to_aim, least or plan):
@@ -150,7 +150,7 @@ def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
     return [
         alternative(why, way, wait)
         for why, way, wait in found
-        if way is not None and (wait is not None or not _leads_away(ask, why, way))
+        if way is not None and not _leads_away(ask, why, way)
     ]
 
 
@@ -160,7 +160,7 @@ def _misses(ask: PlanRequest, plan: Plan, way: tuple[str, Plan | None, Wait | No
     A new charge is measured by the main plan in any case, since what is left says nothing.
     """
     why, other, _ = way
-    if other is None or why in _MAY_LEAD_AWAY or other.verdict != "out_of_band":
+    if other is None or why == _MAY_LEAD_AWAY or other.verdict != "out_of_band":
         return False
     if plan.verdict != "out_of_band":
         return True
@@ -170,7 +170,7 @@ def _misses(ask: PlanRequest, plan: Plan, way: tuple[str, Plan | None, Wait | No
 
 def _leads_away(ask: PlanRequest, why: str, way: Plan) -> bool:
     """Whether a way ends further outside the band than what is in the sump now."""
-    return why not in _MAY_LEAD_AWAY and does_harm(ask, way.final.strength_pct.value)
+    return why != _MAY_LEAD_AWAY and does_harm(ask, way.final.strength_pct.value)
 
 
 def is_same(way: Alternative, other: Plan | Alternative) -> bool:

@@ -6,7 +6,7 @@ from typing import Any
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.walk import field, next_page, press, start_check
+from tests.browser.walk import field, next_page, pass_since, press, start_check
 
 READ_ROWS = """
 async () => {
@@ -39,6 +39,7 @@ def dip(page: Page, depth: str = "342") -> None:
     field(page, "How deep").fill(depth)
     next_page(page)
     page.get_by_role("button", name="Hard floor").click()
+    pass_since(page)
     expect(heading(page)).to_have_text("What does the reading say?")
 
 

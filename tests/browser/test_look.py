@@ -34,8 +34,9 @@ class Look:
     def __init__(self, kind: str) -> None:
         self.kind, self.seen, self.wrong = kind, list[str](), list[str]()
 
-    def __call__(self, page: Page) -> None:
-        name = re.sub(r"[^a-z]+", "-", heading(page).inner_text().lower()).strip("-")
+    def __call__(self, page: Page, named: str | None = None) -> None:
+        title = named or heading(page).inner_text()
+        name = re.sub(r"[^a-z]+", "-", title.lower()).strip("-")
         if name in self.seen:
             return
         self.seen.append(name)

@@ -117,17 +117,6 @@ def test_a_bad_smell_is_smelled_again(page: Page) -> None:
 
 
 @pytest.mark.usefixtures("machine_on_phone")
-def test_foam_is_looked_into_in_its_order(page: Page) -> None:
-    looked(page, "Foam")
-    steps = page.get_by_role("listitem").filter(
-        has_text=re.compile("^(Level|Clean|Strength|Water)")
-    )
-    assert [text.split(":")[0] for text in steps.all_inner_texts()] == [
-        "Level", "Cleaner", "Strength", "Water",
-    ]  # fmt: skip
-
-
-@pytest.mark.usefixtures("machine_on_phone")
 def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
     open_machine(page)
     press(page, "Start a check")

@@ -169,6 +169,8 @@ def check_until_recipe(
         field(page, name).fill(text)
         next_page(page)
         _answer(page, at_page)
+        if name == "How deep":
+            pass_since(page)
     expect(heading(page)).to_have_text("Where should it be?")
     at_page(page)
     next_page(page)
@@ -177,6 +179,14 @@ def check_until_recipe(
     worked_out = re.compile("In each of the|Nothing to pour|The target is out of reach")
     expect(page.get_by_text(worked_out).first).to_be_visible()
     at_page(page)
+
+
+def pass_since(page: Page) -> None:
+    """Goes on to the reading where the time since the last dip is asked about."""
+    asked = page.get_by_role("radiogroup")
+    expect(field(page, "What does the reading").or_(asked.first)).to_be_visible()
+    if asked.count():
+        next_page(page)
 
 
 def _answer(page: Page, at_page: Callable[[Page], None]) -> None:

@@ -70,6 +70,11 @@ WITHOUT_UNIT = {
     "foot": "in the drawing's own units",
     "size": "in the drawing's own units",
     "span": "in the unit of the axis",
+    "right": "in the unit of the step that is judged",
+    "allowed": "as right",
+    "own": "as right",
+    "other": "as right",
+    "last_digit": "as right",
 }
 # One- and two-letter names of a formula, inside a private function that names its source.
 FORMULA_FILES = {"pycore/sump/curve.py"}
@@ -108,6 +113,11 @@ COUNTS = {
     "left_out",
     "way",
     "rows",
+    "readings",
+    "steps",
+    "needed",
+    "unknown",
+    "added_unknown",
 }
 
 

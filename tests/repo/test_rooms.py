@@ -9,7 +9,7 @@ from tests.repo.sources import functions, imported, name_of, python_files, tree_
 from web.build.paths import ROOT
 
 # In the order in which data walks through; a room imports only from rooms before it.
-ROOMS = ["quantity", "sump", "reading", "recipe", "journal", "advice", "sheets", "desk"]
+ROOMS = ["quantity", "sump", "reading", "recipe", "practice", "journal", "advice", "sheets", "desk"]
 PYCORE = python_files("pycore")
 CLOCK_CHANCE_FILES = {
     "asyncio", "datetime", "http", "io", "logging", "os", "pathlib", "random", "secrets", "shutil",

@@ -1,19 +1,26 @@
 """The command line: set up, build, serve; every failure ends in one sentence and a way on."""
 
 import argparse
+import subprocess
 import sys
 from collections.abc import Sequence
+from pathlib import Path
 
+from web.build.bundle import write_bundle
 from web.build.contract import write_contract
+from web.build.environment import venv_python
 from web.build.server import DEFAULT_PORT, open_server, run_server
 from web.build.site import build
 from web.build.steps import Steps
 from web.build.trouble import Trouble, trouble_from_os_error
 
 PHONE_HINT = """\
-On a phone: put the folder web/dist on any https web space and open its address there;
-or connect an Android phone by cable, run "adb reverse tcp:{port} tcp:{port}", and open
-http://localhost:{port}/ on it. (Plain http over the wireless network cannot be kept offline.)"""
+On a phone, one of these:
+* any https web space: "python3 -m web bundle" writes a zip for it, with a page that says how;
+* a web server of the firm whose certificate the phones trust, in the same way;
+* an Android phone on a cable: run "adb reverse tcp:{port} tcp:{port}" and open
+  http://localhost:{port}/ on it. The app stays there when the cable is gone.
+Plain http over the wireless network does not do: no browser keeps such a page for use offline."""
 
 
 def main(arguments: Sequence[str]) -> int:
@@ -41,6 +48,11 @@ def _parser() -> argparse.ArgumentParser:
     commands = parser.add_subparsers(title="instead of serving")
     building = commands.add_parser("build", help="only build web/dist, for any static web host")
     building.set_defaults(action=_build)
+    bundling = commands.add_parser("bundle", help="build, and write a zip for a static web host")
+    bundling.add_argument(
+        "-o", "--output", type=Path, default=Path("pailwright-site.zip"), help="default %(default)s"
+    )
+    bundling.set_defaults(action=_bundle)
     contract = commands.add_parser("contract", help="write the files generated from shared/")
     contract.set_defaults(action=_contract)
     return parser
@@ -59,7 +71,22 @@ def _serve(wanted: argparse.Namespace) -> int:
         address = f"http://localhost:{wanted.port}/"
         print(f"Pailwright is at {address} (Ctrl+C stops it)")
         print(PHONE_HINT.format(port=wanted.port), flush=True)
+        if sys.stdout.isatty():
+            _print_square_code(address)
         return run_server(server, None if wanted.no_open else address)
+
+
+def _print_square_code(address: str) -> None:
+    drawn = "import segno, sys; segno.make(sys.argv[1]).terminal(border=2, compact=True)"
+    # Where it cannot be drawn the address is typed.
+    subprocess.run([venv_python(), "-c", drawn, address], stdin=subprocess.DEVNULL, check=False)
+
+
+def _bundle(wanted: argparse.Namespace) -> int:
+    build(Steps())
+    size = write_bundle(wanted.output)
+    print(f"Wrote {wanted.output} ({size / 1e6:.1f} MB); how-to-host.html in it says what to do")
+    return 0
 
 
 def _build(_: argparse.Namespace) -> int:

@@ -18,7 +18,7 @@ from web.build.paths import PYCORE, ROOT, SCRIPTS, SHARED, STATE, WEB
 from web.build.run import run_tool
 from web.build.steps import Steps, write_whole
 from web.build.trouble import Trouble
-from web.build.words import PREFIX, REPORT_PREFIX, english_module
+from web.build.words import PREFIX, REPORT_ALSO, REPORT_PREFIX, english_module
 
 SCHEMAS = SHARED / "schema"
 VALIDATORS = PYCORE / "desk" / "validators.py"
@@ -76,7 +76,7 @@ def generated(steps: Steps) -> dict[Path, str]:
         words = json.loads((SHARED / "words" / "en.json").read_text(encoding="utf-8"))
         return {
             ENGLISH: english_module(words, PREFIX),
-            REPORT: english_module(words, REPORT_PREFIX),
+            REPORT: english_module(words, REPORT_PREFIX, REPORT_ALSO),
             VALIDATORS: (STATE / "validators.py").read_text(encoding="utf-8"),
             MESSAGES: (STATE / "messages.ts").read_text(encoding="utf-8"),
             KNOWN: known_module(quantities["quantities"]),

@@ -102,9 +102,11 @@ def _make_phone_folder(node: Node) -> None:
     )  # fmt: skip
     run_tool(
         "Making the memory image",
-        [*node.node, SCRIPTS / "image.mjs", PYTHON_ZIP, SHARED / "examples", PHONE],
+        [
+            *node.node, SCRIPTS / "image.mjs", PYTHON_ZIP, MODULE_LIST, SHARED / "examples", PHONE,
+        ],
         extra_environment=same_everywhere,
-    )
+    )  # fmt: skip
     for name in RUNTIME_FILES:
         shutil.copyfile(NODE_MODULES / "pyodide" / name, PHONE / name)
     for path in PHONE.iterdir():

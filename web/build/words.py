@@ -6,6 +6,8 @@ from typing import Any
 PREFIX = "sheet."
 # Of the office's report alone: the phone does not carry these.
 REPORT_PREFIX = "report."
+# Words of the app that the report says too, under their whole key.
+REPORT_ALSO = "stop_reason."
 LONGEST_LINE = 100
 
 HEAD = '''"""Generated from shared/words/en.json by `python3 -m web contract`. Do not edit."""
@@ -21,9 +23,14 @@ WORDS: Mapping[str, str] = MappingProxyType(
 FOOT = "    }\n)\n"
 
 
-def english_module(words: dict[str, Any], prefix: str) -> str:
-    """The text of the module with the sentences below a prefix, laid out as the formatter would."""
+def english_module(words: dict[str, Any], prefix: str, also: str | None = None) -> str:
+    """The text of the module with the sentences below a prefix, laid out as the formatter would.
+
+    also: keys that begin with it come too, as they are.
+    """
     found = {key[len(prefix) :]: text for key, text in words.items() if key.startswith(prefix)}
+    if also is not None:
+        found |= {key: text for key, text in words.items() if key.startswith(also)}
     return HEAD + "".join(_row(key, text) for key, text in found.items()) + FOOT
 
 

@@ -6,19 +6,22 @@ import { App } from "./screens/app";
 import { CoreContext } from "./screens/core";
 import { followAddress } from "./screens/route";
 import { followOtherWindows, readJournal } from "./store/journal";
+import { followCleanings } from "./store/cleaning";
 import { followPourings } from "./store/pouring";
 import { followWalks } from "./store/walk";
 import { readKeeping } from "./store/keeping";
+import { moveLimits } from "./store/shop";
 import "./style/all.css";
 
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the app");
 
 followAddress();
-void readJournal();
+void readJournal().then(moveLimits);
 followOtherWindows();
 followWalks();
 followPourings();
+followCleanings();
 void readKeeping();
 const core = startCore();
 // Drafts are written at every change already, so there is nothing left to store before a reload.

@@ -49,6 +49,8 @@ def test_nothing_unusual() -> None:
 def test_foam_has_its_own_order() -> None:
     got = ask("judge_look", {"seen": ["foam"]})
     assert got["foam"] == ["level", "cleaner", "strength", "water"]
+    found = ask("judge_look", {"seen": ["foam"], "foam_from": "cleaner"})
+    assert (found["foam"], found["decision"]) == ([], "do_not_feed")
 
 
 def test_smell_asks_to_be_smelled_again_once() -> None:
@@ -80,6 +82,7 @@ def test_the_shops_own_limits_replace_the_published_ones() -> None:
     [
         ({"seen": ["normal", "foam"]}, "order", "body.seen"),
         ({"seen": ["foam"], "smell_again": "gone"}, "not_for_kind", "body.smell_again"),
+        ({"seen": ["rust"], "foam_from": "level"}, "not_for_kind", "body.foam_from"),
         ({"seen": [], "ph": plain("high")}, "not_a_number", "body.ph"),
         ({"seen": [], "limits": {"ph_drop": plain("1.2")}}, "order", "body.limits.ph_drop"),
         (

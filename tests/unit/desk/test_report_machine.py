@@ -47,6 +47,15 @@ def test_old_reading_is_overdue_unless_the_machine_rests() -> None:
     assert waits(resting, 30 * 24 * HOUR_S) == []
 
 
+def test_a_tag_is_told_with_its_time_and_who_hung_it() -> None:
+    phone = machine_with(("check", check("342", "5.4")))
+    tag = {"state": "on_hold", "reason": "lab_sample", "until": moment(24 * HOUR_S)}
+    phone.save("machine_state", tag, 2 * HOUR_S, by="RO")
+    assert waits(phone) == [
+        "On hold, waits for the laboratory, until 26 Nov 2026, 07:00, by RO",
+    ]
+
+
 def test_open_pour_and_stopped_machine_are_told() -> None:
     phone = machine_with(
         ("check", check("342", "5.4")),
@@ -54,7 +63,7 @@ def test_open_pour_and_stopped_machine_are_told() -> None:
         ("machine_state", {"state": "stopped", "reason": "wrong_drum"}),
     )
     assert waits(phone) == [
-        "Stopped",
+        "Stopped, wrong drum",
         "2 buckets poured since 25 Nov 2026, 09:00, more was to come",
     ]
 

@@ -45,6 +45,27 @@ def test_zeroed_at_20_and_read_at_30_is_corrected_by_the_table() -> None:
     assert got["shown"]["corrected"]["value"] == pytest.approx(5.74)
 
 
+# By hand: 3.3 × 1.5 = 4.95, 4 × 1.5 = 6; in floating point the first is 4.949999999999999.
+@pytest.mark.parametrize(
+    ("reading", "worked_out", "decimals", "strength"),
+    [("3.3", 4.95, 2, 5.0), ("4.0", 6.0, 1, 6.0), ("3.37", 5.055, 3, 5.1)],
+)
+def test_the_line_of_arithmetic_is_true_digit_for_digit(
+    reading: str, worked_out: float, decimals: int, strength: float
+) -> None:
+    said = _strength({"shows": brix(reading)})["shown"]
+    assert (said["worked_out"]["value"], said["worked_out"]["decimals"]) == (worked_out, decimals)
+    assert said["strength"]["value"] == strength
+
+
+def test_a_line_that_needs_more_digits_says_about() -> None:
+    # (5 + 0.74) × 1.5678 = 8.999172.
+    fluid = {**WHEEL_LATHE["fluid"], "factor": t("1.5678", "1")}
+    reading = {"shows": brix("5"), "temperature": t("30", "°C")}
+    said = _strength(reading, instrument=_zeroed("20"), fluid=fluid)["shown"]
+    assert "worked_out" not in said
+
+
 def test_automatic_compensation_is_left_alone() -> None:
     reading = {"shows": brix("5"), "temperature": t("30", "°C")}
     got = _strength(reading, instrument=_zeroed("20", compensation="automatic"))

@@ -31,6 +31,7 @@ CONTENT: dict[str, dict[str, Any]] = {
     "fluid_set": {"fluid": id_of("depot mix"), "definition": setup()["fluid"], "lot": "24-118"},
     "instrument_set": {"instrument": id_of("r1"), "name": "Red case", "shows": "brix"},
     "calibration": {"of": "instrument", "instrument": id_of("r1"), "zero": typed("0.1", "Brix")},
+    "shop_set": {"who_to_ask": "Bay 3"},
     "machine_state": {"state": "watch", "until": moment(9000)},
     "note": {"text": "Filter fabric is low."},
     "correction": {"corrects": id_of("x"), "reason": "typed wrong", "kind": "note",

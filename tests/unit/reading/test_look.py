@@ -15,7 +15,8 @@ from pycore.reading.look import (
 
 
 def held(seen: set[str], **measured: Any) -> dict[str, str]:
-    more = {name: measured.pop(name) for name in ("fluid_type", "smell_again") if name in measured}
+    names = ("fluid_type", "smell_again", "foam_from")
+    more = {name: measured.pop(name) for name in names if name in measured}
     rows = rows_that_hold(seen, Measures(**measured), Limits(), **more)
     return {row.code: row.decision for row in rows}
 
@@ -52,6 +53,15 @@ def test_a_bad_smell_is_smelled_again_before_it_condemns() -> None:
     assert held({"smell"}) == {"smell": "check_chemistry_first"}
     assert held({"smell"}, smell_again="gone") == {"smell_gone": "go_on"}
     assert held({"smell"}, smell_again="still") == {"smell_stays": "do_not_feed"}
+
+
+def test_foam_is_judged_by_what_it_comes_from() -> None:
+    assert held({"foam"}) == {"foam": "check_chemistry_first"}
+    # Air at a low level ends with filling; softer water and a strong sump are no reason to stop.
+    for cause in ("level", "strength", "water"):
+        assert held({"foam"}, foam_from=cause) == {f"foam_{cause}": "go_on"}
+    assert held({"foam"}, foam_from="cleaner") == {"foam_cleaner": "do_not_feed"}
+    assert held({"foam"}, foam_from="none") == {"foam_none": "check_chemistry_first"}
 
 
 # GISCHEM: below 8.5. DGUV Regel 109-003: more than 0.5 below the first fill. More than 1.0: memory.

@@ -191,3 +191,13 @@ def test_buckets_after_the_hose_are_planned_for_the_thinner_sump() -> None:
     plan = planned(by_hose(replace(ask, mixing=replace(ask.mixing, closeness_pct=0.05))))
     assert plan.steps[0].volume_l == 45.0
     assert plan.final.strength_pct.value == pytest.approx(8.0, abs=0.1)
+
+
+def test_lighter_buckets_hold_one_mark_of_water_and_one_of_concentrate_at_least() -> None:
+    # 1 L and 0.5 L beside a pail of 1 kg are 2.5 kg; 2.2 kg would be water alone.
+    ask = question(154.0, 12.0, strong_pct=60.0, weak_pct=0.0, bucket=(10.0, 1.0, 0.5))
+    for heaviest_kg, is_found in ((2.5, True), (2.2, False)):
+        asked = replace(ask, effort=Effort(heaviest_kg=heaviest_kg))
+        main = plan_recipe(asked)
+        assert "bucket_heavy" in main.cautions
+        assert (lighter_buckets(asked, main) is not None) is is_found

@@ -262,3 +262,17 @@ def test_nothing_comes_out_where_no_bucket_leads_towards_the_band() -> None:
 def test_a_bucket_just_as_strong_as_the_sump_changes_nothing() -> None:
     # A pail of 5 L with a mark at 4 L and a jug of 1 L mix 20 % only.
     assert least_draw_off(question(198.0, 20.0, bucket=(5.0, 4.0, 1.0))) is None
+
+
+def test_taken_out_in_marks_of_half_a_litre() -> None:
+    ask = replace(question(), draw_off=DrawOff(allowed=True, mark_l=0.5))
+    assert [taken_out_l(ask, needed_l) for needed_l in (0.3, 3.0, 3.2)] == [0.5, 3.0, 3.5]
+    assert taken_out_l(replace(ask, pail=Pail(first_mark_l=11.5)), 3.0) == 11.5
+
+
+def test_a_result_on_the_edge_that_is_asked_for_is_inside() -> None:
+    # 16 L at 10 % and 4 L of water are 8 % to the digit.
+    ask = question(20.0, 10.0, fill_to_l=20.0, weak_pct=0.0)
+    plan = drawn_to(ask, 8.0, 7.0, 8.0)
+    assert plan is not None
+    assert (plan.draw_off_l, plan.final.strength_pct.value) == (4.0, 8.0)

@@ -71,6 +71,12 @@ def ease(ask: PlanRequest, pours: Pours) -> tuple[float, int, int, float]:
         # All sizes of bucket are compared, not the fullest taken that is near enough.
         (asked((18.1, 3.5, 60.0), (20.0, 3.0, 0.5), (10.0, 1.0, 0.25)),
          (Group(4, 8, 3), Group(1, 5, 4)), (Group(4, 9, 4), Group(1, 1, 1))),
+        # The same litres in three or in five: five alike are too many for three.
+        (asked((11.6, 3.5, 40.0), (35.0, 1.0, 0.5), PAIL),
+         (Group(2, 9, 19), Group(1, 7, 17)), (Group(5, 5, 11),)),
+        # Three alike for two are not.
+        (asked((3.4, 6.2, 20.0), (35.0, 0.0, 0.05), (10.0, 1.0, 0.5)),
+         (Group(3, 5, 1),), (Group(1, 10, 0), Group(1, 5, 3))),
     ],
 )  # fmt: skip
 def test_taken_and_left(ask: PlanRequest, taken: Pours, left: Pours) -> None:

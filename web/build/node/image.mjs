@@ -1,11 +1,12 @@
-// node image.mjs ZIP EXAMPLES FOLDER: Python's memory with pycore imported and warm, so that the phone
+// node image.mjs ZIP LIST EXAMPLES FOLDER: Python's memory with pycore imported and warm, so that the phone
 // lays it down instead of starting Python. In FOLDER: the head, which is what Pyodide wants of a
 // snapshot besides the memory; the pages in which the memory differs from that of a module that has
 // just begun; and a zip with nothing in it, since Pyodide asks for one and everything is imported.
 import "./steady.mjs";
 import { createHash } from "node:crypto";
-import { writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { blankFreeMemory } from "./blank.mjs";
 import { askAll, requestTexts } from "./examples.mjs";
 import { startPython } from "./python.mjs";
 
@@ -14,7 +15,7 @@ const PAGE_BYTES = 4096;
 /** The end record of a zip file without entries. */
 const EMPTY_ZIP = Uint8Array.from([0x50, 0x4b, 5, 6, ...Array(18).fill(0)]);
 
-const [zipFile, examples, folder] = process.argv.slice(2);
+const [zipFile, listFile, examples, folder] = process.argv.slice(2);
 const texts = requestTexts(examples);
 const emptyFile = join(folder, "empty.zip");
 writeFileSync(emptyFile, EMPTY_ZIP);
@@ -26,20 +27,17 @@ async function makeSnapshot() {
   // Every module of the zip is imported now: a late import would meet a file system without the zip.
   python.runPython(IMPORT_ALL);
   desk.destroy();
-  python.runPython("import gc; gc.collect()");
+  python.runPython("import gc; gc.collect(); del gc");
+  blankFreeMemory(python);
   return { snapshot: python.makeMemorySnapshot(), replies };
 }
 
 const IMPORT_ALL = `
-import importlib, sys, zipfile
-with zipfile.ZipFile("/lib/python314.zip") as archive:
-    names = sorted(archive.namelist())
-for name in names:
-    module = name.removesuffix(".pyc").removesuffix("/__init__").replace("/", ".")
-    if module.endswith("__main__"):
-        continue
-    importlib.import_module(module)
-del archive, names, name, module, importlib, sys, zipfile
+import importlib
+for name in ${readFileSync(listFile, "utf8").trim()}:
+    if not name.endswith("__main__"):
+        importlib.import_module(name)
+del name, importlib
 `;
 
 /** The snapshot without its memory, and its memory. */

@@ -34,6 +34,25 @@ OFFICE_ONLY = (
     "pycore.sheets.report_words",
 )
 
+# Imported on the way by Python's own start and never used by a phone: archives and packages to
+# load, the web, other processes, and parts of the event loop that a browser replaces. In the place
+# of each, and of what is below it, stands a short module that has whatever name it is asked for.
+STOOD_IN_FOR = (
+    "asyncio.base_subprocess", "asyncio.selector_events",
+    "asyncio.sslproto", "asyncio.streams", "asyncio.subprocess", "bz2",
+    "email", "gzip", "http", "importlib.metadata", "ipaddress", "lzma", "segno.writers",
+    "ssl", "subprocess", "tarfile", "tempfile", "urllib.error", "urllib.request",
+    "urllib.response", "xml.sax", "zipfile",
+)  # fmt: skip
+STAND_IN = """
+__all__ = ()
+
+def __getattr__(name):
+    if name.startswith("__"):
+        raise AttributeError(name)
+    return type(name, (Exception,), {})
+"""
+
 HOME_OF_ZIP = "/lib/python314.zip"
 OLDEST_ZIP_DATE = (1980, 1, 1, 0, 0, 0)
 UNIX = 3
@@ -45,6 +64,11 @@ def import_all_of(package: str) -> None:
     for module in pkgutil.walk_packages(found.__path__, f"{package}."):
         if not module.name.endswith("__main__") and module.name not in OFFICE_ONLY:
             importlib.import_module(module.name)
+
+
+def is_stood_in_for(name: str) -> bool:
+    """Whether a phone can do without a module's content."""
+    return any(name == module or name.startswith(f"{module}.") for module in STOOD_IN_FOR)
 
 
 def sources() -> dict[str, tuple[str, str]]:
@@ -61,7 +85,7 @@ def sources() -> dict[str, tuple[str, str]]:
             continue
         is_package = spec.submodule_search_locations is not None
         path = spec.name.replace(".", "/") + ("/__init__" if is_package else "")
-        found[spec.name] = (path, text)
+        found[spec.name] = (path, STAND_IN if is_stood_in_for(spec.name) else text)
     return found
 
 

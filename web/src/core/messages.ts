@@ -1,5 +1,14 @@
 // Generated from shared/schema by `python3 -m web contract`. Do not edit.
 
+export type Mishap =
+  | "wrong_drum"
+  | "neat_poured"
+  | "lumpy_bucket"
+  | "overfilled"
+  | "ran_dry"
+  | "split"
+  | "cleaner_in_it"
+  | "oil_leak";
 /**
  * How a dip becomes litres. proportional: litres grow evenly to full_volume at full_depth. box: length × width. sloped_box: the floor rises by rise along its length. stepped: boxes side by side. upright_cylinder, horizontal_cylinder (flat ends) and frustum (a pointed cone has bottom_diameter 0) by their inside measures. table: pairs of depth and litres, rising, (0, 0) added when missing, each with its own standard uncertainty u where it is known. A field of another kind is refused. full_depth is the full mark, never_above_depth the mark that may not be passed with the pump stopped, rim_depth the deepest dip that can be; without it, full_depth plus 10 %, the tank's own top, or the last row of the table. These marks are depths from where the stick stands. rest: litres that the pump cannot reach. zero_offset: to be added to whatever the stick shows.
  */
@@ -157,6 +166,10 @@ export type InstrumentTyped = {
   zero?: ZeroTyped;
 };
 /**
+ * alike: weak with room, all buckets alike. rich: too strong with room. full: weak and full, so that coolant has to come out. band: the strongest mix does not reach the aim, only the band.
+ */
+export type PracticeLevel = "alike" | "rich" | "full" | "band";
+/**
  * Draws one sheet. measured_100_mm: how long the 100 mm line of an uncorrected print came out; the sheet then makes up for it. buckets: what this shop mixes often; without it, a full bucket at the aim.
  */
 export type DrawSheetBody = {
@@ -287,6 +300,7 @@ export type EntryKind =
   | "fluid_set"
   | "instrument_set"
   | "calibration"
+  | "shop_set"
   | "machine_state"
   | "note"
   | "correction"
@@ -338,6 +352,10 @@ export type DeskReply =
  * What can be asked: the body of each question and the result of its answer.
  */
 export interface Operations {
+  advise_mishap: {
+    body: AdviseMishapBody;
+    result: AdviseMishapResult;
+  };
   assess_sump: {
     body: AssessSumpBody;
     result: AssessSumpResult;
@@ -345,6 +363,10 @@ export interface Operations {
   calibrate_sump: {
     body: CalibrateSumpBody;
     result: CalibrateSumpResult;
+  };
+  deal_practice: {
+    body: DealPracticeBody;
+    result: DealPracticeResult;
   };
   describe: {
     body: DescribeBody;
@@ -374,6 +396,14 @@ export interface Operations {
     body: JudgeLookBody;
     result: JudgeLookResult;
   };
+  judge_practice: {
+    body: JudgePracticeBody;
+    result: JudgePracticeResult;
+  };
+  look_back: {
+    body: LookBackBody;
+    result: LookBackResult;
+  };
   make_code: {
     body: MakeCodeBody;
     result: MakeCodeResult;
@@ -381,6 +411,10 @@ export interface Operations {
   merge_logs: {
     body: MergeLogsBody;
     result: MergeLogsResult;
+  };
+  plan_charge: {
+    body: PlanChargeBody;
+    result: PlanCheckResult;
   };
   plan_check: {
     body: PlanCheckBody;
@@ -422,6 +456,14 @@ export interface Operations {
     body: RecheckBody;
     result: RecheckResult;
   };
+  trend: {
+    body: TrendBody;
+    result: TrendResult;
+  };
+  try_sump: {
+    body: TrySumpBody;
+    result: TrySumpResult;
+  };
   write_csv: {
     body: WriteCsvBody;
     result: WriteCsvResult;
@@ -430,6 +472,46 @@ export interface Operations {
     body: WriteExportBody;
     result: WriteExportResult;
   };
+}
+/**
+ * Without fluid_type the rows of every type are told.
+ */
+export interface AdviseMishapBody {
+  mishap: Mishap;
+  fluid_type?: "soluble_oil" | "semi_synthetic" | "synthetic";
+  /**
+   * @maxItems 10
+   */
+  metals?: ("steel" | "cast_iron" | "aluminium" | "copper" | "titanium" | "magnesium" | "other")[];
+}
+/**
+ * state and reason are an offer; record is the kind of entry that fits.
+ */
+export interface AdviseMishapResult {
+  rows: {
+    code: string;
+    part: "stop" | "never" | "do" | "ask" | "safety";
+    source: string;
+  }[];
+  state: "in_use" | "watch" | "on_hold" | "stopped";
+  reason:
+    | "wrong_drum"
+    | "split"
+    | "smell"
+    | "leak"
+    | "water_getting_in"
+    | "overfilled"
+    | "ran_dry"
+    | "lumpy_mix"
+    | "cleaner_in_it"
+    | "hydraulic_oil"
+    | "neat_concentrate"
+    | "lab_sample"
+    | "dose_in_progress"
+    | "holiday"
+    | "repair"
+    | "other";
+  record: "note" | "additive" | "unknown_addition";
 }
 /**
  * Dip and reading, either alone or both.
@@ -707,6 +789,9 @@ export interface Measured1 {
  */
 export interface Strength {
   reading_brix: Measured;
+  /**
+   * worked_out: reading times factor as they stand here, digit for digit; absent where that needs more digits, then strength is about it.
+   */
   shown: {
     reading: Shown;
     factor?: Shown;
@@ -718,6 +803,7 @@ export interface Strength {
     zero?: Shown;
     temperature_change?: Shown;
     corrected?: Shown;
+    worked_out?: Shown;
   };
   strength_pct?: Measured;
   /**
@@ -905,16 +991,39 @@ export interface CalibratedStep {
   };
 }
 /**
- * Asks for versions and operations.
+ * An invented sump to practise on. The same number and level always deal the same one; the page draws the number.
  */
-export interface DescribeBody {}
-export interface DescribeResult {
-  pycore: string;
-  python: string;
-  schema: number;
-  operations: string[];
-  quantities: string[];
-  units: string[];
+export interface DealPracticeBody {
+  level: PracticeLevel;
+  number: Typed;
+}
+/**
+ * check is a whole check as it would have been typed; its machine's name is its kind. steps: what is worked out by hand, in order.
+ */
+export interface DealPracticeResult {
+  level: PracticeLevel;
+  number: number;
+  kind:
+    "wheel_lathe" | "axle_grinder" | "boring_mill" | "drill_line" | "band_saw" | "milling_machine";
+  check: PlanCheckBody;
+  steps: ("volume" | "strength" | "room" | "take_out" | "top_up" | "pours")[];
+}
+/**
+ * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
+ */
+export interface PlanCheckBody {
+  machine: MachineTyped;
+  dip: DipTyped;
+  reading: ReadingTyped;
+  aim?: Typed;
+  fill_to_depth?: Typed;
+  concentrate_at_hand?: Typed;
+  hidden_strength?: Typed;
+  second?: SecondTyped;
+  /**
+   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
+   */
+  now?: string;
 }
 export interface MachineTyped {
   name: string;
@@ -977,6 +1086,27 @@ export interface WaterTyped {
   hardness?: Typed;
   chloride?: Typed;
   nitrate?: Typed;
+}
+/**
+ * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
+ */
+export interface SecondTyped {
+  method: "acid_split" | "titration";
+  shows: Typed;
+  factor?: Typed;
+  u?: Typed;
+}
+/**
+ * Asks for versions and operations.
+ */
+export interface DescribeBody {}
+export interface DescribeResult {
+  pycore: string;
+  python: string;
+  schema: number;
+  operations: string[];
+  quantities: string[];
+  units: string[];
 }
 /**
  * A fill of the pail: its depth, measured upright, and its volume.
@@ -1168,6 +1298,8 @@ export interface FoldLogResult {
   instruments: InstrumentNow[];
   counts: LogCounts;
   report: LogReport;
+  who?: WhoNow;
+  limits?: LimitsNow;
 }
 /**
  * One machine. A part that nobody has entered is absent. name is empty without a set-up.
@@ -1211,9 +1343,13 @@ export interface StateNow {
   certain: boolean;
   others: EntryId[];
   state: MachineStateContent;
+  by: string;
 }
+/**
+ * on_hold: somebody has hung a tag on it, until a moment or until somebody takes it off. A tag is not lifted by the clock. Who: by, beside the body.
+ */
 export interface MachineStateContent {
-  state: "in_use" | "watch" | "stopped" | "clean_out" | "out_of_service" | "shutdown";
+  state: "in_use" | "watch" | "on_hold" | "stopped" | "clean_out" | "out_of_service" | "shutdown";
   reason?:
     | "wrong_drum"
     | "split"
@@ -1225,6 +1361,7 @@ export interface MachineStateContent {
     | "lumpy_mix"
     | "cleaner_in_it"
     | "hydraulic_oil"
+    | "neat_concentrate"
     | "lab_sample"
     | "dose_in_progress"
     | "holiday"
@@ -1404,6 +1541,42 @@ export interface LogReport {
     start: string;
   }[];
 }
+export interface WhoNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  who_to_ask: string;
+}
+export interface LimitsNow {
+  entry: EntryId;
+  measured_at: Moment;
+  age_d: number;
+  certain: boolean;
+  others: EntryId[];
+  look_limits: LookLimits;
+}
+/**
+ * Thresholds of the shop; the published ones hold where none is given.
+ */
+export interface LookLimits {
+  ph_low?: Typed;
+  ph_drop?: Typed;
+  ph_drop_far?: Typed;
+  nitrite_most?: Typed;
+  cold?: Typed;
+  warm?: Typed;
+  dip_slide?: LookSlideLimits;
+}
+/**
+ * Counts per mL from which it is looked into and from which it is cleaned, and whose bands these are.
+ */
+export interface LookSlideLimits {
+  scheme: string;
+  review: Typed;
+  act: Typed;
+}
 /**
  * since: when the shift began. Notes and unknown additions count from then on; what is open, due, low or stopped counts however old it is.
  */
@@ -1498,32 +1671,6 @@ export interface HoldCheckBody {
    * ISO 8601 with its offset, such as 2026-11-25T09:42:00+01:00.
    */
   now: string;
-}
-/**
- * A whole check just as it was typed. aim and fill_to_depth replace the machine's own for this once; concentrate_at_hand limits the recipe; hidden_strength is the strength of what does not show on the stick, where it stood still since the last mixing. second: the same coolant by another method; now: the time of the check, which the age of the zero is counted to.
- */
-export interface PlanCheckBody {
-  machine: MachineTyped;
-  dip: DipTyped;
-  reading: ReadingTyped;
-  aim?: Typed;
-  fill_to_depth?: Typed;
-  concentrate_at_hand?: Typed;
-  hidden_strength?: Typed;
-  second?: SecondTyped;
-  /**
-   * ISO 8601 date or date and time, with its offset from UTC or of the shop's own clock: 2026-11-25, 2026-11-25T18:40, 2026-11-25T18:40:00+01:00.
-   */
-  now?: string;
-}
-/**
- * Drops or millilitres of a titration, divisions of an acid split. factor: per cent for one of them, else the fluid's own. u: standard uncertainty of shows, else half a drop or division.
- */
-export interface SecondTyped {
-  method: "acid_split" | "titration";
-  shows: Typed;
-  factor?: Typed;
-  u?: Typed;
 }
 export interface HoldCheckResult {
   assessment: AssessSumpResult;
@@ -1680,7 +1827,7 @@ export interface HoldShown {
   fill_to?: Shown;
 }
 /**
- * smell_again: how it smells after circulating; only after a bad smell. nitrite_before: earlier results, the oldest first.
+ * smell_again: how it smells after circulating; only after a bad smell. nitrite_before: earlier results, the oldest first. foam_from: what the foam was found to come from; only after foam.
  */
 export interface JudgeLookBody {
   /**
@@ -1699,30 +1846,11 @@ export interface JudgeLookBody {
   temperature?: Typed;
   dip_slide?: LookSlide;
   limits?: LookLimits;
+  foam_from?: "level" | "cleaner" | "strength" | "water" | "none";
 }
 export interface LookSlide {
   germs?: Typed;
   yeast?: Typed;
-}
-/**
- * Thresholds of the shop; the published ones hold where none is given.
- */
-export interface LookLimits {
-  ph_low?: Typed;
-  ph_drop?: Typed;
-  ph_drop_far?: Typed;
-  nitrite_most?: Typed;
-  cold?: Typed;
-  warm?: Typed;
-  dip_slide?: LookSlideLimits;
-}
-/**
- * Counts per mL from which it is looked into and from which it is cleaned, and whose bands these are.
- */
-export interface LookSlideLimits {
-  scheme: string;
-  review: Typed;
-  act: Typed;
 }
 /**
  * The strongest decision of the rows that hold, strongest first. It advises and locks nobody out. foam: what it is looked into for, in order.
@@ -1739,6 +1867,11 @@ export interface LookRow {
   code:
     | "floating_oil"
     | "foam"
+    | "foam_level"
+    | "foam_cleaner"
+    | "foam_strength"
+    | "foam_water"
+    | "foam_none"
     | "cream"
     | "grey_or_brown"
     | "slime"
@@ -1761,6 +1894,174 @@ export interface LookRow {
     | "cold";
   decision: "go_on" | "skim_first" | "check_chemistry_first" | "do_not_feed";
   source: string;
+}
+export interface JudgePracticeBody {
+  check: PlanCheckBody;
+  answers: PracticeAnswers;
+}
+/**
+ * What was worked out by hand so far.
+ */
+export interface PracticeAnswers {
+  volume?: Typed;
+  strength?: Typed;
+  room?: Typed;
+  take_out?: Typed;
+  top_up?: Typed;
+  /**
+   * @minItems 1
+   * @maxItems 6
+   */
+  pours?: OwnBucketTyped[];
+}
+/**
+ * Buckets alike, water and concentrate of each.
+ */
+export interface OwnBucketTyped {
+  count: Typed;
+  water: Typed;
+  concentrate: Typed;
+}
+export interface JudgePracticeResult {
+  steps: StepJudged[];
+  solution: RecipeJudged;
+  aim: Shown;
+  band_low: Shown;
+  band_high: Shown;
+  doubts: Doubt[];
+  before?: Section;
+  recipe?: OwnJudged;
+  /**
+   * Every number that a worked line may need; missing is how far the strength is from the aim, gain how far the strongest mix is above it, in points.
+   */
+  working: {
+    depth?: Shown;
+    full_depth?: Shown;
+    full_volume?: Shown;
+    reading?: Shown;
+    factor?: Shown;
+    volume: Shown;
+    strength: Shown;
+    room: Shown;
+    aim: Shown;
+    strong: Shown;
+    missing: Shown;
+    gain: Shown;
+  };
+}
+/**
+ * allowed: what the stick, the glass or the jug cannot tell apart. near: within that. follows: right from the person's own earlier numbers, which lead to own. slip: the usual mistake that gives this number. difference is without its sign.
+ */
+export interface StepJudged {
+  step: "volume" | "strength" | "room" | "take_out" | "top_up";
+  right: Shown;
+  allowed: Shown;
+  verdict?: "right" | "near" | "follows" | "off";
+  given?: Shown;
+  difference?: Shown;
+  slip?:
+    | "room_as_volume"
+    | "depth_as_volume"
+    | "share_as_volume"
+    | "factor_forgotten"
+    | "factor_divided"
+    | "volume_as_room"
+    | "depth_as_room"
+    | "goes_out_too"
+    | "concentrate_alone"
+    | "aim_as_top_up"
+    | "wrong_way"
+    | "shortfall_as_top_up"
+    | "sump_only"
+    | "sump_forgotten"
+    | "of_water";
+  own?: Shown;
+}
+/**
+ * Without after: more than the sump holds up to its rim.
+ */
+export interface RecipeJudged {
+  verdict: "on_target" | "in_band" | "out_of_band";
+  pours: PourShown[];
+  buckets: number;
+  strength: Shown;
+  low: Shown;
+  high: Shown;
+  volume: Shown;
+  after?: Section;
+  take_out?: Shown;
+}
+/**
+ * A recipe is judged by where it ends. good: as good as ours. works: ends in the band. over: litres above the full mark; left: litres that still fit.
+ */
+export interface OwnJudged {
+  standing: "good" | "works" | "off";
+  faults: (
+    | "above_mark"
+    | "room_left"
+    | "too_much_out"
+    | "not_whole_marks"
+    | "bucket_overfull"
+    | "too_strong"
+    | "too_weak"
+  )[];
+  recipe: RecipeJudged;
+  over: Shown;
+  left: Shown;
+  slip?:
+    | "of_water"
+    | "aim_as_top_up"
+    | "shortfall_as_top_up"
+    | "sump_only"
+    | "sump_forgotten"
+    | "ten_times"
+    | "a_tenth";
+}
+export interface LookBackBody {
+  /**
+   * Lines of this machine, and those that amend them.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  machine: EntryId;
+  now: Moment;
+  dip?: DipTyped;
+}
+/**
+ * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge.
+ */
+export interface LookBackResult {
+  first_fill_ph?: EarlierPh;
+  nitrite_before: EarlierNitrite[];
+  topped_up: boolean;
+  level?: LevelChange;
+}
+export interface EarlierPh {
+  ph: Typed;
+  entry: EntryId;
+  measured_at: Moment;
+  from: "set_up" | "log";
+}
+export interface EarlierNitrite {
+  nitrite: Typed;
+  entry: EntryId;
+  measured_at: Moment;
+}
+export interface LevelChange {
+  verdict: "as_expected" | "explained" | "lost" | "gained" | "unknown_poured";
+  expected_l: number;
+  found_l: number;
+  difference_l: Measured;
+  most_lost_l: number;
+  since: Moment;
+  source: string;
+  shown: {
+    expected: Shown;
+    found: Shown;
+    difference: Shown;
+    most_lost: Shown;
+  };
 }
 /**
  * The short code of a number that the page drew by chance.
@@ -1811,6 +2112,15 @@ export interface FileReport {
    * How far the writing device's clock was ahead of now, in seconds.
    */
   ahead_s?: number;
+}
+/**
+ * left: litres that stayed in the sump after the last rinse; left_strength: their strength, 0 % for water.
+ */
+export interface PlanChargeBody {
+  machine: MachineTyped;
+  left: Typed;
+  left_strength: Typed;
+  concentrate_at_hand?: Typed;
 }
 export interface PlanCheckResult {
   assessment: AssessSumpResult;
@@ -2472,6 +2782,207 @@ export interface RecheckLevel {
   normalised_error: number;
   verdict: "as_expected" | "higher" | "lower";
 }
+/**
+ * days: only what was measured in so many days before now. check_every, clean_out_every: the shop's own intervals in days; the published ones hold without them.
+ */
+export interface TrendBody {
+  /**
+   * Rows of the store: sealed lines, or rows of the first schema as they were stored.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  /**
+   * @maxItems 1000
+   */
+  heads?: LogHead[];
+  now: Moment;
+  machine: EntryId;
+  days?: number;
+  check_every?: Typed;
+  clean_out_every?: Typed;
+  limits?: LookLimits;
+}
+export interface TrendResult {
+  name: string;
+  unit: Unit;
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  now_s: number;
+  rows: TrendRow[];
+  added: TrendAddition[];
+  bands: TrendBand[];
+  rests: TrendSpell[];
+  losses: TrendLosses;
+  clean_out: TrendCleanOut;
+  full_volume_l?: number;
+  strength?: TrendStrength;
+  next_check?: TrendNextCheck;
+}
+/**
+ * One check, second reading or clean-out, and what went in since the row before.
+ */
+export interface TrendRow {
+  entry: EntryId;
+  kind: "check" | "recheck" | "clean_out";
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  added_unknown: number;
+  trouble: string[];
+  shown: {
+    water: Shown;
+    concentrate: Shown;
+    volume?: Shown;
+    strength?: Shown;
+    ph?: Shown;
+  };
+  strength_pct?: Measured;
+  state?: "weak" | "in_range" | "strong";
+  volume_l?: Measured;
+  ph?: number;
+}
+export interface TrendAddition {
+  measured_at: string;
+  /**
+   * Seconds since 1970.
+   */
+  at_s: number;
+  water_l: number;
+  concentrate_l: number;
+  unknown: number;
+}
+export interface TrendBand {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+  low_pct: number;
+  high_pct: number;
+}
+export interface TrendSpell {
+  /**
+   * Seconds since 1970.
+   */
+  from_s: number;
+  /**
+   * Seconds since 1970.
+   */
+  to_s: number;
+}
+/**
+ * Litres a day. Without lost_l_d there are fewer steps than needed. What is not shown lies within two of its own uncertainties of nothing.
+ */
+export interface TrendLosses {
+  steps: number;
+  needed: number;
+  left_out: TrendLeftOut[];
+  shown: {
+    lost?: Shown;
+    lost_low?: Shown;
+    lost_high?: Shown;
+    carry_out?: Shown;
+    carry_out_low?: Shown;
+    carry_out_high?: Shown;
+    evaporation?: Shown;
+    evaporation_low?: Shown;
+    evaporation_high?: Shown;
+    top_up?: Shown;
+    top_up_low?: Shown;
+    top_up_high?: Shown;
+    aim?: Shown;
+  };
+  over_d?: number;
+  lost_l_d?: Measured;
+  concentrate_l_d?: Measured;
+  carry_out_l_d?: Measured;
+  evaporation_l_d?: Measured;
+  top_up_pct?: Measured;
+}
+export interface TrendLeftOut {
+  why: "unknown_added" | "unknown_taken" | "at_rest" | "unusual";
+  count: number;
+}
+export interface TrendCleanOut {
+  reasons: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  every_d: number;
+  at?: string;
+  age_d?: number;
+}
+/**
+ * From the first to the last reading of this charge. A direction needs three readings.
+ */
+export interface TrendStrength {
+  readings: number;
+  below: number;
+  above: number;
+  over_d: number;
+  direction: "too_few" | "rising" | "falling" | "steady";
+  shown: {
+    first: Shown;
+    last: Shown;
+    per_week?: Shown;
+    added?: Shown;
+  };
+  slope_pct_d?: number;
+}
+export interface TrendNextCheck {
+  /**
+   * Seconds since 1970.
+   */
+  due_s: number;
+  overdue: boolean;
+  every_d: number;
+  why: "interval" | "out_of_band" | "drifts_low" | "drifts_high";
+  resting: boolean;
+}
+/**
+ * What becomes of a sump, change by change.
+ */
+export interface TrySumpBody {
+  check: PlanCheckBody;
+  /**
+   * @maxItems 60
+   */
+  changes: ChangeTyped[];
+}
+/**
+ * volume of what evaporates or is carried out; water and concentrate of one bucket that is poured.
+ */
+export interface ChangeTyped {
+  kind: "evaporate" | "carry_out" | "pour";
+  volume?: Typed;
+  count?: number;
+  water?: Typed;
+  concentrate?: Typed;
+}
+/**
+ * states: before, and after each change.
+ */
+export interface TrySumpResult {
+  states: TriedState[];
+  pours: PourShown[];
+  doubts: Doubt[];
+}
+export interface TriedState {
+  volume: Shown;
+  strength: Shown;
+  state: "weak" | "in_range" | "strong";
+  section: Section;
+}
 export interface WriteCsvBody {
   /**
    * Rows of the store: sealed lines, or rows of the first schema as they were stored.
@@ -2531,7 +3042,7 @@ export interface CalibrationContent {
   remarks?: Remarks;
 }
 /**
- * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after.
+ * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after. despite names the tag or the stop that somebody has seen and checked in spite of.
  */
 export interface CheckContent {
   machine?: MachineTyped;
@@ -2589,16 +3100,54 @@ export interface CheckContent {
    * Which of the other ways was chosen, counted from 0; absent for the main recipe.
    */
   way?: number;
+  despite?: EntryId;
+  /**
+   * The water of the last top-ups.
+   */
+  topped_up_with?: "mains" | "demineralised" | "softened" | "unknown";
+  /**
+   * What a person says of a level that fell or rose more than the log explains.
+   */
+  level_change?:
+    | "evaporated"
+    | "leak"
+    | "taken_out"
+    | "poured_in"
+    | "water_getting_in"
+    | "measured_wrong"
+    | "unknown";
 }
 /**
- * Old fluid out and, where charge is given, a new charge in. left: litres that stayed.
+ * Old fluid out and, where charge is given, a new charge in. steps: states that were reached, and when. left: litres that stayed, of left_strength. Not finished: stopped early, the steps say where.
  */
 export interface CleanOutContent {
   finished: boolean;
+  /**
+   * @maxItems 50
+   */
+  steps?: {
+    state:
+      | "ready"
+      | "locked"
+      | "skimmed"
+      | "cleaner_in"
+      | "ran"
+      | "drained"
+      | "chips_out"
+      | "rinsed"
+      | "rinse_out"
+      | "rinsed_again"
+      | "left"
+      | "charged"
+      | "circulated";
+    at: Moment;
+  }[];
+  cleaner?: ShortText;
   waste?: Typed;
   waste_note?: string;
   rinse?: Typed;
   left?: Typed;
+  left_strength?: Typed;
   charge?: BucketRows;
   fluid?: EntryId;
   lot?: ShortText;
@@ -2715,6 +3264,14 @@ export interface DeskRequest {
   id: string;
   op: string;
   body: {};
+}
+/**
+ * Facts of the shop. Each field counts by its own latest entry; an empty one takes back what was set.
+ */
+export interface ShopSetContent {
+  who_to_ask?: ShortText;
+  look_limits?: LookLimits;
+  remarks?: Remarks;
 }
 /**
  * Somebody poured and did not write it down.

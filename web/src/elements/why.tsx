@@ -6,9 +6,11 @@ interface HintProps {
   readonly id: string;
   readonly hint: string;
   readonly why: string;
+  /** A card that shows it. */
+  readonly more?: { readonly to: string; readonly word: string };
 }
 
-export function Hint({ id, hint, why }: HintProps) {
+export function Hint({ id, hint, why, more }: HintProps) {
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -28,9 +30,14 @@ export function Hint({ id, hint, why }: HintProps) {
           {say("why")}
         </button>
       </div>
-      <p id={`${id}-why`} class="why-text" hidden={!open}>
-        {why}
-      </p>
+      <div id={`${id}-why`} class="why-text" hidden={!open}>
+        <p>{why}</p>
+        {more === undefined ? null : (
+          <a class="place-link" href={more.to}>
+            {more.word}
+          </a>
+        )}
+      </div>
     </>
   );
 }

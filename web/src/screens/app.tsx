@@ -5,7 +5,8 @@ import { OtherAction } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
 import { Safe } from "../elements/safe";
-import { load, machineById } from "../store/journal";
+import { isAsked } from "../store/despite";
+import { heldOf, load, machineById } from "../store/journal";
 import { isExample } from "../store/which";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
@@ -17,22 +18,30 @@ import { TakeInScreen } from "./backup/takein";
 import { PourScreen } from "./check/pour/screen";
 import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
+import { HeldScreen } from "./check/held";
 import { LookScreen } from "./check/look/screen";
+import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
+import { LearnScreen } from "./learn/screen";
 import { MachineScreen } from "./machine";
 import { MachinesScreen } from "./machines";
+import { MishapScreen } from "./mishap/screen";
 import { replace, route } from "./route";
 import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
+import { PracticeScreen } from "./practice/screen";
 import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
 import { TellNote } from "./told/others";
 import { TellScreen, ToldScreen } from "./told/screen";
+import { CareScreen } from "./trend/care";
+import { TrendScreen } from "./trend/screen";
+import { WhoScreen } from "./who";
 
 /** A place that is not there leads to the list instead of to an empty page. */
 function Elsewhere() {
@@ -54,18 +63,25 @@ function MachinePlace({
   const machine = machineById(id);
   // Until the log is read, nobody knows whether the machine is there.
   if (machine === undefined) return load.value.kind === "reading" ? null : <Elsewhere />;
+  // Who has seen the tag is not asked again; what was saved is only looked at.
+  const held = isAsked(id) ? (heldOf(id) ?? null) : null;
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "hand-over" && isExample) return <NotInExample />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
+  if (place === "wrong") return <MishapScreen key={id} machine={machine} parts={rest} />;
+  if (place === "look" && held !== null) return <HeldScreen machine={machine} held={held} />;
   if (place === "look") return <LookScreen key={id} machine={machine} parts={rest} />;
   if (place === "log") return <LogScreen machine={machine} />;
+  if (place === "clean-out") return <CleanOutScreen key={id} machine={machine} parts={rest} />;
+  if (place === "trend") return <TrendScreen key={id} machine={machine} />;
   if (place === "tell") return <TellScreen machine={machine} what={rest[0]} />;
   if (place === "told") return <ToldScreen machine={machine} id={rest[0] ?? ""} />;
   if (place === "print") return <SheetsScreen machine={machine} parts={rest} />;
   if (place === "code") return <CodeOfMachine machine={machine} />;
   if (place === "set-up") return <SetupScreen key={id} machine={machine} parts={rest} />;
+  if (held !== null && place !== "saved") return <HeldScreen machine={machine} held={held} />;
   return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
 }
 
@@ -86,6 +102,8 @@ const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
   handover: () => <HandoverScreen />,
   table: () => <TableScreen />,
   limits: () => <LimitsScreen />,
+  care: () => <CareScreen />,
+  who: () => <WhoScreen />,
 };
 
 /** Places through which entries leave the phone or come in: the example has no part in them. */
@@ -100,6 +118,8 @@ function Place() {
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
   if (first === "log") return <LogPlace id={second} place={third} />;
+  if (first === "learn") return <LearnScreen card={second} />;
+  if (first === "practice") return <PracticeScreen place={second} />;
   if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")
     return <PrintScreen parts={[second, third].filter((part) => part !== undefined)} />;

@@ -1,13 +1,19 @@
-// Thresholds of the shop for look and smell. The published figure and its source stand beside each.
+// Thresholds of the shop for look and smell, an entry of the log. The published figure and its source
+// stand beside each.
 import { useState } from "preact/hooks";
 import type { DeskError, Unit } from "../core/messages";
 import { MainAction } from "../elements/buttons";
 import { Fault } from "../elements/fault";
 import { Page } from "../elements/page";
 import { TextField } from "../elements/textfield";
-import { keepLimits, shopLimits, type LookLimits } from "../store/looks";
+import { newId } from "../store/ids";
+import { load } from "../store/journal";
+import { ownLimits, saveFact, type LookLimits } from "../store/shop";
 import { errorSentence } from "../words/errors";
+import { writeDecimal } from "../words/numbers";
 import { say } from "../words/say";
+import { NotSaved } from "./check/notsaved";
+import type { Saving } from "./check/save";
 import { useCore } from "./core";
 import { back } from "./route";
 
@@ -20,6 +26,8 @@ const NUMBERS = [
   { part: "warm", unit: "°C" },
 ] as const;
 const SLIDE = ["review", "act"] as const;
+/** The published bands, counts per mL, for the hints beside them. */
+const FIGURES: Readonly<Record<string, number>> = { review: 1e3, act: 1e6 };
 const COUNTS: Unit = "CFU/mL";
 
 type Form = Readonly<Record<string, string>>;
@@ -53,6 +61,11 @@ function limitsOf(form: Form): LookLimits | null {
   };
 }
 
+function figureOf(part: string): { readonly figure?: string } {
+  const figure = FIGURES[part];
+  return figure === undefined ? {} : { figure: writeDecimal(figure, 0, 0) };
+}
+
 function Fields({
   form,
   error,
@@ -65,7 +78,7 @@ function Fields({
   const field = (part: (typeof NUMBERS)[number]["part"] | "scheme" | "review" | "act") => ({
     id: part,
     label: say(`limits.${part}`),
-    hint: say(`limits.${part}_hint`),
+    hint: say(`limits.${part}_hint`, figureOf(part)),
     text: form[part] ?? "",
     fault:
       error?.path.endsWith(`.${part}`) === true
@@ -88,12 +101,13 @@ function Fields({
   );
 }
 
-export function LimitsScreen() {
+function LimitsForm() {
   const core = useCore();
-  const [form, setForm] = useState<Form>(() => formOf(shopLimits()));
+  const [form, setForm] = useState<Form>(() => formOf(ownLimits.value));
+  const [id] = useState(newId);
   const [error, setError] = useState<DeskError | null>(null);
   const [isHalf, setHalf] = useState(false);
-  const [isLost, setLost] = useState(false);
+  const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (): Promise<void> => {
     const limits = limitsOf(form);
     setHalf(limits === null);
@@ -101,8 +115,10 @@ export function LimitsScreen() {
     const answer = await core.ask("judge_look", { seen: [], limits });
     setError(answer.kind === "error" ? answer.error : null);
     if (answer.kind !== "ok") return;
-    if (keepLimits(limits)) back();
-    else setLost(true);
+    setSaving({ kind: "saving" });
+    const outcome = await saveFact(id, { look_limits: limits });
+    if (outcome.kind === "saved") back();
+    else setSaving({ kind: "not_saved", trouble: outcome.trouble });
   };
   return (
     <Page
@@ -111,14 +127,18 @@ export function LimitsScreen() {
         back();
       }}
       action={
-        <MainAction onPress={() => void press()} about={JSON.stringify(form)}>
+        <MainAction
+          onPress={() => void press()}
+          about={JSON.stringify(form)}
+          busy={saving.kind === "saving"}
+        >
           {say("limits.save")}
         </MainAction>
       }
     >
       <p class="note">{say("limits.hint")}</p>
       {isHalf ? <Fault>{say("limits.slide_whole")}</Fault> : null}
-      {isLost ? <Fault>{say("store.other")}</Fault> : null}
+      <NotSaved saving={saving} />
       <Fields
         form={form}
         error={error}
@@ -128,4 +148,9 @@ export function LimitsScreen() {
       />
     </Page>
   );
+}
+
+/** The form begins with what is stored, so it waits until the log is read. */
+export function LimitsScreen() {
+  return load.value.kind === "ready" ? <LimitsForm /> : null;
 }

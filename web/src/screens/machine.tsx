@@ -3,6 +3,7 @@ import { MainAction, PlaceLink } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { SectionDrawing } from "../elements/section";
 import { StateMark } from "../elements/statemark";
+import { cleaningOf } from "../store/cleaning";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { codeOf, isResting, lastCheck } from "../store/journal";
 import { hasPours } from "../store/pours";
@@ -16,10 +17,11 @@ import { isReadingOpen } from "./check/partial";
 import { firstPlace } from "./check/place";
 import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
+import { MishapLink } from "./mishap/link";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
 import { Tasks } from "./tasks";
-import { Stated } from "./told/state";
+import { Stated } from "./told/stated";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
 function OpenReading({ check }: { readonly check: CheckEntry }) {
@@ -72,6 +74,29 @@ function Code({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
+/** What else can be done here. */
+function Places({ machine }: { readonly machine: MachineEntry }) {
+  const id = machine.machine;
+  return (
+    <nav class="place-list" aria-label={say("machine.places")}>
+      <MishapLink machine={id} sign />
+      <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "trend")}>{say("trend.title")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "set-up", "check")}>{say("machine.change")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "set-up", "pours")}>
+        {hasPours(id) ? say("pours.go_on") : say("pours.title")}
+      </PlaceLink>
+      <PlaceLink to={address("machines", id, "clean-out")}>
+        {say(cleaningOf(id).value === null ? "clean.title" : "clean.go_on")}
+      </PlaceLink>
+      <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
+      <Code machine={machine} />
+    </nav>
+  );
+}
+
 export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const walk = walkOf(machine.machine).value;
@@ -100,20 +125,8 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
         <OpenReading check={check} />
       ) : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
-      <div class="places">
-        <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
-        <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
-        <PlaceLink to={address("machines", id, "set-up", "check")}>
-          {say("machine.change")}
-        </PlaceLink>
-        <PlaceLink to={address("machines", id, "set-up", "pours")}>
-          {hasPours(id) ? say("pours.go_on") : say("pours.title")}
-        </PlaceLink>
-        <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
-        <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
-      </div>
+      <Places machine={machine} />
       <ModeSwitch />
-      <Code machine={machine} />
       <CoreTrouble />
     </Page>
   );

@@ -4,13 +4,12 @@ import { EmptySump } from "../elements/emptysump";
 import { Page } from "../elements/page";
 import { Safe } from "../elements/safe";
 import { StateMark } from "../elements/statemark";
-import { isResting, lastCheck, load, machines, readJournal, statedOf } from "../store/journal";
+import { isResting, lastCheck, load, machines, readJournal } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
 import { isStarted, walkOf } from "../store/walk";
 import { isExample } from "../store/which";
-import { shiftStateWord } from "../words/codes";
-import { isKey, say, startLarge } from "../words/say";
+import { isKey, say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
@@ -22,16 +21,17 @@ import { Foot } from "./foot";
 import { address, go } from "./route";
 import { stateOf } from "./state";
 import { pressing, TaskLines } from "./tasks";
+import { StatedLine } from "./told/stated";
 
 function Row({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
-  const stated = statedOf(machine.machine);
   const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
   return (
     <li>
       <a class="machine-row" href={address("machines", machine.machine)}>
         <span class="machine-name">{machine.body.machine.name}</span>
+        <StatedLine machine={machine.machine} />
         <span class="machine-state">
           <StateMark state={stateOf(newest)} />
           <span class="note">
@@ -39,9 +39,6 @@ function Row({ machine }: { readonly machine: MachineEntry }) {
           </span>
         </span>
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
-        {stated === undefined ? null : (
-          <span class="machine-due">{startLarge(shiftStateWord(stated.body.state))}</span>
-        )}
         {isReadingOpen(check) && !isResting(machine.machine) ? (
           <span class="machine-due">{say("machine.open")}</span>
         ) : null}
@@ -62,7 +59,7 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
-/** Machines at rest last; open pours first, then due readings, checks under way, open readings, oldest checks, names. */
+/** Machines at rest last; what is held first, then open pours first, then due readings, checks under way, open readings, oldest checks, names. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const rank = (machine: MachineEntry): string => {
     const check = lastCheck(machine.machine);
@@ -103,6 +100,7 @@ function NothingYet() {
       <p>{say("machines.empty")}</p>
       <PlaceLink to={address("take-in")}>{say("machines.used_before")}</PlaceLink>
       <ExampleLink />
+      <PlaceLink to={address("learn")}>{say("learn.title")}</PlaceLink>
       <Foot />
     </Page>
   );
@@ -158,6 +156,7 @@ export function MachinesScreen() {
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("code")}>{say("code.title")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
+        <PlaceLink to={address("learn")}>{say("learn.title")}</PlaceLink>
         <BackupLink />
         <HandoverLink />
       </div>

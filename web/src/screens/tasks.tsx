@@ -4,7 +4,7 @@ import { StateMark } from "../elements/statemark";
 import { pouringOf } from "../store/pouring";
 import { dueRecheck, lastMeasured, refusedLook } from "../store/deeds";
 import type { CheckEntry, PourEntry } from "../store/entry";
-import { entryById } from "../store/journal";
+import { entryById, heldOf } from "../store/journal";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeClock, writeMoment } from "../words/times";
@@ -42,8 +42,9 @@ export function pouringWords(machine: string): string | null {
 
 /** What stands first: the lower, the more it presses. */
 export function pressing(machine: string): number {
-  if (pouringWords(machine) !== null || refusedLook(machine) !== undefined) return 0;
-  return dueRecheck(machine) === undefined ? 2 : 1;
+  if (heldOf(machine) !== undefined) return 0;
+  if (pouringWords(machine) !== null || refusedLook(machine) !== undefined) return 1;
+  return dueRecheck(machine) === undefined ? 3 : 2;
 }
 
 /** In the list, as lines below the name. */

@@ -3,6 +3,7 @@
 import type {
   AssessSumpResult,
   CalibrateSumpBody,
+  CheckContent as CheckContentBody,
   HoldCheckBody,
   HoldCheckResult,
   MachineTyped,
@@ -46,8 +47,9 @@ interface Assessed {
   readonly assessment: AssessSumpResult;
 }
 
-/** What was seen, smelled and measured before the check stands beside its body, as pycore keeps it. */
-type Looked = LookPart["body"];
+/** What was seen, smelled, measured and said before the check stands beside its body, as pycore keeps it. */
+type Looked = LookPart["body"] &
+  Pick<CheckContentBody, "topped_up_with" | "level_change" | "despite">;
 
 interface CheckCommon extends Common, Looked {
   readonly kind: "check";
@@ -139,6 +141,9 @@ export const BESIDE = [
   "nitrite",
   "dip_slide",
   "temperature",
+  "topped_up_with",
+  "level_change",
+  "despite",
 ] as const;
 
 function fromSchema2(line: Fields): Fields | null {

@@ -17,11 +17,11 @@ import { askToKeep } from "./keeping";
 import { closeIfElsewhere, closeIfShort, lackingNow, type Lack } from "./lacking";
 import { readLedger, type Ledger } from "./ledger";
 import { lineOf, sortLines, type Line } from "./lines";
-import { isAtRest } from "./told";
+import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
 import { dropLacking, readWitness, type Head } from "./witness";
 
-type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
+export type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
 export type Load =
   | { readonly kind: "reading" }
@@ -82,6 +82,12 @@ export function statedOf(machine: string): Stated | undefined {
 export function isResting(machine: string): boolean {
   const stated = statedOf(machine);
   return stated !== undefined && isAtRest(stated.body);
+}
+
+/** The tag or the stop that stands at a machine. */
+export function heldOf(machine: string): Stated | undefined {
+  const stated = statedOf(machine);
+  return stated !== undefined && isHeld(stated.body) ? stated : undefined;
 }
 
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */

@@ -20,12 +20,13 @@ export interface End {
 }
 
 /** Only what was told: no copy of the set-up, and nothing was shown. Of the whole shop: no machine. */
-function toldFields({ kind, machine, measured_at, wall, body, versions }: ToldContent) {
+function toldFields({ kind, machine, measured_at, wall, by, body, versions }: ToldContent) {
   return {
     kind,
     machine: machine === "" ? undefined : machine,
     measured_at,
     wall,
+    by,
     body,
     shown: undefined,
     versions,
@@ -43,6 +44,7 @@ function fieldsOf(content: AnyContent) {
     machine: content.machine,
     measured_at: content.measured_at,
     wall: content.wall,
+    by: undefined,
     body: { ...content.body, ...Object.fromEntries(inside.map((name) => [name, beside[name]])) },
     ...("shown" in content ? { shown: content.shown } : {}),
     versions: content.versions,
@@ -82,7 +84,7 @@ function clockFlags(wall: string, before: string): string[] {
 
 /** The text of the line that follows `end`. */
 export async function lineAfter(end: End, content: AnyContent): Promise<string> {
-  const { kind, machine, measured_at, wall, body, shown, versions } = fieldsOf(content);
+  const { kind, machine, measured_at, wall, by, body, shown, versions } = fieldsOf(content);
   const text = JSON.stringify({
     id: content.id,
     log: end.log,
@@ -94,6 +96,7 @@ export async function lineAfter(end: End, content: AnyContent): Promise<string> 
     measured_at,
     wall,
     clock_flags: clockFlags(wall, end.text),
+    by,
     body,
     ...(shown === undefined ? {} : { shown }),
     versions,

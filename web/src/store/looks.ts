@@ -1,9 +1,15 @@
 // Look and smell before a check: what was ticked and typed, and what was chosen. It has a draft of its
 // own and goes into the entry of the check that follows.
 import { signal, type Signal } from "@preact/signals";
-import type { JudgeLookBody, JudgeLookResult, MachineTyped, Typed } from "../core/messages";
+import type {
+  JudgeLookBody,
+  JudgeLookResult,
+  LookBackResult,
+  MachineTyped,
+  Typed,
+} from "../core/messages";
 import { dropDraft, readDraft, writeDraft } from "./drafts";
-import { readNote, writeNote } from "./notes";
+import { ownLimits } from "./shop";
 
 export type Seen = JudgeLookBody["seen"][number];
 /** What a person did with the advice. */
@@ -17,6 +23,12 @@ export interface Look {
   readonly warmth: string;
   /** How it smells after circulating; empty: nobody has smelled again. */
   readonly again: "" | "gone" | "still";
+  /** What of the foam's causes was looked into, in order, without a find. */
+  readonly foamNot: number;
+  /** What the foam was found to come from; empty: nobody has looked. */
+  readonly foamFrom: "" | NonNullable<JudgeLookBody["foam_from"]>;
+  /** Instead of what log and set-up know; empty: as they say. */
+  readonly firstPh: string;
   readonly chosen: Chosen | "";
   /** When it was chosen: a look holds for one check and not for days. */
   readonly at: string;
@@ -30,6 +42,9 @@ const NOTHING: Look = {
   germs: "",
   warmth: "",
   again: "",
+  foamNot: 0,
+  foamFrom: "",
+  firstPh: "",
   chosen: "",
   at: "",
   advice: null,
@@ -52,7 +67,8 @@ export function lookOf(machine: string): Signal<Look> {
   const known = open.get(machine);
   if (known !== undefined) return known;
   const draft = readDraft(`look.${machine}`);
-  const look = signal<Look>(isLook(draft) ? draft : NOTHING);
+  // A draft of an older build has none of what was added since.
+  const look = signal<Look>(isLook(draft) ? { ...NOTHING, ...draft } : NOTHING);
   open.set(machine, look);
   return look;
 }
@@ -66,7 +82,14 @@ export function changeLook(machine: string, change: Partial<Look>): void {
 
 /** The usual answer, in one tap: nothing ticked, nothing measured. */
 export function seeNothing(machine: string, at: string): void {
-  changeLook(machine, { seen: [], again: "", chosen: "went_on", at });
+  changeLook(machine, {
+    seen: [],
+    again: "",
+    foamFrom: "",
+    foamNot: 0,
+    chosen: "went_on",
+    at,
+  });
 }
 
 export function endLook(machine: string): void {
@@ -100,19 +123,36 @@ function measured({ ph, nitrite, germs, warmth }: Look, warmthUnit: Typed["unit"
   };
 }
 
+/** As much as a question takes; the rule looks at the last few. */
+const MOST_BEFORE = 200;
+
+/** pH at the first fill: as somebody has just typed it, else as the log knows it. */
+export function firstPhOf(
+  { firstPh }: Look,
+  earlier: LookBackResult | null,
+): Pick<NonNullable<LookBackResult["first_fill_ph"]>, "ph"> | undefined {
+  if (firstPh.trim() !== "") return { ph: { text: firstPh, unit: "1" } };
+  return earlier?.first_fill_ph;
+}
+
 export function judgeBody(
   { fluid }: MachineTyped,
   look: Look,
   warmthUnit: Typed["unit"],
+  earlier: LookBackResult | null = null,
 ): JudgeLookBody {
-  const { type, first_fill_ph: first } = fluid;
-  const limits = shopLimits();
+  const { type } = fluid;
+  const first = firstPhOf(look, earlier)?.ph ?? fluid.first_fill_ph;
+  const nitrite = earlier?.nitrite_before.map((row) => row.nitrite) ?? [];
+  const limits = ownLimits.value;
   return {
     seen: [...look.seen],
     ...(type === "neat_oil" ? {} : { fluid_type: type }),
     ...(first === undefined ? {} : { first_fill_ph: first }),
     ...measured(look, warmthUnit),
+    ...(nitrite.length === 0 ? {} : { nitrite_before: nitrite.slice(-MOST_BEFORE) }),
     ...(look.again === "" ? {} : { smell_again: look.again }),
+    ...(look.foamFrom === "" ? {} : { foam_from: look.foamFrom }),
     ...(limits === null ? {} : { limits }),
   };
 }
@@ -132,15 +172,4 @@ export function lookPart(machine: string, warmthUnit: Typed["unit"]): LookPart {
     body: { look: look.seen.length === 0 ? ["normal"] : look.seen, ...measured(look, warmthUnit) },
     shown: { look: { ...(look.advice ?? {}), chosen: look.chosen } },
   };
-}
-
-export type LookLimits = NonNullable<JudgeLookBody["limits"]>;
-
-/** Null where the shop has none of its own. */
-export function shopLimits(): LookLimits | null {
-  return readNote("limits") as LookLimits | null;
-}
-
-export function keepLimits(limits: LookLimits): boolean {
-  return writeNote("limits", limits);
 }

@@ -8,6 +8,7 @@ import type {
   MachineStateContent,
   NoteContent,
   PourContent,
+  ShopSetContent,
   UnknownAdditionContent,
 } from "../core/messages";
 
@@ -18,6 +19,7 @@ export interface ToldBodies {
   readonly additive: AdditiveContent;
   readonly unknown_addition: UnknownAdditionContent;
   readonly machine_state: MachineStateContent;
+  readonly shop_set: ShopSetContent;
   readonly note: NoteContent;
   readonly calibration: CalibrationContent;
 }
@@ -31,6 +33,8 @@ interface Told<K extends ToldKind> {
   readonly machine: string;
   readonly measured_at: string;
   readonly wall: string;
+  /** Initials suffice. */
+  readonly by?: string;
   readonly versions: { readonly build: string; readonly pycore: string };
   readonly body: ToldBodies[K];
 }
@@ -54,6 +58,7 @@ const DRAWABLE: Readonly<Record<ToldKind, (body: Fields) => boolean>> = {
   additive: ({ name }) => typeof name === "string",
   unknown_addition: () => true,
   machine_state: ({ state }) => typeof state === "string",
+  shop_set: () => true,
   note: ({ text }) => typeof text === "string",
   calibration: ({ of }) => typeof of === "string",
 };
@@ -73,7 +78,7 @@ export function isAtRest({ state }: MachineStateContent): boolean {
   return AT_REST.has(state);
 }
 
-/** Nothing is poured in: it rests, or somebody has stopped it. */
-export function isStopped(state: MachineStateContent): boolean {
-  return state.state === "stopped" || isAtRest(state);
+/** Somebody has hung a tag on it or stopped it: nothing is poured in. Its checks do not rest. */
+export function isHeld({ state }: MachineStateContent): boolean {
+  return state === "on_hold" || state === "stopped";
 }

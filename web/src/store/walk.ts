@@ -2,6 +2,7 @@
 import { signal, type Signal } from "@preact/signals";
 import type {
   AssessSumpBody,
+  CheckContent as CheckContentBody,
   MachineTyped,
   PlanCheckBody,
   SecondTyped,
@@ -14,6 +15,8 @@ import type { CheckContent, ReadingBody } from "./entry";
 export type Touched = "hard_floor" | "chips";
 export type Line = "digital" | "optical" | "optical_oily" | "blurred";
 export type Method = SecondTyped["method"];
+export type LevelSaid = NonNullable<CheckContentBody["level_change"]>;
+export type WaterUsed = NonNullable<CheckContentBody["topped_up_with"]>;
 export type Order = "dip_first" | "reading_first";
 
 export interface Walk {
@@ -52,6 +55,9 @@ export interface Walk {
   readonly fill: string;
   /** The usual top-up strength, per cent, for a dip without a reading. Empty: as the log tells. */
   readonly usual: string;
+  /** What a person says of a level that changed more than the log explains. */
+  readonly levelChange: LevelSaid | "";
+  readonly toppedUpWith: WaterUsed | "";
   /** Unusual numbers that the person has looked at again and kept, as "field text". */
   readonly kept: readonly string[];
   /** The entry as it was first sent to the store, so that a retry is the same entry. */
@@ -82,6 +88,8 @@ function emptyWalk(): Walk {
     stockUnit: "",
     fill: "",
     usual: "",
+    levelChange: "",
+    toppedUpWith: "",
     kept: [],
     prepared: null,
   };
@@ -97,6 +105,8 @@ const ADDED_TEXTS = [
   "stockUnit",
   "fill",
   "usual",
+  "levelChange",
+  "toppedUpWith",
   "at",
   "againText",
   "temperature",

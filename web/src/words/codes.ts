@@ -37,6 +37,7 @@ export const methodWord = (code: string): string => coded("method", code);
 export const showsWord = (code: string): string => coded("shows", code);
 export const compensationWord = (code: string): string => coded("compensation", code);
 export const waterWord = (code: string): string => coded("water_kind", code);
+export const levelChangeWord = (code: string): string => coded("level_change", code);
 export const metalWord = (code: string): string => coded("metal", code);
 export const noteSentence = (code: string): string => coded("note", code);
 export const touchedWord = (code: string): string => coded("touched", code);
@@ -48,7 +49,9 @@ export const knownByWord = (code: string): string => coded("known_by", code);
 export const shiftStateWord = (code: string): string => coded("shift_state", code);
 export const toldKindWord = (code: string): string => coded("told_kind", code);
 export const toldWhatWord = (code: string): string => coded("told_what", code);
-export const lookWord = (code: string): string => coded("look", code);
+/** Why a step of the balance does not count, and what speaks for a clean-out. */
+export const cleanOutReason = (code: string): string => coded("trend.reason", code);
+export const lookWord = (code: string): string => coded("look_seen", code);
 export const stopReasonWord = (code: string): string => coded("stop_reason", code);
 export const kindWord = (code: string): string => coded("kind", code);
 export const measuredByWord = (code: string): string => coded("measured_by", code);

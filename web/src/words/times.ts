@@ -19,6 +19,24 @@ const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 const DAY_MS = 24 * HOUR_MS;
 
+const shortDay = new Intl.DateTimeFormat(LANGUAGE, {
+  day: "numeric",
+  month: "short",
+  year: "2-digit",
+});
+const axisDay = new Intl.DateTimeFormat(LANGUAGE, { day: "numeric", month: "short" });
+const axisMonth = new Intl.DateTimeFormat(LANGUAGE, { month: "short", year: "numeric" });
+
+/** "25 Nov 26", for a table. */
+export function writeShortDay(iso: string): string {
+  return shortDay.format(new Date(iso));
+}
+
+/** Seconds since 1970 beside an axis: "25 Nov", and over many months "Nov 2026". */
+export function writeAxisDay(at_s: number, months: boolean): string {
+  return (months ? axisMonth : axisDay).format(new Date(at_s * 1000));
+}
+
 export function writeMoment(iso: string): string {
   return moment.format(new Date(iso));
 }

@@ -72,12 +72,24 @@ function lowText({ level }: HandoverResult["low_sumps"][number]): string {
   return say("shift.low", { ...blanks, time: writeMoment(level.measured_at) });
 }
 
+/** Until when, and by whom; a tag whose time has passed is still there. */
+function tagText({ by, state }: HandoverResult["states"][number]["now"]): readonly string[] {
+  const { until } = state;
+  const isPast = until !== undefined && Date.parse(until) < Date.now();
+  return [
+    ...(until === undefined
+      ? []
+      : [say(isPast ? "shift.state_past" : "shift.state_until", { time: writeMoment(until) })]),
+    ...(by === "" ? [] : [say("shift.state_by", { by })]),
+  ];
+}
+
 function stateText({ now }: HandoverResult["states"][number]): string {
   const { state, reason, remarks } = now.state;
   const why = reason === undefined ? "" : stopReasonWord(reason);
   const blanks = { state: shiftStateWord(state), why, time: writeMoment(now.measured_at) };
   const main = say(why === "" ? "shift.state" : "shift.state_why", blanks);
-  return remarks === undefined || remarks === "" ? main : `${main} ${remarks}`;
+  return [main, ...tagText(now), remarks ?? ""].filter((part) => part !== "").join(" ");
 }
 
 function saidText({ text, by, measured_at }: HandoverResult["said"][number]): string {

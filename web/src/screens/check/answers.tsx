@@ -12,7 +12,15 @@ import {
   secondTyped,
   warmthUnit,
 } from "../../store/walk";
-import { cureSentence, lineWord, methodWord, noteSentence, touchedWord } from "../../words/codes";
+import {
+  cureSentence,
+  levelChangeWord,
+  lineWord,
+  methodWord,
+  noteSentence,
+  touchedWord,
+  waterWord,
+} from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
@@ -20,7 +28,9 @@ import { useAnswer } from "../core";
 import { address } from "../route";
 import { formula, readingDetails } from "./formula";
 import { dipLabel, dipSteps, writeDip } from "./level";
+import { isUnexplained } from "./lookback";
 import { againText } from "./readingfacts";
+import { levelWords } from "./since";
 import { kindOf, type CheckProps, type CheckStep } from "./steps";
 import { ZeroNotes } from "./zeronotes";
 
@@ -136,6 +146,27 @@ function readingRows(props: CheckProps, result: AssessSumpResult | null): readon
   return rows.filter((row) => row !== null);
 }
 
+/** Stands there only where something was asked. */
+function sinceRows({ machine, walk, since: { found } }: CheckProps): readonly RowProps[] {
+  const to = address("machines", machine.machine, "since", "change");
+  const missing = say("answers.missing");
+  const { levelChange: level, toppedUpWith: water } = walk;
+  const rows: readonly (RowProps | null)[] = [
+    isUnexplained(found)
+      ? {
+          label: say("since.answer"),
+          value: level === "" ? missing : levelChangeWord(level),
+          note: found?.level === undefined ? undefined : levelWords(found.level),
+          to,
+        }
+      : null,
+    found?.topped_up === true
+      ? { label: say("since.water_answer"), value: water === "" ? missing : waterWord(water), to }
+      : null,
+  ];
+  return rows.filter((row) => row !== null);
+}
+
 function secondRows({ machine, walk }: CheckProps): readonly RowProps[] {
   const { second } = secondTyped(walk);
   if (second === undefined) return [];
@@ -165,6 +196,7 @@ function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly Ro
   };
   return [
     ...dipRows(props, result),
+    ...sinceRows(props),
     ...readingRows(props, result),
     {
       label: say("answers.line"),

@@ -4,6 +4,8 @@ import { MainAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { say } from "../../words/say";
 import { useCore } from "../core";
+import { MishapLink } from "../mishap/link";
+import { HeldLine } from "../told/stated";
 import type { CheckProps } from "./steps";
 
 export function CheckFrame({
@@ -25,7 +27,9 @@ export function CheckFrame({
       onBack={props.onBack}
       action={action}
     >
+      <HeldLine machine={props.machine.machine} />
       {children}
+      <MishapLink machine={props.machine.machine} />
     </Page>
   );
 }

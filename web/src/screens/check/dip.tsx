@@ -17,6 +17,7 @@ import { say } from "../../words/say";
 import { writeAgo } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
+import { cardLink } from "../learn/link";
 import { go, replace } from "../route";
 import { DepthPad } from "./depthpad";
 import { GaugePad } from "./gaugepad";
@@ -153,7 +154,8 @@ function Above({ dip, machine, parts }: AboveProps) {
   if (error !== undefined) {
     return <Fault id="hint">{errorSentence(error, dipName(typed))}</Fault>;
   }
-  if (!parts) return <Hint id="hint" hint={dipHint(typed)} why={say("dip.why")} />;
+  if (!parts)
+    return <Hint id="hint" hint={dipHint(typed)} why={say("dip.why")} more={cardLink("dip")} />;
   return (
     <p id="hint" class="note">
       {say("dip.parts_hint")}

@@ -7,9 +7,12 @@ import { say, sayCount } from "../../words/say";
 export function formula(result: AssessSumpResult | null): string {
   const shown = result?.strength?.shown;
   if (shown === undefined) return "";
-  const { reading, mean, corrected, factor, strength } = shown;
+  const { reading, mean, corrected, factor, strength, worked_out: exact } = shown;
   if (factor === undefined || strength === undefined) return say("reading.no_factor");
-  const blanks = { factor: write(factor), strength: write(strength) };
+  // As many digits as make the line true, or "about": a line that is wrong by a digit is not trusted.
+  const end =
+    exact === undefined ? say("reading.about", { strength: write(strength) }) : write(exact);
+  const blanks = { factor: write(factor), strength: end };
   if (corrected === undefined)
     return say("reading.formula", { ...blanks, reading: writeNumber(mean ?? reading) });
   return say("reading.formula_from", {

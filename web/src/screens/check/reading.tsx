@@ -17,6 +17,7 @@ import { say } from "../../words/say";
 import { isoWithOffset, writeAgo } from "../../words/times";
 import { useAnswer, useCore, useResult } from "../core";
 import { checkOf, emptyError, useGate } from "../gate";
+import { cardLink } from "../learn/link";
 import { go, replace } from "../route";
 import { onlyAt } from "./asknumber";
 import { Dilute, NotDiluted } from "./blurred";
@@ -139,7 +140,7 @@ function Above({ error, props }: { error: DeskError | undefined; props: CheckPro
   const isDiluted = props.walk.diluted !== "";
   if (error === undefined) {
     const hint = say(isDiluted ? "reading.diluted_hint" : "reading.hint");
-    return <Hint id="hint" hint={hint} why={say("reading.why")} />;
+    return <Hint id="hint" hint={hint} why={say("reading.why")} more={cardLink("factor")} />;
   }
   return (
     <>

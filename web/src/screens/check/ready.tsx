@@ -17,6 +17,7 @@ import { NotSaved, saveWord } from "./notsaved";
 import { OtherDose } from "./otherdose";
 import { NothingView, RecipeView } from "./recipeview";
 import { useSaving } from "./save";
+import { LeakFirst } from "./since";
 import type { CheckProps } from "./steps";
 import { ShortOfConcentrate } from "./stock";
 import { Ways } from "./ways";
@@ -63,6 +64,7 @@ function Best({ props, result, recipe }: ChosenProps) {
   const action = <SaveAction props={props} result={result} />;
   return (
     <CheckFrame props={props} title={title} action={action}>
+      <LeakFirst {...props} machine={props.machine.machine} />
       <Apart result={result} toOther={toOther(props)} />
       {isNothing ? (
         <NothingView result={result} recipe={recipe}>
@@ -83,6 +85,7 @@ function Cannot({ props, result, recipe }: ChosenProps) {
   const id = props.machine.machine;
   return (
     <CheckFrame props={props} title={say("cannot.title")}>
+      <LeakFirst {...props} machine={props.machine.machine} />
       <Apart result={result} toOther={toOther(props)} />
       <CannotView result={result} recipe={recipe}>
         <Ways result={result} machine={id} />

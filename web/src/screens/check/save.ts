@@ -9,6 +9,7 @@ import type {
   WholeContent,
 } from "../../store/entry";
 import type { StoreTrouble } from "../../store/trouble";
+import { despiteOf, endDespite } from "../../store/despite";
 import { endLook, lookPart } from "../../store/looks";
 import { changeWalk, endWalk, planBody, warmthUnit, type Walk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
@@ -16,6 +17,8 @@ import type { Core } from "../../core/client";
 import { useCore } from "../core";
 import { replace } from "../route";
 import { readVersions } from "../versions";
+
+type SaidPart = Pick<CheckContent, "despite" | "level_change" | "topped_up_with">;
 
 export type Saving =
   | { readonly kind: "open" }
@@ -30,6 +33,16 @@ export type Answered =
 
 /** What follows at the page that says Saved: nothing, or the first bucket at once. */
 export type Onward = readonly [] | readonly ["pour"];
+
+/** What a person said beside what was measured: the tag that was seen, the level, the water. */
+export function saidPart(machine: string, walk: Walk | null): SaidPart {
+  const despite = despiteOf(machine);
+  return {
+    ...(despite === undefined ? {} : { despite }),
+    ...(walk === null || walk.levelChange === "" ? {} : { level_change: walk.levelChange }),
+    ...(walk === null || walk.toppedUpWith === "" ? {} : { topped_up_with: walk.toppedUpWith }),
+  };
+}
 
 async function prepare(
   core: Core,
@@ -47,6 +60,7 @@ async function prepare(
     wall: now,
     ...answered,
     ...look.body,
+    ...saidPart(machine.machine, walk),
     // The advice and what was chosen stand beside what the page showed of the recipe.
     shown: { ...answered.shown, ...look.shown },
     versions: await readVersions(core),
@@ -94,6 +108,7 @@ export function useSavingOf(
     replace("machines", machine.machine, "saved", outcome.row.id, ...onward);
     endWalk(machine.machine);
     endLook(machine.machine);
+    endDespite(machine.machine);
   };
   return {
     saving,

@@ -7,6 +7,7 @@ import { entryById, load } from "../../store/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
+import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
 import { isEmpty, isWait, storedRecipe, type Recipe } from "./chosen";
 import { NotSaved } from "./notsaved";
@@ -89,6 +90,7 @@ export function SavedScreen({
       action={<Onward check={entry} toList={toList} atOnce={pours} />}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
+      <HeldLine machine={entry.machine} />
       <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
       {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing

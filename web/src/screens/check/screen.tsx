@@ -16,10 +16,12 @@ import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
 import { ToOneScreen } from "./modeswitch";
 import { ALL } from "./place";
+import { isSinceAsked, useLevelChange, type LevelChange } from "./lookback";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
 import { SecondScreen } from "./second";
+import { SinceScreen } from "./since";
 import { StateScreen } from "./state";
 import {
   isCheckStep,
@@ -43,6 +45,7 @@ const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,
   clean_side: CleanSideScreen,
   touched: TouchedScreen,
+  since: SinceScreen,
   reading: ReadingScreen,
   line: LineScreen,
   target: TargetScreen,
@@ -87,17 +90,28 @@ function changesOf(id: string): Pick<CheckProps, "change" | "onBack"> {
   };
 }
 
-function OneScreen({ machine, walk }: Pick<CheckProps, "machine" | "walk">) {
+function OneScreen({ machine, walk, since }: Pick<CheckProps, "machine" | "walk" | "since">) {
   return (
     <CompactScreen
       machine={machine}
       walk={walk}
+      since={since}
       next={() => undefined}
+      pass={() => undefined}
       rest={[]}
       step=""
       {...changesOf(machine.machine)}
     />
   );
+}
+
+/** Read anew: the answer that was just given may have changed the walk. */
+function onward(machine: MachineEntry, from: CheckStep, since: LevelChange, to: typeof go): void {
+  const id = machine.machine;
+  const typed = machine.body.machine;
+  const order = stepsOf(walkOf(id).value.order, kindOf(typed), typed);
+  const after = nextOf(from, order, since.isOpen || isSinceAsked(since.found));
+  if (after !== undefined) to("machines", id, after);
 }
 
 export function CheckScreen({ machine, parts }: ScreenProps) {
@@ -106,24 +120,21 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
+  const since = useLevelChange(machine, walk);
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) {
     return <SavedScreen id={second} pours={rest[1] === "pour"} />;
   }
-  if (first === ALL) return <OneScreen machine={machine} walk={walk} />;
-  const isEntrance = first === "dip" || first === "reading" || first === "zero";
+  if (first === ALL) return <OneScreen machine={machine} walk={walk} since={since} />;
+  const isEntrance =
+    first === "dip" || first === "reading" || first === "zero" || first === "since";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
   const missing = missingBefore(first, walk);
   if (missing !== null) return <Leave id={id} step={missing} />;
-  const next = (): void => {
-    if (second === "change") {
-      back("machines", id, returnOf(first));
-      return;
-    }
-    // Read anew: the answer that was just given may have changed the walk.
-    const order = stepsOf(walkOf(id).value.order, kind, machine.body.machine);
-    const after = nextOf(first, order);
-    if (after !== undefined) go("machines", id, after);
+  const leave = (to: typeof go): void => {
+    if (second === "look" || second === "change")
+      back("machines", id, second === "look" ? second : returnOf(first));
+    else onward(machine, first, since, to);
   };
   const Screen = SCREENS[first];
   return (
@@ -132,8 +143,14 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
         key={first}
         machine={machine}
         walk={walk}
-        next={next}
+        next={() => {
+          leave(go);
+        }}
+        pass={() => {
+          leave(replace);
+        }}
         rest={rest}
+        since={since}
         step={stepWords(first, walk.order, kind)}
         {...changesOf(id)}
       />

@@ -4,11 +4,13 @@ import type { MachineEntry } from "../../store/entry";
 import type { Order, Walk } from "../../store/walk";
 import { say, type Key } from "../../words/say";
 import { dipSteps } from "./level";
+import type { LevelChange } from "./lookback";
 
 type OrdinaryStep =
   | "dip"
   | "clean_side"
   | "touched"
+  | "since"
   | "reading"
   | "warmth"
   | "line"
@@ -26,16 +28,20 @@ export interface CheckProps {
   readonly walk: Walk;
   readonly change: (change: Partial<Walk>) => void;
   readonly next: () => void;
+  /** As next, and Back does not return here. */
+  readonly pass: () => void;
   readonly onBack: () => void;
   /** What follows in the address: a step can have pages of its own. */
   readonly rest: readonly string[];
   /** "Step 1 of 3" */
   readonly step: string;
+  /** What the log says of the time since the last dip. */
+  readonly since: LevelChange;
   /** On another way than the ordinary check: no short cuts into that one. */
   readonly beside?: boolean;
 }
 
-const DIP: readonly CheckStep[] = ["dip", "clean_side", "touched"];
+const DIP: readonly CheckStep[] = ["dip", "clean_side", "touched", "since"];
 const READING: readonly CheckStep[] = ["reading", "warmth", "line"];
 const SIDE: readonly CheckStep[] = [
   "stock",
@@ -76,7 +82,7 @@ export function stepsOf(
   { hasPercent, asksWarmth }: Kind,
   machine: MachineTyped,
 ): readonly CheckStep[] {
-  const dip = dipSteps(machine);
+  const dip: readonly CheckStep[] = [...dipSteps(machine), "since"];
   const reading = READING.filter((step) => asksWarmth || step !== "warmth");
   const measured = order === "dip_first" ? [...dip, ...reading] : [...reading, ...dip];
   return hasPercent
@@ -96,9 +102,17 @@ export function returnOf(step: CheckStep): CheckStep {
   return AFTER[step] ?? "answers";
 }
 
-export function nextOf(step: CheckStep, steps: readonly CheckStep[]): CheckStep | undefined {
-  if (step === "blurred") return nextOf("line", steps);
-  return isSide(step) ? returnOf(step) : steps[steps.indexOf(step) + 1];
+/** `asksSince`: whether there is anything to ask about the time since the last dip. */
+export function nextOf(
+  step: CheckStep,
+  steps: readonly CheckStep[],
+  asksSince: boolean,
+): CheckStep | undefined {
+  if (step === "blurred") return nextOf("line", steps, asksSince);
+  if (isSide(step)) return returnOf(step);
+  return steps
+    .slice(steps.indexOf(step) + 1)
+    .find((candidate) => candidate !== "since" || asksSince);
 }
 
 const NEEDS_READING: readonly CheckStep[] = ["state", "again", "blurred", "second", "warmth"];

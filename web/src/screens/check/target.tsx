@@ -13,6 +13,7 @@ import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore, useResult } from "../core";
 import { address } from "../route";
+import { cardLink } from "../learn/link";
 import type { CheckProps } from "./steps";
 
 const STEP_PCT = 0.5;
@@ -128,7 +129,12 @@ export function TargetScreen(props: CheckProps) {
       action={<MainAction onPress={next}>{say("go_on")}</MainAction>}
     >
       {aim.refused === null ? (
-        <Hint id="hint" hint={say("target.hint")} why={say("target.why")} />
+        <Hint
+          id="hint"
+          hint={say("target.hint")}
+          why={say("target.why")}
+          more={cardLink("strength")}
+        />
       ) : (
         <Fault id="hint">{errorSentence(aim.refused, say("field.aim"))}</Fault>
       )}

@@ -5,7 +5,7 @@ import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
 import { hasPlan, isWhole, type CheckEntry, type Entry, type ToldEntry } from "../../store/entry";
 import { entryById, load, machineById } from "../../store/journal";
-import { toldKindWord, wayTitle } from "../../words/codes";
+import { levelChangeWord, toldKindWord, waterWord, wayTitle } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
@@ -20,7 +20,7 @@ import { writeCode } from "../code/written";
 import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 import { hasSlip } from "../sheets/slip";
-import { toldFacts } from "../told/sentence";
+import { toldFacts, toldText } from "../told/sentence";
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   return (
@@ -33,6 +33,27 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
       ))}
     </dl>
   );
+}
+
+/** What a person said beside what was measured. */
+function saidFacts({
+  despite,
+  level_change: level,
+  topped_up_with: water,
+}: CheckEntry): readonly Fact[] {
+  const tag = despite === undefined ? undefined : entryById(despite);
+  return [
+    ...(level === undefined ? [] : [[say("since.answer"), levelChangeWord(level)] as const]),
+    ...(water === undefined ? [] : [[say("since.water_answer"), waterWord(water)] as const]),
+    ...(despite === undefined
+      ? []
+      : [
+          [
+            say("tag.despite"),
+            tag?.kind === "machine_state" ? toldText(tag) : say("tag.despite_gone"),
+          ] as const,
+        ]),
+  ];
 }
 
 function inputsOf(entry: CheckEntry): readonly Fact[] {
@@ -160,7 +181,7 @@ export function EntryScreen({ id }: { readonly id: string }) {
       <p>{writeMoment(entry.measured_at)}</p>
       <section>
         <h2>{say("entry.typed")}</h2>
-        <Facts facts={inputsOf(entry)} />
+        <Facts facts={[...inputsOf(entry), ...saidFacts(entry)]} />
       </section>
       {isWhole(entry) && hasPlan(entry.shown) ? <Apart result={entry.shown} /> : null}
       <Recipe entry={entry} />

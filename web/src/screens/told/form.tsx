@@ -11,29 +11,37 @@ import type { Said, Telling } from "./telling";
 
 interface ToldFormProps {
   readonly title: Key;
+  /** Below the machine: where Back leads when nothing came before. */
+  readonly parent?: readonly string[];
   readonly machine: MachineEntry | null;
   readonly telling: Telling;
+  /** Who says so, where the page asks for it. */
+  readonly by?: string;
+  /** A second entry that the same press makes. */
+  readonly also?: Said | undefined;
   /** Null while something is missing; then `onMissing` says what. */
   readonly said: Said | null;
   readonly onMissing?: () => void;
   readonly children: ComponentChildren;
 }
 
-export function ToldForm({ title, machine, telling, said, onMissing, children }: ToldFormProps) {
+export function ToldForm(props: ToldFormProps) {
+  const { title, machine, telling, said, by = "", also, onMissing, children } = props;
+  const { parent = ["tell"] } = props;
   return (
     <Page
       title={say(title)}
       place={machine?.body.machine.name}
       onBack={() => {
-        back(...(machine === null ? ["handover"] : ["machines", machine.machine, "tell"]));
+        back(...(machine === null ? ["handover"] : ["machines", machine.machine, ...parent]));
       }}
       action={
         <MainAction
           busy={telling.saving.kind === "saving"}
-          about={JSON.stringify(said)}
+          about={JSON.stringify([said, by, also])}
           onPress={() => {
             if (said === null) onMissing?.();
-            else telling.press(said);
+            else telling.press(said, { by, also });
           }}
         >
           {saveWord(telling.saving)}

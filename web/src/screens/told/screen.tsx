@@ -11,17 +11,28 @@ import { address, back, replace } from "../route";
 import { TellAdditive, TellNote, TellUnknown } from "./others";
 import { TellPour } from "./pour";
 import { toldText } from "./sentence";
+import { Stated } from "./stated";
 import { TellState } from "./state";
+import { TellHold, TellOff } from "./tag";
 
 const PAGES = {
   pour: TellPour,
   unknown: TellUnknown,
   additive: TellAdditive,
   note: TellNote,
+  hold: TellHold,
+  off: TellOff,
   state: TellState,
 } as const;
 type What = keyof typeof PAGES;
-const WHATS: readonly What[] = ["pour", "unknown", "additive", "note", "state"];
+const WHATS: readonly Exclude<What, "off">[] = [
+  "pour",
+  "unknown",
+  "additive",
+  "note",
+  "hold",
+  "state",
+];
 
 export function TellScreen({
   machine,
@@ -30,7 +41,7 @@ export function TellScreen({
   readonly machine: MachineEntry;
   readonly what: string | undefined;
 }) {
-  const chosen = WHATS.find((one) => one === what);
+  const chosen = what === "off" ? what : WHATS.find((one) => one === what);
   if (chosen !== undefined) {
     const Chosen = PAGES[chosen];
     return <Chosen key={machine.machine} machine={machine} />;
@@ -84,6 +95,7 @@ export function ToldScreen({
     >
       <p role="status">{writeMoment(entry.measured_at)}</p>
       <p class="saved-next">{toldText(entry)}</p>
+      {machine === null || entry.kind === "machine_state" ? null : <Stated machine={machine} />}
       {entry.kind === "pour" || entry.kind === "unknown_addition" ? (
         <p>{say("tell.read_again")}</p>
       ) : null}

@@ -1,5 +1,5 @@
 // What was told, in one sentence for a list and as facts for its own page.
-import type { BucketRow } from "../../core/messages";
+import type { BucketRow, CleanOutContent } from "../../core/messages";
 import type { ToldEntry } from "../../store/entry";
 import {
   lookWord,
@@ -10,6 +10,7 @@ import {
 } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say, sayCount, startLarge } from "../../words/say";
+import { writeMoment } from "../../words/times";
 import type { Fact } from "../setup/facts";
 
 function bucketsText(row: BucketRow): string {
@@ -51,6 +52,23 @@ function checkText({ body }: Extract<ToldEntry, { kind: "recheck" }>): string {
   return parts.length === 0 ? toldKindWord("recheck") : parts.join("; ");
 }
 
+function cleanOutText({ finished, charge, steps }: CleanOutContent): string {
+  const last = steps?.at(-1);
+  if (finished && charge !== undefined && charge.length > 0)
+    return say("told.cleaned_with", { buckets: rowsText(charge) });
+  if (finished || last === undefined) return say(finished ? "told.cleaned" : "told.cleaning");
+  return say("told.cleaning_at", { state: say(`clean.tick_${last.state}`) });
+}
+
+function shopText({ body }: Extract<ToldEntry, { kind: "shop_set" }>): string {
+  const who = body.who_to_ask;
+  const parts = [
+    ...(who === undefined ? [] : [who === "" ? say("told.nobody") : say("mishap.who", { who })]),
+    ...(body.look_limits === undefined ? [] : [say("limits.title")]),
+  ];
+  return parts.join("; ");
+}
+
 function plainText(entry: ToldEntry): string {
   switch (entry.kind) {
     case "pour":
@@ -58,7 +76,7 @@ function plainText(entry: ToldEntry): string {
     case "recheck":
       return checkText(entry);
     case "clean_out":
-      return say(entry.body.finished ? "told.cleaned" : "told.cleaning");
+      return cleanOutText(entry.body);
     case "additive":
       return entry.body.amount === undefined
         ? entry.body.name
@@ -67,6 +85,8 @@ function plainText(entry: ToldEntry): string {
       return say("told.unknown", { what: toldWhatWord(entry.body.what ?? "unknown") });
     case "machine_state":
       return stateText(entry);
+    case "shop_set":
+      return shopText(entry);
     case "note":
       return entry.body.text;
     case "calibration":
@@ -94,6 +114,8 @@ export function toldFacts(entry: ToldEntry): readonly Fact[] {
     [toldKindWord(entry.kind), plainText(entry)],
     ...(charge.length === 0 ? [] : [[say("told.charge"), rowsText(charge)] as const]),
     ...("agreed_with" in body ? [[say("told.agreed"), body.agreed_with] as const] : []),
+    ...("until" in body ? [[say("tag.until"), writeMoment(body.until)] as const] : []),
+    ...(entry.by === undefined ? [] : [[say("told.by"), entry.by] as const]),
     ...(remarks === "" ? [] : [[say("told.remarks"), remarks] as const]),
   ];
 }

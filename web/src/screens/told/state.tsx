@@ -4,15 +4,22 @@ import { Select } from "../../elements/select";
 import type { MachineStateContent } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
 import { statedOf } from "../../store/journal";
-import { isAtRest } from "../../store/told";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge } from "../../words/say";
-import { writeMoment } from "../../words/times";
 import { RemarksField, remarksOf, ToldForm } from "./form";
-import { useTelling } from "./telling";
+import { NameField, nameOf, UntilField, untilOf } from "./tagfields";
+import { useTelling, type Telling } from "./telling";
 
-const STATES = ["in_use", "watch", "stopped", "clean_out", "out_of_service", "shutdown"] as const;
-const REASONS = [
+const STATES = [
+  "in_use",
+  "watch",
+  "on_hold",
+  "stopped",
+  "clean_out",
+  "out_of_service",
+  "shutdown",
+] as const;
+export const REASONS = [
   "wrong_drum",
   "split",
   "smell",
@@ -21,6 +28,7 @@ const REASONS = [
   "overfilled",
   "ran_dry",
   "lumpy_mix",
+  "neat_concentrate",
   "cleaner_in_it",
   "hydraulic_oil",
   "lab_sample",
@@ -30,18 +38,45 @@ const REASONS = [
   "other",
 ] as const satisfies readonly NonNullable<MachineStateContent["reason"]>[];
 
+/** Why the machine does not simply run. */
+export function reasonOf(telling: Telling): (typeof REASONS)[number] | undefined {
+  return REASONS.find((one) => one === telling.text("reason"));
+}
+
+export function ReasonField({ telling }: { readonly telling: Telling }) {
+  return (
+    <Select
+      id="told-reason"
+      label={say("tell.reason")}
+      value={reasonOf(telling) ?? "none"}
+      options={[
+        { value: "none" as const, word: say("tell.no_reason") },
+        ...REASONS.map((value) => ({ value, word: startLarge(stopReasonWord(value)) })),
+      ]}
+      onChoose={(value) => {
+        telling.change("reason", value);
+      }}
+    />
+  );
+}
+
 export function TellState({ machine }: { readonly machine: MachineEntry }) {
   const telling = useTelling(machine.machine, "state");
   const now = statedOf(machine.machine)?.body.state ?? "in_use";
   const state = STATES.find((one) => one === telling.text("state")) ?? now;
-  const reason = REASONS.find((one) => one === telling.text("reason"));
+  const reason = reasonOf(telling);
+  const until = state === "on_hold" ? untilOf(telling) : {};
   const why = state === "in_use" || reason === undefined ? {} : { reason };
   return (
     <ToldForm
       title="tell.state"
       machine={machine}
       telling={telling}
-      said={{ kind: "machine_state", body: { state, ...why, ...remarksOf(telling) } }}
+      by={nameOf(telling)}
+      said={{
+        kind: "machine_state",
+        body: { state, ...why, ...until, ...remarksOf(telling) },
+      }}
     >
       <h2 id="told-state">{say("tell.state_now")}</h2>
       <Choice
@@ -57,39 +92,10 @@ export function TellState({ machine }: { readonly machine: MachineEntry }) {
           telling.change("state", value);
         }}
       />
-      {state === "in_use" ? null : (
-        <Select
-          id="told-reason"
-          label={say("tell.reason")}
-          value={reason ?? "none"}
-          options={[
-            { value: "none" as const, word: say("tell.no_reason") },
-            ...REASONS.map((value) => ({ value, word: startLarge(stopReasonWord(value)) })),
-          ]}
-          onChoose={(value) => {
-            telling.change("reason", value);
-          }}
-        />
-      )}
+      {state === "in_use" ? null : <ReasonField telling={telling} />}
+      {state === "on_hold" ? <UntilField telling={telling} /> : null}
+      <NameField telling={telling} />
       <RemarksField telling={telling} />
     </ToldForm>
-  );
-}
-
-/** Loud on the machine's page: what is stopped gets nothing poured in. */
-export function Stated({ machine }: { readonly machine: MachineEntry }) {
-  const stated = statedOf(machine.machine);
-  if (stated === undefined) return null;
-  const { state, reason, remarks } = stated.body;
-  const why = reason === undefined ? "" : startLarge(stopReasonWord(reason));
-  return (
-    <section class="stated" role="status">
-      <strong>{startLarge(shiftStateWord(state))}</strong>
-      {why === "" ? null : <span>{why}</span>}
-      {remarks === undefined ? null : <span>{remarks}</span>}
-      {state === "stopped" ? <span>{say("tell.do_not_pour")}</span> : null}
-      {isAtRest(stated.body) ? <span>{say("tell.checks_rest")}</span> : null}
-      <span class="note">{say("tell.since", { time: writeMoment(stated.measured_at) })}</span>
-    </section>
   );
 }

@@ -12,11 +12,13 @@ import type { Gate } from "../../gate";
 import { address, go } from "../../route";
 import { useCore } from "../../core";
 import { Dilute, undiluted } from "../blurred";
+import { isLeakFirst, isSinceAsked } from "../lookback";
 import { MeasureDoubt } from "../measuredoubt";
 import { ToGuided } from "../modeswitch";
 import { NotSaved, saveWord } from "../notsaved";
 import { useZeroNotes } from "../reading";
 import { useSaving } from "../save";
+import { LeakFirst } from "../since";
 import type { CheckProps } from "../steps";
 import { ZeroNotes } from "../zeronotes";
 import { useAsking } from "./asking";
@@ -77,6 +79,17 @@ function Action({ props, view, gate }: ActionProps) {
       {say("answers.go_on")}
     </MainAction>
   );
+}
+
+/** A level that the log does not explain is told here too; what explains it is answered on its page. */
+function Since({ machine, walk, since }: CheckProps) {
+  if (isLeakFirst(since.found, walk))
+    return <LeakFirst since={since} walk={walk} machine={machine.machine} />;
+  return isSinceAsked(since.found) ? (
+    <PlaceLink to={address("machines", machine.machine, "since", "change")}>
+      {say("since.title")}
+    </PlaceLink>
+  ) : null;
 }
 
 /** A sample that was diluted, or that has to be: the cure stands where the refusal does. */
@@ -191,6 +204,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
         onEnter={enter}
       />
       <Dilution props={props} gate={gate} />
+      <Since {...props} />
       <ZeroNotes machine={machine} notes={notes} from="reading" />
       <Loose errors={gate.errors.filter(isLoose)} machine={machine.machine} />
       {gate.doubt !== null || row === undefined ? (

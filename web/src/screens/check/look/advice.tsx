@@ -13,6 +13,8 @@ import { address, back, go } from "../../route";
 import { NotSaved } from "../notsaved";
 import { TryAgain } from "../checkframe";
 import { measurePlace } from "../place";
+import { useLookBack } from "../lookback";
+import { Foam } from "./foam";
 import { useSavingLook } from "./saving";
 import type { LookProps } from "./screen";
 
@@ -35,20 +37,6 @@ function Smell({ id }: { readonly id: string }) {
       >
         {say("look.smell_still")}
       </OtherAction>
-    </section>
-  );
-}
-
-function Foam({ order }: { readonly order: JudgeLookResult["foam"] }) {
-  if (order.length === 0) return null;
-  return (
-    <section>
-      <h2>{say("look.foam_title")}</h2>
-      <ol class="do-steps">
-        {order.map((code) => (
-          <li key={code}>{say(`look_foam.${code}`)}</li>
-        ))}
-      </ol>
     </section>
   );
 }
@@ -119,7 +107,9 @@ function Advice({ machine, advice }: LookProps & { readonly advice: JudgeLookRes
         {say(`look.lead.${decision}`)}
       </p>
       {smell ? <Smell id={machine.machine} /> : null}
-      <Foam order={foam} />
+      {lookOf(machine.machine).value.seen.includes("foam") ? (
+        <Foam id={machine.machine} order={foam} />
+      ) : null}
       <Rows rows={rows} />
       {days === undefined ? null : <p>{sayCount("look.nitrite_days", days)}</p>}
       <p class="look-never">{say("look.never")}</p>
@@ -133,7 +123,11 @@ function Advice({ machine, advice }: LookProps & { readonly advice: JudgeLookRes
 export function AdviceScreen({ machine }: LookProps) {
   const id = machine.machine;
   const typed = machine.body.machine;
-  const answer = useAnswer("judge_look", judgeBody(typed, lookOf(id).value, warmthUnit(typed)));
+  const earlier = useLookBack(machine);
+  const known = earlier?.kind === "ok" ? earlier.result : null;
+  // Judged once earlier results are known: an advice without them could be another one.
+  const body = judgeBody(typed, lookOf(id).value, warmthUnit(typed), known);
+  const answer = useAnswer("judge_look", earlier === null ? null : body);
   const advice = answer?.kind === "ok" ? answer.result : null;
   const action =
     advice === null ? (

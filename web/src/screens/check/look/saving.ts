@@ -1,5 +1,6 @@
 // Stopping after the look: the check is saved with what was seen and nothing measured at the sump.
 import { useState } from "preact/hooks";
+import { endDespite } from "../../../store/despite";
 import { newId } from "../../../store/ids";
 import type { MachineEntry } from "../../../store/entry";
 import { save } from "../../../store/journal";
@@ -9,7 +10,7 @@ import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
 import { replace } from "../../route";
 import { readVersions } from "../../versions";
-import type { Saving } from "../save";
+import { saidPart, type Saving } from "../save";
 
 export function useSavingLook(machine: MachineEntry) {
   const core = useCore();
@@ -28,6 +29,7 @@ export function useSavingLook(machine: MachineEntry) {
       measured_at: now,
       wall: now,
       ...body,
+      ...saidPart(id, null),
       body: { machine: typed },
       shown: { assessment: { notes: [] }, ...shown },
       versions: await readVersions(core),
@@ -38,6 +40,7 @@ export function useSavingLook(machine: MachineEntry) {
     }
     replace("machines", id, "saved", outcome.row.id);
     endLook(id);
+    endDespite(id);
   };
   return {
     saving,

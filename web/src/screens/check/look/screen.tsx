@@ -31,6 +31,15 @@ export interface LookProps {
   readonly machine: MachineEntry;
 }
 
+/** What was found out about a smell or a foam goes when its tick does. */
+function see(id: string, seen: readonly Seen[]): void {
+  changeLook(id, {
+    seen,
+    ...(seen.includes("smell") ? {} : { again: "" }),
+    ...(seen.includes("foam") ? {} : { foamFrom: "", foamNot: 0 }),
+  });
+}
+
 function SeenScreen({ machine }: LookProps) {
   const id = machine.machine;
   const look = lookOf(id).value;
@@ -69,10 +78,11 @@ function SeenScreen({ machine }: LookProps) {
         options={ALL.map((value) => ({ value, word: say(`look_seen.${value}`) }))}
         chosen={chosen}
         onChange={(seen) => {
-          changeLook(id, { seen, ...(seen.includes("smell") ? {} : { again: "" }) });
+          see(id, seen);
         }}
       />
       <PlaceLink to={address("machines", id, "look", "measured")}>{say("look.measured")}</PlaceLink>
+      <PlaceLink to={address("machines", id, "since", "look")}>{say("since.link")}</PlaceLink>
       <p class="note">{say("look.distance")}</p>
     </Page>
   );

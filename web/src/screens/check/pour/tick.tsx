@@ -8,7 +8,9 @@ import { PourRow } from "../../../elements/pourrow";
 import { changePouring } from "../../../store/pouring";
 import { say } from "../../../words/say";
 import { isoWithOffset } from "../../../words/times";
+import { MishapLink } from "../../mishap/link";
 import { address, back } from "../../route";
+import { HeldLine } from "../../told/stated";
 import { Instruction, Next } from "./instruction";
 import type { PourProps } from "./screen";
 import { pouredCount, ticksAt, totalBuckets, undone, type Step } from "./steps";
@@ -84,6 +86,7 @@ function Aside({ machine, pouring, isBucket }: AsideProps) {
         </button>
       ) : null}
       <PlaceLink to={address("machines", id, "pour", "stop")}>{say("pour.stop")}</PlaceLink>
+      <MishapLink machine={id} />
     </div>
   );
 }
@@ -105,6 +108,7 @@ export function TickScreen(props: PourProps) {
       }}
       action={<Ticking props={props} step={step} next={next} />}
     >
+      <HeldLine machine={machine.machine} />
       {step.bucket === null ? null : (
         <PourRow
           steps={steps}

@@ -41,6 +41,9 @@ export interface RecheckProps {
   readonly walk: Walk;
 }
 
+/** The second reading comes with what was just poured: nothing is asked about. */
+const NOTHING_SINCE = { found: null, isOpen: false };
+
 function Leave({ id }: { readonly id: string }) {
   useEffect(() => {
     replace("machines", id);
@@ -65,15 +68,18 @@ function Asking({ props, place }: { readonly props: RecheckProps; readonly place
   const after = order[order.indexOf(place) + 1] ?? "result";
   const Screen = SCREENS[place] ?? ReadingScreen;
   const last = pour.measured_at;
+  const next = (): void => {
+    go("machines", id, "recheck", after);
+  };
   return (
     <Screen
       key={place}
       machine={machine}
       walk={walk}
       beside
-      next={() => {
-        go("machines", id, "recheck", after);
-      }}
+      since={NOTHING_SINCE}
+      pass={next}
+      next={next}
       rest={[]}
       step={say("recheck.step", { time: writeClock(last) })}
       change={(change) => {

@@ -1,0 +1,1 @@
+"""What the journal tells: losses, drift, what is due."""

@@ -1,0 +1,176 @@
+"""What the log says of one machine before anything is added: earlier results, and the level."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from typing import Any
+
+from pycore.desk.checked import checked
+from pycore.desk.dip import level_from
+from pycore.desk.history import level_of, setup_from
+from pycore.desk.messages import DipTyped
+from pycore.desk.reader import Reader
+from pycore.desk.results import Level
+from pycore.journal.amend import Standing
+from pycore.journal.line import from_store
+from pycore.journal.loss import LevelChange, level_change
+from pycore.journal.poured import poured, usable_of
+from pycore.journal.recheck import Dip, Went, dip_of
+from pycore.journal.state import MachineNow, folded, of_this_charge
+from pycore.journal.times import DAY_S, moment_of
+from pycore.journal.union import gathered, read_lines
+from pycore.quantity.fault import Fault
+from pycore.quantity.rounding import Shown, shown
+from pycore.quantity.typed import read_typed
+
+# A pH counts as that of the first fill when it was measured within a week of the clean-out: a
+# charge ages. Common practice, no source.
+_FRESH_S = 7 * DAY_S
+_SOURCE = "common practice, no source"
+_MEASURING = ("check", "recheck")
+
+
+@dataclass(frozen=True)
+class LookBackBody:
+    """The machine's lines, the device's clock, and a dip where there is one."""
+
+    lines: list[str]
+    machine: str
+    now: str
+    dip: DipTyped | None = None
+
+
+def _earlier(entry: Standing, name: str) -> dict[str, Any]:
+    return {name: entry.content[name], "entry": entry.id, "measured_at": entry.measured_at}
+
+
+def _first_ph(machine: MachineNow) -> dict[str, Any] | None:
+    """Of the first check after the last clean-out, else as the set-up says."""
+    charge = of_this_charge(machine.ordered)
+    cleaned = machine.ordered[: len(machine.ordered) - len(charge)]
+    for entry in charge if cleaned else ():
+        fresh = entry.measured_s - cleaned[-1].measured_s <= _FRESH_S
+        if entry.kind in _MEASURING and "ph" in entry.content and fresh:
+            return {**_earlier(entry, "ph"), "from": "log"}
+    said = None
+    for entry in machine.ordered:
+        if entry.kind != "machine_set":
+            continue
+        ph = entry.content["machine"]["fluid"].get("first_fill_ph")
+        if ph is None:
+            said = None
+        elif said is None or said["ph"] != ph:
+            # A set-up is repeated with every change; the pH is as old as its first one.
+            at = {"entry": entry.id, "measured_at": entry.measured_at}
+            said = {"ph": ph, **at, "from": "set_up"}
+    return said
+
+
+def _nitrite(machine: MachineNow) -> list[dict[str, Any]]:
+    return [
+        _earlier(entry, "nitrite")
+        for entry in of_this_charge(machine.ordered)
+        if entry.kind in _MEASURING and "nitrite" in entry.content
+    ]
+
+
+def _after(machine: MachineNow, entry: Standing) -> list[Standing]:
+    places = [one.place for one in machine.ordered]
+    return list(machine.ordered[places.index(entry.place) + 1 :])
+
+
+def _litres(typed: Any) -> float:
+    try:
+        return read_typed(typed["text"], typed.get("unit"), "draw_off_l", "draw_off").value
+    except Fault:
+        return 0.0
+
+
+def _went(entries: Iterable[Standing], usable_l: float | None) -> tuple[Went, bool]:
+    """Litres out and in, and whether something went in that is not among them."""
+    out_l = water_l = concentrate_l = 0.0
+    unknown = is_open = False
+    for entry in entries:
+        if entry.kind == "pour":
+            went = poured(entry.content["pours"], usable_l)
+            water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
+            unknown = unknown or went.unknown_buckets > 0
+            is_open = not entry.content["finished"]
+            out_l += _litres(entry.content["draw_off"]) if "draw_off" in entry.content else 0.0
+        unknown = unknown or entry.kind == "unknown_addition"
+    return Went(out_l, water_l, concentrate_l), unknown or is_open
+
+
+def _is_told(entry: Standing) -> bool:
+    """Whether something went in whose water nobody has written down."""
+    by_habit = entry.kind == "pour" and "plan" not in entry.content and entry.content["pours"]
+    return bool(by_habit) or entry.kind == "unknown_addition"
+
+
+def _dip(level: Level) -> Dip:
+    return dip_of(level.volume_l, level.depth_mm.u, level.litres_per_mm)
+
+
+def _shown(change: LevelChange, unit: str) -> dict[str, Shown]:
+    litres = {
+        "expected": change.expected_l,
+        "found": change.found_l,
+        "difference": abs(change.difference_l.value),
+        "most_lost": change.most_lost_l,
+    }
+    return {name: shown(value, unit, 0) for name, value in litres.items()}
+
+
+def _level(machine: MachineNow, dip: DipTyped, now_s: int) -> dict[str, Any] | None:
+    """The dip beside the last one, or None where they cannot be compared."""
+    last = machine.level
+    if last is None or machine.definition is None:
+        return None
+    typed, read = setup_from(machine.definition.entry.content["machine"])
+    place = ("body.dip", "body.machine.sump")
+    second = level_from(Reader(), read.tank, dip, typed.units, *place)
+    try:
+        first = level_of(last.entry, setup_from(machine.setup_at(last.entry)))
+    except Fault:
+        # The last dip belongs to a set-up that cannot be read any more.
+        return None
+    usable_l = usable_of(machine.definition.entry.content["machine"])
+    went, unknown = _went(_after(machine, last.entry), usable_l)
+    seconds = max(0, now_s - last.entry.measured_s)
+    full_l = second.level.full_volume_l
+    change = level_change(_dip(first), _dip(second.level), went, full_l, seconds, unknown)
+    return {
+        "verdict": change.verdict,
+        "expected_l": change.expected_l,
+        "found_l": change.found_l,
+        "difference_l": change.difference_l,
+        "most_lost_l": change.most_lost_l,
+        "since": last.entry.measured_at,
+        "source": _SOURCE,
+        "shown": _shown(change, typed.units.plate),
+    }
+
+
+def look_back(body: LookBackBody) -> dict[str, Any]:
+    """Earlier results of this charge, and what the level says of the time since the last dip.
+
+    A machine without a line, or of another charge, has nothing to tell. Errors: ``not_a_date`` for
+    a ``now`` that is no moment; every fault of the dip.
+    """
+    now_s = moment_of(body.now, "body.now")[0]
+    lines = [from_store(line) for line in body.lines]
+    state = folded(gathered(*read_lines(lines, checked), ()), now_s)
+    found = [one for one in state.machines if one.machine == body.machine]
+    if not found:
+        return {"nitrite_before": [], "topped_up": False}
+    (machine,) = found
+    since = machine.ordered if machine.level is None else _after(machine, machine.level.entry)
+    first_ph = _first_ph(machine)
+    level = None if body.dip is None else _level(machine, body.dip, now_s)
+    return {
+        "nitrite_before": _nitrite(machine),
+        "topped_up": any(_is_told(entry) for entry in since),
+        **({} if first_ph is None else {"first_fill_ph": first_ph}),
+        **({} if level is None else {"level": level}),
+    }

@@ -1,0 +1,1 @@
+"""The offline journey in the two browser engines besides Chromium's."""

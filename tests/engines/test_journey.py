@@ -1,0 +1,55 @@
+"""Install, cut the network, start cold, work out a recipe, save it, load again, take it away."""
+
+from pycore.journal.file import PHONE, read_file
+from tests.browser.server import Server
+from tests.engines.hand import CATCH, CAUGHT, START_KINDS, Engine, Hand
+
+
+def _walk(hand: Hand) -> None:
+    hand.press("Start a check")
+    hand.press("Nothing unusual")
+    hand.fill("How deep", "342")
+    hand.press("Continue")
+    hand.press("Hard floor")
+    hand.fill("What does the reading", "4.0")
+    hand.press("Continue")
+    hand.press("Sharp line")
+    hand.wait_for_heading("Where should it be?")
+    hand.press("Continue")
+    hand.press("Work out the recipe")
+
+
+def test_offline_journey(engine: Engine, server: Server, backup_of_chromium: str) -> None:
+    hand = Hand(engine)
+    engine.goto(server.address)
+    hand.wait_for("Ready without internet")
+    assert hand.until(START_KINDS, "no start has answered") == "image"
+    engine.goto(f"{server.address}#/take-in")
+    hand.offer(backup_of_chromium)
+    hand.press("Add 1 entry")
+    hand.wait_for("1 entry was added.")
+
+    # From here on nobody serves anything.
+    server.kill()
+    engine.restart()
+    engine.goto(server.address)
+    hand.press("Wheel lathe")
+    _walk(hand)
+    # The same as in Chromium, and the heading stands before the numbers do.
+    hand.wait_for("Pour 6 buckets.")
+    assert hand.until(START_KINDS, "no start has answered") == "image"
+    assert "about 8.3 %" in " ".join(hand.text_of_page().split())
+    hand.press("Save to the log")
+    hand.wait_for_heading("Saved to the log")
+
+    engine.restart()
+    engine.goto(f"{server.address}#/log")
+    hand.wait_for("Wheel lathe")
+    engine.goto(f"{server.address}#/backup")
+    hand.wait_for("The file holds")
+    hand.do(CATCH)
+    hand.press("Save a backup")
+    file = read_file(hand.until(CAUGHT, "no file came"), PHONE)
+    assert (file.findings, file.missing) == ([], 0)
+    # The machine, and the check with its recipe.
+    assert len(file.lines) == 2

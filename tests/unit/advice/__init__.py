@@ -1,0 +1,1 @@
+"""pycore.journal, one file per module."""

@@ -1,0 +1,137 @@
+// Since the last dip: what explains a level that the log does not, and which water went in. Asked before
+// anything is added, and only where there is something to ask.
+import { useEffect } from "preact/hooks";
+import type { LookBackResult } from "../../core/messages";
+import { MainAction, PlaceLink } from "../../elements/buttons";
+import { Choice } from "../../elements/choice";
+import { Page } from "../../elements/page";
+import type { LevelSaid, Walk, WaterUsed } from "../../store/walk";
+import { levelChangeWord, waterWord } from "../../words/codes";
+import { write } from "../../words/numbers";
+import { say } from "../../words/say";
+import { writeMoment } from "../../words/times";
+import { MishapLink } from "../mishap/link";
+import { address } from "../route";
+import { isLeakFirst, isSinceAsked, isUnexplained, type LevelChange } from "./lookback";
+import type { CheckProps } from "./steps";
+
+const LOST: readonly LevelSaid[] = ["evaporated", "leak", "taken_out", "measured_wrong", "unknown"];
+const GAINED: readonly LevelSaid[] = ["poured_in", "water_getting_in", "measured_wrong", "unknown"];
+const WATERS: readonly WaterUsed[] = ["mains", "demineralised", "softened", "unknown"];
+
+type Level = NonNullable<LookBackResult["level"]>;
+
+export function levelWords(level: Level): string {
+  if (level.verdict === "as_expected") return say("since.nothing");
+  return say(`since.${level.verdict}`, {
+    difference: write(level.shown.difference),
+    most_lost: write(level.shown.most_lost),
+    time: writeMoment(level.since),
+  });
+}
+
+function LevelPart({
+  level,
+  walk,
+  change,
+}: { level: Level } & Pick<CheckProps, "walk" | "change">) {
+  const isLost = level.verdict === "lost";
+  const options = isLost ? LOST : GAINED;
+  return (
+    <>
+      <p class="look-never">{say(isLost ? "since.leak_first" : "since.gain_first")}</p>
+      <h2 id="since-why">{say(isLost ? "since.why_lost" : "since.why_gained")}</h2>
+      <Choice
+        name="level-change"
+        labelledBy="since-why"
+        options={options.map((value) => ({ value, word: levelChangeWord(value) }))}
+        chosen={options.includes(walk.levelChange as LevelSaid) ? walk.levelChange : ""}
+        onChoose={(levelChange) => {
+          change({ levelChange });
+        }}
+      />
+    </>
+  );
+}
+
+function WaterPart({ walk, change }: Pick<CheckProps, "walk" | "change">) {
+  return (
+    <>
+      <h2 id="since-water">{say("since.water")}</h2>
+      <Choice
+        name="topped-up"
+        labelledBy="since-water"
+        options={WATERS.map((value) => ({
+          value,
+          word: waterWord(value),
+          ...(value === "softened" ? { note: say("since.water_note") } : {}),
+        }))}
+        chosen={walk.toppedUpWith}
+        onChoose={(toppedUpWith) => {
+          change({ toppedUpWith });
+        }}
+      />
+    </>
+  );
+}
+
+export function SinceScreen(props: CheckProps) {
+  const { machine, walk, change, next, step, onBack } = props;
+  const { found, isOpen } = props.since;
+  const level = found?.level;
+  const isPassed = !isOpen && !isSinceAsked(found) && props.rest.length === 0;
+  // An answer that came late and has nothing to ask: the next question takes this one's place.
+  useEffect(() => {
+    if (isPassed) props.pass();
+  }, [isPassed]);
+  return (
+    <Page
+      title={say("since.title")}
+      place={machine.body.machine.name}
+      step={step}
+      onBack={onBack}
+      action={
+        <MainAction onPress={next} about={`${walk.levelChange} ${walk.toppedUpWith}`}>
+          {say("go_on")}
+        </MainAction>
+      }
+    >
+      <p role="status">
+        {isOpen ? say("since.open") : level === undefined ? say("since.first") : levelWords(level)}
+      </p>
+      {level !== undefined && isUnexplained(found) ? (
+        <LevelPart level={level} walk={walk} change={change} />
+      ) : null}
+      {found?.topped_up === true ? <WaterPart walk={walk} change={change} /> : null}
+      {level === undefined ? null : (
+        <p class="note">{say("since.source", { source: level.source })}</p>
+      )}
+      <MishapLink machine={machine.machine} />
+    </Page>
+  );
+}
+
+/** Above a recipe, as long as nobody has put the loss down to something else. */
+export function LeakFirst({
+  since,
+  walk,
+  machine,
+}: {
+  readonly since: LevelChange;
+  readonly walk: Walk;
+  readonly machine: string;
+}) {
+  const level = since.found?.level;
+  if (level === undefined || !isLeakFirst(since.found, walk)) return null;
+  return (
+    <section class="cautions">
+      <p>
+        <strong>{levelWords(level)}</strong>
+      </p>
+      <p>{say("since.leak_first")}</p>
+      <PlaceLink to={address("machines", machine, "since", "change")}>
+        {say("since.why_lost")}
+      </PlaceLink>
+    </section>
+  );
+}

@@ -1,0 +1,38 @@
+// One number of a card, taken from a short list by two large keys.
+import { useState } from "preact/hooks";
+import { Stepper } from "../../elements/stepper";
+import { say } from "../../words/say";
+
+interface ChoicesProps {
+  readonly label: string;
+  readonly most: number;
+  readonly at: number;
+  readonly said: string;
+  readonly onAt: (at: number) => void;
+}
+
+export function Choices({ label, most, at, said, onAt }: ChoicesProps) {
+  return (
+    <div class="learn-choice">
+      <p class="learn-label" aria-hidden="true">
+        {label}
+      </p>
+      <Stepper
+        label={label}
+        value={at}
+        least={0}
+        most={most}
+        said={said}
+        less={say("learn.less")}
+        more={say("learn.more_of_it")}
+        onValue={onAt}
+      />
+    </div>
+  );
+}
+
+/** The place in a list and what stands there. */
+export function useOneOf<T>(list: readonly [T, ...T[]], first: number) {
+  const [at, setAt] = useState(first);
+  return { at, setAt, most: list.length - 1, value: list[at] ?? list[0] };
+}

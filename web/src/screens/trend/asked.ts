@@ -1,0 +1,26 @@
+// The question about a machine's trend, with the shop's own intervals and thresholds.
+import { useState } from "preact/hooks";
+import type { Answer } from "../../core/client";
+import type { TrendResult } from "../../core/messages";
+import { careFields, shopCare } from "../../store/care";
+import { lines } from "../../store/journal";
+import { shopLimits } from "../../store/looks";
+import { isoWithOffset } from "../../words/times";
+import { storedLog, useAsked } from "../backup/asked";
+
+/** `days` null: the whole log. */
+export function useTrend(machine: string, days: number | null): Answer<TrendResult> | null {
+  const [now] = useState(() => isoWithOffset(new Date()));
+  const about = `${machine} ${String(days)} ${String(lines.value.length)} ${now}`;
+  return useAsked("trend", about, () => {
+    const limits = shopLimits();
+    return {
+      ...storedLog(),
+      now,
+      machine,
+      ...(days === null ? {} : { days }),
+      ...careFields(shopCare()),
+      ...(limits === null ? {} : { limits }),
+    };
+  });
+}
