@@ -232,12 +232,12 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
 WITH_A_LOG = frozenset(
     (
         "fold_log",
-        "look_back",
-        "read_export",
-        "write_export",
-        "merge_logs",
         "handover",
-        "write_csv",
+        "look_back",
+        "merge_logs",
+        "read_export",
         "trend",
-    )  # fmt: skip
+        "write_csv",
+        "write_export",
+    )
 )

@@ -117,10 +117,11 @@ def _near_usual(ask: HoldingRequest, space: Space) -> tuple[list[Pour], bool]:
 
     More room stays open, twice as much each time; at the end nothing is poured.
     """
-    if not space.can_pour():
+    # Less than one mark of each below the mark is as full as a plan promises.
+    if space.least_l <= 0 or not space.can_pour():
         return [], False
     open_l, is_first = space.room_l - space.least_l, True
-    while is_first or open_l < space.room_l:
+    while open_l < space.room_l:
         found = best_pours(Space(space.ask, space.room_l, space.room_l - open_l))
         pours = bucket_pours(space, found.pours)
         if abs(poured_pct(pours) - ask.usual_pct) <= _NEAR_USUAL_PCT:

@@ -175,8 +175,6 @@ class Space:
 
     def can_pour(self) -> bool:
         """Whether the smallest bucket that may be poured still fits."""
-        if self.room_l <= 0:
-            return False
         waters = self.water_range(0.0, self.room_l)
         ranges = (self.jug_range(water, 0.0, self.room_l) for water in waters)
         return any(low <= high for low, high in ranges)

@@ -18,8 +18,7 @@ from pycore.recipe.request import PlanRequest, Stock, Target
 from pycore.recipe.search import SAME_PCT, best_pours
 from pycore.recipe.totals import may_end_between
 
-# How many levels are tried, one mark apart, and for how many jug marks less than there are: marks
-# round by one or two.
+# How many levels are tried, one mark apart, up or down and to fill less: marks round by one or two.
 _LEVELS = 12
 _FEWER = 4
 
@@ -54,7 +53,7 @@ def within_stock(ask: PlanRequest, plan: Plan) -> Plan:
     short = missing(ask, plan.totals)
     if not short:
         return plan
-    found = filled(ask) if plan.draw_off_l > 0 else plan
+    found = filled(ask)
     if missing(ask, found.totals):
         found = _nearest(ask)
     return _short(ask, found, short)
@@ -75,7 +74,7 @@ def _nearest(ask: PlanRequest) -> Plan:
         if not is_new_charge(ask) and away_pct < best_pct - SAME_PCT:
             best, best_pct = made(ask, pours), away_pct
     # A few levels that were passed over may hold what this search, which knows one aim, does find.
-    return (fill_less(ask) or best) if best_pct > 0 else best
+    return fill_less(ask) or best
 
 
 def _after_pct(ask: PlanRequest, totals: Totals) -> float:
@@ -99,8 +98,7 @@ def _levels_l(ask: PlanRequest) -> Iterator[float]:
             strongest_l = volume_l + _strongest_fill_l(ask, stock.concentrate_l, richest)
         target = ask.target
         reach_pct = target.aim_pct if is_new_charge(ask) else target.low_pct
-        in_band_l = level_for_l(ask, reach_pct) if reach_pct > 0 else highest_l
-        highest_l = min(highest_l, in_band_l)
+        highest_l = min(highest_l, level_for_l(ask, reach_pct))
     down = (highest_l - step * mark_l for step in range(_LEVELS))
     is_lean = ask.sump.strength_pct.value < ask.target.low_pct
     up = (strongest_l + step * mark_l for step in range(_LEVELS if is_lean else 0))
@@ -119,8 +117,6 @@ def _share_of_concentrate(ask: PlanRequest) -> tuple[float, float]:
     """Concentrate in a litre of the leanest and of the richest bucket that may be poured."""
     per_mark = ask.bucket.jug_mark_l / ask.bucket.water_mark_l
     leanest, richest = (ratio * per_mark for ratio in Space.of(ask).limits.ratios)
-    if not 0 <= leanest <= richest:
-        return 0.0, 0.0
     return leanest / (1 + leanest), richest / (1 + richest) if richest < math.inf else 1.0
 
 
@@ -142,24 +138,17 @@ def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
     if have_l is None or totals_of(pours).concentrate_l <= have_l + _HAIR_L:
         return pours
     mark_l = ask.bucket.jug_mark_l
-    marks = floor_marks(have_l / mark_l)
     held_l = ask.sump.volume_l.value * ask.sump.strength_pct.value / 100
+    # All of the concentrate up to this level gives just this strength: no other aim is possible.
+    aim = 100 * (held_l + floor_marks(have_l / mark_l) * mark_l) / level_l
     # Nobody reads nearer than the least that two plans may differ, or measures half a jug mark.
     close = max(SAME_PCT, 50 * mark_l / level_l)
-    for fewer in range(min(_FEWER, marks + 1)):
-        # So much concentrate up to this level gives just this strength: no other aim is possible.
-        aim = 100 * (held_l + (marks - fewer) * mark_l) / level_l
-        if aim <= 0:
-            break
-        exact = replace(
-            lower,
-            target=Target(aim - close, aim, aim + close),
-            mixing=replace(ask.mixing, closeness_pct=close),
-        )
-        fewer_l = _best(exact)
-        if totals_of(fewer_l).concentrate_l <= have_l + _HAIR_L:
-            return fewer_l
-    return pours
+    exact = replace(
+        lower,
+        target=Target(aim - close, aim, aim + close),
+        mixing=replace(ask.mixing, closeness_pct=close),
+    )
+    return _best(exact)
 
 
 def _best(ask: PlanRequest) -> list[Pour]:
@@ -172,13 +161,11 @@ def fill_less(ask: PlanRequest) -> Plan | None:
     for strength_pct in (ask.target.aim_pct, ask.target.low_pct):
         level_l = min(ask.fill_to_l, level_for_l(ask, strength_pct))
         for fewer in range(_FEWER):
-            top_l = level_l - fewer * ask.bucket.water_mark_l
-            if top_l <= ask.sump.volume_l.value:
-                break
             # The aim at this level and no other one: the concentrate is for that.
-            lower = _aimed_at(ask, top_l, strength_pct)
+            lower = _aimed_at(ask, level_l - fewer * ask.bucket.water_mark_l, strength_pct)
+            # What does not fit into the room does not fit into less of it.
             if not may_end_between(Space.of(lower), ask.target.low_pct, ask.target.high_pct):
-                continue
+                break
             pours = filling(lower)
             totals = totals_of(pours)
             is_outside = outside_pct(ask, _after_pct(ask, totals)) > _HAIR_PCT

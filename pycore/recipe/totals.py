@@ -7,7 +7,7 @@ leave few totals near the aim, so each of them can be taken apart into buckets.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 from itertools import product
 
@@ -35,6 +35,9 @@ class Total:
 
     water: int
     jug: int
+
+
+Way = Callable[[frozenset[tuple[int, int]], Total, int], Pours | None]
 
 
 def single_buckets(space: Space) -> frozenset[tuple[int, int]]:
@@ -68,22 +71,14 @@ def totals_between(
     most = floor_marks((high_pct / 100 * (volume_l + space.room_l) - held_l) / mark_l)
     leanest = min(jug / water for water, jug in singles)
     richest = max(jug / water for water, jug in singles)
-    # No jug marks for which leanest or richest bucket leave no water that fills the room.
     water_l = bucket.water_mark_l
-    most = min(most, floor_marks(space.room_l / (mark_l + water_l / richest)) if richest > 0 else 0)
-    if leanest > 0:
-        fewest = max(fewest, ceil_marks(least_l / (mark_l + water_l / leanest)))
     for jug in range(max(fewest, 0), most + 1):
         jug_l = jug * mark_l
         first = max(1, ceil_marks((least_l - jug_l) / water_l))
-        last = floor_marks((space.room_l - jug_l) / water_l)
-        if richest > 0:
-            first = max(first, ceil_marks(jug / richest))
-        if leanest > 0:
-            last = min(last, floor_marks(jug / leanest))
-        for water in range(first, last + 1):
+        for water in range(first, floor_marks((space.room_l - jug_l) / water_l) + 1):
             litres = volume_l + space.bucket_l(water, jug)
-            if low_pct * litres <= 100 * (held_l + jug_l) <= high_pct * litres:
+            is_between = low_pct * litres <= 100 * (held_l + jug_l) <= high_pct * litres
+            if is_between and leanest <= jug / water <= richest:
                 yield Total(water, jug)
 
 
@@ -107,10 +102,9 @@ def may_end_between(space: Space, low_pct: float, high_pct: float) -> bool:
         gain = high_pct * water_l / leanest - (100 - high_pct) * jug_l
     else:
         away, gain = 0.0, 1.0
-    if leanest > richest or gain < -_HAIR:
-        return False
     most = floor_marks(space.room_l / (jug_l + (water_l / richest if richest > 0 else math.inf)))
-    # In an empty sump a premix as strong as the low end gains nothing, and will do.
+    # In an empty sump a premix as strong as the low end gains nothing, and will do. Where a mark
+    # leads away, or no bucket may be mixed, no number of marks is enough.
     first = max(0, ceil_marks(away / max(gain, _HAIR) - _HAIR))
     # Nor more than the high end holds when it is filled right up.
     held_l = volume_l * pct / 100
@@ -148,22 +142,21 @@ def _alike(singles: frozenset[tuple[int, int]], total: Total, count: int) -> Pou
 
 
 def _two(singles: frozenset[tuple[int, int]], total: Total, count: int) -> Pours | None:
-    for some in range(1, count):
-        for water, jug in sorted(singles):
-            rest = Total(total.water - some * water, total.jug - some * jug)
-            if rest.water <= 0 or rest.jug < 0:
-                continue
-            others = _alike(singles, rest, count - some)
-            if others is not None:
-                return (Group(some, water, jug), *others)
-    return None
+    return _with_others(_alike, singles, total, count)
 
 
 def _three(singles: frozenset[tuple[int, int]], total: Total, count: int) -> Pours | None:
-    for some in range(1, count - 1):
+    return _with_others(_two, singles, total, count)
+
+
+def _with_others(
+    way: Way, singles: frozenset[tuple[int, int]], total: Total, count: int
+) -> Pours | None:
+    """Some buckets of one kind, and the rest in such a way; the same one on every machine."""
+    for some in range(1, count):
         for water, jug in sorted(singles):
             rest = Total(total.water - some * water, total.jug - some * jug)
-            others = _two(singles, rest, count - some) if rest.water > 0 and rest.jug >= 0 else None
+            others = way(singles, rest, count - some)
             if others is not None:
                 return (Group(some, water, jug), *others)
     return None
@@ -216,8 +209,7 @@ def pours_between(space: Space, low_pct: float, high_pct: float, aim_pct: float)
 
     Empty where the room takes too many buckets for it, and where the marks are fine.
     """
-    too_many = space.least_l > _MOST_BUCKETS * space.usable_l
-    if low_pct > high_pct or too_many or space.room_l <= 0:
+    if space.least_l > _MOST_BUCKETS * space.usable_l:
         return []
     # A window that is open far down holds hundreds of thousands of totals of more buckets.
     marks_l = space.ask.bucket.water_mark_l + space.ask.bucket.jug_mark_l

@@ -110,13 +110,27 @@ def test_bare_gallon_and_ounce(text: str) -> None:
 
 @pytest.mark.parametrize(
     ("quantity", "unit"),
-    [("depth_mm", "in"), ("volume_l", "imp gal"), ("temperature_c", "°F"), ("mass_kg", "lb")],
-)
+    [("depth_mm", "in"), ("volume_l", "imp gal"), ("temperature_c", "°F"), ("mass_kg", "lb"),
+     ("hardness_dh", "gpg"), ("density_kg_l", "lb/US gal")],
+)  # fmt: skip
 def test_no_unit_at_all_is_refused_where_units_differ(quantity: str, unit: str) -> None:
     with pytest.raises(Fault) as caught:
         read_typed("5", None, quantity, "here")
     assert caught.value.code == "missing_unit"
     assert unit in caught.value.limit["allowed"]
+
+
+@pytest.mark.parametrize(
+    ("text", "meant_mm"),
+    [("1,200", 1200.0), ("1.200", 1200.0), ("0,200", None), ("1,20", None),
+     ("1,2000", None), ("1200", None)],
+)  # fmt: skip
+def test_a_sign_before_three_figures_may_part_thousands(text: str, meant_mm: float | None) -> None:
+    assert read_typed(text, "mm", "depth_mm", "here").meant_thousands == meant_mm
+
+
+def test_only_millimetres_come_in_thousands() -> None:
+    assert read_typed("1,200", "in", "depth_mm", "here").meant_thousands is None
 
 
 def test_no_unit_beside_the_field_is_needed_where_there_is_only_one_or_it_was_typed() -> None:

@@ -114,6 +114,35 @@ def test_nothing_is_poured_rather_than_a_mix_far_from_the_usual_one() -> None:
     assert (plain.totals.concentrate_l, plain.volume_l) == (0.0, pytest.approx(198.0, abs=3.5))
     assert "no_usual_mix" not in plain.cautions
     assert poured_pct(plain.pours) == 0.0
+    assert plan_holding(replace(coarse, usual_pct=2.1)).pours == []
+
+
+def test_twice_as_much_room_stays_open_each_time() -> None:
+    # 9.4 L: one jug mark of 2.5 L beside 4 to 6 L is 29 to 38 %, and two are too strong beside 4.
+    # Open by 7 L instead of 3.5 L it is 2.5 L beside 3 L, 45.5 %.
+    coarse = dip(
+        188.6, usual_pct=45.0, mixing=Mixing(50.0, 5.0, 0.5), bucket=Bucket(10.0, 1.0, 2.5)
+    )
+    plan = plan_holding(coarse)
+    assert [(p.count, p.water_l, p.concentrate_l) for p in plan.pours] == [(1, 3.0, 2.5)]
+    assert "no_usual_mix" in plan.cautions
+
+
+@pytest.mark.parametrize("room_l", [1.3, 1.5])
+def test_full_to_within_a_mark_of_each_needs_nothing(room_l: float) -> None:
+    # 1 L of plain water would fit, which is no reason to lay the open room to the marks.
+    ask = dip(198.0 - room_l, 4.0, mixing=Mixing(20.0, 0.0, 0.5), bucket=Bucket(10.0, 1.0, 0.5))
+    plan = plan_holding(ask)
+    assert plan.pours == []
+    assert plan.cautions == ["reading_open", "may_be_out_of_band", "nothing_to_pour"]
+
+
+def test_a_bucket_where_a_mark_of_each_and_a_little_more_is_open() -> None:
+    assert 198 - 1.05 <= plan_holding(dip(196.5)).volume_l <= 198
+    # 8 L do not reach the first mark of the pail.
+    high = plan_holding(dip(190.0, pail=Pail(first_mark_l=9.0)))
+    assert high.pours == []
+    assert high.cautions == ["reading_open", "may_be_out_of_band", "nothing_to_pour"]
 
 
 def test_strength_of_what_is_poured() -> None:

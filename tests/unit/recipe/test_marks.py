@@ -78,6 +78,9 @@ def test_leanest_and_richest_bucket() -> None:
     # Up to 4 % 9 L take 7 marks: a jug that begins at 0.4 L, which are 8, leaves plain water.
     none = replace(question(strong_pct=4.0, weak_pct=0.0), pail=Pail(jug_first_mark_l=0.4))
     assert space(none).limits.ratios == (0.0, 0.0)
+    # 5 L of water and one mark of 2 L, the first, are 28.6 %; 10 L leave no room.
+    single = question(strong_pct=35.0, weak_pct=0.0, bucket=(10.0, 5.0, 2.0))
+    assert space(single).limits.ratios == (0.0, 1.0)
     # Nothing fits below the brim.
     full = replace(question(), pail=Pail(first_mark_l=10.0))
     leanest, richest = space(full).limits.ratios
@@ -235,6 +238,11 @@ def test_strengths_of_the_leanest_and_of_the_richest_bucket() -> None:
     # 5 L of water and 2 L are too rich for 20 %, and a pail of 9 L holds no more than 7 L beside.
     assert space(question(bucket=(9.0, 1.0, 2.0), weak_pct=0.0)).limits.strengths_pct == (0.0, 0.0)
     assert space(question(bucket=(9.0, 1.0, 2.0))).limits.strengths_pct == (100.0, 0.0)
+    # Marks every 2 L and 0.5 L: 0.5 L and 2 L beside 8 L.
+    assert space(question(bucket=(10.0, 2.0, 0.5))).limits.strengths_pct == (
+        pytest.approx(100 * 0.5 / 8.5),
+        pytest.approx(20.0),
+    )
     # Neat concentrate in marks too fine to be looked through.
     fine = space(question(bucket=(10.0, 0.1, 0.05), strong_pct=100.0))
     assert fine.limits.strengths_pct[1] == 100.0

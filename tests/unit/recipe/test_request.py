@@ -55,6 +55,14 @@ def test_marks_that_leave_nothing_to_mix(bucket: Bucket, pail: Pail | None, most
     assert fault.limit == {"maximum": pytest.approx(most_l), "unit": "L"}
 
 
+def test_the_wider_mark_is_the_one_to_change() -> None:
+    with pytest.raises(Fault) as caught:
+        refuse_contradictions(TARGET, MIXING, Bucket(10.0, 1.0, 9.5))
+    fault = caught.value
+    assert (fault.path, fault.got) == ("bucket.jug_mark_l", 9.5)
+    assert fault.limit == {"maximum": 9.0, "unit": "L"}
+
+
 def test_marks_of_an_unused_jug_may_be_wide() -> None:
     by_pail = Pail(measure_by="pail")
     assert refuse_contradictions(TARGET, MIXING, Bucket(10.0, 5.0, 9.0), by_pail) is None
@@ -142,7 +150,8 @@ def test_options_on_their_edges_and_none_at_all() -> None:
         unit=MixingUnit(8.0, 8.0, 1.0),
         pail=Pail(first_mark_l=10.0, jug_first_mark_l=1.0, jug_max_l=1.0),
     )
-    for ask in (edges, question(), replace(question(), bucket=Bucket(0.5, 0.25, 0.05))):
+    small = replace(question(), bucket=Bucket(0.5, 0.25, 0.05))
+    for ask in (edges, question(), small, replace(small, pail=Pail())):
         assert refuse_contradicting_options(ask) is None
 
 

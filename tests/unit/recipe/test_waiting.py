@@ -5,7 +5,7 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.request import DrawOff, Losses
+from pycore.recipe.request import DrawOff, Losses, Target
 from pycore.recipe.waiting import leave_room, use_it_up
 from tests.unit.recipe.shop import question
 
@@ -29,6 +29,8 @@ def test_evaporation_never_helps_a_rich_sump_nor_one_in_range() -> None:
 def test_no_level_where_the_premix_is_weaker_than_the_aim_or_there_is_room_already() -> None:
     assert leave_room(question(198.0, 5.0, strong_pct=7.9)) is None
     assert leave_room(question(100.0, 6.0)) is None
+    # 160 L at 5 % and 40 L at 20 % are 200 L at 8 % as they are.
+    assert leave_room(question(160.0, 5.0, fill_to_l=200.0)) is None
 
 
 def test_lowest_levels_to_wait_for() -> None:
@@ -67,6 +69,14 @@ def test_no_more_days_than_a_year() -> None:
     for carried_l_d, is_found in ((0.194, True), (0.193, False)):
         ask = replace(question(198.0, 11.0), losses=Losses(carried_l_d))
         assert (use_it_up(ask) is not None) is is_found
+
+
+def test_a_year_to_the_day_is_still_a_way() -> None:
+    # Of 365 L a litre a day down to a part in e: ln(e) is 1.
+    ask = question(365.0, math.e, fill_to_l=365.0, weak_pct=0.0)
+    found = use_it_up(replace(ask, target=Target(0.5, 1.0, 2.0), losses=Losses(1.0)))
+    assert found is not None
+    assert found[1].time_d == 365.0
 
 
 def test_days_only_for_a_rich_sump_with_known_carry_out_and_a_weaker_mix() -> None:

@@ -4,7 +4,7 @@ import type { Answer } from "../../core/client";
 import type { TrendResult } from "../../core/messages";
 import { careFields, shopCare } from "../../store/care";
 import { lines } from "../../store/journal";
-import { shopLimits } from "../../store/looks";
+import { ownLimits } from "../../store/shop";
 import { isoWithOffset } from "../../words/times";
 import { storedLog, useAsked } from "../backup/asked";
 
@@ -13,7 +13,7 @@ export function useTrend(machine: string, days: number | null): Answer<TrendResu
   const [now] = useState(() => isoWithOffset(new Date()));
   const about = `${machine} ${String(days)} ${String(lines.value.length)} ${now}`;
   return useAsked("trend", about, () => {
-    const limits = shopLimits();
+    const limits = ownLimits.value;
     return {
       ...storedLog(),
       now,
