@@ -163,6 +163,7 @@ class MachineTyped:
     ways: WaysTyped | None = None
     instrument: InstrumentTyped | None = None
     water: WaterTyped | None = None
+    pour_here: str | None = None
 
 
 @dataclass(frozen=True)

@@ -549,6 +549,17 @@ def validate___definitions_machine_typed(data, custom_formats={}, name_prefix=No
             data_keys.remove('water')
             data__water = data['water']
             validate___definitions_water_typed(data__water, custom_formats, (name_prefix or 'data') + '.water')
+        if 'pour_here' in data_keys:
+            data_keys.remove('pour_here')
+            data__pourhere = data['pour_here']
+            if not isinstance(data__pourhere, str):
+                raise JsonSchemaValueException('type', value=data__pourhere, name='' + (name_prefix or 'data') + '.pour_here', definition={'type': 'string'}, rule='type')
+            if isinstance(data__pourhere, str):
+                data__pourhere_len = len(data__pourhere)
+                if data__pourhere_len < 1:
+                    raise JsonSchemaValueException('minLength', value=data__pourhere, name='' + (name_prefix or 'data') + '.pour_here', definition={'minLength': 1}, rule='minLength')
+                if data__pourhere_len > 120:
+                    raise JsonSchemaValueException('maxLength', value=data__pourhere, name='' + (name_prefix or 'data') + '.pour_here', definition={'maxLength': 120}, rule='maxLength')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

@@ -27,12 +27,20 @@ MM = {"unit": "mm"}
         ("mixing.closeness", {"text": "0"}, "out_of_range"),
         ("bucket.water_mark", {"text": "11", "unit": "L"}, "mark_above_bucket"),
         ("bucket.jug_mark", {"text": "50", "unit": "mm"}, "wrong_dimension"),
+        ("pour_here", "", "empty"),
+        ("pour_here", "x" * 121, "too_long"),
     ],
 )
 def test_refused_at_the_field(path: str, value: Any, code: str) -> None:
     error = refusal("read_machine", {"machine": changed(path, value)})
     assert error["code"] == code
     assert error["path"] == f"body.machine.{path}"
+
+
+def test_a_place_to_pour_in_changes_no_number() -> None:
+    plain = ask("read_machine", {"machine": changed("name", "Lathe")})
+    told = ask("read_machine", {"machine": changed("pour_here", "x" * 120)})
+    assert told == plain
 
 
 def test_hardness_of_the_mixing_water_is_read_too() -> None:

@@ -1036,6 +1036,10 @@ export interface MachineTyped {
   ways?: WaysTyped;
   instrument?: InstrumentTyped;
   water?: WaterTyped;
+  /**
+   * Where buckets are poured in at this machine, in the shop's own words.
+   */
+  pour_here?: string;
 }
 export interface MixingTyped {
   strong: Typed;

@@ -25,7 +25,7 @@ const RIGHT = 148;
 /** Two written values closer than this would cover each other. */
 const APART = 24;
 
-function shapeAt(state: State, x: number, y: number): string {
+export function shapeAt(state: State, x: number, y: number): string {
   const at = `M${String(x)} ${String(y)}`;
   if (state === "weak") return `${at}m-12 -7h24l-12 19z`;
   if (state === "strong") return `${at}m0 -12l12 19h-24z`;
@@ -33,7 +33,7 @@ function shapeAt(state: State, x: number, y: number): string {
 }
 
 /** Pushes the lower of two labels down until both can be read. */
-function spread(upper: number, lower: number, least = APART): readonly [number, number] {
+export function spread(upper: number, lower: number, least = APART): readonly [number, number] {
   const gap = lower - upper;
   if (gap >= least) return [upper, lower];
   const push = (least - gap) / 2;

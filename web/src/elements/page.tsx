@@ -1,14 +1,18 @@
 // The frame of every screen: Back at top left, where one is, the content, the main action below it.
 import type { ComponentChildren } from "preact";
-import { useEffect, useRef } from "preact/hooks";
+import { createContext } from "preact";
+import { useContext, useEffect, useRef } from "preact/hooks";
 import { say } from "../words/say";
+
+/** What a whole group of pages has in its top bar, under the name of the place, which it may cover. */
+export const TopAside = createContext<ComponentChildren>(null);
 
 interface PageProps {
   readonly title: string;
   readonly place?: string | undefined;
   readonly step?: string | undefined;
   readonly side?: ComponentChildren;
-  readonly layout?: "plain" | "question" | "sheet";
+  readonly layout?: "plain" | "question" | "sheet" | "compact";
   readonly onBack?: (() => void) | undefined;
   readonly action?: ComponentChildren;
   readonly children: ComponentChildren;
@@ -34,6 +38,7 @@ function TopBar({
       <div class="top-place">
         <span class="top-name">{place ?? say("app.name")}</span>
         {step === undefined ? null : <span class="top-step">{step}</span>}
+        {useContext(TopAside)}
       </div>
       {side}
     </header>

@@ -6,14 +6,15 @@ import { StateMark } from "../elements/statemark";
 import { cleaningOf } from "../store/cleaning";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { codeOf, isResting, lastCheck } from "../store/journal";
-import { isLooked } from "../store/looks";
 import { hasPours } from "../store/pours";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/chosen";
+import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/partial";
+import { firstPlace } from "./check/place";
 import { writeCode } from "./code/written";
 import { CoreTrouble } from "./foot";
 import { MishapLink } from "./mishap/link";
@@ -100,9 +101,6 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const walk = walkOf(machine.machine).value;
   const id = machine.machine;
-  const measure = walk.order === "dip_first" ? "dip" : "reading";
-  // Look and smell come before anything is measured or added.
-  const first = isStarted(walk) || isLooked(id) ? measure : "look";
   const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
   return (
     <Page
@@ -114,7 +112,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       action={
         <MainAction
           onPress={() => {
-            go("machines", id, first);
+            go("machines", id, firstPlace(id));
           }}
         >
           {label}
@@ -128,6 +126,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       ) : null}
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
       <Places machine={machine} />
+      <ModeSwitch />
       <CoreTrouble />
     </Page>
   );

@@ -8,7 +8,6 @@ import { StateMark } from "../elements/statemark";
 import { isResting, lastCheck, machines, opened, readJournal } from "../store/journal";
 import type { MachineEntry } from "../store/entry";
 import { lastMeasured } from "../store/deeds";
-import { isLooked } from "../store/looks";
 import { isStarted, walkOf } from "../store/walk";
 import { isExample } from "../store/which";
 import { isKey, say } from "../words/say";
@@ -17,6 +16,7 @@ import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
+import { firstPlace } from "./check/place";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go, replace } from "./route";
@@ -133,18 +133,14 @@ function Unread() {
   );
 }
 
-/** Where the next check begins: at the machine that was used last, where it stands. */
-function startOf({ machine }: MachineEntry): readonly [string, string, string] {
-  const isOn = isStarted(walkOf(machine).value) || isLooked(machine);
-  return ["machines", machine, isOn ? "dip" : "look"];
-}
-
 /** The app icon's own way to a check: it leads on once the log is read. */
 export function StartCheck() {
-  const isRead = load.value.kind === "ready";
+  const isRead = opened.value.kind === "ready";
   const used = latestUsed(machines.value);
   useEffect(() => {
-    if (isRead) replace(...(used === undefined ? [] : startOf(used)));
+    if (!isRead) return;
+    if (used === undefined) replace();
+    else replace("machines", used.machine, firstPlace(used.machine));
   }, [isRead]);
   return isRead ? null : <Unread />;
 }
@@ -155,7 +151,7 @@ export function MachinesScreen() {
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;
   const start = () => {
-    go(...startOf(used));
+    go("machines", used.machine, firstPlace(used.machine));
   };
   const name = used.body.machine.name;
   return (

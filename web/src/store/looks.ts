@@ -80,6 +80,18 @@ export function changeLook(machine: string, change: Partial<Look>): void {
   writeDraft(`look.${machine}`, look.value);
 }
 
+/** The usual answer, in one tap: nothing ticked, nothing measured. */
+export function seeNothing(machine: string, at: string): void {
+  changeLook(machine, {
+    seen: [],
+    again: "",
+    foamFrom: "",
+    foamNot: 0,
+    chosen: "went_on",
+    at,
+  });
+}
+
 export function endLook(machine: string): void {
   dropDraft(`look.${machine}`);
   lookOf(machine).value = NOTHING;
@@ -88,6 +100,11 @@ export function endLook(machine: string): void {
 export function isLooked(machine: string): boolean {
   const { chosen, at } = lookOf(machine).value;
   return chosen !== "" && Date.now() - Date.parse(at) < HOLDS_MS;
+}
+
+/** Nothing unusual has been ticked or measured so far. */
+export function isNormal(look: Look): boolean {
+  return look.seen.length === 0 && !isMeasured(look);
 }
 
 export function isMeasured({ ph, nitrite, germs, warmth }: Look): boolean {

@@ -74,7 +74,12 @@ function keep(machine: string, pouring: Pouring): boolean {
   return true;
 }
 
-export function beginPouring(machine: string, check: string, plan: PlanContent): boolean {
+export function beginPouring(
+  machine: string,
+  check: string,
+  plan: PlanContent,
+  quick: boolean,
+): boolean {
   takeUp(machine);
   return keep(machine, {
     id: newId(),
@@ -82,7 +87,7 @@ export function beginPouring(machine: string, check: string, plan: PlanContent):
     plan,
     ticks: [],
     logged: 0,
-    quick: false,
+    quick,
     prepared: null,
   });
 }

@@ -30,6 +30,7 @@ export type SetupStep =
   | "jugs"
   | "mixes"
   | "found"
+  | "pour_here"
   | "pail"
   | "allow"
   | "check";
@@ -165,6 +166,7 @@ const FIELDS: Readonly<Record<string, Known>> = {
   "target.low": { key: "field.low", quantity: "low_pct", setup: "target" },
   "target.aim": { key: "field.aim", quantity: "aim_pct", setup: "target" },
   "target.high": { key: "field.high", quantity: "high_pct", setup: "target" },
+  pour_here: { key: "field.pour_here", setup: "pour_here" },
   target: { key: "field.target", setup: "target" },
   "mixing.strong": { key: "field.strong", quantity: "strong_pct", setup: "limits" },
   "mixing.weak": { key: "field.weak", quantity: "weak_pct", setup: "limits" },

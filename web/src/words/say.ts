@@ -34,10 +34,38 @@ export function say(key: Key, blanks: Blanks = {}): string {
 }
 
 /** The plural form is a whole sentence, chosen by the language's own rules. */
-export function sayCount(key: CountKey, count: number, blanks: Blanks = {}): string {
+function formOf(key: CountKey, count: number): string {
   const forms = words[key] as Readonly<Record<string, string>>;
-  const form = forms[plurals.select(count)] ?? forms["other"] ?? "";
-  return fill(form, { n: String(count), ...blanks });
+  return forms[plurals.select(count)] ?? forms["other"] ?? "";
+}
+
+export function sayCount(key: CountKey, count: number, blanks: Blanks = {}): string {
+  return fill(formOf(key, count), { n: String(count), ...blanks });
+}
+
+/** A piece of a sentence: words, or what was put into a blank. */
+export interface Piece {
+  readonly text: string;
+  readonly isFilled: boolean;
+}
+
+type Fillings = Readonly<Record<string, string | readonly Piece[]>>;
+
+/** The sentence in pieces, so that a page can set its numbers larger; a blank may be pieces itself. */
+function piecesOf(sentence: string, fillings: Fillings): readonly Piece[] {
+  return sentence.split(/(\{\w+\})/).flatMap((part): readonly Piece[] => {
+    const filling = /^\{\w+\}$/.test(part) ? fillings[part.slice(1, -1)] : undefined;
+    if (filling === undefined) return part === "" ? [] : [{ text: part, isFilled: false }];
+    return typeof filling === "string" ? [{ text: filling, isFilled: true }] : filling;
+  });
+}
+
+export function sayPieces(key: Key, fillings: Fillings): readonly Piece[] {
+  return piecesOf(words[key] as string, fillings);
+}
+
+export function sayCountPieces(key: CountKey, count: number, fillings: Fillings): readonly Piece[] {
+  return piecesOf(formOf(key, count), { n: String(count), ...fillings });
 }
 
 /** True where a word exists: codes come from pycore and a newer one may not be known here yet. */

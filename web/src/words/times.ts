@@ -18,13 +18,13 @@ const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 const DAY_MS = 24 * HOUR_MS;
 
-const shortDay = new Intl.DateTimeFormat(LANGUAGE, {
+const shortDay = new Intl.DateTimeFormat(LOCALE, {
   day: "numeric",
   month: "short",
   year: "2-digit",
 });
-const axisDay = new Intl.DateTimeFormat(LANGUAGE, { day: "numeric", month: "short" });
-const axisMonth = new Intl.DateTimeFormat(LANGUAGE, { month: "short", year: "numeric" });
+const axisDay = new Intl.DateTimeFormat(LOCALE, { day: "numeric", month: "short" });
+const axisMonth = new Intl.DateTimeFormat(LOCALE, { month: "short", year: "numeric" });
 
 /** "25 Nov 26", for a table. */
 export function writeShortDay(iso: string): string {

@@ -1,11 +1,12 @@
 // A blurred line or one off the scale: the cures in the order of their work, and dilution one to one.
 import { MainAction, OtherAction, PlaceLink, SideAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { assessBody } from "../../store/walk";
+import { assessBody, type Walk } from "../../store/walk";
 import { cureSentence } from "../../words/codes";
 import { say } from "../../words/say";
 import { useResult } from "../core";
 import { address, go } from "../route";
+import { readingPlace } from "./place";
 import type { CheckProps } from "./steps";
 
 /** The diluted sample is read anew; what was read before stays at hand. */
@@ -19,14 +20,19 @@ export function Dilute({ machine, walk, change }: Pick<CheckProps, "machine" | "
       again: [],
       againText: "",
     });
-    go("machines", machine.machine, "reading");
+    go("machines", machine.machine, readingPlace());
   };
   return <OtherAction onPress={dilute}>{say("reading.dilute")}</OtherAction>;
 }
 
+/** Back to what was read before. */
+export function undiluted(walk: Walk): Partial<Walk> {
+  return { diluted: "", undiluted: "", reading: walk.undiluted, again: [], againText: "" };
+}
+
 export function NotDiluted({ walk, change }: Pick<CheckProps, "walk" | "change">) {
   const undo = (): void => {
-    change({ diluted: "", undiluted: "", reading: walk.undiluted, again: [], againText: "" });
+    change(undiluted(walk));
   };
   return <SideAction onPress={undo}>{say("reading.not_diluted")}</SideAction>;
 }

@@ -22,6 +22,18 @@ function reasonKey({ plan }: PlanCheckResult): string {
   return plan.cautions.includes("marks_too_coarse") ? "cannot.marks" : `cannot.${plan.case}`;
 }
 
+/** Why the target is out of reach. */
+export function cannotSentence(result: PlanCheckResult): string {
+  const why = reasonKey(result);
+  return isKey(why) ? say(why) : say("cannot.other");
+}
+
+/** What comes nearest to it. */
+export function bestSentence({ plan }: PlanCheckResult, recipe: Recipe): string {
+  const best = write(recipe.strength);
+  return plan.pours.length === 0 ? say("cannot.stays", { best }) : say("cannot.reaches", { best });
+}
+
 /** A range of one number is no range: a full sump reaches only what it has. */
 function reachSentence(blanks: Readonly<Record<string, string>>): string {
   return blanks["reach_low"] === blanks["reach_high"]
@@ -39,21 +51,17 @@ export function CannotView({
   readonly children: ComponentChildren;
 }) {
   const { plan, shown } = result;
-  const why = reasonKey(result);
   const blanks = {
     low: write(shown.band_low),
     high: write(shown.band_high),
-    best: write(recipe.strength),
     reach_low: write(shown.reach_low),
     reach_high: write(shown.reach_high),
   };
   return (
     <section class="plain-page">
       <StateMark state={result.assessment.strength?.state ?? "none"} />
-      <p class="plain-lead">{isKey(why) ? say(why, blanks) : say("cannot.other", blanks)}</p>
-      <p class="plain-best">
-        {plan.pours.length === 0 ? say("cannot.stays", blanks) : say("cannot.reaches", blanks)}
-      </p>
+      <p class="plain-lead">{cannotSentence(result)}</p>
+      <p class="plain-best">{bestSentence(result, recipe)}</p>
       <p>{reachSentence(blanks)}</p>
       <BeforeAfter result={result} recipe={recipe} />
       {plan.cautions

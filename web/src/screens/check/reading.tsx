@@ -76,12 +76,15 @@ function Side({ walk, machine, change }: Pick<CheckProps, "walk" | "machine" | "
 }
 
 /** The zero's age counts to the moment of the reading, so both change together. */
-function typedNow(reading: string): Partial<Walk> {
+export function typedNow(reading: string): Partial<Walk> {
   return { reading, at: isoWithOffset(new Date()) };
 }
 
 /** Told before anything is read: after the reading it would have to be taken anew. */
-function useZeroNotes({ machine, walk }: CheckProps, result: AssessSumpResult | null) {
+export function useZeroNotes(
+  { machine, walk }: Pick<CheckProps, "machine" | "walk">,
+  result: AssessSumpResult | null,
+) {
   const now = useNow();
   const { fluid, instrument } = machine.body.machine;
   const isAsked = instrument !== undefined && walk.reading.trim() === "";

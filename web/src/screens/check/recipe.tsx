@@ -17,25 +17,29 @@ import { NoRecipe } from "./norecipe";
 import { Ready } from "./ready";
 import type { CheckProps } from "./steps";
 
+const OWN: readonly string[] = [
+  "body.dip",
+  "body.reading",
+  "body.aim",
+  "body.fill_to_depth",
+  "body.usual",
+  "body.second",
+];
+
 /** Doubts about the set-up were settled when it was saved; here only this check's own count. */
+export function openDoubts(doubts: readonly Doubt[], kept: readonly string[]): readonly Doubt[] {
+  const open = doubts.filter(
+    (doubt) => OWN.some((part) => doubt.path.startsWith(part)) && !kept.includes(doubtName(doubt)),
+  );
+  // Two questions can doubt the same number: once is enough.
+  return [...new Map(open.map((doubt) => [doubtName(doubt), doubt])).values()];
+}
+
 export function openDoubt(
   result: Pick<PlanCheckResult, "doubts">,
   kept: readonly string[],
 ): Doubt | null {
-  const own = [
-    "body.dip",
-    "body.reading",
-    "body.aim",
-    "body.fill_to_depth",
-    "body.usual",
-    "body.second",
-  ];
-  return (
-    result.doubts.find(
-      (doubt) =>
-        own.some((part) => doubt.path.startsWith(part)) && !kept.includes(doubtName(doubt)),
-    ) ?? null
-  );
+  return openDoubts(result.doubts, kept)[0] ?? null;
 }
 
 export function Waiting({ props }: { readonly props: CheckProps }) {

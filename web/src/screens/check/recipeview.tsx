@@ -173,18 +173,22 @@ function nothingKey({ plan }: PlanCheckResult, { cautions }: Recipe): string {
   return `nothing.${plan.case}`;
 }
 
+export function nothingSentence(result: PlanCheckResult, recipe: Recipe): string {
+  const why = nothingKey(result, recipe);
+  return isKey(why) ? say(why) : say("nothing.other");
+}
+
 export function NothingView({
   result,
   recipe,
   now,
   children,
 }: ViewProps & { readonly children?: ComponentChildren }) {
-  const why = nothingKey(result, recipe);
   return (
     <section class="plain-page">
       <StateMark state={stateBefore(result)} />
       <p class="plain-lead" role="status">
-        {isKey(why) ? say(why) : say("nothing.other")}
+        {nothingSentence(result, recipe)}
       </p>
       <BeforeAfter result={result} recipe={recipe} now={now} />
       {recipe.cautions.includes("above_full_mark") ? (

@@ -31,6 +31,9 @@ export type Answered =
   | Pick<HoldContent, "body" | "shown">
   | Pick<ReadingContent, "body" | "shown">;
 
+/** What follows at the page that says Saved: nothing, or the first bucket at once. */
+export type Onward = readonly [] | readonly ["pour"];
+
 /** What a person said beside what was measured: the tag that was seen, the level, the water. */
 export function saidPart(machine: string, walk: Walk | null): SaidPart {
   const despite = despiteOf(machine);
@@ -69,10 +72,11 @@ export function useSaving(
   walk: Walk,
   shown: WholeContent["shown"] | null,
   way?: number,
+  onward: Onward = [],
 ) {
   const body = planBody(machine.body.machine, walk);
   const chosen = way === undefined ? {} : { way };
-  return useSavingOf(machine, walk, shown === null ? null : { body, shown, ...chosen });
+  return useSavingOf(machine, walk, shown === null ? null : { body, shown, ...chosen }, onward);
 }
 
 /** Prepared for another way, it would be another entry. */
@@ -81,7 +85,12 @@ function isSameWay(prepared: CheckContent, answered: Answered): boolean {
   return wayOf(prepared) === wayOf(answered);
 }
 
-export function useSavingOf(machine: MachineEntry, walk: Walk, answered: Answered | null) {
+export function useSavingOf(
+  machine: MachineEntry,
+  walk: Walk,
+  answered: Answered | null,
+  onward: Onward = [],
+) {
   const core = useCore();
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (answer: Answered): Promise<void> => {
@@ -96,7 +105,7 @@ export function useSavingOf(machine: MachineEntry, walk: Walk, answered: Answere
       return;
     }
     // The place first: a screen of an ended walk would otherwise lead away.
-    replace("machines", machine.machine, "saved", outcome.row.id);
+    replace("machines", machine.machine, "saved", outcome.row.id, ...onward);
     endWalk(machine.machine);
     endLook(machine.machine);
     endDespite(machine.machine);

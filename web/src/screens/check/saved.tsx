@@ -24,23 +24,36 @@ function nextStep(recipe: Recipe | null): string {
 }
 
 /** Pouring is what comes next; whoever pours without the app goes back to the list. */
-function Onward({ check, toList }: { readonly check: CheckEntry; readonly toList: () => void }) {
+interface OnwardProps {
+  readonly check: CheckEntry;
+  readonly toList: () => void;
+  /** Saved in order to pour: the first bucket follows at once. */
+  readonly atOnce: boolean;
+}
+
+function Onward({ check, toList, atOnce }: OnwardProps) {
   const recipe = pourable(check);
   if (recipe === null || isBegun(check))
     return <MainAction onPress={toList}>{say("saved.done")}</MainAction>;
-  return <ToPour check={check} recipe={recipe} toList={toList} />;
+  return <ToPour check={check} recipe={recipe} toList={toList} atOnce={atOnce} />;
 }
 
 function ToPour({
   check,
   recipe,
   toList,
-}: {
-  readonly check: CheckEntry;
+  atOnce,
+}: OnwardProps & {
   readonly recipe: Recipe;
-  readonly toList: () => void;
 }) {
   const { saving, start } = useStart(check, recipe);
+  useEffect(() => {
+    if (!atOnce) return;
+    // Back from the first bucket leads to this page, and not once more to the first bucket.
+    replace("machines", check.machine, "saved", check.id);
+    start();
+    // Once, as the page opens: afterwards the key below does it.
+  }, []);
   return (
     <>
       <NotSaved saving={saving} />
@@ -52,7 +65,13 @@ function ToPour({
   );
 }
 
-export function SavedScreen({ id }: { readonly id: string }) {
+export function SavedScreen({
+  id,
+  pours = false,
+}: {
+  readonly id: string;
+  readonly pours?: boolean;
+}) {
   const entry = entryById(id);
   const isMissing = load.value.kind === "ready" && entry?.kind !== "check";
   useEffect(() => {
@@ -68,7 +87,7 @@ export function SavedScreen({ id }: { readonly id: string }) {
       title={say("saved.title")}
       place={entry.body.machine.name}
       onBack={toList}
-      action={<Onward check={entry} toList={toList} />}
+      action={<Onward check={entry} toList={toList} atOnce={pours} />}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
       <HeldLine machine={entry.machine} />

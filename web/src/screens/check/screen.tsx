@@ -1,6 +1,7 @@
 // Leads through the check: which question is open, what comes next, where Change returns to.
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
+import { TopAside } from "../../elements/page";
 import type { MachineEntry } from "../../store/entry";
 import { changeWalk, isStarted, walkOf } from "../../store/walk";
 import { back, go, replace } from "../route";
@@ -8,10 +9,13 @@ import { AgainScreen } from "./again";
 import { AnswersScreen } from "./answers";
 import { BlurredScreen } from "./blurred";
 import { CleanSideScreen } from "./cleanside";
+import { CompactScreen } from "./compact/screen";
 import { DipScreen } from "./dip";
 import { FillScreen } from "./fill";
 import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
+import { ToOneScreen } from "./modeswitch";
+import { ALL } from "./place";
 import { isSinceAsked, useLevelChange, type LevelChange } from "./lookback";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
@@ -75,6 +79,32 @@ function Leave({ id, step }: { readonly id: string; readonly step?: CheckStep })
   return null;
 }
 
+function changesOf(id: string): Pick<CheckProps, "change" | "onBack"> {
+  return {
+    change: (change) => {
+      changeWalk(id, change);
+    },
+    onBack: () => {
+      back("machines", id);
+    },
+  };
+}
+
+function OneScreen({ machine, walk, since }: Pick<CheckProps, "machine" | "walk" | "since">) {
+  return (
+    <CompactScreen
+      machine={machine}
+      walk={walk}
+      since={since}
+      next={() => undefined}
+      pass={() => undefined}
+      rest={[]}
+      step=""
+      {...changesOf(machine.machine)}
+    />
+  );
+}
+
 /** Read anew: the answer that was just given may have changed the walk. */
 function onward(machine: MachineEntry, from: CheckStep, since: LevelChange, to: typeof go): void {
   const id = machine.machine;
@@ -92,7 +122,10 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   const kind = kindOf(machine.body.machine);
   const since = useLevelChange(machine, walk, first === "dip" || first === "clean_side");
   const steps = stepsOf(walk.order, kind, machine.body.machine);
-  if (first === "saved" && second !== undefined) return <SavedScreen id={second} />;
+  if (first === "saved" && second !== undefined) {
+    return <SavedScreen id={second} pours={rest[1] === "pour"} />;
+  }
+  if (first === ALL) return <OneScreen machine={machine} walk={walk} since={since} />;
   const isEntrance =
     first === "dip" || first === "reading" || first === "zero" || first === "since";
   if (!isCheckStep(first, steps) || (!isEntrance && !isStarted(walk))) return <Leave id={id} />;
@@ -105,25 +138,22 @@ export function CheckScreen({ machine, parts }: ScreenProps) {
   };
   const Screen = SCREENS[first];
   return (
-    <Screen
-      key={first}
-      machine={machine}
-      walk={walk}
-      next={() => {
-        leave(go);
-      }}
-      pass={() => {
-        leave(replace);
-      }}
-      rest={rest}
-      since={since}
-      step={stepWords(first, walk.order, kind)}
-      change={(change) => {
-        changeWalk(id, change);
-      }}
-      onBack={() => {
-        back("machines", id);
-      }}
-    />
+    <TopAside.Provider value={<ToOneScreen machine={machine} />}>
+      <Screen
+        key={first}
+        machine={machine}
+        walk={walk}
+        next={() => {
+          leave(go);
+        }}
+        pass={() => {
+          leave(replace);
+        }}
+        rest={rest}
+        since={since}
+        step={stepWords(first, walk.order, kind)}
+        {...changesOf(id)}
+      />
+    </TopAside.Provider>
   );
 }

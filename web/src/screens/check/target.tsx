@@ -1,7 +1,7 @@
 // Where it should be. The normal case is one tap: the machine's own aim is chosen already.
 import { useState } from "preact/hooks";
 import type { AssessSumpBody, DeskError } from "../../core/messages";
-import { MainAction } from "../../elements/buttons";
+import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Band } from "../../elements/band";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
@@ -12,6 +12,7 @@ import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore, useResult } from "../core";
+import { address } from "../route";
 import { cardLink } from "../learn/link";
 import type { CheckProps } from "./steps";
 
@@ -91,10 +92,40 @@ function Above({ aim: { refused } }: Pick<BandPartProps, "aim">) {
   );
 }
 
-export function TargetScreen(props: CheckProps) {
-  const { machine, next, step, onBack } = props;
-  const aim = useAim(props);
+function Stepper({ aim }: Pick<BandPartProps, "aim">) {
   const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
+  return (
+    <div class="stepper">
+      <button
+        type="button"
+        class="step-key"
+        aria-label={say("target.less", { size })}
+        onClick={() => {
+          aim.step(-STEP_PCT);
+        }}
+      >
+        −
+      </button>
+      <p class="step-value" role="status">
+        {aim.read === null ? "" : write(aim.read.read_as)}
+      </p>
+      <button
+        type="button"
+        class="step-key"
+        aria-label={say("target.more", { size })}
+        onClick={() => {
+          aim.step(STEP_PCT);
+        }}
+      >
+        +
+      </button>
+    </div>
+  );
+}
+
+export function TargetScreen(props: CheckProps) {
+  const { machine, next, step, onBack, rest } = props;
+  const aim = useAim(props);
   return (
     <Page
       title={say("target.title")}
@@ -106,31 +137,13 @@ export function TargetScreen(props: CheckProps) {
     >
       <Above aim={aim} />
       <BandPart machine={machine} aim={aim} />
-      <div class="stepper">
-        <button
-          type="button"
-          class="step-key"
-          aria-label={say("target.less", { size })}
-          onClick={() => {
-            aim.step(-STEP_PCT);
-          }}
-        >
-          −
-        </button>
-        <p class="step-value" role="status">
-          {aim.read === null ? "" : write(aim.read.read_as)}
-        </p>
-        <button
-          type="button"
-          class="step-key"
-          aria-label={say("target.more", { size })}
-          onClick={() => {
-            aim.step(STEP_PCT);
-          }}
-        >
-          +
-        </button>
-      </div>
+      <Stepper aim={aim} />
+      {/* The one screen has a key for the target and none for the mark. */}
+      {rest[0] === "change" ? (
+        <PlaceLink to={address("machines", machine.machine, "fill", "change")}>
+          {say("compact.fill")}
+        </PlaceLink>
+      ) : null}
     </Page>
   );
 }

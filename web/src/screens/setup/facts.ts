@@ -63,6 +63,7 @@ export function factsByStep(machine: MachineTyped): readonly Group[] {
     ["hidden", hiddenFacts(machine)],
     ["dipping", dippingFacts(machine)],
     ...recordGroups(machine),
+    ["pour_here", [[say("facts.pour_here"), machine.pour_here ?? say("facts.not_given")]]],
     ["pail", pailFacts(machine)],
     ["allow", allowFacts(machine)],
   ];

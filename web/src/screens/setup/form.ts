@@ -50,6 +50,8 @@ export interface Form extends ShopForm, TankForm, GlassForm, RecordForm, JugsFor
   readonly usable: string;
   readonly waterMark: string;
   readonly jugMark: string;
+  /** Where buckets are poured in, in the shop's own words. */
+  readonly pourHere: string;
   readonly kept: readonly string[];
 }
 
@@ -84,6 +86,7 @@ export function newForm(): Form {
     usable: "10",
     waterMark: "1",
     jugMark: "50",
+    pourHere: "",
     ...NEW_SHOP,
     ...NEW_TANK,
     ...NEW_GLASS,
@@ -128,6 +131,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
     usable: bucket.usable.text,
     waterMark: bucket.water_mark.text,
     jugMark: bucket.jug_mark.text,
+    pourHere: typed.pour_here ?? "",
     ...shopFormOf(typed),
     ...tankFormOf(sump),
     ...glassFormOf(typed),
@@ -138,7 +142,7 @@ export function formOf(machine: string, typed: MachineTyped): Form {
 }
 
 /** Came later than the first drafts: a draft without them still holds. */
-const LATER = { ...NEW_TANK, ...NEW_GLASS, ...NEW_RECORD, ...NEW_JUGS };
+const LATER = { pourHere: "", ...NEW_TANK, ...NEW_GLASS, ...NEW_RECORD, ...NEW_JUGS };
 
 function isForm(value: object): value is Form {
   const draft = value as Readonly<Record<string, unknown>>;
@@ -177,6 +181,7 @@ export function fluidOf(form: Form): FluidTyped {
 
 export function machineOf(form: Form): MachineTyped {
   const percent = (text: string): Typed => ({ text, unit: "%" });
+  const pourHere = form.pourHere.trim();
   return {
     name: form.name.trim(),
     sump: sumpOf(form),
@@ -196,6 +201,7 @@ export function machineOf(form: Form): MachineTyped {
     ...shopOf(form),
     ...instrumentOf(form, form.units.pail),
     ...waterOf(form),
+    ...(pourHere === "" ? {} : { pour_here: pourHere }),
   };
 }
 

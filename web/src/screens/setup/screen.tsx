@@ -25,6 +25,7 @@ import { MetalsStep } from "./metals";
 import { MixesStep } from "./mixes";
 import { NameStep } from "./name";
 import { changeForm, endForm, formFor } from "./openforms";
+import { PourHereStep } from "./pourhere";
 import { PailStep } from "./pail";
 import { PouringStep } from "./pouring";
 import { PoursStep } from "./pours";
@@ -67,6 +68,7 @@ const SCREENS: Readonly<Record<Exclude<SetupStep, "check">, (props: SetupProps) 
   jugs: JugsStep,
   mixes: MixesStep,
   found: FoundStep,
+  pour_here: PourHereStep,
   pail: PailStep,
   allow: AllowStep,
 };

@@ -32,6 +32,7 @@ const ASIDE: readonly SetupStep[] = [
   "sheet",
   "batch",
   "water",
+  "pour_here",
   "pail",
   "allow",
   "jugs",

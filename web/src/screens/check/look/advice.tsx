@@ -12,6 +12,7 @@ import { useAnswer } from "../../core";
 import { address, back, go } from "../../route";
 import { NotSaved } from "../notsaved";
 import { TryAgain } from "../checkframe";
+import { measurePlace } from "../place";
 import { useLookBack } from "../lookback";
 import { Foam } from "./foam";
 import { useSavingLook } from "./saving";
@@ -71,7 +72,7 @@ function Actions({ machine, advice }: LookProps & { readonly advice: JudgeLookRe
   };
   const on = (chosen: Chosen): void => {
     choose(chosen);
-    go("machines", id, "dip");
+    go("machines", id, measurePlace(id));
   };
   const main = (): void => {
     if (decision === "do_not_feed") {

@@ -5,10 +5,11 @@ import { Page } from "../../../elements/page";
 import { Ticks } from "../../../elements/ticks";
 import { Hint } from "../../../elements/why";
 import type { MachineEntry } from "../../../store/entry";
-import { changeLook, isMeasured, lookOf, type Seen } from "../../../store/looks";
+import { changeLook, isNormal, lookOf, seeNothing, type Seen } from "../../../store/looks";
 import { say } from "../../../words/say";
 import { isoWithOffset } from "../../../words/times";
 import { address, back, go, replace } from "../../route";
+import { measurePlace } from "../place";
 import { AdviceScreen } from "./advice";
 import { MeasuredScreen } from "./measured";
 
@@ -43,15 +44,14 @@ function SeenScreen({ machine }: LookProps) {
   const id = machine.machine;
   const look = lookOf(id).value;
   const chosen = ALL.filter((code) => look.seen.includes(code));
-  const isNormal = chosen.length === 0 && !isMeasured(look);
+  const isUsual = isNormal(look);
   const goOn = (): void => {
     go("machines", id, "look", "advice");
   };
   const nothing = (): void => {
-    if (!isNormal) return;
-    see(id, []);
-    changeLook(id, { chosen: "went_on", at: isoWithOffset(new Date()) });
-    go("machines", id, "dip");
+    if (!isUsual) return;
+    seeNothing(id, isoWithOffset(new Date()));
+    go("machines", id, measurePlace(id));
   };
   return (
     <Page
@@ -61,7 +61,7 @@ function SeenScreen({ machine }: LookProps) {
         back("machines", id);
       }}
       action={
-        isNormal ? undefined : (
+        isUsual ? undefined : (
           <MainAction onPress={goOn} about={chosen.join()}>
             {say("go_on")}
           </MainAction>
@@ -69,7 +69,7 @@ function SeenScreen({ machine }: LookProps) {
       }
     >
       {/* The usual answer is one tap, above a list that is longer than the screen. */}
-      <MainAction onPress={nothing} busy={!isNormal}>
+      <MainAction onPress={nothing} busy={!isUsual}>
         {say("look.nothing")}
       </MainAction>
       <Hint id="hint" hint={say("look.hint")} why={say("look.why")} />

@@ -10,9 +10,11 @@ import type { Step } from "./steps";
 
 /** Said once, before anything is lifted. */
 function Ready({ machine }: { readonly machine: MachineEntry }) {
-  const name = machine.body.machine.fluid.name?.trim() ?? "";
+  const { fluid, pour_here: place } = machine.body.machine;
+  const name = fluid.name?.trim() ?? "";
   return (
     <ul class="ready-list">
+      {place === undefined ? null : <li class="pour-here">{say("pour.here", { place })}</li>}
       <li>{name === "" ? say("pour.drum_unknown") : say("pour.drum", { name })}</li>
       <li>{say("pour.gloves")}</li>
       <li>{say("pour.still")}</li>

@@ -5,6 +5,7 @@ import type { PlanContent } from "../../../store/deed";
 import type { CheckEntry } from "../../../store/entry";
 import { newId } from "../../../store/ids";
 import { recentDeeds, save } from "../../../store/journal";
+import { mode } from "../../../store/mode";
 import { beginPouring, pouringOf } from "../../../store/pouring";
 import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
@@ -55,7 +56,7 @@ export function useStart(check: CheckEntry, recipe: Recipe) {
       setSaving({ kind: "not_saved", trouble: outcome.trouble });
       return;
     }
-    if (!beginPouring(check.machine, check.id, plan)) {
+    if (!beginPouring(check.machine, check.id, plan, mode.value === "compact")) {
       setSaving({ kind: "not_saved", trouble: "full" });
       return;
     }

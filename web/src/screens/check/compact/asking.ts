@@ -1,0 +1,47 @@
+// Asking for the recipe while none stands there: every row tells what is wrong with it, and what is unusual
+// is asked once, as Continue does on the guided pages.
+import type { MachineEntry } from "../../../store/entry";
+import { assessBody, planBody, type Walk } from "../../../store/walk";
+import { useCore } from "../../core";
+import { checkOf, emptyError, useGate, type Check, type Gate } from "../../gate";
+import { openDoubts } from "../recipe";
+import type { CheckProps } from "../steps";
+import { missingOf } from "./live";
+
+/** The rows, each alone, so that one refusal does not hide the other; then all of it together. */
+function useLook(machine: MachineEntry, walk: Walk, isWhole: boolean) {
+  const core = useCore();
+  const typed = machine.body.machine;
+  return async (): Promise<Check | null> => {
+    const parts = [
+      { dip: true, reading: false, isTyped: walk.dip.trim() !== "" },
+      { dip: false, reading: true, isTyped: walk.reading.trim() !== "" },
+    ].filter(({ isTyped }) => isTyped);
+    const answers = await Promise.all(
+      parts.map((part) => core.ask("assess_sump", assessBody(typed, walk, part)).then(checkOf)),
+    );
+    const checks = answers.filter((check) => check !== null);
+    const errors = checks.flatMap((check) => check.errors);
+    const isAsked = isWhole && errors.length === 0;
+    const whole = isAsked ? checkOf(await core.ask("plan_check", planBody(typed, walk))) : null;
+    // Without a factor there is no recipe, and a page of its own says so.
+    const refused = (whole?.errors ?? []).filter(({ code }) => code !== "no_factor");
+    const doubts = [...checks, ...(whole === null ? [] : [whole])].flatMap((check) => check.doubts);
+    return { errors: [...errors, ...refused], doubts: openDoubts(doubts, walk.kept) };
+  };
+}
+
+export function useAsking({ machine, walk, change }: CheckProps): Gate {
+  const missing = missingOf(machine, walk);
+  return useGate({
+    plain: missing.map(({ path }) => emptyError(path)),
+    look: useLook(machine, walk, missing.length === 0),
+    kept: walk.kept,
+    onKept: (kept) => {
+      change({ kept });
+    },
+    // The recipe comes by itself; what was not seen is not saved.
+    onPass: () => undefined,
+    about: JSON.stringify({ ...walk, kept: [], prepared: null, missing: missing.length }),
+  });
+}

@@ -1,0 +1,45 @@
+// The keys of the row that is typed now: digits, parts of an inch, or the marks of a gauge.
+import type { Unit } from "../../../core/messages";
+import { Keypad } from "../../../elements/keypad";
+import { dipUnit } from "../../../store/walk";
+import { say } from "../../../words/say";
+import { DepthPad } from "../depthpad";
+import { GaugePad } from "../gaugepad";
+import type { CheckProps } from "../steps";
+import type { Row } from "./rows";
+
+interface KeysProps extends Pick<CheckProps, "machine" | "walk" | "change"> {
+  readonly row: Row;
+  readonly parts: boolean;
+  readonly onParts: (parts: boolean) => void;
+}
+
+export function isDepth(row: Row): boolean {
+  return row.row === "dip" || row.row === "clean_side";
+}
+
+export function Keys({ machine, walk, change, row, parts, onParts }: KeysProps) {
+  const onText = (text: string): void => {
+    change(row.changed(text));
+  };
+  if (!isDepth(row)) return <Keypad text={row.text} sign="decimal" onText={onText} />;
+  if (row.row === "dip" && dipUnit(machine.body.machine) === "1")
+    return <GaugePad walk={walk} change={change} />;
+  const unit = row.unit as Unit;
+  return (
+    <div class="depth-keys">
+      <DepthPad unit={unit} text={row.text} parts={parts} onText={onText} />
+      {unit === "in" ? (
+        <button
+          type="button"
+          class="other-action"
+          onClick={() => {
+            onParts(!parts);
+          }}
+        >
+          {say(parts ? "dip.to_whole" : "dip.to_parts")}
+        </button>
+      ) : null}
+    </div>
+  );
+}
