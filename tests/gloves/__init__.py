@@ -1,0 +1,1 @@
+"""Gloved fingers on the real keys: which wrong digits get typed, and which gates ask about them."""
