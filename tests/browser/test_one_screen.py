@@ -5,6 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser.keyboard import tab_to
 from tests.browser.onescreen import (
     entries_of,
     expect_recipe,
@@ -207,17 +208,6 @@ def test_an_old_recipe_never_stands_beside_new_numbers(page: Page) -> None:
         assert lines["342"] not in text
     # Said only once the keys have rested.
     expect(spoken).to_contain_text("concentrate")
-
-
-def tab_to(page: Page, role: str, name: str) -> None:
-    """Presses Tab until the focus is there; a person without a pointer has no other way."""
-    wanted = page.get_by_role(role, name=name)  # type: ignore[arg-type]
-    expect(wanted).to_be_visible()
-    for _ in range(60):
-        if wanted.evaluate("(one) => one === document.activeElement"):
-            return
-        page.keyboard.press("Tab")
-    raise AssertionError(f"no Tab leads to {name}")
 
 
 def test_from_the_machine_to_the_first_bucket_by_keyboard(page: Page) -> None:

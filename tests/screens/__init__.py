@@ -1,0 +1,1 @@
+"""Pictures of every screen, for a person to look at."""

@@ -1,0 +1,41 @@
+"""What can be measured on a page while its picture is taken: printed, for a person to judge."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from axe_playwright_python.sync_playwright import Axe
+from playwright.sync_api import Page
+
+LEAST_PX = 60
+# A number, a space that may break, a unit.
+_PARTED = r"""
+() => (document.body.innerText.match(
+  /\d[ \n](?:L|mL|mm|cm|in|ft|kg|%|Brix|°C|US gal|imp gal|min)(?![\w/])/g) ?? [])
+"""
+# Radio buttons and ticks are as large as the row that labels them.
+_SMALL = """
+(least) => [...document.querySelectorAll("button, a, input, summary, select")]
+  .filter((one) => one.getClientRects().length > 0)
+  .map((one) => {
+    const box = (one.closest("label") ?? one).getBoundingClientRect();
+    const name = (one.getAttribute("aria-label") ?? one.innerText ?? one.name).trim();
+    return { name, width: box.width, height: box.height };
+  })
+  .filter(({ width, height }) => Math.min(width, height) < least - 0.5)
+  .map(({ name, width, height }) => `${name} ${Math.round(width)} x ${Math.round(height)}`)
+"""
+
+
+def measured(page: Page) -> list[str]:
+    """Numbers that may part from their unit, small targets, and text under 7:1."""
+    wrong = [f"may part: {found!r}" for found in page.evaluate(_PARTED)]
+    wrong += [f"small: {found}" for found in page.evaluate(_SMALL, LEAST_PX)]
+    return wrong
+
+
+def faint(page: Page) -> list[str]:
+    """Text under 7:1 in the theme that stands there (large text under 4.5:1), by axe."""
+    only = {"runOnly": {"type": "rule", "values": ["color-contrast-enhanced"]}}
+    found: list[dict[str, Any]] = Axe().run(page, options=only).response["violations"]
+    return [f"faint: {node['html'][:90]}" for entry in found for node in entry["nodes"]]

@@ -1,0 +1,125 @@
+"""``python -m tests.screens.take`` in the project's environment: the walk past every screen."""
+
+import argparse
+import sys
+import tempfile
+from pathlib import Path
+
+from playwright.sync_api import Page, expect, sync_playwright
+
+from tests.browser.phone import Phone, heading, wait_until_ready
+from tests.browser.server import Server
+from tests.browser.walk import check_until_recipe, open_machine, set_up_machine
+from tests.screens.album import FOLDER, Album
+from tests.screens.places import ABOUT_MACHINE, OF_CHECK, OF_PHONE
+
+LANGUAGES = ("en", "de")
+MOST_TICKS = 60
+
+
+def _onward(page: Page) -> None:
+    """Presses the main action, whatever it is called in this language."""
+    page.locator(".main-action").click()
+    # A committing button rests for a second.
+    page.wait_for_timeout(1_100)
+
+
+def _use(page: Page, album: Album, mode: str) -> None:
+    """Changes language and mode of the phone, which both hold from the next start on."""
+    album.mode = mode
+    page.evaluate(
+        "([language, mode]) => {"
+        " localStorage.setItem('pailwright-settings.language', language);"
+        " localStorage.setItem('pailwright.mode', JSON.stringify(mode)); }",
+        [album.language, mode],
+    )
+    page.reload()
+    expect(heading(page)).to_be_visible()
+
+
+def _pour(page: Page, album: Album, machine: str) -> None:
+    """From the recipe over every bucket to the second reading."""
+    album.open(page, f"{machine}/recipe", "recipe-before-pouring")
+    _onward(page)
+    album.take(page, "saved")
+    _onward(page)
+    album.take(page, "pour-ready")
+    _onward(page)
+    for n in range(4):
+        album.take(page, f"pour-tick-{n + 1}")
+        _onward(page)
+    album.open(page, f"{machine}/pour/stop", "pour-stop")
+    page.evaluate("(place) => { location.hash = place; }", f"#/{machine}/pour")
+    page.reload()
+    album.take(page, "pour-resume")
+    for _ in range(MOST_TICKS):
+        if "/done/" in page.url:
+            break
+        _onward(page)
+    album.take(page, "pour-saved")
+    for place in ("recheck", "recheck/skip"):
+        album.open(page, f"{machine}/{place}", place)
+    album.open(page, "log", "log-with-entries")
+    album.open(page, machine, "machine-reading-due")
+    album.open(page, "", "machines-reading-due")
+
+
+def _walk(page: Page, album: Album) -> None:
+    set_up_machine(page)
+    page.get_by_role("button", name="Back").click()
+    open_machine(page)
+    machine = page.url.split("#/")[1]
+    check_until_recipe(page)
+    _use(page, album, "guided")
+    for place in ("", machine):
+        album.open(page, place, place.split("/")[0] or "list")
+    for place in [*OF_CHECK, *ABOUT_MACHINE]:
+        album.open(page, f"{machine}/{place}", place)
+    for place in OF_PHONE:
+        album.open(page, place, place)
+    _use(page, album, "compact")
+    for place in (machine, f"{machine}/all"):
+        album.open(page, place, place.split("/")[-1] if place.endswith("all") else "machine")
+    _use(page, album, "guided")
+    _pour(page, album, machine)
+    _use(page, album, "compact")
+    album.open(page, f"{machine}/all", "all-empty")
+
+
+def take(language: str) -> Album:
+    """Every picture of one language and its sheets; needs the built app."""
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    for old in FOLDER.glob(f"{language}-*"):
+        old.unlink()
+    album, server = Album(language), Server()
+    try:
+        with tempfile.TemporaryDirectory() as profile, sync_playwright() as playwright:
+            phone = Phone(playwright, Path(profile))
+            page = phone.start()
+            page.goto(server.address)
+            wait_until_ready(page)
+            album.mode = "first"
+            album.take(page, "list-empty")
+            _walk(page, album)
+            print("\n".join(str(path) for path in album.sheets(page)))
+            phone.close()
+            print("\n".join(phone.problems))
+    finally:
+        server.kill()
+    return album
+
+
+def main() -> int:
+    """Takes the pictures of the wanted languages; returns the exit status."""
+    parser = argparse.ArgumentParser(prog="python3 -m tests.screens")
+    parser.add_argument("--language", choices=LANGUAGES, action="append", help="default: all")
+    for language in parser.parse_args().language or LANGUAGES:
+        album = take(language)
+        print(f"{language}: {len(album.names)} places in two themes")
+        print("\n".join(album.wrong))
+        print(f"led elsewhere: {', '.join(album.elsewhere) or 'none'}")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
