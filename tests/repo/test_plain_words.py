@@ -1,0 +1,32 @@
+"""No sentence blames its reader, and none writes an amount in a way that is misread."""
+
+import json
+import re
+
+import pytest
+
+from web.build.paths import SHARED
+
+WORDS = json.loads((SHARED / "words" / "en.json").read_text(encoding="utf-8"))
+SENTENCES = {
+    f"{key} {form}".strip(): sentence
+    for key, entry in WORDS.items()
+    for form, sentence in (entry.items() if isinstance(entry, dict) else [("", entry)])
+}
+BLAME = re.compile(r"\b(?:invalid|please|sorry|oops|error code)\b", re.IGNORECASE)
+# .5 is read as 5, 1:20 as 1 in 20 or 1 and 20; cc, oz and a bare gal have more than one size.
+MISREAD = re.compile(r"(?<![\w.])\.\d|\b\d+:\d+\b|[\d}]\s(?:cc|oz)\b|[\d}]\s(?:gal|gallons?)\b")
+
+
+def test_the_patterns_find_what_they_are_for() -> None:
+    assert BLAME.search("Please enter a number.")
+    for text in ("add .5 L", "mix 1:20", "3 cc", "{n} oz", "{n} gal", "8 gallons"):
+        assert MISREAD.search(text), text
+    for text in ("0.5 L", "3 US gal", "7.3 is low"):
+        assert not MISREAD.search(text), text
+
+
+@pytest.mark.parametrize("pattern", [BLAME, MISREAD])
+def test_no_sentence_has_one(pattern: re.Pattern[str]) -> None:
+    assert len(SENTENCES) > 1_000
+    assert {key: said for key, said in SENTENCES.items() if pattern.search(said)} == {}
