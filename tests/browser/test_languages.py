@@ -78,6 +78,10 @@ def test_check_in_german_with_a_decimal_comma(phone: Phone, server: Server, them
     expect(page.get_by_text("4,0 × Faktor 1,5 = 6,0")).to_be_visible()
     assert re.findall(r"\d\.\d", page.get_by_role("main").inner_text()) == []
     look(page, "08-recipe", theme)
+    _pour_in_german(page, server, theme)
+
+
+def _pour_in_german(page: Page, server: Server, theme: Theme) -> None:
     press(page, "Ins Prüfbuch speichern")
     expect(heading(page)).to_have_text("Im Prüfbuch gespeichert")
     look(page, "09-saved", theme)
