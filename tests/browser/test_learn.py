@@ -57,10 +57,10 @@ def test_cards_answer_to_their_keys(page: Page) -> None:
     page.get_by_role("link", name="Water leaves, concentrate stays").click()
     expect(main).to_contain_text("153.9 L at 6.0 %")
     for _ in range(5):
-        press(page, "Heat takes 10 L of water")
+        press(page, "Heat takes 10\N{NO-BREAK SPACE}L of water")
     # 9.234 L of concentrate in 103.9 L.
     expect(main).to_contain_text("103.9 L at 8.9 %")
-    press(page, "Parts carry 10 L out")
+    press(page, "Parts carry 10\N{NO-BREAK SPACE}L out")
     expect(main).to_contain_text("93.9 L at 8.9 %")
     press(page, "Start again")
     expect(main).to_contain_text("153.9 L at 6.0 %")

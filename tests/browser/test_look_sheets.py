@@ -54,11 +54,11 @@ def test_pages_about_printing(phone: Phone, server: Server, theme: Theme) -> Non
     look_at_bucket(page, look)
     page.get_by_role("link", name="Dip scale").click()
     page.get_by_role("link", name="How long is the line?").click()
-    field(page, "Length of the 100 mm line").fill("70")
+    field(page, "Length of the 100\N{NO-BREAK SPACE}mm line").fill("70")
     press(page, "Continue")
     expect(page.get_by_role("alert")).to_be_visible()
     look(page)
-    field(page, "Length of the 100 mm line").fill("97")
+    field(page, "Length of the 100\N{NO-BREAK SPACE}mm line").fill("97")
     press(page, "Continue")
     expect(page.get_by_role("button", name="Forget this length")).to_be_visible()
     # Another look at a page of the same name, now with a correction.

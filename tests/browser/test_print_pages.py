@@ -130,14 +130,16 @@ def test_only_the_sheet_is_printed_also_in_the_dark(
 def test_a_printer_that_shrinks_is_asked_about_and_made_up_for(page: Page, tmp_path: Path) -> None:
     open_sheet(page, "Dip scale")
     press(page, "Print")
-    expect(page.get_by_role("heading", name="Now measure the 100 mm line")).to_be_visible()
+    expect(
+        page.get_by_role("heading", name="Now measure the 100\N{NO-BREAK SPACE}mm line")
+    ).to_be_visible()
     page.get_by_role("link", name="How long is the line?").click()
-    field(page, "Length of the 100 mm line").fill("70")
+    field(page, "Length of the 100\N{NO-BREAK SPACE}mm line").fill("70")
     press(page, "Continue")
     refused = page.get_by_role("alert")
     expect(refused).to_contain_text("between 90 mm and 110 mm")
     expect(refused).to_contain_text("Turn that off and print again")
-    field(page, "Length of the 100 mm line").fill("97")
+    field(page, "Length of the 100\N{NO-BREAK SPACE}mm line").fill("97")
     next_page(page)
     expect(heading(page)).to_have_text("Dip scale")
     expect(page.get_by_text("your line came out 97 mm long on A4")).to_be_visible()
@@ -158,7 +160,7 @@ def test_a_printer_that_shrinks_is_asked_about_and_made_up_for(page: Page, tmp_p
 def test_a_true_printer_is_not_corrected(page: Page, tmp_path: Path) -> None:
     open_sheet(page, "Dip scale")
     page.get_by_role("link", name="How long is the line?").click()
-    field(page, "Length of the 100 mm line").fill("99.5")
+    field(page, "Length of the 100\N{NO-BREAK SPACE}mm line").fill("99.5")
     next_page(page)
     expect(page.get_by_text("nothing is corrected")).to_be_visible()
     expect(page.locator(".sheet svg").first).to_be_visible()

@@ -30,3 +30,18 @@ def test_the_patterns_find_what_they_are_for() -> None:
 def test_no_sentence_has_one(pattern: re.Pattern[str]) -> None:
     assert len(SENTENCES) > 1_000
     assert {key: said for key, said in SENTENCES.items() if pattern.search(said)} == {}
+
+
+UNITS = r"(?:L|mL|mm|cm|ft|kg|%|Brix|°C|US gal|imp gal|min)(?![\w/])"
+# What is drawn on paper has no lines to break at, and the report's words are checked with it.
+ON_PAPER = ("sheet.", "report.")
+PARTED = re.compile(r"[\d}] " + UNITS)
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_no_number_can_part_from_its_unit(language: str) -> None:
+    words = (SHARED / "words" / f"{language}.json").read_text(encoding="utf-8")
+    lines = [line for line in words.splitlines() if not line.strip(' "').startswith(ON_PAPER)]
+    assert len(lines) > 1_000
+    assert [line for line in lines if PARTED.search(line)] == []
+    assert PARTED.search("Pour 10 L")

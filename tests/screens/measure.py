@@ -11,14 +11,17 @@ LEAST_PX = 60
 # A number, a space that may break, a unit.
 _PARTED = r"""
 () => (document.body.innerText.match(
-  /\d[ \n](?:L|mL|mm|cm|in|ft|kg|%|Brix|°C|US gal|imp gal|min)(?![\w/])/g) ?? [])
+  /\d (?:L|mL|mm|cm|in|ft|kg|%|Brix|°C|US gal|imp gal|min)(?![\w/])/g) ?? [])
 """
-# Radio buttons and ticks are as large as the row that labels them.
+# Radio buttons and ticks are as large as the row that labels them; others are laid over their part.
 _SMALL = """
 (least) => [...document.querySelectorAll("button, a, input, summary, select")]
   .filter((one) => one.getClientRects().length > 0)
   .map((one) => {
-    const box = (one.closest("label") ?? one).getBoundingClientRect();
+    const after = getComputedStyle(one, "::after");
+    const isOver = after.content !== "none" && after.position === "absolute";
+    const met = isOver ? one.offsetParent : (one.closest("label") ?? one);
+    const box = met.getBoundingClientRect();
     const name = (one.getAttribute("aria-label") ?? one.innerText ?? one.name).trim();
     return { name, width: box.width, height: box.height };
   })
