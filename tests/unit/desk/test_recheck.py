@@ -54,8 +54,8 @@ def test_it_agrees_with_the_recipes_own_expectation() -> None:
     pours = [
         {
             "count": pour["count"],
-            "water": litres(f"{pour['water_l']:.3f}"),
-            "concentrate": litres(f"{pour['concentrate_l']:.3f}"),
+            "water": litres(f"{pour['water_l']:.2f}"),
+            "concentrate": litres(f"{pour['concentrate_l']:.2f}"),
         }
         for pour in plan["pours"]
     ]
