@@ -39,7 +39,10 @@ def _use(page: Page, album: Album, mode: str) -> None:
 
 def _pour(page: Page, album: Album, machine: str) -> None:
     """From the recipe over every bucket to the second reading."""
-    album.open(page, f"{machine}/recipe", "recipe-before-pouring")
+    page.evaluate("(place) => { location.hash = place; }", f"#/{machine}/recipe")
+    # After a new start the calculator takes its time.
+    page.locator(".main-action").wait_for()
+    album.take(page, "recipe-before-pouring")
     _onward(page)
     album.take(page, "saved")
     _onward(page)
