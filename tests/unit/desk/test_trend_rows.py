@@ -49,7 +49,7 @@ def test_unknown_rest_and_draw_off_break_or_enter_the_balance() -> None:
     assert losses["lost_l_d"]["value"] == pytest.approx(54 / 16)
 
 
-@pytest.mark.parametrize("depth, shows", [("380", "0"), ("0", "5")])
+@pytest.mark.parametrize(("depth", "shows"), [("380", "0"), ("0", "5")])
 def test_plain_water_and_an_empty_sump_are_no_steps(depth: str, shows: str) -> None:
     phone = lathe()
     for day in range(4):
