@@ -24,6 +24,7 @@ DOOR = {
     "pycore/desk/merging.py",
     "pycore/desk/office.py",
     "pycore/desk/plant.py",
+    "pycore/desk/removing.py",
     "pycore/desk/report_machine.py",
     "pycore/desk/report_of.py",
     "pycore/desk/report_times.py",
