@@ -78,11 +78,10 @@ def test_check_in_german_with_a_decimal_comma(phone: Phone, server: Server, them
     expect(page.get_by_text("4,0 × Faktor 1,5 = 6,0")).to_be_visible()
     assert re.findall(r"\d\.\d", page.get_by_role("main").inner_text()) == []
     look(page, "08-recipe", theme)
-    _pour(page, theme)
-    _other_pages(page, server, theme)
+    _pour_in_german(page, server, theme)
 
 
-def _pour(page: Page, theme: Theme) -> None:
+def _pour_in_german(page: Page, server: Server, theme: Theme) -> None:
     press(page, "Ins Prüfbuch speichern")
     expect(heading(page)).to_have_text("Im Prüfbuch gespeichert")
     look(page, "09-saved", theme)
@@ -91,9 +90,6 @@ def _pour(page: Page, theme: Theme) -> None:
     press(page, "Richtiges Fass, Handschuhe an")
     expect(page.get_by_role("button", name="Wasser ist drin")).to_be_visible()
     look(page, "12-pour", theme)
-
-
-def _other_pages(page: Page, server: Server, theme: Theme) -> None:
     machine = page.url.split("#/")[1].split("/pour")[0]
     for place in ("set-up/check", "set-up/pours", "set-up/dipping", "tell", "print/machine_card"):
         page.goto(f"{server.address}#/{machine}/{place}")

@@ -19,14 +19,16 @@ OTHERS = sorted(path.stem for path in FOLDER.glob("*.json") if path.stem != "en"
 FORMS = {"en": {"one", "other"}, "de": {"one", "other"}}
 # The same in German: names, signs, blanks alone, and words that both languages have.
 SAME_IN_GERMAN = {
-    "about.pyodide", "about.python", "answers.second_value", "app.name", "dip.volume",
-    "facts.name", "facts.thing_sides", "field.first_fill_ph", "field.ph", "found.factor",
-    "install.android", "install.iphone", "language.de", "language.en",
-    "limits.nitrite_most_hint", "limits.review_hint", "look.ph", "machine.code",
-    "metal.aluminium", "metal.magnesium", "method.titration", "pours.give_or_take", "print.A4",
-    "print.Letter", "recipe.now", "sheet.bucket_strength", "sheet.code_is", "sheet.full_of",
-    "sheet.made_by", "sheet.mix_makes", "sheet.zero", "shift.said", "shift.said_by",
-    "shows.brix", "told.state_why", "unit.1", "unit.Brix",
+    "about.pyodide", "about.python", "answers.second_value", "app.name", "compact.line.digital",
+    "compact.unanswered", "dip.volume", "facts.name", "facts.thing_sides", "field.first_fill_ph",
+    "field.ph", "found.factor", "install.android", "install.iphone", "language.de", "language.en",
+    "limits.nitrite_most_hint", "limits.review_hint", "look.nitrite_row", "look.ph",
+    "machine.code", "metal.aluminium", "metal.magnesium", "method.titration", "mishap.note",
+    "pours.give_or_take", "practice.worked.room", "practice.worked.strength",
+    "practice.worked.volume", "print.A4", "print.Letter", "recipe.now", "sheet.bucket_strength",
+    "sheet.code_is", "sheet.full_of", "sheet.made_by", "sheet.mix_makes", "sheet.zero",
+    "shift.said", "shift.said_by", "shows.brix", "told.state_why", "trend.ph",
+    "trend.table_concentrate", "trend.table_not_known", "unit.1", "unit.Brix",
 }  # fmt: skip
 
 

@@ -106,6 +106,7 @@ export type AnyEntry = AnyContent & Placed;
 /** What the lists of machines and checks are made of; deeds stand beside them. */
 export type Entry = Content & Placed;
 export type ToldEntry = ToldContent & Placed;
+export type StateEntry = Extract<ToldEntry, { kind: "machine_state" }>;
 export type DeedEntry = Deed & Placed;
 export type PlanEntry = Extract<DeedEntry, { kind: "plan" }>;
 export type PourEntry = Extract<DeedEntry, { kind: "pour" }>;

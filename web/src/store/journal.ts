@@ -10,7 +10,7 @@ import {
   type DeedEntry,
   type Entry,
   type MachineEntry,
-  type ToldEntry,
+  type StateEntry,
 } from "./entry";
 import { fillExample } from "./example";
 import { unexported, type Unexported } from "./exported";
@@ -23,8 +23,6 @@ import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
 import { dropLacking, type Head } from "./witness";
-
-export type Stated = Extract<ToldEntry, { kind: "machine_state" }>;
 
 export type Load =
   | { readonly kind: "reading" }
@@ -147,15 +145,15 @@ const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
 });
 
 /** How each machine is used, by its latest word about it. */
-const states = computed<ReadonlyMap<string, Stated>>(() => {
-  const latest = new Map<string, Stated>();
+const states = computed<ReadonlyMap<string, StateEntry>>(() => {
+  const latest = new Map<string, StateEntry>();
   for (const entry of recent.value)
     if (entry.kind === "machine_state") latest.set(entry.machine, entry);
   return latest;
 });
 
 /** Undefined where nobody has said anything, or has said that it is in ordinary use. */
-export function statedOf(machine: string): Stated | undefined {
+export function statedOf(machine: string): StateEntry | undefined {
   const stated = heldOf(machine) ?? states.value.get(machine);
   return stated?.body.state === "in_use" ? undefined : stated;
 }
@@ -166,7 +164,7 @@ export function isResting(machine: string): boolean {
 }
 
 /** The tag or the stop that stands at a machine: of the words that may be the latest one is enough. */
-export function heldOf(machine: string): Stated | undefined {
+export function heldOf(machine: string): StateEntry | undefined {
   const all = recent.value
     .filter((entry) => entry.kind === "machine_state")
     .filter((entry) => entry.machine === machine);
@@ -281,7 +279,7 @@ export async function save(content: AnyContent): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
     const line = await lineOf(ownLine(outcome.row));
-    const now = held.value === null ? null : withLine(held.value, line);
+    const now = held.value && withLine(held.value, line);
     if (now === null) await readAgain();
     else take(now);
     news?.postMessage("written");

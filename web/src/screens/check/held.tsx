@@ -2,8 +2,7 @@
 import { MainAction, OtherAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { goOnDespite } from "../../store/despite";
-import type { MachineEntry } from "../../store/entry";
-import type { Stated } from "../../store/journal";
+import type { MachineEntry, StateEntry } from "../../store/entry";
 import { say } from "../../words/say";
 import { back } from "../route";
 import { TagFacts } from "../told/stated";
@@ -13,7 +12,7 @@ export function HeldScreen({
   held,
 }: {
   readonly machine: MachineEntry;
-  readonly held: Stated;
+  readonly held: StateEntry;
 }) {
   const id = machine.machine;
   const isTag = held.body.state === "on_hold";

@@ -2,7 +2,8 @@
 import { PlaceLink } from "../../elements/buttons";
 import { StateShape } from "../../elements/statemark";
 import type { MachineEntry } from "../../store/entry";
-import { heldOf, statedOf, type Stated as StatedEntry } from "../../store/journal";
+import type { StateEntry } from "../../store/entry";
+import { heldOf, statedOf } from "../../store/journal";
 import { isAtRest, isHeld } from "../../store/told";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge } from "../../words/say";
@@ -11,19 +12,19 @@ import { now_ms } from "../now";
 import { address } from "../route";
 
 /** A tag is not lifted by the clock: when its time has passed, somebody has to ask. */
-function untilWords({ body }: StatedEntry): string | null {
+function untilWords({ body }: StateEntry): string | null {
   const { state, until } = body;
   if (until === undefined) return state === "on_hold" ? say("tell.until_open") : null;
   const key = Date.parse(until) < now_ms.value ? "tell.until_past" : "tell.until";
   return say(key, { time: writeMoment(until) });
 }
 
-function byWords({ by }: StatedEntry): string | undefined {
+function byWords({ by }: StateEntry): string | undefined {
   return by === undefined ? undefined : say("tell.by", { by });
 }
 
 /** "On hold: waits for the laboratory" */
-export function stateWords({ body }: StatedEntry): string {
+export function stateWords({ body }: StateEntry): string {
   const state = startLarge(shiftStateWord(body.state));
   return body.reason === undefined
     ? state
@@ -55,7 +56,7 @@ export function HeldLine({ machine }: { readonly machine: string }) {
 }
 
 /** What is held gets nothing poured in; the tag says why, until when and who hung it. */
-export function TagFacts({ stated }: { readonly stated: StatedEntry }) {
+export function TagFacts({ stated }: { readonly stated: StateEntry }) {
   const { remarks, state } = stated.body;
   const until = untilWords(stated);
   return (
