@@ -12,6 +12,7 @@ from pycore.desk.history import level_of, setup_from
 from pycore.desk.messages import DipTyped
 from pycore.desk.reader import Reader
 from pycore.desk.results import Level
+from pycore.desk.trend_rows import number_of
 from pycore.journal.amend import Standing
 from pycore.journal.line import from_store
 from pycore.journal.loss import LevelChange, level_change
@@ -22,7 +23,6 @@ from pycore.journal.times import DAY_S, moment_of
 from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import Shown, shown
-from pycore.quantity.typed import read_typed
 
 # A pH counts as that of the first fill when it was measured within a week of the clean-out: a
 # charge ages. Common practice, no source.
@@ -80,24 +80,25 @@ def _after(machine: MachineNow, entry: Standing) -> list[Standing]:
     return list(machine.ordered[places.index(entry.place) + 1 :])
 
 
-def _litres(typed: Any) -> float:
-    try:
-        return read_typed(typed["text"], typed.get("unit"), "draw_off_l", "draw_off").value
-    except Fault:
-        return 0.0
+def _went(entries: Iterable[Standing], usable_l: float | None) -> tuple[Went, bool] | None:
+    """Litres out and in, and whether something went in that is not among them.
 
-
-def _went(entries: Iterable[Standing], usable_l: float | None) -> tuple[Went, bool]:
-    """Litres out and in, and whether something went in that is not among them."""
+    None where nobody can say what went out: a sump that was drained, a number that cannot be read.
+    """
     out_l = water_l = concentrate_l = 0.0
     unknown = is_open = False
     for entry in entries:
+        if entry.kind == "clean_out":
+            return None
         if entry.kind == "pour":
             went = poured(entry.content["pours"], usable_l)
             water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
             unknown = unknown or went.unknown_buckets > 0
             is_open = not entry.content["finished"]
-            out_l += _litres(entry.content["draw_off"]) if "draw_off" in entry.content else 0.0
+            taken_l = number_of(entry.content, "draw_off", "volume_l")
+            if taken_l is None and "draw_off" in entry.content:
+                return None
+            out_l += taken_l or 0.0
         unknown = unknown or entry.kind == "unknown_addition"
     return Went(out_l, water_l, concentrate_l), unknown or is_open
 
@@ -127,16 +128,19 @@ def _level(machine: MachineNow, dip: DipTyped, now_s: int) -> dict[str, Any] | N
     last = machine.level
     if last is None or machine.definition is None:
         return None
-    typed, read = setup_from(machine.definition.entry.content["machine"])
-    place = ("body.dip", "body.machine.sump")
-    second = level_from(Reader(), read.tank, dip, typed.units, *place)
     try:
+        typed, read = setup_from(machine.definition.entry.content["machine"])
         first = level_of(last.entry, setup_from(machine.setup_at(last.entry)))
     except Fault:
-        # The last dip belongs to a set-up that cannot be read any more.
+        # One of the two belongs to a set-up that cannot be read any more.
         return None
+    place = ("body.dip", "body.machine.sump")
+    second = level_from(Reader(), read.tank, dip, typed.units, *place)
     usable_l = usable_of(machine.definition.entry.content["machine"])
-    went, unknown = _went(_after(machine, last.entry), usable_l)
+    known = _went(_after(machine, last.entry), usable_l)
+    if known is None or known[0].draw_off_l > first.volume_l.value:
+        return None
+    went, unknown = known
     seconds = max(0, now_s - last.entry.measured_s)
     full_l = second.level.full_volume_l
     change = level_change(_dip(first), _dip(second.level), went, full_l, seconds, unknown)
@@ -165,7 +169,8 @@ def look_back(body: LookBackBody) -> dict[str, Any]:
     if not found:
         return {"nitrite_before": [], "topped_up": False}
     (machine,) = found
-    since = machine.ordered if machine.level is None else _after(machine, machine.level.entry)
+    charge = of_this_charge(machine.ordered)
+    since = charge if machine.level is None else _after(machine, machine.level.entry)
     first_ph = _first_ph(machine)
     level = None if body.dip is None else _level(machine, body.dip, now_s)
     return {

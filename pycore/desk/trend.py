@@ -7,7 +7,7 @@ from dataclasses import replace
 from typing import TypeVar
 
 from pycore.advice.drift import MOST_READINGS, Slope, direction, theil_sen
-from pycore.advice.losses import LEAST_CHECKS, Losses, losses
+from pycore.advice.losses import LEAST_CHECKS, Losses, losses, usual_steps
 from pycore.desk.checked import checked
 from pycore.desk.history import Point, history_of
 from pycore.desk.log_state import name_of
@@ -139,7 +139,8 @@ def _losses(points: Sequence[Point], unit: str) -> LossesShown:
     found = losses(steps.steps, bands[-1].aim_pct, shared_of(points)) if bands else None
     needed = LEAST_CHECKS - 1
     if found is None:
-        return LossesShown(len(steps.steps), needed, steps.counted(0), {})
+        usual = len(usual_steps(steps.steps))
+        return LossesShown(usual, needed, steps.counted(len(steps.steps) - usual), {})
     return LossesShown(
         steps=found.steps,
         needed=needed,

@@ -99,12 +99,17 @@ def rows_of(points: Sequence[Point], unit: str) -> list[TrendRow]:
 
 
 def _state(point: Point) -> State | None:
-    """Litres of the whole circuit and strength with their own errors; None without both."""
+    """Litres of the whole circuit and strength with their own errors; None without both.
+
+    An empty sump and plain water are none either: no concentrate tells what was carried out.
+    """
     level, strength = point.level, point.strength
     if level is None or strength is None or strength.strength_pct is None:
         return None
     dip = dip_of(level.volume_l, level.depth_mm.u, level.litres_per_mm)
     whole_l = (level.circuit_l or level.volume_l).value
+    if whole_l <= 0 or strength.strength_pct.value <= 0:
+        return None
     brix, pct = strength.corrected_brix or strength.reading_brix, strength.strength_pct
     own = pct.value * brix.u / brix.value if brix.value > 0 else pct.u
     return State(Measured(whole_l, dip.u_l), Measured(pct.value, min(own, pct.u)))
@@ -182,6 +187,9 @@ def steps_of(points: Sequence[Point]) -> Steps:
             continue
         at_s = point.entry.measured_s
         days = (at_s - before[1]) / DAY_S if before is not None else 0.0
+        if before is not None and since.out_l >= before[0].volume_l.value:
+            # More than there was: the number is not what was taken out.
+            since.why = since.why or "unknown_taken"
         if before is not None and since.why is not None:
             found.left_out[since.why] = found.left_out.get(since.why, 0) + 1
         elif before is not None and days > 0:

@@ -66,6 +66,16 @@ def open_pours(ordered: Iterable[Standing]) -> tuple[OpenPour, ...]:
     return tuple(found[plan] for plan in sorted(found))
 
 
+def _ends_recheck(entry: Standing) -> bool:
+    """Whether nothing is due after it; a second reading without a reading says there is none.
+
+    After a clean-out there is nothing left of the pour to read.
+    """
+    is_read = entry.kind == "check" and "reading" in entry.content
+    is_emptied = entry.kind == "clean_out" and entry.content["finished"]
+    return entry.kind == "recheck" or is_read or is_emptied
+
+
 def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck | None:
     """The second reading that is due at one machine, or None.
 
@@ -78,7 +88,6 @@ def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck
             due_at = entry.content["recheck_due_at"]
             overdue = moment_of(due_at, "recheck_due_at")[0] < now_s
             due = Recheck(entry.id, due_at, overdue and not rests, rests)
-        elif entry.kind == "recheck" or (entry.kind == "check" and "reading" in entry.content):
-            # A second reading without a reading is the word that there will be none.
+        elif _ends_recheck(entry):
             due = None
     return due

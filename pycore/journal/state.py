@@ -43,7 +43,7 @@ class Found:
 
 @dataclass(frozen=True)
 class Since:
-    """What was poured since the last dip or reading.
+    """What was poured since the last dip or reading, or since the sump was cleaned out.
 
     Litres are those of the buckets that are known; unknown_buckets are not in them.
     """
@@ -139,6 +139,14 @@ def _is_before(entry: Standing, other: Standing) -> bool:
     return other.measured_s - entry.measured_s > CERTAIN_S
 
 
+def _starts_anew(entry: Standing) -> bool:
+    """Whether what was poured before is in a later dip or reading, or gone with the old charge."""
+    is_emptied = entry.kind == "clean_out" and entry.content["finished"]
+    return is_emptied or (
+        entry.kind in _MEASURING and bool(entry.content.keys() & {"dip", "reading"})
+    )
+
+
 def _since(ordered: list[Standing]) -> Since:
     entries: list[Standing] = []
     usable_l: float | None = None
@@ -147,7 +155,7 @@ def _since(ordered: list[Standing]) -> Since:
     for entry in ordered:
         if entry.kind == "machine_set":
             usable_l = usable_of(entry.content["machine"])
-        elif entry.kind in _MEASURING and entry.content.keys() & {"dip", "reading"}:
+        elif _starts_anew(entry):
             entries, water_l, concentrate_l, buckets, unknown = [], 0.0, 0.0, 0, 0
         elif entry.kind in ("pour", "unknown_addition"):
             entries.append(entry)

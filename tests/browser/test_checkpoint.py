@@ -16,7 +16,7 @@ from tests.phones import LATHE, id_of, setup
 from tests.phones import Phone as Writer
 
 ROWS = 240
-BACKUP = ".machine-list + p"
+BACKUP = ".machine-list ~ p"
 GRINDER = id_of("axle grinder")
 COUNT_READS = """
 window.wholeReads = 0;
@@ -39,7 +39,8 @@ def shown(page: Page, server: Server) -> tuple[str, int]:
     page.goto("about:blank")
     page.goto(server.address)
     texts = (
-        page.locator(".machine-list").inner_text() + page.locator(BACKUP).inner_text().split(".")[0]
+        page.locator(".machine-list").inner_text()
+        + page.locator(BACKUP).first.inner_text().split(".")[0]
     )
     page.get_by_role("link", name="Open the log").click()
     expect(page.locator(".log-row").first).to_be_visible()

@@ -1,14 +1,22 @@
 """A clean-out from the first tick to the new charge, through a killed phone, or stopped early."""
 
+import json
+
 import pytest
 from playwright.sync_api import Page, expect
 
+from pycore.journal.file import write_file
+from tests.browser.files import start_at, take_in
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
+from tests.browser.stored import rows
 from tests.browser.test_look import Look
 from tests.browser.test_pouring import entries
-from tests.browser.walk import field, press
+from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
+from tests.phones import Phone as Writer
 
+# Later than what this page writes, whatever day it is.
+_SOON_S = 20 * 365 * 86_400
 TO_THE_REST = [
     ("Get ready", "All is ready"),
     ("Skim the oil", "Oil is off"),
@@ -145,3 +153,34 @@ def test_stopped_early_says_what_was_reached(page: Page) -> None:
     assert [step["state"] for step in body["steps"]] == ["ready", "skimmed", "locked"]
     assert body["remarks"] == "Pump for the waste is broken."
     assert [e["body"]["state"] for e in entries(page, "machine_state")] == ["clean_out"]
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_clean_out_from_another_phone_ends_the_recipe_of_the_old_charge(page: Page) -> None:
+    open_machine(page)
+    check_until_recipe(page)
+    save_check(page)
+    open_machine(page)
+    recipe = page.get_by_role("link", name="Pour the recipe of")
+    expect(recipe).to_be_visible()
+    machine = json.loads(rows(page)[0]["text"])["machine"]
+    other = Writer("other")
+    other.save("clean_out", {"finished": True}, _SOON_S, machine=machine)
+    take_in(page, write_file(other.lines, []), 1)
+    start_at(page, f"machines/{machine}")
+    expect(page.get_by_text("No check yet.")).to_be_visible()
+    expect(recipe).to_have_count(0)
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_tag_is_not_lost_to_a_word_of_the_same_minutes(page: Page) -> None:
+    open_machine(page)
+    machine = json.loads(rows(page)[0]["text"])["machine"]
+    tag, other = Writer("tag"), Writer("other")
+    tag.save("machine_state", {"state": "on_hold", "reason": "wrong_drum"}, _SOON_S, machine)
+    other.save("machine_state", {"state": "in_use"}, _SOON_S + 60, machine)
+    take_in(page, write_file(tag.lines + other.lines, []), 2)
+    start_at(page, f"machines/{machine}")
+    expect(page.get_by_text("On hold").first).to_be_visible()
+    press(page, "Start a check")
+    expect(heading(page)).to_have_text("On hold")

@@ -124,6 +124,41 @@ def test_a_dip_of_another_charge_is_not_compared() -> None:
     assert "level" not in asked(phone, dip_mm="300")
 
 
+def test_what_was_poured_before_a_clean_out_is_gone_with_it() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    phone.save("pour", pour(1), 60)
+    assert asked(phone)["topped_up"] is True
+    phone.save("clean_out", {"finished": True}, HOUR_S)
+    assert asked(phone)["topped_up"] is False
+
+
+@pytest.mark.parametrize(
+    ("kind", "body"),
+    [
+        ("pour", {"pours": [], "finished": True, "draw_off": typed("half", "L")}),
+        ("pour", {"pours": [], "finished": True, "draw_off": typed("500", "L")}),
+        ("clean_out", {"finished": False}),
+    ],
+)
+def test_a_level_is_not_compared_where_nobody_knows_what_went_out(
+    kind: str, body: dict[str, Any]
+) -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    phone.save(kind, body, HOUR_S)
+    assert "level" not in asked(phone, dip_mm="100")
+
+
+def test_a_set_up_that_cannot_be_read_says_nothing_of_the_level() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    machine = setup()
+    machine["sump"]["full_depth"] = typed("deep", "mm")
+    phone.save("machine_set", {"machine": machine}, HOUR_S)
+    assert "level" not in asked(phone, dip_mm="100")
+
+
 def test_bad_input_names_its_field() -> None:
     phone = lathe()
     phone.save("check", check("400"), 0)

@@ -47,3 +47,30 @@ def test_unknown_rest_and_draw_off_break_or_enter_the_balance() -> None:
     # The step with the draw-off lost nothing else.
     assert losses["steps"] == 4
     assert losses["lost_l_d"]["value"] == pytest.approx(54 / 16)
+
+
+@pytest.mark.parametrize(("depth", "shows"), [("380", "0"), ("0", "5")])
+def test_plain_water_and_an_empty_sump_are_no_steps(depth: str, shows: str) -> None:
+    phone = lathe()
+    for day in range(4):
+        checked(phone, day, depth, shows)
+    found = trend_of(phone, 5)
+    assert found["losses"] == {"steps": 0, "needed": 2, "left_out": [], "shown": {}}
+    assert len(found["rows"]) == 4
+
+
+def test_more_taken_out_than_there_was_is_not_known() -> None:
+    phone = lathe()
+    for day in range(3):
+        checked(phone, day, "1" if day else "440", "5")
+        poured(phone, day, "0", "0", draw_off=typed("198", "L"))
+    losses = trend_of(phone, 4)["losses"]
+    assert losses["left_out"] == [{"why": "unknown_taken", "count": 2}]
+
+
+def test_steps_that_are_all_unusual_are_not_told_as_usable() -> None:
+    phone = lathe()
+    for day, depth in enumerate(("300", "380", "440")):
+        checked(phone, day, depth, "5")
+    losses = trend_of(phone, 4)["losses"]
+    assert (losses["steps"], losses["left_out"]) == (0, [{"why": "unusual", "count": 2}])

@@ -88,3 +88,12 @@ def test_due_later_is_not_overdue_and_rests_with_the_machine() -> None:
     assert machine(phone).recheck == Recheck(second, moment(60), False, True)
     phone.save("machine_state", {"state": "in_use"}, 99)
     assert machine(phone).recheck == Recheck(second, moment(60), True, False)
+
+
+def test_after_a_clean_out_no_second_reading_of_the_old_charge_is_due() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(2, recheck_due_at=moment(60)), 0)
+    phone.save("clean_out", {"finished": False}, 90)
+    assert machine(phone).recheck is not None
+    phone.save("clean_out", {"finished": True}, 120)
+    assert machine(phone).recheck is None

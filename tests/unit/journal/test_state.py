@@ -223,3 +223,14 @@ def test_clocks_ahead_are_flagged_by_the_time_given() -> None:
     phone.save("check", check(), 8 * 3600 + 601)
     assert [flag.flag for flag in fold(phone).flags] == ["future"]
     assert NOW_S == 1_795_586_400 + 8 * 3600
+
+
+def test_what_was_poured_into_the_old_charge_is_gone_with_it() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(2), 0)
+    phone.save("clean_out", {"finished": False}, 60)
+    assert machine(phone).since.buckets == 2
+    phone.save("clean_out", {"finished": True}, 120)
+    assert machine(phone).since.buckets == 0
+    phone.save("pour", pour(3), 180)
+    assert machine(phone).since.buckets == 3

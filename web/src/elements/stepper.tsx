@@ -1,25 +1,27 @@
-// A small whole number by two large buttons: no key to miss with a glove, nothing to misread.
+// A number by two large buttons: no key to miss with a glove, nothing to misread.
 interface StepperProps {
   readonly label: string;
-  readonly value: number;
-  readonly least: number;
-  readonly most: number;
   /** The number as a sentence: "2 buckets", "about 3 %". */
   readonly said: string;
+  /** Whether the number itself is what is read from afar. */
+  readonly large?: boolean;
   readonly less: string;
   readonly more: string;
-  readonly onValue: (value: number) => void;
+  readonly atLeast?: boolean;
+  readonly atMost?: boolean;
+  readonly onStep: (by: 1 | -1) => void;
 }
 
-export function Stepper({ label, value, least, most, said, less, more, onValue }: StepperProps) {
-  const step = (sign: string, word: string, to: number) => (
+export function Stepper(props: StepperProps) {
+  const { label, said, large = false, less, more, atLeast = false, atMost = false, onStep } = props;
+  const step = (sign: string, word: string, by: 1 | -1, disabled: boolean) => (
     <button
       type="button"
       class="step-key"
       aria-label={word}
-      disabled={to < least || to > most}
+      disabled={disabled}
       onClick={() => {
-        onValue(to);
+        onStep(by);
       }}
     >
       {sign}
@@ -27,9 +29,9 @@ export function Stepper({ label, value, least, most, said, less, more, onValue }
   );
   return (
     <div class="stepper" role="group" aria-label={label}>
-      {step("−", less, value - 1)}
-      <output class="step-said">{said}</output>
-      {step("+", more, value + 1)}
+      {step("−", less, -1, atLeast)}
+      <output class={large ? "step-said step-large" : "step-said"}>{said}</output>
+      {step("+", more, 1, atMost)}
     </div>
   );
 }

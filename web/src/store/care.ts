@@ -1,5 +1,5 @@
-// How often the shop wants its machines checked and cleaned out. A setting of this phone, as the
-// thresholds for look and smell are; the published intervals hold where it has none.
+// How often the shop wants its machines checked and cleaned out. A setting of this phone; the published
+// intervals hold where it has none.
 import type { TrendBody } from "../core/messages";
 import { readNote, writeNote } from "./notes";
 

@@ -12,13 +12,18 @@ function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;
 }
 
-/** As pycore finds it: the last pour with a due time, until somebody has read, or said that nobody will. */
+function isCleanOut(entry: { readonly kind: string; readonly body: object }): boolean {
+  return entry.kind === "clean_out" && "finished" in entry.body && entry.body.finished === true;
+}
+
+/** As pycore finds it: the last pour with a due time, until somebody has read or cleaned out, or said that nobody will read. */
 export function dueRecheck(machine: string): PourEntry | undefined {
   const pours = recentDeeds.value.filter(isOf(machine)).filter((deed) => deed.kind === "pour");
   const last = pours.filter(({ body }) => body.recheck_due_at !== undefined).at(-1);
   if (last === undefined) return undefined;
   const read = [
     ...recent.value.filter((entry) => entry.kind === "check" && "reading" in entry.body),
+    ...recent.value.filter(isCleanOut),
     ...recentDeeds.value.filter(({ kind }) => kind === "recheck"),
   ].filter(isOf(machine));
   return read.some(({ place }) => place > last.place) ? undefined : last;
@@ -27,9 +32,11 @@ export function dueRecheck(machine: string): PourEntry | undefined {
 /** The newest of checks and second readings, for the machine's state. */
 export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undefined {
   const check = lastCheck(machine);
+  const emptied = recent.value.filter(isOf(machine)).filter(isCleanOut).at(-1)?.place ?? -1;
   const again = recentDeeds.value
     .filter(isOf(machine))
     .filter((deed) => deed.kind === "recheck")
+    .filter(({ place }) => place > emptied)
     .filter(({ body }) => body.reading !== undefined)
     .at(-1);
   if (check === undefined || again === undefined) return again ?? check;

@@ -18,7 +18,7 @@ import { isSound, readHeld, withLine, type Held, type Need } from "./held";
 import { askToKeep } from "./keeping";
 import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
-import { lineOf, sortLines, type Line } from "./lines";
+import { lineOf, mayBeLatest, sortLines, type Line } from "./lines";
 import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
@@ -134,10 +134,13 @@ export const machines = computed<readonly MachineEntry[]>(() => {
   return [...latest.values()];
 });
 
+/** Of the charge that is in now: what was measured before a clean-out, as pycore has it, is of another fluid. */
 const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   const latest = new Map<string, CheckEntry>();
-  for (const entry of recent.value)
+  for (const entry of recent.value) {
     if (entry.kind === "check" && isMeasured(entry)) latest.set(entry.machine, entry);
+    if (entry.kind === "clean_out" && entry.body.finished) latest.delete(entry.machine);
+  }
   return latest;
 });
 
@@ -151,7 +154,7 @@ const states = computed<ReadonlyMap<string, StateEntry>>(() => {
 
 /** Undefined where nobody has said anything, or has said that it is in ordinary use. */
 export function statedOf(machine: string): StateEntry | undefined {
-  const stated = states.value.get(machine);
+  const stated = heldOf(machine) ?? states.value.get(machine);
   return stated?.body.state === "in_use" ? undefined : stated;
 }
 
@@ -160,26 +163,14 @@ export function isResting(machine: string): boolean {
   return stated !== undefined && isAtRest(stated.body);
 }
 
-/** The tag or the stop that stands at a machine. */
+/** The tag or the stop that stands at a machine: of the words that may be the latest one is enough. */
 export function heldOf(machine: string): StateEntry | undefined {
-  const stated = statedOf(machine);
-  return stated !== undefined && isHeld(stated.body) ? stated : undefined;
-}
-
-/** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
-const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>
-  recent.value.flatMap((entry) =>
-    entry.kind === "machine" && entry.code !== undefined ? [[entry.code, entry.machine]] : [],
-  ),
-);
-
-export function codeOf(machine: string): string | undefined {
-  return codes.value.find(([, owner]) => owner === machine)?.[0];
-}
-
-export function machineByCode(code: string): MachineEntry | undefined {
-  const owner = codes.value.find(([known]) => known === code)?.[1];
-  return owner === undefined ? undefined : machineById(owner);
+  const all = recent.value
+    .filter((entry) => entry.kind === "machine_state")
+    .filter((entry) => entry.machine === machine);
+  return mayBeLatest(all)
+    .filter(({ body }) => isHeld(body))
+    .at(-1);
 }
 
 export function machineById(id: string): MachineEntry | undefined {

@@ -131,3 +131,16 @@ export function sortLines(all: readonly Line[]): Sorted {
     quarantined: all.filter((line) => !line.whole).length,
   };
 }
+
+/** Between clocks of two phones; as pycore has it. */
+const CERTAIN_MS = 10 * 60_000;
+
+/** Of entries in order the latest of each log that no other one is certainly later than. */
+export function mayBeLatest<T extends { readonly log: string; readonly measured_at: string }>(
+  ordered: readonly T[],
+): readonly T[] {
+  const lasts = [...new Map(ordered.map((entry) => [entry.log, entry])).values()];
+  const at = (entry: T): number => Date.parse(entry.measured_at);
+  const newest = Math.max(...lasts.map(at));
+  return lasts.filter((entry) => newest - at(entry) <= CERTAIN_MS);
+}

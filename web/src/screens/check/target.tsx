@@ -5,6 +5,7 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Band } from "../../elements/band";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
+import { Stepper } from "../../elements/stepper";
 import { Hint } from "../../elements/why";
 import { assessBody, planBody } from "../../store/walk";
 import { stateWord } from "../../words/codes";
@@ -92,34 +93,19 @@ function Above({ aim: { refused } }: Pick<BandPartProps, "aim">) {
   );
 }
 
-function Stepper({ aim }: Pick<BandPartProps, "aim">) {
+function AimStepper({ aim: { read, step } }: Pick<BandPartProps, "aim">) {
   const size = write({ value: STEP_PCT, decimals: 1, unit: "%" });
   return (
-    <div class="stepper">
-      <button
-        type="button"
-        class="step-key"
-        aria-label={say("target.less", { size })}
-        onClick={() => {
-          aim.step(-STEP_PCT);
-        }}
-      >
-        −
-      </button>
-      <p class="step-value" role="status">
-        {aim.read === null ? "" : write(aim.read.read_as)}
-      </p>
-      <button
-        type="button"
-        class="step-key"
-        aria-label={say("target.more", { size })}
-        onClick={() => {
-          aim.step(STEP_PCT);
-        }}
-      >
-        +
-      </button>
-    </div>
+    <Stepper
+      label={say("target.title")}
+      said={read === null ? "" : write(read.read_as)}
+      large
+      less={say("target.less", { size })}
+      more={say("target.more", { size })}
+      onStep={(by) => {
+        step(by * STEP_PCT);
+      }}
+    />
   );
 }
 
@@ -137,7 +123,7 @@ export function TargetScreen(props: CheckProps) {
     >
       <Above aim={aim} />
       <BandPart machine={machine} aim={aim} />
-      <Stepper aim={aim} />
+      <AimStepper aim={aim} />
       {/* The one screen has a key for the target and none for the mark. */}
       {rest[0] === "change" ? (
         <PlaceLink to={address("machines", machine.machine, "fill", "change")}>

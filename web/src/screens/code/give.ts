@@ -5,7 +5,8 @@ import type { Core } from "../../core/client";
 import type { StoreTrouble } from "../../store/trouble";
 import type { MachineEntry } from "../../store/entry";
 import { newId } from "../../store/ids";
-import { codeOf, machineByCode, machineById, save } from "../../store/journal";
+import { codeOf, machineByCode } from "../../store/codes";
+import { machineById, save } from "../../store/journal";
 import { isoWithOffset } from "../../words/times";
 import { useCore } from "../core";
 

@@ -19,13 +19,14 @@ export function Choices({ label, most, at, said, onAt }: ChoicesProps) {
       </p>
       <Stepper
         label={label}
-        value={at}
-        least={0}
-        most={most}
         said={said}
         less={say("learn.less")}
         more={say("learn.more_of_it")}
-        onValue={onAt}
+        atLeast={at <= 0}
+        atMost={at >= most}
+        onStep={(by) => {
+          onAt(at + by);
+        }}
       />
     </div>
   );

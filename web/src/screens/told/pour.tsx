@@ -24,14 +24,13 @@ function StrengthStepper({ telling, pct }: { readonly telling: Telling; readonly
   return (
     <Stepper
       label={say("tell.strength")}
-      value={pct}
-      least={1}
-      most={MOST_PCT}
       said={say("tell.about_pct", { n: String(pct) })}
       less={say("tell.weaker")}
       more={say("tell.stronger")}
-      onValue={(value) => {
-        telling.change("pct", String(value));
+      atLeast={pct <= 1}
+      atMost={pct >= MOST_PCT}
+      onStep={(by) => {
+        telling.change("pct", String(pct + by));
       }}
     />
   );
@@ -54,14 +53,13 @@ export function TellPour({ machine }: { readonly machine: MachineEntry }) {
     >
       <Stepper
         label={say("tell.count")}
-        value={count}
-        least={1}
-        most={MOST_BUCKETS}
         said={sayCount("tell.buckets", count)}
         less={say("tell.fewer")}
         more={say("tell.more")}
-        onValue={(value) => {
-          telling.change("count", String(value));
+        atLeast={count <= 1}
+        atMost={count >= MOST_BUCKETS}
+        onStep={(by) => {
+          telling.change("count", String(count + by));
         }}
       />
       <h2 id="told-of">{say("tell.of_what")}</h2>
