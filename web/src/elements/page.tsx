@@ -15,6 +15,8 @@ interface PageProps {
   readonly layout?: "plain" | "question" | "sheet" | "compact";
   readonly onBack?: (() => void) | undefined;
   readonly action?: ComponentChildren;
+  /** The action stays in sight below a list that may be longer than the screen. */
+  readonly stays?: boolean;
   readonly children: ComponentChildren;
 }
 
@@ -63,6 +65,7 @@ export function Page({
   layout = "plain",
   onBack,
   action,
+  stays = false,
   children,
 }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
@@ -81,7 +84,9 @@ export function Page({
         </h1>
         {children}
       </main>
-      {action === undefined ? null : <footer class="actions">{action}</footer>}
+      {action === undefined ? null : (
+        <footer class={stays ? "actions actions-stay" : "actions"}>{action}</footer>
+      )}
     </div>
   );
 }

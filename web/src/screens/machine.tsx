@@ -107,6 +107,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
     <Page
       title={machine.body.machine.name}
       place={say("app.name")}
+      stays
       onBack={() => {
         back();
       }}

@@ -157,6 +157,7 @@ export function MachinesScreen() {
   return (
     <Page
       title={say("machines.title")}
+      stays
       action={<MainAction onPress={start}>{say("machines.start", { name })}</MainAction>}
     >
       <MissingAlarm />

@@ -26,8 +26,10 @@ export const faultId = (id: string): string => `${id}-fault`;
 export function Cell(cell: CellProps) {
   const { id, name, unit, text, aside, picture, isActive, isFaulty } = cell;
   const active = isActive ? " cell-active" : "";
+  // Where no digits stand yet there is room for the number of last time below the name.
+  const empty = text.trim() === "" ? " cell-empty" : "";
   return (
-    <div class={`cell${active}${KINDS[unit] ?? ""}`} onFocusIn={cell.onFocus}>
+    <div class={`cell${active}${empty}${KINDS[unit] ?? ""}`} onFocusIn={cell.onFocus}>
       {picture}
       <div class="cell-inside">
         <p class="cell-top">
