@@ -1,7 +1,10 @@
 """What all tests share: a skip that nobody explained fails the run."""
 
+from collections.abc import Iterator
+
 import pytest
 from hypothesis import settings
+from playwright.sync_api import Playwright, sync_playwright
 
 # A time limit for each example would fail on a busy machine and prove nothing on a fast one.
 settings.register_profile("untimed", deadline=None)
@@ -11,6 +14,13 @@ settings.load_profile("untimed")
 EXPLAINED_SKIPS: dict[str, str] = {}
 
 _unexplained: list[str] = []
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """The driver of Chromium: one for a whole process, which cannot hold two."""
+    with sync_playwright() as driver:
+        yield driver
 
 
 def pytest_runtest_logreport(report: pytest.TestReport) -> None:

@@ -6,18 +6,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Page, Playwright, sync_playwright
+from playwright.sync_api import Page, Playwright
 
 from tests.browser.phone import Phone, wait_until_ready
 from tests.browser.server import Server
 from tests.browser.walk import set_up_machine
-
-
-@pytest.fixture(scope="session")
-def playwright() -> Iterator[Playwright]:
-    """The driver of the browser."""
-    with sync_playwright() as driver:
-        yield driver
 
 
 @pytest.fixture(scope="session")

@@ -67,8 +67,9 @@ def test_boxes_are_added_and_taken_out_and_must_not_fall(page: Page) -> None:
 
 def test_a_thousand_or_a_decimal_sign_is_refused(page: Page) -> None:
     wait_until_ready(page)
-    measures = {"Depth at the full mark": "1,200", "Volume at the full mark": "900"}
+    measures = {"Depth at the full mark": "1200", "Volume at the full mark": "900"}
     to_size(page, "Volume at the full mark", measures)
+    field(page, "Depth at the full mark").fill("1,200")
     press(page, "Continue")
     expect(page.get_by_role("alert").first).to_contain_text("Type 1.2 mm or 1200 mm")
     expect(field(page, "Depth at the full mark")).to_have_value("1,200")

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import sync_playwright
+from playwright.sync_api import Playwright
 
 from tests.browser.files import backup
 from tests.browser.phone import Phone
@@ -45,15 +45,14 @@ def server() -> Iterator[Server]:
 
 
 @pytest.fixture(scope="session")
-def backup_of_chromium(tmp_path_factory: pytest.TempPathFactory) -> str:
+def backup_of_chromium(playwright: Playwright, tmp_path_factory: pytest.TempPathFactory) -> str:
     """What a phone with Chromium saves that has one machine."""
     server = Server()
-    with sync_playwright() as driver:
-        phone = Phone(driver, tmp_path_factory.mktemp("chromium") / "profile")
-        page = phone.start()
-        page.goto(server.address)
-        set_up_machine(page)
-        text = backup(page)
-        phone.close()
+    phone = Phone(playwright, tmp_path_factory.mktemp("chromium") / "profile")
+    page = phone.start()
+    page.goto(server.address)
+    set_up_machine(page)
+    text = backup(page)
+    phone.close()
     server.kill()
     return text

@@ -24,8 +24,8 @@ SEEDS = range(40)
 
 
 def typed(value: float, unit: str) -> dict[str, str]:
-    """A number as somebody types it, with three decimals."""
-    return {"text": f"{value:.3f}", "unit": unit}
+    """A number with four decimals; with three the sign might part thousands."""
+    return {"text": f"{value:.4f}", "unit": unit}
 
 
 def random_sump(chance: random.Random) -> Body:

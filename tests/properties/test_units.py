@@ -46,7 +46,8 @@ def test_round_trip(name: str, number: float) -> None:
     assert from_base(float(exact), UNITS[name]) == pytest.approx(number, rel=2.3e-16, abs=slack)
 
 
-@given(st.decimals(0, 5000, places=3, allow_nan=False, allow_infinity=False))
+# Four decimals: with three the sign might part thousands.
+@given(st.decimals(0, 5000, places=4, allow_nan=False, allow_infinity=False))
 def test_comma_and_point_are_the_same(number: object) -> None:
     point = str(number)
     comma = point.replace(".", ",")

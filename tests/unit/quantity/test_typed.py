@@ -120,17 +120,23 @@ def test_no_unit_at_all_is_refused_where_units_differ(quantity: str, unit: str) 
     assert unit in caught.value.limit["allowed"]
 
 
+@pytest.mark.parametrize("text", ["1,200", "1.200"])
+def test_a_sign_before_three_figures_may_part_thousands(text: str) -> None:
+    with pytest.raises(Fault) as caught:
+        read_typed(text, "mm", "depth_mm", "here")
+    assert caught.value.code == "thousands"
+    assert caught.value.limit == {"allowed": ["1.2", "1200"], "unit": "mm"}
+
+
 @pytest.mark.parametrize(
-    ("text", "meant_mm"),
-    [("1,200", 1200.0), ("1.200", 1200.0), ("0,200", None), ("1,20", None),
-     ("1,2000", None), ("1200", None)],
-)  # fmt: skip
-def test_a_sign_before_three_figures_may_part_thousands(text: str, meant_mm: float | None) -> None:
-    assert read_typed(text, "mm", "depth_mm", "here").meant_thousands == meant_mm
+    ("text", "depth_mm"), [("0,200", 0.2), ("1,20", 1.2), ("1,2000", 1.2), ("1200", 1200.0)]
+)
+def test_other_figures_after_a_sign_part_nothing(text: str, depth_mm: float) -> None:
+    assert read_typed(text, "mm", "depth_mm", "here").value == depth_mm
 
 
-def test_only_millimetres_come_in_thousands() -> None:
-    assert read_typed("1,200", "in", "depth_mm", "here").meant_thousands is None
+def test_no_stick_is_a_thousand_inches_long() -> None:
+    assert read_typed("1,200", "in", "depth_mm", "here").value == pytest.approx(1.2 * 25.4)
 
 
 def test_no_unit_beside_the_field_is_needed_where_there_is_only_one_or_it_was_typed() -> None:
