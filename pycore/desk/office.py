@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import sys
 from collections import Counter
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -33,6 +34,16 @@ class Refused(Exception):
     def __init__(self, status: int, text: str) -> None:
         super().__init__(text)
         self.status = status
+
+
+def status_of(run: Callable[[list[str]], int], arguments: list[str]) -> int:
+    """Exit status of a command that may be ``Refused``; the reason goes to standard error."""
+    try:
+        return run(arguments)
+    except Refused as refused:
+        if str(refused):
+            print(refused, file=sys.stderr)
+        return refused.status
 
 
 @dataclass(frozen=True)

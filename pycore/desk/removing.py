@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 
 from pycore.desk.checked import checked
@@ -16,6 +15,7 @@ from pycore.desk.office import (
     Refused,
     read_arguments,
     refuse_to_overwrite,
+    status_of,
 )
 from pycore.journal.entry import Entry, read_line
 from pycore.journal.file import OFFICE
@@ -111,9 +111,4 @@ def _run(arguments: list[str]) -> int:
 
 def tombstone_command(arguments: list[str]) -> int:
     """Runs ``tombstone`` and returns the exit status."""
-    try:
-        return _run(arguments)
-    except Refused as refused:
-        if str(refused):
-            print(refused, file=sys.stderr)
-        return refused.status
+    return status_of(_run, arguments)

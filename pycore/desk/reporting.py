@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 
 from pycore.desk.files import write_whole
@@ -15,6 +14,7 @@ from pycore.desk.office import (
     open_log,
     read_arguments,
     refuse_to_overwrite,
+    status_of,
 )
 from pycore.desk.report_of import report_of
 from pycore.sheets.language import Language
@@ -58,9 +58,4 @@ def _run(arguments: list[str]) -> int:
 
 def report_command(arguments: list[str]) -> int:
     """Runs ``report`` and returns the exit status."""
-    try:
-        return _run(arguments)
-    except Refused as refused:
-        if str(refused):
-            print(refused, file=sys.stderr)
-        return refused.status
+    return status_of(_run, arguments)

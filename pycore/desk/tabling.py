@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from pathlib import Path
 
 from pycore.desk.files import write_whole
@@ -20,6 +19,7 @@ from pycore.desk.office import (
     read_arguments,
     refuse_to_overwrite,
     say,
+    status_of,
 )
 from pycore.desk.plant import tables_of
 from pycore.desk.sqlite import write_database
@@ -87,9 +87,4 @@ def _run(arguments: list[str]) -> int:
 
 def table_command(arguments: list[str]) -> int:
     """Runs ``table`` and returns the exit status."""
-    try:
-        return _run(arguments)
-    except Refused as refused:
-        if str(refused):
-            print(refused, file=sys.stderr)
-        return refused.status
+    return status_of(_run, arguments)

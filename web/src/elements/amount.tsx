@@ -14,7 +14,7 @@ export function Amount({
 }) {
   return (
     <p class="amount">
-      {order === undefined ? null : <span class="amount-order">{order}</span>}
+      {order === undefined ? null : <span class="ring-number">{order}</span>}
       <span class="amount-word">{word}</span>
       <span class="amount-value">
         <b>{writeNumber(amount)}</b>

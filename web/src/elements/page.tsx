@@ -39,8 +39,10 @@ function TopBar({
       )}
       <div class="top-place">
         <span class="top-name">{place ?? say("app.name")}</span>
-        {step === undefined ? null : <span class="top-step">{step}</span>}
-        {useContext(TopAside)}
+        <div class="top-line">
+          {step === undefined ? null : <span class="top-step">{step}</span>}
+          {useContext(TopAside)}
+        </div>
       </div>
       {side}
     </header>

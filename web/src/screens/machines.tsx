@@ -170,7 +170,7 @@ export function MachinesScreen() {
       </ul>
       <InstallNote />
       {isExample ? null : <BackupStanding />}
-      <div class="places">
+      <nav class="place-list" aria-label={say("machines.places")}>
         <PlaceLink to={address("machines", "new", "name")}>{say("machines.add")}</PlaceLink>
         <PlaceLink to={address("code")}>{say("code.title")}</PlaceLink>
         <PlaceLink to={address("log")}>{say("log.open")}</PlaceLink>
@@ -178,7 +178,7 @@ export function MachinesScreen() {
         <BackupLink />
         <HandoverLink />
         <PlaceLink to={address("settings")}>{say("settings.title")}</PlaceLink>
-      </div>
+      </nav>
       <Foot />
     </Page>
   );

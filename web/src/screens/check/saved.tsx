@@ -87,6 +87,7 @@ export function SavedScreen({
       title={say("saved.title")}
       place={entry.body.machine.name}
       onBack={toList}
+      stays
       action={<Onward check={entry} toList={toList} atOnce={pours} />}
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>

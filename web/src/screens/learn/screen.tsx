@@ -46,7 +46,7 @@ function List() {
         {CARDS.map((card, i) => (
           <li key={card}>
             <a class="learn-row" href={address("learn", card)}>
-              <span class="learn-number" aria-hidden="true">
+              <span class="ring-number" aria-hidden="true">
                 {i + 1}
               </span>
               <span class="machine-name">{say(`learn.${card}.title`)}</span>

@@ -5,7 +5,7 @@ import type { MachineStateContent } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
 import { statedOf } from "../../store/journal";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
-import { say, startLarge } from "../../words/say";
+import { say, startLarge, type Key } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
 import { NameField, nameOf, UntilField, untilOf } from "./tagfields";
 import { useTelling, type Telling } from "./telling";
@@ -60,6 +60,39 @@ export function ReasonField({ telling }: { readonly telling: Telling }) {
   );
 }
 
+type State = (typeof STATES)[number];
+
+export function StateField<S extends State>({
+  title,
+  states,
+  chosen,
+  telling,
+}: {
+  readonly title: Key;
+  readonly states: readonly S[];
+  readonly chosen: S;
+  readonly telling: Telling;
+}) {
+  return (
+    <>
+      <h2 id="told-state">{say(title)}</h2>
+      <Choice
+        name="state"
+        labelledBy="told-state"
+        options={states.map((value) => ({
+          value,
+          word: startLarge(shiftStateWord(value)),
+          note: say(`tell.about_${value satisfies State}`),
+        }))}
+        chosen={chosen}
+        onChoose={(value) => {
+          telling.change("state", value);
+        }}
+      />
+    </>
+  );
+}
+
 export function TellState({ machine }: { readonly machine: MachineEntry }) {
   const telling = useTelling(machine.machine, "state");
   const now = statedOf(machine.machine)?.body.state ?? "in_use";
@@ -78,20 +111,7 @@ export function TellState({ machine }: { readonly machine: MachineEntry }) {
         body: { state, ...why, ...until, ...remarksOf(telling) },
       }}
     >
-      <h2 id="told-state">{say("tell.state_now")}</h2>
-      <Choice
-        name="state"
-        labelledBy="told-state"
-        options={STATES.map((value) => ({
-          value,
-          word: startLarge(shiftStateWord(value)),
-          note: say(`tell.about_${value}`),
-        }))}
-        chosen={state}
-        onChoose={(value) => {
-          telling.change("state", value);
-        }}
-      />
+      <StateField title="tell.state_now" states={STATES} chosen={state} telling={telling} />
       {state === "in_use" ? null : <ReasonField telling={telling} />}
       {state === "on_hold" ? <UntilField telling={telling} /> : null}
       <NameField telling={telling} />

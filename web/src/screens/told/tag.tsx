@@ -1,13 +1,11 @@
 // The hold tag of a machine: hung with a reason, a name and a time; taken off with a name.
 import { useState } from "preact/hooks";
-import { Choice } from "../../elements/choice";
 import { Fault } from "../../elements/fault";
 import type { MachineEntry } from "../../store/entry";
 import { statedOf } from "../../store/journal";
-import { shiftStateWord } from "../../words/codes";
-import { say, startLarge } from "../../words/say";
+import { say } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
-import { ReasonField, reasonOf } from "./state";
+import { ReasonField, reasonOf, StateField } from "./state";
 import { TagFacts } from "./stated";
 import { isUntilMissing, NameField, nameOf, UntilField, untilOf } from "./tagfields";
 import { useTelling } from "./telling";
@@ -75,20 +73,7 @@ export function TellOff({ machine }: TagProps) {
         </section>
       )}
       <p>{say("tag.off_text")}</p>
-      <h2 id="tag-then">{say("tag.off_then")}</h2>
-      <Choice
-        name="state"
-        labelledBy="tag-then"
-        options={AFTER.map((value) => ({
-          value,
-          word: startLarge(shiftStateWord(value)),
-          note: say(`tell.about_${value}`),
-        }))}
-        chosen={state}
-        onChoose={(value) => {
-          telling.change("state", value);
-        }}
-      />
+      <StateField title="tag.off_then" states={AFTER} chosen={state} telling={telling} />
       <NameField telling={telling} fault={asked && by === ""} />
       <RemarksField telling={telling} />
     </ToldForm>

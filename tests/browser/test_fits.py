@@ -1,0 +1,40 @@
+"""A question answered at the machine shows its keys and its main action at once."""
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.phone import PHONE_SIZE, heading
+from tests.browser.walk import check_until_recipe, open_machine, save_check, start_check
+
+ASKED_WITH_KEYS = {"How deep is the coolant?", "What does the reading say?", "Where should it be?"}
+HEIGHT = "document.documentElement.scrollHeight"
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_questions_with_keys_need_no_scrolling(page: Page) -> None:
+    heights: dict[str, int] = {}
+
+    def measure(_: Page) -> None:
+        heights[heading(page).inner_text()] = page.evaluate(HEIGHT)
+
+    open_machine(page)
+    check_until_recipe(page, at_page=measure)
+    save_check(page)
+    page.get_by_role("link", name="Wheel lathe").first.click()
+    start_check(page)
+    # The number of last time takes a line more.
+    expect(page.get_by_text("Last time 342")).to_be_visible()
+    again = page.evaluate(HEIGHT)
+    assert heights.keys() >= ASKED_WITH_KEYS
+    too_high = {name: px for name, px in heights.items() if px > PHONE_SIZE[1]}
+    assert not too_high.keys() & ASKED_WITH_KEYS
+    assert again <= PHONE_SIZE[1]
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_main_action_stays_in_sight_below_a_long_list(page: Page) -> None:
+    open_machine(page)
+    assert page.evaluate(HEIGHT) > PHONE_SIZE[1]
+    box = page.get_by_role("button", name="Start a check").bounding_box()
+    assert box is not None
+    assert box["y"] + box["height"] <= PHONE_SIZE[1]
