@@ -7,7 +7,15 @@ from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.sidesteps import dip, read_first, to_machine, until_answers
 from tests.browser.test_look import Look
-from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press, save_check
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    next_page,
+    open_machine,
+    pass_since,
+    press,
+    save_check,
+)
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -69,12 +77,12 @@ def test_without_a_reading_after_a_check(phone: Phone, server: Server, theme: Th
     expect(heading(page)).to_have_text("Fill up, read later")
     look = Look(f"{theme}-hold-after")
     look(page)
-    page.go_back()
-    page.go_back()
-    page.go_back()
+    for _page in ("reading", "since", "touched", "dip"):
+        page.go_back()
     field(page, "How deep").fill("440")
     next_page(page)
     page.get_by_role("button", name="Hard floor").click()
+    pass_since(page)
     press(page, "No reading now")
     expect(heading(page)).to_have_text("Nothing to pour")
     look(page)
