@@ -7,8 +7,9 @@ import sys
 from pathlib import Path
 from typing import Any
 
-from pycore.desk.door import VERSION, handle
-from pycore.desk.files import write_whole
+from pycore.desk.door import MOST_CHARACTERS, VERSION, handle
+from pycore.desk.files import read_text, write_whole
+from pycore.quantity.fault import Fault
 from pycore.sheets.english import WORDS as ENGLISH
 from pycore.sheets.german import WORDS as GERMAN
 from pycore.sheets.wrapper import print_file
@@ -78,10 +79,12 @@ def sheet_command(arguments: list[str]) -> tuple[int, str]:
         return 2, USAGE
     request, options = read
     try:
-        text = sys.stdin.read() if request == "-" else Path(request).read_text(encoding="utf-8")
-        body = _body(text, options)
-    except (OSError, UnicodeDecodeError) as error:
+        text = sys.stdin.read() if request == "-" else read_text(Path(request), MOST_CHARACTERS)
+    except OSError as error:
         return 2, f"{request} cannot be read: {error}"
+    except Fault as fault:
+        return 2, f"{request} cannot be read: {fault.sentence()}"
+    body = _body(text, options)
     if body is None:
         return 2, f"{request} does not hold a JSON object"
     ask = {"v": VERSION, "id": "sheet", "op": "draw_sheet", "body": body}

@@ -106,7 +106,8 @@ function reloadOnOtherBuild(container: ServiceWorkerContainer): void {
   let hadOne = container.controller !== null;
   let isLeaving = false;
   container.addEventListener("controllerchange", () => {
-    if (hadOne && !isLeaving) {
+    // With all data deleted there is none any more: a reload would only lose what is on the page.
+    if (hadOne && !isLeaving && container.controller !== null) {
       isLeaving = true;
       void storeDrafts().finally(() => {
         location.reload();

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from "preact";
-import { useGuard } from "./guard";
+import { useGuard, useRest } from "./guard";
 
 interface Pressed {
   readonly onPress: () => void;
@@ -10,13 +10,19 @@ interface MainActionProps extends Pressed {
   readonly busy?: boolean;
   /** What the press is about; with another answer on the page it is a new press. */
   readonly about?: string;
+  /** On a page that a press on Save has brought: the taps that were one too many end here. */
+  readonly rests?: boolean;
 }
 
 /** The one action that goes on: full width, at the bottom, ignores a double tap. */
-export function MainAction({ onPress, children, busy = false, about = "" }: MainActionProps) {
-  const press = useGuard(onPress, about);
+export function MainAction(props: MainActionProps) {
+  const { onPress, children, busy = false, about = "", rests = false } = props;
+  const isResting = useRest(rests);
+  const press = useGuard(() => {
+    if (!isResting) onPress();
+  }, about);
   return (
-    <button type="button" class="main-action" onClick={press} aria-disabled={busy}>
+    <button type="button" class="main-action" onClick={press} aria-disabled={busy || isResting}>
       {children}
     </button>
   );

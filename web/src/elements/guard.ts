@@ -1,8 +1,24 @@
 // A committing button ignores a second press for one second: an oily glove often taps twice. A press
-// about something else (another number, another answer) is no second press and counts at once.
-import { useRef } from "preact/hooks";
+// about something else (another number, another answer) is no second press and counts at once. Where a
+// press on the page before has brought this page, the rest of its taps meet what stands here now.
+import { useEffect, useRef, useState } from "preact/hooks";
 
 const REST_MS = 1_000;
+
+/** Whether the page has only just come, and a press may still be meant for the one before. */
+export function useRest(rests: boolean): boolean {
+  const [isResting, setResting] = useState(rests);
+  useEffect(() => {
+    if (!rests) return undefined;
+    const timer = setTimeout(() => {
+      setResting(false);
+    }, REST_MS);
+    return () => {
+      clearTimeout(timer);
+    };
+  }, []);
+  return isResting;
+}
 
 export function useGuard(act: () => void, about = ""): () => void {
   const last = useRef({ at_ms: -REST_MS, about });

@@ -7,6 +7,8 @@ import { STORE } from "./which";
 
 const VERSION = 2;
 const BLOCKED_MS = 2_000;
+const CLOSED_MS = 150;
+const MOST_OPENINGS = 5;
 
 /** A line of another log, or of one of this phone's that was closed. */
 export interface Taken {
@@ -26,9 +28,15 @@ export interface Shape extends DBSchema {
 export type Database = IDBPDatabase<Shape>;
 
 let connection: Promise<Database> | null = null;
+let lost: () => void = () => undefined;
 
 function forget(): void {
   connection = null;
+}
+
+/** Calls back when the browser ends an open connection, as it does when it deletes the data. */
+export function whenLost(callBack: () => void): void {
+  lost = callBack;
 }
 
 function makeFirstStores(db: Database): void {
@@ -62,7 +70,10 @@ async function connect(): Promise<Database> {
       (event.target as IDBDatabase).close();
       forget();
     },
-    terminated: forget,
+    terminated() {
+      forget();
+      lost();
+    },
   });
   try {
     return await Promise.race([opened, waited]);
@@ -79,8 +90,25 @@ async function connect(): Promise<Database> {
   }
 }
 
+function isCalled(error: unknown, ...names: readonly string[]): boolean {
+  return (error instanceof Error || error instanceof DOMException) && names.includes(error.name);
+}
+
+/** While the browser deletes the data it closes every new connection at once. */
+async function connectSoon(): Promise<Database> {
+  for (let tries = 1; tries < MOST_OPENINGS; tries += 1) {
+    try {
+      return await connect();
+    } catch (error) {
+      if (!isCalled(error, "AbortError")) throw error;
+      await new Promise((done) => setTimeout(done, CLOSED_MS));
+    }
+  }
+  return connect();
+}
+
 function current(): Promise<Database> {
-  connection ??= connect().catch((error: unknown) => {
+  connection ??= connectSoon().catch((error: unknown) => {
     forget();
     throw error;
   });
@@ -89,8 +117,7 @@ function current(): Promise<Database> {
 
 /** A connection that died in the background never comes back: only a new one helps, and once is enough. */
 function isDead(error: unknown): boolean {
-  const name = error instanceof Error || error instanceof DOMException ? error.name : "";
-  return name === "InvalidStateError" || name === "UnknownError" || name === "AbortError";
+  return isCalled(error, "InvalidStateError", "UnknownError", "AbortError");
 }
 
 /** Runs `work` on the open connection, and once more on a new one when the connection was dead. */

@@ -1,6 +1,7 @@
 // What the screens know of the log: read once, then changed only by entries that were stored.
 import { computed, effect, signal, type ReadonlySignal } from "@preact/signals";
 import { addedTo, checkpointOf, keepCheckpoint, type Checkpoint, type Cold } from "./checkpoint";
+import { whenLost } from "./database";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
 import {
@@ -22,7 +23,7 @@ import { lineOf, mayBeLatest, sortLines, type Line } from "./lines";
 import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
-import { dropLacking, type Head } from "./witness";
+import { dropLacking, noteIfGone, type Head } from "./witness";
 
 export type Load =
   | { readonly kind: "reading" }
@@ -265,7 +266,16 @@ export async function readNews(): Promise<void> {
   news?.postMessage("all");
 }
 
+/** The connection was ended, perhaps with the data: looked at now and not at the next start. */
+function lookAfterLoss(): void {
+  if (held.value === null) return;
+  const { log, count, head } = held.value.reach;
+  noteIfGone({ log, count, head });
+  void readAgain();
+}
+
 export function followOtherWindows(): void {
+  whenLost(lookAfterLoss);
   news?.addEventListener("message", ({ data }) => {
     if (state.value.kind === "ready") void readAgain(data === "all");
   });

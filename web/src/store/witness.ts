@@ -45,6 +45,11 @@ export function dropWitness(): void {
   dropNote(WITNESS);
 }
 
+/** What a page still knows when the notes were deleted with the data. */
+export function noteIfGone(head: Head): void {
+  if (readWitness() === null && head.count > 0) writeNote(WITNESS, head);
+}
+
 /**
  * Moves on only: a slower window must not put an older end over a later one of the same log. Where
  * another log stood there, the database was lost while the page was open.

@@ -34,7 +34,11 @@ interface OnwardProps {
 function Onward({ check, toList, atOnce }: OnwardProps) {
   const recipe = pourable(check);
   if (recipe === null || isBegun(check))
-    return <MainAction onPress={toList}>{say("saved.done")}</MainAction>;
+    return (
+      <MainAction rests onPress={toList}>
+        {say("saved.done")}
+      </MainAction>
+    );
   return <ToPour check={check} recipe={recipe} toList={toList} atOnce={atOnce} />;
 }
 
@@ -58,7 +62,7 @@ function ToPour({
     <>
       <NotSaved saving={saving} />
       <OtherAction onPress={toList}>{say("saved.done")}</OtherAction>
-      <MainAction onPress={start} busy={saving.kind === "saving"}>
+      <MainAction rests onPress={start} busy={saving.kind === "saving"}>
         {say("pour.start")}
       </MainAction>
     </>

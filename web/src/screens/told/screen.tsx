@@ -91,7 +91,11 @@ export function ToldScreen({
       title={say("saved.title")}
       place={machine?.body.machine.name}
       onBack={onward}
-      action={<MainAction onPress={onward}>{say("tell.done")}</MainAction>}
+      action={
+        <MainAction rests onPress={onward}>
+          {say("tell.done")}
+        </MainAction>
+      }
     >
       <p role="status">{writeMoment(entry.measured_at)}</p>
       <p class="saved-next">{toldText(entry)}</p>

@@ -26,7 +26,11 @@ export function DoneScreen({
       title={say("saved.title")}
       place={machine.body.machine.name}
       onBack={toList}
-      action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
+      action={
+        <MainAction rests onPress={toList}>
+          {say("saved.done")}
+        </MainAction>
+      }
     >
       <p role="status">{say("pour.saved_when", { time: writeMoment(entry.measured_at) })}</p>
       {due === undefined ? null : (

@@ -28,7 +28,11 @@ export function DoneScreen({
       title={say("saved.title")}
       place={machine.body.machine.name}
       onBack={toList}
-      action={<MainAction onPress={toList}>{say("saved.done")}</MainAction>}
+      action={
+        <MainAction rests onPress={toList}>
+          {say("saved.done")}
+        </MainAction>
+      }
     >
       <p role="status">{isRead ? say("recheck.saved", { time }) : say("recheck.saved_skipped")}</p>
       {isRead ? <RecheckView result={entry.shown as RecheckResult} /> : null}
