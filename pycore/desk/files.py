@@ -41,12 +41,33 @@ def read_text(path: Path, most_bytes: int) -> str:
     return path.read_bytes().decode("utf-8", "surrogateescape")
 
 
+class Overtaken(OSError):
+    """Somebody else has written the file in between; what they wrote stays."""
+
+    def __init__(self, path: Path) -> None:
+        super().__init__(None, "another run has written it meanwhile. Run this again", str(path))
+
+
+# Which file lies at a place, and when it was written; None for no file.
+Mark = tuple[int, int, int] | None
+
+
+def mark_of(path: Path) -> Mark:
+    """What tells the file at a place from one that takes its place later."""
+    try:
+        found = path.stat()
+    except FileNotFoundError:
+        return None
+    return found.st_ino, found.st_mtime_ns, found.st_size
+
+
 @contextmanager
-def replaced(path: Path) -> Iterator[Path]:
+def replaced(path: Path, *seen: Mark) -> Iterator[Path]:
     """A file beside its place that is brought to the disk and then gets the name.
 
-    Whoever looks finds the old file or the new one, never a third. Raises ``OSError`` and leaves
-    the old file and no remains.
+    seen: the mark of the file that it is to replace, where another run may be at work.
+    Whoever looks finds the old file or the new one, never a third. Raises ``OSError``, of it
+    ``Overtaken`` where ``seen`` is no longer there, and leaves the old file and no remains.
     """
     handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
     os.close(handle)
@@ -58,6 +79,8 @@ def replaced(path: Path) -> Iterator[Path]:
         mask = os.umask(0)
         os.umask(mask)
         Path(name).chmod(0o666 & ~mask)
+        if seen and mark_of(path) not in seen:
+            raise Overtaken(path)
         Path(name).replace(path)
     except BaseException:
         Path(name).unlink(missing_ok=True)
@@ -65,12 +88,12 @@ def replaced(path: Path) -> Iterator[Path]:
     _sync_folder(path.parent)
 
 
-def write_whole(path: Path, text: str) -> None:
+def write_whole(path: Path, text: str, *seen: Mark) -> None:
     """Writes a text as ``replaced`` does; signs that stand for bytes become those bytes again.
 
     Raises ``OSError``.
     """
-    with replaced(path) as part:
+    with replaced(path, *seen) as part:
         part.write_bytes(text.encode("utf-8", "surrogateescape"))
 
 

@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 from pycore.desk.checked import checked
-from pycore.desk.files import files_in, is_same_file, read_text, write_whole
+from pycore.desk.files import files_in, is_same_file, mark_of, read_text, write_whole
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.times import moment_of
@@ -145,6 +145,8 @@ def merge_command(arguments: list[str]) -> int:
     except ValueError as error:
         print(error, file=sys.stderr)
         return MISUSED
+    # Two runs at once must not write over each other unseen: the later one says so and stops.
+    before = mark_of(wanted.output)
     reading = _Reading(paths)
     done = merged(reading, checked, OFFICE, now_s)
     done = Merged(done.union, (*done.files, *reading.unread), done.chains, done.flags)
@@ -153,7 +155,7 @@ def merge_command(arguments: list[str]) -> int:
         print("There is no line to write.", file=sys.stderr)
         return REFUSED
     try:
-        write_whole(wanted.output, file_of(done.union))
+        write_whole(wanted.output, file_of(done.union), before)
     except OSError as error:
         print(f"{wanted.output} was not written: {error.strerror}", file=sys.stderr)
         return REFUSED

@@ -184,8 +184,8 @@ def test_a_file_that_cannot_be_read_is_told_and_the_others_are_written(
     assert (place / "all.jsonl").exists()
 
 
-def start(place: Path) -> subprocess.Popen[bytes]:
-    command = [sys.executable, "-m", "pycore", "merge", str(place / "in")]
+def start(place: Path, given: Path | None = None) -> subprocess.Popen[bytes]:
+    command = [sys.executable, "-m", "pycore", "merge", str(given or place / "in")]
     return subprocess.Popen(
         [*command, "-o", str(place / "all.jsonl")], cwd=ROOT, stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
@@ -199,6 +199,50 @@ def test_on_the_command_line(place: Path) -> None:
     assert (done.returncode, b"written" in out, b"[1/1]" in err) == (0, True, True)
 
 
+def test_two_runs_at_once_never_write_over_each_other(place: Path) -> None:
+    for name in ("one", "two"):
+        (place / name).mkdir()
+        (place / name / "log").write_text(phone(name, 400).export(), encoding="utf-8")
+    whole = {name: merge_text((place / name / "log").read_text(encoding="utf-8")) for name in NAMES}
+    ended = []
+    for _ in range(PAIRS):
+        (place / "all.jsonl").write_text("old", encoding="utf-8")
+        pair = {name: start(place, place / name) for name in NAMES}
+        out = {name: run.communicate(timeout=120)[1] for name, run in pair.items()}
+        written = [name for name, run in pair.items() if run.returncode == DONE]
+        found = (place / "all.jsonl").read_text(encoding="utf-8")
+        assert found in [whole[name] for name in written]
+        late = [name for name, run in pair.items() if run.returncode == REFUSED]
+        assert all(b"another run has written it meanwhile" in out[name] for name in late)
+        assert len(written) + len(late) == len(NAMES)
+        ended.append(len(late))
+    print(f"F52: {PAIRS} pairs at once, {sum(ended)} runs refused, 0 files mixed")
+    # Nothing of a run that was refused lies about.
+    assert sorted(path.name for path in place.iterdir()) == ["all.jsonl", "in", "one", "two"]
+
+
+def test_a_file_that_another_run_has_written_stays(
+    place: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    put(place, "log", phone("a").export())
+    real = Path.read_bytes
+
+    def meanwhile(path: Path) -> bytes:
+        (place / "all.jsonl").write_text("of the other run", encoding="utf-8")
+        return real(path)
+
+    monkeypatch.setattr(Path, "read_bytes", meanwhile)
+    for before in (None, "old"):
+        (place / "all.jsonl").unlink(missing_ok=True)
+        if before is not None:
+            (place / "all.jsonl").write_text(before, encoding="utf-8")
+        assert run(place) == REFUSED
+        assert "another run has written it meanwhile" in capsys.readouterr().err
+        assert (place / "all.jsonl").read_text(encoding="utf-8") == "of the other run"
+
+
+NAMES = ("one", "two")
+PAIRS = 5
 KILLS = 6
 
 

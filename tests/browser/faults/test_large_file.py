@@ -1,0 +1,95 @@
+"""Large files and archives in the phone's import: all of it is taken in, or nothing."""
+
+import time
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.bombs import gzip_bomb, zip_bomb
+from tests.browser.files import offer, start_at
+from tests.browser.phone import heading, wait_until_ready
+from tests.browser.stored import rows, taken
+from tests.browser.walk import press
+from tests.phones import LATHE, check, setup
+from tests.phones import Phone as Writer
+from tests.properties.asking import ask
+
+BYTES = 10_000_000
+WAIT_MS = 300_000
+EVERY_S = 1_200
+
+# The longest time between two frames: what a person feels as a page that does not answer.
+FRAMES = """
+window.gap_ms = 0;
+let last = performance.now();
+const look = (now) => {
+  window.gap_ms = Math.max(window.gap_ms, now - last);
+  last = now;
+  requestAnimationFrame(look);
+};
+requestAnimationFrame(look);
+"""
+
+
+def ten_megabytes() -> Writer:
+    """One machine and so many checks, each as the app stores it without its recipe."""
+    writer = Writer("ten megabytes")
+    machine = {"machine": setup()}
+    writer.save("machine_set", machine, 0, LATHE, shown=ask("read_machine", machine))
+    body = {**machine, **check()}
+    shown = {"assessment": ask("plan_check", body)["assessment"]}
+    size = 0
+    while size < BYTES:
+        writer.save("check", body, writer.seq * EVERY_S, LATHE, shown=shown)
+        size += len(writer.lines[-1])
+    return writer
+
+
+def _gap_s(page: Page) -> float:
+    found: float = page.evaluate("window.gap_ms / 1000")
+    page.evaluate("window.gap_ms = 0")
+    return found
+
+
+@pytest.mark.nightly
+def test_ten_megabytes_of_entries(page: Page) -> None:
+    wait_until_ready(page)
+    writer = ten_megabytes()
+    text, count = writer.export(), len(writer.lines)
+    page.set_default_timeout(WAIT_MS)
+    start_at(page, "take-in")
+    wait_until_ready(page)
+    page.evaluate(FRAMES)
+    _gap_s(page)
+    started_s = time.perf_counter()
+    page.locator("input[type=file]").set_input_files(
+        {"name": "backup.txt", "mimeType": "text/plain", "buffer": text.encode()}
+    )
+    expect(page.get_by_text("Reading the file")).to_be_visible()
+    add = page.get_by_role("button", name="Add ")
+    expect(add).to_be_visible(timeout=WAIT_MS)
+    shown_s, read_gap_s = time.perf_counter() - started_s, _gap_s(page)
+    started_s = time.perf_counter()
+    add.click()
+    expect(page.get_by_text("were added.")).to_be_visible(timeout=WAIT_MS)
+    added_s, add_gap_s = time.perf_counter() - started_s, _gap_s(page)
+    print(
+        f"F48: {len(text) / 1e6:.1f} MB, {count} entries: shown after {shown_s:.1f} s, longest gap "
+        f"between frames {read_gap_s:.2f} s; added after {added_s:.1f} s, gap {add_gap_s:.2f} s"
+    )
+    assert sorted(line["text"] for line in taken(page)) == sorted(writer.lines)
+    start_at(page)
+    expect(page.get_by_role("link", name="Wheel lathe").first).to_be_visible()
+    offer(page, text)
+    expect(page.get_by_text("Nothing in this file is new here.")).to_be_visible()
+
+
+def test_an_archive_is_never_opened(page: Page) -> None:
+    expect(page.get_by_role("button", name="Add your first machine")).to_be_visible()
+    for make in (zip_bomb, gzip_bomb):
+        offer(page, make(), "log.txt")
+        expect(page.get_by_text("is not an export of a coolant log.")).to_be_visible()
+        expect(page.get_by_role("button", name="Add")).to_have_count(0)
+    assert taken(page) == rows(page) == []
+    press(page, "Back")
+    expect(heading(page)).to_have_text("Machines")
