@@ -52,8 +52,8 @@ def texts(page: Page) -> list[str]:
     return [line["body"]["text"] for line in lines if line["kind"] == "note"]
 
 
-def kill_browser(profile: Path) -> int:
-    """SIGKILL to every process of the browser on this profile, and nothing else; how many."""
+def browser_on(profile: Path) -> list[int]:
+    """Ids of every process of the browser on this profile, and of nothing else."""
     own = []
     for place in Path("/proc").iterdir():
         if not place.name.isdigit():
@@ -64,6 +64,12 @@ def kill_browser(profile: Path) -> int:
             continue
         if f"--user-data-dir={profile}" in command or f"{profile}/" in command:
             own.append(int(place.name))
+    return own
+
+
+def kill_browser(profile: Path) -> int:
+    """SIGKILL to every process of the browser on this profile, and nothing else; how many."""
+    own = browser_on(profile)
     for process in own:
         try:
             os.kill(process, signal.SIGKILL)
