@@ -141,7 +141,8 @@ def _pytest(places: Sequence[str], keyword: str | None, nightly: bool) -> str:
     # A browser often waits: one process a core, and whoever is free takes the next test.
     spread = ["-n", str(os.cpu_count() or 1), "--dist", "worksteal"]
     command = [str(venv_python()), "-m", "pytest", *spread, *places]
-    command += ["-m", "nightly"] if nightly else []
+    # Their figures are the point of them: what a test that passed has printed is shown, too.
+    command += ["-m", "nightly", "-rP"] if nightly else []
     return _status([*command, "-k", keyword] if keyword else command, ROOT)
 
 

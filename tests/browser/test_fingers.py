@@ -35,3 +35,20 @@ def test_two_quick_taps_save_one_entry(page: Page) -> None:
     page.get_by_role("button", name="Save to the log").dblclick()
     expect(heading(page)).to_have_text("Saved to the log")
     assert len(rows(page)) == before + 1
+
+
+def test_two_quick_taps_tick_one_state(page: Page) -> None:
+    open_machine(page)
+    check_until_recipe(page)
+    for button, after in (
+        ("Save to the log", "Saved to the log"),
+        ("Start pouring", "Before the first bucket"),
+        ("Right drum, gloves on", "Bucket 1 of"),
+    ):
+        page.get_by_role("button", name=button, exact=True).dblclick()
+        expect(heading(page)).to_contain_text(after)
+        page.wait_for_timeout(300)
+        expect(heading(page)).to_contain_text(after)
+    page.get_by_role("button", name="Water is in", exact=True).dblclick()
+    page.wait_for_timeout(300)
+    expect(page.get_by_role("button", name="Concentrate is in", exact=True)).to_be_visible()

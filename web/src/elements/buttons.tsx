@@ -18,9 +18,10 @@ interface MainActionProps extends Pressed {
 export function MainAction(props: MainActionProps) {
   const { onPress, children, busy = false, about = "", rests = false } = props;
   const isResting = useRest(rests);
-  const press = useGuard(() => {
-    if (!isResting) onPress();
-  }, about);
+  const guarded = useGuard(onPress, about);
+  const press = (): void => {
+    if (!isResting) guarded();
+  };
   return (
     <button type="button" class="main-action" onClick={press} aria-disabled={busy || isResting}>
       {children}

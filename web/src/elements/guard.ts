@@ -5,19 +5,19 @@ import { useEffect, useRef, useState } from "preact/hooks";
 
 const REST_MS = 1_000;
 
-/** Whether the page has only just come, and a press may still be meant for the one before. */
-export function useRest(rests: boolean): boolean {
-  const [isResting, setResting] = useState(rests);
+/** Whether what stands here, named by `about`, has only just come: a press may be meant for the one before. */
+export function useRest(rests: boolean, about = ""): boolean {
+  const [over, setOver] = useState<string | null>(null);
   useEffect(() => {
     if (!rests) return undefined;
     const timer = setTimeout(() => {
-      setResting(false);
+      setOver(about);
     }, REST_MS);
     return () => {
       clearTimeout(timer);
     };
-  }, []);
-  return isResting;
+  }, [rests, about]);
+  return rests && over !== about;
 }
 
 export function useGuard(act: () => void, about = ""): () => void {

@@ -2,7 +2,7 @@
 // state that is reached; a tick that could not be written down is not shown.
 import { useState } from "preact/hooks";
 import { PlaceLink } from "../../elements/buttons";
-import { useGuard } from "../../elements/guard";
+import { useGuard, useRest } from "../../elements/guard";
 import { Page } from "../../elements/page";
 import { changeCleaning, type Cleaning } from "../../store/cleaning";
 import type { MachineEntry } from "../../store/entry";
@@ -103,11 +103,18 @@ interface ActionProps {
   readonly about: string;
   readonly isFirst: boolean;
   readonly isWaiting: boolean;
+  /** What the press ticks. */
+  readonly step: string;
 }
 
 /** Undo left, the state right, as in pouring. */
-function Actions({ doing, word, about, isFirst, isWaiting }: ActionProps) {
+function Actions({ doing, word, step, about, isFirst, isWaiting }: ActionProps) {
+  // A second tap would tick what nobody has done yet.
+  const isResting = useRest(true, step);
   const guarded = useGuard(() => void doing.press(), about);
+  const press = (): void => {
+    if (!isResting) guarded();
+  };
   return (
     <>
       <NotSaved saving={doing.saving} />
@@ -120,7 +127,12 @@ function Actions({ doing, word, about, isFirst, isWaiting }: ActionProps) {
         <button type="button" class="undo" aria-disabled={isFirst} onClick={doing.undo}>
           {say("clean.undo")}
         </button>
-        <button type="button" class="main-action" aria-disabled={isWaiting} onClick={guarded}>
+        <button
+          type="button"
+          class="main-action"
+          aria-disabled={isWaiting || isResting}
+          onClick={press}
+        >
           {word}
         </button>
       </div>
@@ -149,6 +161,7 @@ export function CleanTickScreen(props: TickProps) {
         <Actions
           doing={doing}
           word={isBucket ? say("clean.bucket_tick", next) : say(`clean.tick_${state}`)}
+          step={`${state} ${next.n}`}
           about={`${state} ${next.n} ${JSON.stringify(cleaning.texts)}`}
           isFirst={cleaning.ticks.length === 0}
           isWaiting={isBucket && toCome === null}

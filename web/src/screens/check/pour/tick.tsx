@@ -2,7 +2,7 @@
 // beside it. A tick that could not be written down is not shown.
 import { useState } from "preact/hooks";
 import { PlaceLink } from "../../../elements/buttons";
-import { useGuard } from "../../../elements/guard";
+import { useRest } from "../../../elements/guard";
 import { Page } from "../../../elements/page";
 import { PourRow } from "../../../elements/pourrow";
 import { changePouring } from "../../../store/pouring";
@@ -34,11 +34,14 @@ function Ticking({ props, step, next }: { props: PourProps; step: Step; next: nu
   const { machine, pouring, steps } = props;
   const [isLost, setLost] = useState(false);
   const id = machine.machine;
-  const tick = useGuard(() => {
+  // A second tap would tick what nobody has poured yet.
+  const isResting = useRest(true, String(next));
+  const tick = (): void => {
+    if (isResting) return;
     const at = isoWithOffset(new Date());
     const more = ticksAt(steps, next, { whole: pouring.quick, at });
     setLost(!changePouring(id, { ticks: [...pouring.ticks, ...more] }));
-  }, String(next));
+  };
   const isFirst = pouring.ticks.length <= pouring.logged;
   return (
     <>
@@ -58,7 +61,7 @@ function Ticking({ props, step, next }: { props: PourProps; step: Step; next: nu
         >
           {say("pour.undo")}
         </button>
-        <button type="button" class="main-action" onClick={tick}>
+        <button type="button" class="main-action" aria-disabled={isResting} onClick={tick}>
           {tickWord(step, pouring.quick)}
         </button>
       </div>
