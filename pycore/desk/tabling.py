@@ -24,6 +24,8 @@ from pycore.desk.office import (
 from pycore.desk.plant import tables_of
 from pycore.desk.sqlite import write_database
 from pycore.journal.table import csv_of
+from pycore.sheets.language import Language
+from pycore.sheets.report_words import WORDS
 
 _HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
 both. They are for reading only: they are made anew from the log each time, and never read back.
@@ -81,7 +83,7 @@ def _run(arguments: list[str]) -> int:
         done = _written(log, wanted)
     except OSError as error:
         raise Refused(REFUSED, f"Not written: {error.strerror or error}") from None
-    print("\n".join([*about_lines(log), *done]))
+    print("\n".join([*about_lines(log, Language(WORDS)), *done]))
     return log.status
 
 

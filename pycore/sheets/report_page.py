@@ -73,7 +73,7 @@ class _Writer:
     """The parts of the page in one language."""
 
     def __init__(self, language: Language) -> None:
-        self.say = language.say
+        self.say, self.language = language.say, language
 
     def table(self, heads: Sequence[str], rows: Iterable[str], numbers: int = 0) -> str:
         """A table; the last ``numbers`` columns are numbers."""
@@ -121,7 +121,9 @@ class _Writer:
         for head, trend in (("strength", machine.strengths), ("level", machine.levels)):
             if trend is not None:
                 title = escaped(self.say(f"{head}_head"))
-                parts.append(f'<div class="keep"><h4>{title}</h4>{trend_svg(trend)}</div>')
+                parts.append(
+                    f'<div class="keep"><h4>{title}</h4>{trend_svg(trend, self.language)}</div>'
+                )
         parts += [f'<p class="note">{escaped(text)}</p>' for text in machine.said]
         return f'<section class="machine">{"".join(parts)}</section>'
 
@@ -136,7 +138,7 @@ class _Writer:
     def poured(self, months: Sequence[Month]) -> str:
         """Each month's litres as bars and as numbers."""
         columns = [(month.word.split()[0], month.concentrate_l, month.water_l) for month in months]
-        bars = bars_svg(self.say("poured_chart"), "L", columns)
+        bars = bars_svg(self.say("poured_chart"), "L", columns, self.language)
         key = "".join(
             f'<span class="key {kind}"></span>{escaped(self.say(kind))}'
             for kind in ("concentrate", "water")
@@ -154,7 +156,8 @@ class _Writer:
         return f'<div class="keep">{bars}<p class="note">{key}</p></div>{table}{note}'
 
     def _month(self, month: Month, tag: str = "span") -> str:
-        texts = (str(month.buckets), f"{month.water_l:.0f}", f"{month.concentrate_l:.1f}")
+        plain = self.language.plain
+        texts = (plain(month.buckets), plain(month.water_l), plain(month.concentrate_l, 1))
         cells = "".join(f"<td{_NUMBER}><{tag}>{text}</{tag}></td>" for text in texts)
         return f"<tr><td><{tag}>{escaped(month.word)}</{tag}></td>{cells}</tr>"
 
@@ -201,7 +204,7 @@ def report_page(report: Report, language: Language) -> str:
     notes = "".join(f'<p class="note">{escaped(text)}</p>' for text in report.notes)
     title = escaped(say("title"))
     return (
-        '<!doctype html><html lang="en"><head><meta charset="utf-8">'
+        f'<!doctype html><html lang="{language.code}"><head><meta charset="utf-8">'
         '<meta http-equiv="Content-Security-Policy" '
         "content=\"default-src 'none'; style-src 'unsafe-inline'\">"
         '<meta name="viewport" content="width=device-width,initial-scale=1">'

@@ -31,6 +31,7 @@ OFFICE_ONLY = (
     "pycore.journal.columns",
     "pycore.sheets.german",
     "pycore.sheets.report_chart",
+    "pycore.sheets.report_german",
     "pycore.sheets.report_page",
     "pycore.sheets.report_style",
     "pycore.sheets.report_words",

@@ -1,8 +1,7 @@
-// The question about a machine's trend, with the shop's own intervals and thresholds.
+// The question about a machine's trend, with the shop's own thresholds.
 import { useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { TrendResult } from "../../core/messages";
-import { careFields, shopCare } from "../../store/care";
 import { lines } from "../../store/journal";
 import { ownLimits } from "../../store/shop";
 import { isoWithOffset } from "../../words/times";
@@ -19,7 +18,6 @@ export function useTrend(machine: string, days: number | null): Answer<TrendResu
       now,
       machine,
       ...(days === null ? {} : { days }),
-      ...careFields(shopCare()),
       ...(limits === null ? {} : { limits }),
     };
   });
