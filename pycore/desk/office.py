@@ -128,8 +128,13 @@ def about_lines(log: OpenLog, language: Language) -> list[str]:
         "finding_newer": sum(entry.is_newer for entry in union.entries),
         "finding_quarantine": len(union.quarantined),
         "finding_clocks": sum(flags[name] for name in ("back", "future")),
-        "finding_zones": flags["zone"],
     }
     codes = ", ".join(log.file.findings)
     file = [language.say("finding_file", n=codes)] if codes else []
     return [*file, *(language.say(key, n=language.plain(n)) for key, n in counts.items() if n)]
+
+
+def zone_lines(log: OpenLog, language: Language) -> list[str]:
+    """How often a clock's zone changed; empty for never. Summer time is no fault of a log."""
+    n = sum(flag.flag == "zone" for flag in log.folded.flags)
+    return [language.say("finding_zones", n=language.plain(n))] if n else []

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 
 from pycore.desk.due_checks import every_d_of
 from pycore.desk.history import Point
-from pycore.desk.office import OpenLog, about_lines, say
+from pycore.desk.office import OpenLog, about_lines, say, zone_lines
 from pycore.desk.report_machine import Period, machine_shown
 from pycore.desk.report_times import day_word, month_word, months_between, time_word
 from pycore.journal.amend import AMENDING, Standing
@@ -131,6 +131,6 @@ def report_of(log: OpenLog, language: Language) -> Report:
         months=_months(points, period, language),
         audit=rows[:_MOST_ROWS],
         audit_more=max(0, len(rows) - _MOST_ROWS),
-        notes=_zero_note(log, language),
+        notes=[*_zero_note(log, language), *zone_lines(log, language)],
         findings=about_lines(log, language),
     )

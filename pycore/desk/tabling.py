@@ -20,6 +20,7 @@ from pycore.desk.office import (
     refuse_to_overwrite,
     say,
     status_of,
+    zone_lines,
 )
 from pycore.desk.plant import tables_of
 from pycore.desk.sqlite import write_database
@@ -83,7 +84,8 @@ def _run(arguments: list[str]) -> int:
         done = _written(log, wanted)
     except OSError as error:
         raise Refused(REFUSED, f"Not written: {error.strerror or error}") from None
-    print("\n".join([*about_lines(log, Language(WORDS)), *done]))
+    words = Language(WORDS)
+    print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
     return log.status
 
 

@@ -110,6 +110,15 @@ def _shape(x: float, y: float, state: str, size: float) -> str:
     return f'<polygon class="mark {escaped(state)}" points="{points}"/>'
 
 
+def _value(y: str, word: str) -> str:
+    """A grid line's number, and again at its other end for a chart that is pushed sideways."""
+    ends = (("tick", _LEFT - 6, 4), ("tick end", _WIDE - _RIGHT, -2))
+    return "".join(
+        f'<text class="{kind}" x="{x}" y="{y}" dy="{down}" text-anchor="end">{word}</text>'
+        for kind, x, down in ends
+    )
+
+
 def _grid(frame: _Frame, language: Language) -> str:
     trend, parts = frame.trend, []
     right = _WIDE - _RIGHT
@@ -119,10 +128,7 @@ def _grid(frame: _Frame, language: Language) -> str:
         if value >= frame.low - 1e-9:
             y = _n(frame.y(value))
             parts.append(f'<path class="grid" d="M{_LEFT} {y}H{right}"/>')
-            parts.append(
-                f'<text class="tick" x="{_LEFT - 6}" y="{y}" dy="4" text-anchor="end">'
-                f"{language.round(value)}</text>"
-            )
+            parts.append(_value(y, language.round(value)))
         line += 1
     for at_s, word in trend.ticks:
         x = _n(frame.x(at_s))
@@ -187,10 +193,7 @@ def bars_svg(
     for line in range(int(most / step) + 1):
         y = _n(floor - line * step * scale)
         parts.append(f'<path class="grid" d="M{_LEFT} {y}H{_WIDE - _RIGHT}"/>')
-        parts.append(
-            f'<text class="tick" x="{_LEFT - 6}" y="{y}" dy="4" text-anchor="end">'
-            f"{language.round(line * step)}</text>"
-        )
+        parts.append(_value(y, language.round(line * step)))
     room = (_WIDE - _LEFT - _RIGHT) / max(1, len(columns))
     for place, (word, low, up) in enumerate(columns):
         x, wide = _LEFT + (place + 0.2) * room, 0.6 * room

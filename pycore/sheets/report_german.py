@@ -49,6 +49,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "level_head": "Im Tank, L",
         "chart_key": "Sollbereich an diesem Tag",
         "rest_key": "in Ruhe oder gesperrt",
+        "doubt_key": "wahrscheinlicher Bereich der Messung",
         "readings": "Messungen: {n}, davon im Sollbereich {inside} ({percent} %).",
         "no_readings": "Keine Messung in diesem Prüfbuch.",
         "poured_machine": (
@@ -91,7 +92,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "kind_other": "Eintrag",
         "more": "und {n} frühere: python -m pycore table hat sie alle",
         "calibrated": "Nullwerte von Geräten geprüft: {n}, zuletzt am {day}.",
-        "holds": "Was im Prüfbuch nicht stimmt",
+        "holds": "Ob das Prüfbuch stimmt",
         "all_holds": "Jede Zeile des Prüfbuchs ist da, folgt der vorigen und ist unverändert.",
         "caution": (
             "Diese Seite gibt wieder, was eingetippt wurde. Datenblatt und Sicherheitsdatenblatt des Lieferanten, die Regeln des Betriebs, örtliche Vorschriften und ausgebildete Leute entscheiden. Ein Messwert ohne Nullen und richtigen Faktor sagt wenig."
@@ -106,7 +107,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "finding_newer": "Zeilen einer neueren Fassung, nicht verwendet: {n}",
         "finding_quarantine": "Zeilen in Quarantäne, nicht verwendet: {n}",
         "finding_clocks": "Einträge, deren Uhr zweifelhaft ist: {n}",
-        "finding_zones": "Wechsel der Zeitzone einer Uhr: {n}",
+        "finding_zones": "Wechsel der Zeitzone einer Uhr, wie zu Beginn der Sommerzeit: {n}.",
         "stop_reason.wrong_drum": "falsches Fass",
         "stop_reason.split": "KSS getrennt",
         "stop_reason.smell": "Geruch",

@@ -75,15 +75,19 @@ class _Writer:
     def __init__(self, language: Language) -> None:
         self.say, self.language = language.say, language
 
-    def table(self, heads: Sequence[str], rows: Iterable[str], numbers: int = 0) -> str:
-        """A table; the last ``numbers`` columns are numbers."""
+    def table(
+        self, heads: Sequence[str], rows: Iterable[str], numbers: int = 0, kind: str = ""
+    ) -> str:
+        """A table; the last ``numbers`` columns are numbers. kind: narrow for rows that become
+        cards on a narrow screen.
+        """
         first = len(heads) - numbers
         cells = "".join(
             f'<th scope="col"{"" if place < first else _NUMBER}>{escaped(self.say(head))}</th>'
             for place, head in enumerate(heads)
         )
         return (
-            f'<div class="wide"><table><thead><tr>{cells}</tr></thead>'
+            f'<div class="wide"><table class="{kind}"><thead><tr>{cells}</tr></thead>'
             f"<tbody>{''.join(rows)}</tbody></table></div>"
         )
 
@@ -105,15 +109,25 @@ class _Writer:
 
     def overview(self, machines: Sequence[MachineShown]) -> str:
         """Every machine in one line."""
-        heads = ("machine", "state", "strength", "band", "level", "room", "checked")
+        heads = [
+            f"col_{head}"
+            for head in ("machine", "state", "strength", "band", "level", "room", "checked")
+        ]
         rows = []
         for machine in machines:
             use = f'<br><span class="note">{escaped(machine.use)}</span>' if machine.use else ""
             texts = (machine.strength, machine.band, machine.level, machine.room, machine.checked)
-            cells = "".join(f"<td{_NUMBER}>{escaped(text)}</td>" for text in texts)
+            cells = "".join(
+                f"<td{_NUMBER}{self._head(head)}>{escaped(text)}</td>"
+                for head, text in zip(heads[2:], texts, strict=True)
+            )
             name = f"<td><b>{escaped(machine.name)}</b>{use}</td>"
             rows.append(f"<tr>{name}<td>{self.state(machine.state)}</td>{cells}</tr>")
-        return self.table([f"col_{head}" for head in heads], rows, 5)
+        return self.table(heads, rows, 5, "narrow")
+
+    def _head(self, head: str) -> str:
+        """The column's name inside the cell, where a narrow screen shows rows as cards."""
+        return f' data-head="{escaped(self.say(head))}"'
 
     def machine(self, machine: MachineShown) -> str:
         """One machine's charts and sums."""
@@ -124,12 +138,13 @@ class _Writer:
                 parts.append(
                     f'<div class="keep"><h4>{title}</h4>{trend_svg(trend, self.language)}</div>'
                 )
-        parts += [f'<p class="note">{escaped(text)}</p>' for text in machine.said]
+        said = "<br>".join(escaped(text) for text in machine.said)
+        parts.append(f'<p class="note">{said}</p>')
         return f'<section class="machine">{"".join(parts)}</section>'
 
     def key(self) -> str:
         """What the grounds of the charts mean."""
-        words = (("band", "chart_key"), ("rest", "rest_key"))
+        words = (("band", "chart_key"), ("rest", "rest_key"), ("doubt", "doubt_key"))
         parts = (
             f'<span class="key {kind}"></span>{escaped(self.say(word))}' for kind, word in words
         )
@@ -165,13 +180,20 @@ class _Writer:
         """Corrections and withdrawals beside what they are about, clean-outs and states."""
         if not report.audit:
             return _paragraph(self.say("audit_none"))
+        heads = ["col_when", "col_machine", "col_what", "col_why", "col_who"]
         rows = (
-            "<tr>" + "".join(f"<td>{escaped(text)}</td>" for text in row) + "</tr>"
+            "<tr>"
+            + "".join(
+                f"<td{self._head(head)}>{escaped(text)}</td>"
+                for head, text in zip(heads, row, strict=True)
+            )
+            + "</tr>"
             for row in report.audit
         )
-        heads = ["col_when", "col_machine", "col_what", "col_why", "col_who"]
         more = self.say("more", n=str(report.audit_more)) if report.audit_more else ""
-        return self.table(heads, rows) + (f'<p class="note">{escaped(more)}</p>' if more else "")
+        return self.table(heads, rows, 0, "narrow audit") + (
+            f'<p class="note">{escaped(more)}</p>' if more else ""
+        )
 
     def findings(self, report: Report) -> str:
         """What is missing, doubled or damaged; or that nothing is."""
@@ -200,7 +222,7 @@ def report_page(report: Report, language: Language) -> str:
         if content:
             parts.append(f"<h2>{escaped(say(key))}</h2>{content}")
         if key == "machines":
-            parts.append(charts + (write.key() if charts else ""))
+            parts.append((write.key() if charts else "") + charts)
     notes = "".join(f'<p class="note">{escaped(text)}</p>' for text in report.notes)
     title = escaped(say("title"))
     return (

@@ -51,6 +51,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "level_head": "In the sump, L",
         "chart_key": "range on that day",
         "rest_key": "at rest or stopped",
+        "doubt_key": "likely range of the reading",
         "readings": "Readings: {n}, of them in range {inside} ({percent} %).",
         "no_readings": "No reading in this log.",
         "poured_machine": (
@@ -91,7 +92,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "kind_other": "Entry",
         "more": "and {n} earlier ones: python -m pycore table has them all",
         "calibrated": "Zeros of instruments looked at: {n}, last on {day}.",
-        "holds": "What does not hold in the log",
+        "holds": "Whether the log holds together",
         "all_holds": "Every line of the log is there, follows the one before and is unchanged.",
         "caution": (
             "This page repeats what was typed. The supplier’s data sheet, the safety data sheet, the shop’s own rules, local codes and trained people decide. A reading without its instrument’s zero and the right factor says little."
@@ -106,7 +107,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "finding_newer": "Lines of a newer version, not used: {n}",
         "finding_quarantine": "Lines in quarantine, not used: {n}",
         "finding_clocks": "Entries with a clock in doubt: {n}",
-        "finding_zones": "Changes of a clock’s zone: {n}",
+        "finding_zones": "Changes of a clock’s zone, as at the beginning of summer time: {n}.",
         "stop_reason.wrong_drum": "wrong drum",
         "stop_reason.split": "coolant has split",
         "stop_reason.smell": "smell",

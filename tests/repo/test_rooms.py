@@ -35,6 +35,7 @@ DOOR = {
     "pycore/journal/columns.py",
     "pycore/sheets/german.py",
     "pycore/sheets/report_chart.py",
+    "pycore/sheets/report_german.py",
     "pycore/sheets/report_page.py",
     "pycore/sheets/report_style.py",
     "pycore/sheets/report_words.py",
