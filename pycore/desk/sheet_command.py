@@ -81,7 +81,8 @@ def sheet_command(arguments: list[str]) -> tuple[int, str]:
         text = sys.stdin.read() if request == "-" else Path(request).read_text(encoding="utf-8")
         body = _body(text, options)
     except (OSError, UnicodeDecodeError) as error:
-        return 2, f"{request} cannot be read: {error}"
+        why = getattr(error, "strerror", None) or "no UTF-8 text"
+        return 2, f"{request} cannot be read: {why}"
     if body is None:
         return 2, f"{request} does not hold a JSON object"
     ask = {"v": VERSION, "id": "sheet", "op": "draw_sheet", "body": body}

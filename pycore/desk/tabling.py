@@ -38,6 +38,8 @@ entry, the table machines with the present state, and the table columns, which e
 Examples:
   python -m pycore table all.jsonl -o log.csv
   python -m pycore table all.jsonl --sqlite plant.db
+  sqlite3 plant.db "SELECT name, round(strength_pct, 1), strength_state FROM machines"
+  sqlite3 plant.db "SELECT * FROM columns WHERE table_name = 'checks'"
 
 {EXIT_STATUS}"""
 
@@ -83,7 +85,8 @@ def _run(arguments: list[str]) -> int:
     try:
         done = _written(log, wanted)
     except OSError as error:
-        raise Refused(REFUSED, f"Not written: {error.strerror or error}") from None
+        where = f"{error.filename}: " if error.filename else ""
+        raise Refused(REFUSED, f"Not written: {where}{error.strerror or error}") from None
     words = Language(WORDS)
     print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
     return log.status
