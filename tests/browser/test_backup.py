@@ -7,10 +7,10 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, Playwright, expect
 
-from pycore.desk.merging import merge_command
-from pycore.desk.tabling import table_command
 from pycore.journal.file import PHONE, read_file
 from pycore.journal.line import from_store
+from pycore.office.merging import merge_command
+from pycore.office.tabling import table_command
 from tests.browser.files import backup, offer, saved_file, start_at, take_in
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
@@ -18,7 +18,7 @@ from tests.browser.stored import cut_after, rows, taken
 from tests.browser.walk import check_until_recipe, open_machine, press, save_check, set_up_machine
 from tests.phones import Phone as Writer
 from tests.phones import check, newer_phone, setup, workshop
-from tests.unit.desk.office_logs import asked
+from tests.unit.office.office_logs import asked
 
 SHARE = """
 window.given = [];

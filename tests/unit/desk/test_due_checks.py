@@ -7,7 +7,7 @@ from typing import Any
 import pytest
 
 from pycore.advice.due import CHECK_EVERY_D, CLEAN_OUT_EVERY_D
-from pycore.desk.reporting import report_command
+from pycore.office.reporting import report_command
 from tests.phones import LATHE, MORNING_S, Phone, check, moment, setup, typed
 from tests.properties.asking import ask
 from tests.unit.desk.trend_logs import DAY_S, checked, lathe
