@@ -152,7 +152,7 @@ def test_a_round_that_lacks_a_frame_is_never_taken_for_whole(
 
 def test_without_a_camera_a_file_is_offered(page: Page) -> None:
     start_at(page, "take-in", "camera")
-    expect(page.get_by_role("alert")).to_contain_text("take in a file")
+    expect(page.get_by_role("alert")).to_contain_text("Take in a file instead")
 
 
 @pytest.mark.usefixtures("machine_on_phone")
