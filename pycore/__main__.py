@@ -90,7 +90,7 @@ def main(arguments: list[str]) -> int:
         print(USAGE)
         return 0
     if arguments and arguments[0] not in _COMMANDS:
-        print(USAGE, file=sys.stderr)
+        print(f"{arguments[0]}: there is no such command.\n\n{USAGE}", file=sys.stderr)
         return 2
     handle = _desk()
     if handle is None:

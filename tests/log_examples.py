@@ -35,6 +35,15 @@ def held_lathe() -> Phone:
     return phone
 
 
+def _due_lines() -> list[str]:
+    """A lathe that was read four days ago in a shop that checks every three days."""
+    phone = Phone("cart")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check(), 60)
+    phone.save("shop_set", {"check_every_d": typed("3", "1")}, 120, machine="")
+    return phone.lines
+
+
 def ask(op: str, body: Any) -> dict[str, Any]:
     """A request named after its operation."""
     return {"v": 1, "id": op, "op": op, "body": body}
@@ -92,6 +101,7 @@ def answered() -> dict[str, Any]:
             {"machine": setup(), "left": typed("6", "L"), "left_strength": typed("1", "%")},
         ),
         "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
+        "due_checks": ask("due_checks", {"lines": _due_lines(), "now": moment(4 * _DAY_S)}),
         "fold_log_held": ask("fold_log", {"lines": held_lathe().lines, "now": NOW}),
         "look_back": ask(
             "look_back", {"lines": lines, "machine": LATHE, "now": NOW, "dip": _LOW_DIP}

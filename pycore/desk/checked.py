@@ -5,8 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
+from pycore.desk.build import built
+from pycore.desk.reader import Reader
+from pycore.desk.records import Typed
 from pycore.desk.refusal import SchemaRefusal, fault_from
 from pycore.desk.validators import VALIDATORS
+
+# Numbers by which every page and report of a shop counts: where one of them cannot be read, the
+# line is refused at once, since none of these could say so. An empty one takes back what was set.
+_COUNTED_BY = {"shop_set_content": ("check_every_d", "clean_out_every_d")}
 
 
 def checked(name: str, message: Any, root: str) -> Any:
@@ -17,6 +24,10 @@ def checked(name: str, message: Any, root: str) -> Any:
     """
     try:
         validate: Callable[[Any], Any] = VALIDATORS[name]
-        return validate(message)
+        validate(message)
     except SchemaRefusal as refusal:
         raise fault_from(refusal, root) from None
+    for field in _COUNTED_BY.get(name, ()):
+        if message.get(field, {}).get("text", "").strip():
+            Reader().value(built(Typed, message[field]), field, f"{root}.{field}")
+    return message

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from dataclasses import dataclass
 from typing import Any
 
@@ -21,6 +20,8 @@ from pycore.quantity.fault import Fault
 
 # Where the buckets that went in stand in an entry.
 _ROWS = {"pour": "pours", "clean_out": "charge"}
+# Set-ups that are kept as read: those before them are rarely met again.
+_MOST_KNOWN = 8
 
 
 @dataclass(frozen=True)
@@ -59,21 +60,42 @@ def setup_from(typed: Typed | None) -> Setup:
     return setup, read_machine(Reader(), setup, "machine")
 
 
+@dataclass(frozen=True)
+class _Known:
+    """A set-up as typed, as read or why not, and litres of one usable bucket."""
+
+    typed: Typed | None
+    read: Setup | Fault
+    usable_l: float | None
+
+
+def _tried(typed: Typed | None) -> Setup | Fault:
+    try:
+        return setup_from(typed)
+    except Fault as fault:
+        return fault
+
+
 class _Setups:
     """Set-ups read once, however many entries were made under them."""
 
     def __init__(self) -> None:
-        self._read: dict[str, Setup | Fault] = {}
+        self._read: list[_Known] = []
+
+    def known(self, typed: Typed | None) -> _Known:
+        """What is known of a set-up; an entry's is most often that of the entry before."""
+        for known in reversed(self._read):
+            if known.typed == typed:
+                return known
+        self._read = [
+            *self._read[1 - _MOST_KNOWN :],
+            _Known(typed, _tried(typed), usable_of(typed)),
+        ]
+        return self._read[-1]
 
     def of(self, typed: Typed | None) -> Setup:
         """As ``setup_from``, with the same errors."""
-        key = json.dumps(typed, sort_keys=True)
-        if key not in self._read:
-            try:
-                self._read[key] = setup_from(typed)
-            except Fault as fault:
-                self._read[key] = fault
-        found = self._read[key]
+        found = self.known(typed).read
         if isinstance(found, Fault):
             raise found
         return found
@@ -94,13 +116,13 @@ def strength_of(entry: Standing, setup: Setup) -> Strength:
     return strength_from(Reader(), reading, glass, factor, target, "reading")[0]
 
 
-def _went_in(entry: Standing, typed: Typed | None) -> Poured | None:
+def _went_in(entry: Standing, typed: Typed | None, setups: _Setups) -> Poured | None:
     rows = entry.content.get(_ROWS.get(entry.kind, ""), ())
-    return poured(rows, usable_of(typed)) if rows else None
+    return poured(rows, setups.known(typed).usable_l) if rows else None
 
 
 def _point(entry: Standing, typed: Typed | None, setups: _Setups) -> Point:
-    went, trouble = _went_in(entry, typed), []
+    went, trouble = _went_in(entry, typed, setups), []
     level = strength = band = None
     try:
         if entry.content.keys() & {"dip", "reading"}:

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from typing import Any
 
 from pycore.desk.checked import checked
+from pycore.desk.due_checks import checks_due
 from pycore.desk.log_messages import (
     FileShown,
     FoldLogBody,
@@ -180,6 +181,7 @@ def handover(body: HandoverBody) -> dict[str, Any]:
     return {
         "open_pours": [{**of(machine), "open": pour} for machine, pour in page.open_pours],
         "rechecks": [{**of(machine), "due": due} for machine, due in page.rechecks],
+        "checks": [due for due in checks_due(now, now_s) if due.due],
         "low_sumps": _low_sumps(now, now_s),
         "states": [{**of(m.machine), "now": state_now(m, now_s)} for m in page.states],
         "said": [{**of(said.machine), **_said(said)} for said in page.said],

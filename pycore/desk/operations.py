@@ -14,6 +14,7 @@ from pycore.desk.charge_messages import PlanChargeBody
 from pycore.desk.check import plan_check
 from pycore.desk.codes import answer_code, make_code
 from pycore.desk.dip import level_from, worth_of_one
+from pycore.desk.due_checks import DueChecksBody, due_checks
 from pycore.desk.factor import read_factor
 from pycore.desk.fit import answer_fit_factor
 from pycore.desk.fluid import answer_read_fluid
@@ -224,6 +225,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
     "read_export": (ReadExportBody, read_export),
     "write_export": (WriteExportBody, write_export),
     "merge_logs": (MergeLogsBody, merge_logs),
+    "due_checks": (DueChecksBody, due_checks),
     "handover": (HandoverBody, handover),
     "write_csv": (WriteCsvBody, write_csv),
     "trend": (TrendBody, trend),
@@ -231,6 +233,7 @@ OPERATIONS: dict[str, tuple[type, Callable[[Any], Any]]] = {
 # Their requests carry a log and may be as long as one.
 WITH_A_LOG = frozenset(
     (
+        "due_checks",
         "fold_log",
         "handover",
         "look_back",

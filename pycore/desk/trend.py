@@ -9,10 +9,11 @@ from typing import TypeVar
 from pycore.advice.drift import MOST_READINGS, Slope, direction, theil_sen
 from pycore.advice.losses import LEAST_CHECKS, Losses, losses, usual_steps
 from pycore.desk.checked import checked
+from pycore.desk.due_checks import check_due, every_d_of
 from pycore.desk.history import Point, history_of
 from pycore.desk.log_state import name_of
 from pycore.desk.spells import Spell, bands_of, rests_of
-from pycore.desk.trend_due import clean_out_of, every_d_of, next_check_of
+from pycore.desk.trend_due import clean_out_of, next_check_of
 from pycore.desk.trend_messages import (
     LossesShown,
     StrengthTrend,
@@ -21,7 +22,7 @@ from pycore.desk.trend_messages import (
 )
 from pycore.desk.trend_rows import added_by, rows_of, shared_of, steps_of
 from pycore.journal.line import from_store
-from pycore.journal.state import MachineNow, folded, of_this_charge
+from pycore.journal.state import Folded, MachineNow, folded, of_this_charge
 from pycore.journal.times import DAY_S, moment_of
 from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
@@ -32,10 +33,8 @@ Read = tuple[Point, Measured]
 S = TypeVar("S", bound=Spell)
 
 
-def _machine(body: TrendBody, now_s: int) -> MachineNow:
-    union = gathered(*read_lines(map(from_store, body.lines), checked), body.heads)
-    machines = folded(union, now_s).machines
-    found = next((one for one in machines if one.machine == body.machine), None)
+def _machine(body: TrendBody, now: Folded) -> MachineNow:
+    found = next((one for one in now.machines if one.machine == body.machine), None)
     if found is None:
         raise Fault("not_allowed", "body.machine", body.machine, {"allowed": []})
     return found
@@ -171,11 +170,14 @@ def trend(body: TrendBody) -> TrendResult:
 
     Losses, drift and what is due count this charge alone: what was measured before a clean-out is
     of another fluid. Errors: ``not_a_date`` for a ``now`` that is no moment; ``not_allowed`` for a
-    machine that the log does not know; those of reading the shop's intervals and limits.
+    machine that the log does not know; those of reading the shop's limits.
     """
     now_s = moment_of(body.now, "body.now")[0]
-    check_every_d, clean_every_d = every_d_of(body)
-    machine = _machine(body, now_s)
+    union = gathered(*read_lines(map(from_store, body.lines), checked), body.heads)
+    now = folded(union, now_s)
+    machine = _machine(body, now)
+    due = check_due(machine, every_d_of(now, "check_every_d"), now_s)
+    clean_every_d = every_d_of(now, "clean_out_every_d")
     points = history_of(machine)
     from_s = points[0].entry.measured_s if points else now_s
     if body.days is not None:
@@ -201,5 +203,5 @@ def trend(body: TrendBody) -> TrendResult:
         clean_out=clean_out_of(machine, charge, body, clean_every_d, now_s),
         full_volume_l=fulls[-1] if fulls else None,
         strength=_strength(seen, read, slope, unit),
-        next_check=next_check_of(machine, charge, drifts, check_every_d, now_s),
+        next_check=next_check_of(due, charge, drifts, now_s),
     )

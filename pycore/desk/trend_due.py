@@ -5,35 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from pycore.advice.drift import Slope
-from pycore.advice.due import (
-    CHECK_EVERY_D,
-    CLEAN_OUT_EVERY_D,
-    Findings,
-    clean_out_reasons,
-    next_check,
-)
+from pycore.advice.due import Findings, clean_out_reasons, next_check
+from pycore.desk.due_checks import CheckDue
 from pycore.desk.history import Point
 from pycore.desk.look import read_limits
 from pycore.desk.reader import Reader
 from pycore.desk.trend_messages import CleanOutNow, NextCheck, TrendBody
 from pycore.desk.trend_rows import added_by, number_of
-from pycore.journal.state import AT_REST, MachineNow
+from pycore.journal.state import MachineNow
 from pycore.journal.times import DAY_S
 from pycore.recipe.balance import state_after
-
-
-def every_d_of(body: TrendBody) -> tuple[float, float]:
-    """The shop's intervals in days, checks and clean-outs; published ones where it has none.
-
-    Errors: those of ``read_typed`` at the field.
-    """
-    reader = Reader()
-    check = reader.optional(body.check_every, "check_every_d", "body.check_every")
-    clean = reader.optional(body.clean_out_every, "clean_out_every_d", "body.clean_out_every")
-    return (
-        CHECK_EVERY_D if check is None else check,
-        CLEAN_OUT_EVERY_D if clean is None else clean,
-    )
 
 
 def _strength_now(points: Sequence[Point]) -> float | None:
@@ -53,18 +34,19 @@ def _strength_now(points: Sequence[Point]) -> float | None:
 
 
 def next_check_of(
-    machine: MachineNow, charge: Sequence[Point], slope: Slope | None, every_d: float, now_s: int
+    due: CheckDue, charge: Sequence[Point], slope: Slope | None, now_s: int
 ) -> NextCheck | None:
-    """None without a reading of this charge. slope: None unless the strength drifts."""
-    read = [point for point in charge if point.strength is not None and point.band is not None]
-    if not read or read[-1].band is None:
+    """By the shop's interval, or earlier where the strength left the band or drifts out of it.
+
+    None without a reading of this charge. slope: None unless the strength drifts.
+    """
+    if due.due_s is None:
         return None
-    last, band = read[-1], read[-1].band
-    edges = band.low_pct, band.high_pct
-    due = next_check(every_d, _strength_now(charge), edges, slope)
-    state = machine.state.entry.content["state"] if machine.state else ""
-    due_s = last.entry.measured_s + int(due.after_d * DAY_S)
-    return NextCheck(due_s, due_s <= now_s, every_d, due.why, state in AT_REST)
+    bands = [point.band for point in charge if point.strength and point.band]
+    edges = (bands[-1].low_pct, bands[-1].high_pct) if bands else None
+    found = next_check(due.every_d, _strength_now(charge), edges, slope)
+    due_s = due.due_s - int(due.every_d * DAY_S) + int(found.after_d * DAY_S)
+    return NextCheck(due_s, due_s <= now_s, due.every_d, found.why, due.resting)
 
 
 def _first_ph(machine: MachineNow) -> float | None:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from pycore.desk.look import LookLimitsTyped
-from pycore.desk.records import Typed
 from pycore.desk.spells import BandSpell, Spell
 from pycore.journal.file import Head
 from pycore.quantity.measured import Measured
@@ -14,7 +13,7 @@ from pycore.quantity.rounding import Shown
 
 @dataclass(frozen=True)
 class TrendBody:
-    """The store, the device's clock, the machine, and the shop's own intervals.
+    """The store, the device's clock, the machine, and the shop's own limits.
 
     days: only what was measured in so many days before now; absent for all of it.
     """
@@ -24,8 +23,6 @@ class TrendBody:
     machine: str
     heads: list[Head] = field(default_factory=list)
     days: int | None = None
-    check_every: Typed | None = None
-    clean_out_every: Typed | None = None
     limits: LookLimitsTyped | None = None
 
 

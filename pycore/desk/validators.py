@@ -117,12 +117,53 @@ def validate___definitions_shop_set_content(data, custom_formats={}, name_prefix
             data_keys.remove('look_limits')
             data__looklimits = data['look_limits']
             validate___definitions_look_limits(data__looklimits, custom_formats, (name_prefix or 'data') + '.look_limits')
+        if 'check_every_d' in data_keys:
+            data_keys.remove('check_every_d')
+            data__checkeveryd = data['check_every_d']
+            validate___definitions_typed(data__checkeveryd, custom_formats, (name_prefix or 'data') + '.check_every_d')
+        if 'clean_out_every_d' in data_keys:
+            data_keys.remove('clean_out_every_d')
+            data__cleanouteveryd = data['clean_out_every_d']
+            validate___definitions_typed(data__cleanouteveryd, custom_formats, (name_prefix or 'data') + '.clean_out_every_d')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
             validate___definitions_remarks(data__remarks, custom_formats, (name_prefix or 'data') + '.remarks')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['text']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
+        data_keys = set(data.keys())
+        if 'text' in data_keys:
+            data_keys.remove('text')
+            data__text = data['text']
+            if not isinstance(data__text, str):
+                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
+            if isinstance(data__text, str):
+                data__text_len = len(data__text)
+                if data__text_len > 40:
+                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
+        if 'unit' in data_keys:
+            data_keys.remove('unit')
+            data__unit = data['unit']
+            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
+def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, str):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
+    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
+        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'CFU/mL', 'kg/L', 'lb/US gal', '1']}, rule='enum')
     return data
 
 def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None):
@@ -196,39 +237,6 @@ def validate___definitions_look_slide_limits(data, custom_formats={}, name_prefi
             validate___definitions_typed(data__act, custom_formats, (name_prefix or 'data') + '.act')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_typed(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, dict):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
-    data_is_dict = isinstance(data, dict)
-    if data_is_dict:
-        data__missing_keys = set(['text']) - data.keys()
-        if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['text']}, rule='required')
-        data_keys = set(data.keys())
-        if 'text' in data_keys:
-            data_keys.remove('text')
-            data__text = data['text']
-            if not isinstance(data__text, str):
-                raise JsonSchemaValueException('type', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'type': 'string'}, rule='type')
-            if isinstance(data__text, str):
-                data__text_len = len(data__text)
-                if data__text_len > 40:
-                    raise JsonSchemaValueException('maxLength', value=data__text, name='' + (name_prefix or 'data') + '.text', definition={'maxLength': 40}, rule='maxLength')
-        if 'unit' in data_keys:
-            data_keys.remove('unit')
-            data__unit = data['unit']
-            validate___definitions_unit(data__unit, custom_formats, (name_prefix or 'data') + '.unit')
-        if data_keys:
-            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
-    return data
-
-def validate___definitions_unit(data, custom_formats={}, name_prefix=None):
-    if not isinstance(data, str):
-        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'string'}, rule='type')
-    if not (isinstance(data, str) and data == 'mm' or (isinstance(data, str) and data == 'cm') or (isinstance(data, str) and data == 'm') or (isinstance(data, str) and data == 'in') or (isinstance(data, str) and data == 'ft') or (isinstance(data, str) and data == 'L') or (isinstance(data, str) and data == 'mL') or (isinstance(data, str) and data == 'US gal') or (isinstance(data, str) and data == 'US qt') or (isinstance(data, str) and data == 'US pt') or (isinstance(data, str) and data == 'US fl oz') or (isinstance(data, str) and data == 'imp gal') or (isinstance(data, str) and data == 'imp qt') or (isinstance(data, str) and data == 'imp pt') or (isinstance(data, str) and data == 'imp fl oz') or (isinstance(data, str) and data == '°C') or (isinstance(data, str) and data == '°F') or (isinstance(data, str) and data == 'kg') or (isinstance(data, str) and data == 'lb') or (isinstance(data, str) and data == '%') or (isinstance(data, str) and data == 'Brix') or (isinstance(data, str) and data == 'nD') or (isinstance(data, str) and data == 'mg/L') or (isinstance(data, str) and data == 'mg/L CaCO₃') or (isinstance(data, str) and data == '°dH') or (isinstance(data, str) and data == '°fH') or (isinstance(data, str) and data == 'gpg') or (isinstance(data, str) and data == 'mmol/L') or (isinstance(data, str) and data == 'CFU/mL') or (isinstance(data, str) and data == 'kg/L') or (isinstance(data, str) and data == 'lb/US gal') or (isinstance(data, str) and data == '1')):
-        raise JsonSchemaValueException('enum', value=data, name='' + (name_prefix or 'data') + '', definition={'enum': ['mm', 'cm', 'm', 'in', 'ft', 'L', 'mL', 'US gal', 'US qt', 'US pt', 'US fl oz', 'imp gal', 'imp qt', 'imp pt', 'imp fl oz', '°C', '°F', 'kg', 'lb', '%', 'Brix', 'nD', 'mg/L', 'mg/L CaCO₃', '°dH', '°fH', 'gpg', 'mmol/L', 'CFU/mL', 'kg/L', 'lb/US gal', '1']}, rule='enum')
     return data
 
 def validate___definitions_short_text(data, custom_formats={}, name_prefix=None):
@@ -2700,14 +2708,6 @@ def validate___definitions_trend_body(data, custom_formats={}, name_prefix=None)
                     raise JsonSchemaValueException('minimum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'minimum': 1}, rule='minimum')
                 if data__days > 36500:
                     raise JsonSchemaValueException('maximum', value=data__days, name='' + (name_prefix or 'data') + '.days', definition={'maximum': 36500}, rule='maximum')
-        if 'check_every' in data_keys:
-            data_keys.remove('check_every')
-            data__checkevery = data['check_every']
-            validate___definitions_typed(data__checkevery, custom_formats, (name_prefix or 'data') + '.check_every')
-        if 'clean_out_every' in data_keys:
-            data_keys.remove('clean_out_every')
-            data__cleanoutevery = data['clean_out_every']
-            validate___definitions_typed(data__cleanoutevery, custom_formats, (name_prefix or 'data') + '.clean_out_every')
         if 'limits' in data_keys:
             data_keys.remove('limits')
             data__limits = data['limits']
@@ -4376,6 +4376,36 @@ def validate___definitions_jug_typed(data, custom_formats={}, name_prefix=None):
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data
 
+def validate___definitions_due_checks_body(data, custom_formats={}, name_prefix=None):
+    if not isinstance(data, dict):
+        raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
+    data_is_dict = isinstance(data, dict)
+    if data_is_dict:
+        data__missing_keys = set(['lines', 'now']) - data.keys()
+        if data__missing_keys:
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['lines', 'now']}, rule='required')
+        data_keys = set(data.keys())
+        if 'lines' in data_keys:
+            data_keys.remove('lines')
+            data__lines = data['lines']
+            if not isinstance(data__lines, (list, tuple)):
+                raise JsonSchemaValueException('type', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'type': 'array'}, rule='type')
+            data__lines_is_list = isinstance(data__lines, (list, tuple))
+            if data__lines_is_list:
+                data__lines_len = len(data__lines)
+                if data__lines_len > 50000:
+                    raise JsonSchemaValueException('maxItems', value=data__lines, name='' + (name_prefix or 'data') + '.lines', definition={'maxItems': 50000}, rule='maxItems')
+                for data__lines_x, data__lines_item in enumerate(data__lines):
+                    if not isinstance(data__lines_item, str):
+                        raise JsonSchemaValueException('type', value=data__lines_item, name='' + (name_prefix or 'data') + '.lines[{data__lines_x}]'.format(**locals()) + '', definition={'type': 'string'}, rule='type')
+        if 'now' in data_keys:
+            data_keys.remove('now')
+            data__now = data['now']
+            validate___definitions_moment(data__now, custom_formats, (name_prefix or 'data') + '.now')
+        if data_keys:
+            raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
+    return data
+
 def validate___definitions_draw_sheet_body(data, custom_formats={}, name_prefix=None):
     if not isinstance(data, dict):
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
@@ -5255,6 +5285,7 @@ VALIDATORS = {
     "deal_practice_body": validate___definitions_deal_practice_body,
     "describe_body": validate___definitions_describe_body,
     "draw_sheet_body": validate___definitions_draw_sheet_body,
+    "due_checks_body": validate___definitions_due_checks_body,
     "fit_factor_body": validate___definitions_fit_factor_body,
     "fold_log_body": validate___definitions_fold_log_body,
     "handover_body": validate___definitions_handover_body,

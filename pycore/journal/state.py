@@ -24,7 +24,7 @@ AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
 # Nothing is poured in. On hold checks go on: somebody has hung a tag on the machine.
 HELD = frozenset({"on_hold", "stopped"})
 # Fields of the shop's own facts; each counts by its own latest entry.
-SHOP_FACTS = ("who_to_ask", "look_limits")
+SHOP_FACTS = ("who_to_ask", "look_limits", "check_every_d", "clean_out_every_d")
 _MEASURING = frozenset({"check", "recheck"})
 
 

@@ -199,6 +199,11 @@ COLUMNS_OF: Mapping[str, tuple[Column, ...]] = {
     "shop_set": (
         _text("who_to_ask", "who is responsible for coolant in this shop"),
         Column("look_limits", "TEXT", "own limits, as typed", _limits_text),
+        *_number("check_every_d", "check_every_d", "check_every_d", "days from check to check"),
+        *_number(
+            *("clean_out_every_d", "clean_out_every_d", "clean_out_every_d"),
+            "days from clean-out to clean-out",
+        ),
         _REMARKS,
     ),
     "note": (_text("text", "the note"), _text("until", "until when it holds")),

@@ -16,6 +16,7 @@ from pycore.journal.state import Folded, folded
 from pycore.journal.times import moment_of
 from pycore.office.files import is_same_file, read_text
 from pycore.quantity.fault import Fault
+from pycore.sheets.language import Language
 
 # Exit status of table and report, as their help says.
 DONE, REFUSED, MISUSED, FORKED = 0, 1, 2, 3
@@ -116,18 +117,24 @@ def open_log(path: Path, now: str | None) -> OpenLog:
     return OpenLog(done, folded(done.union, now_s), at, now_s)
 
 
-def about_lines(log: OpenLog) -> list[str]:
+def about_lines(log: OpenLog, language: Language) -> list[str]:
     """What does not hold in the log, in a few lines; empty where all holds."""
     chains, union = log.merged.chains, log.merged.union
     flags = Counter(flag.flag for flag in log.folded.flags)
     counts = {
-        "cut off or damaged": ", ".join(log.file.findings),
-        "places that two different lines claim": len(chains.forks) + len(chains.breaks),
-        "gaps": len(chains.gaps),
-        "ends of logs known of but not there": len(chains.missing_heads),
-        "lines of a newer version, not used": sum(entry.is_newer for entry in union.entries),
-        "lines in quarantine, not used": len(union.quarantined),
-        "entries with a clock in doubt": sum(flags[name] for name in ("back", "future")),
-        "changes of a clock's zone": flags["zone"],
+        "finding_places": len(chains.forks) + len(chains.breaks),
+        "finding_gaps": len(chains.gaps),
+        "finding_ends": len(chains.missing_heads),
+        "finding_newer": sum(entry.is_newer for entry in union.entries),
+        "finding_quarantine": len(union.quarantined),
+        "finding_clocks": sum(flags[name] for name in ("back", "future")),
     }
-    return [f"{name}: {count}" for name, count in counts.items() if count]
+    codes = ", ".join(log.file.findings)
+    file = [language.say("finding_file", n=codes)] if codes else []
+    return [*file, *(language.say(key, n=language.plain(n)) for key, n in counts.items() if n)]
+
+
+def zone_lines(log: OpenLog, language: Language) -> list[str]:
+    """How often a clock's zone changed; empty for never. Summer time is no fault of a log."""
+    n = sum(flag.flag == "zone" for flag in log.folded.flags)
+    return [language.say("finding_zones", n=language.plain(n))] if n else []

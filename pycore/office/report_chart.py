@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from pycore.sheets.language import Language
 from pycore.sheets.svg import escaped
 
 # Sizes in the drawing's own units; the page scales the whole.
@@ -109,7 +110,16 @@ def _shape(x: float, y: float, state: str, size: float) -> str:
     return f'<polygon class="mark {escaped(state)}" points="{points}"/>'
 
 
-def _grid(frame: _Frame) -> str:
+def _value(y: str, word: str) -> str:
+    """A grid line's number, and again at its other end for a chart that is pushed sideways."""
+    ends = (("tick", _LEFT - 6, 4), ("tick end", _WIDE - _RIGHT, -2))
+    return "".join(
+        f'<text class="{kind}" x="{x}" y="{y}" dy="{down}" text-anchor="end">{word}</text>'
+        for kind, x, down in ends
+    )
+
+
+def _grid(frame: _Frame, language: Language) -> str:
     trend, parts = frame.trend, []
     right = _WIDE - _RIGHT
     line = int(frame.low / frame.step)
@@ -118,10 +128,7 @@ def _grid(frame: _Frame) -> str:
         if value >= frame.low - 1e-9:
             y = _n(frame.y(value))
             parts.append(f'<path class="grid" d="M{_LEFT} {y}H{right}"/>')
-            parts.append(
-                f'<text class="tick" x="{_LEFT - 6}" y="{y}" dy="4" text-anchor="end">'
-                f"{value:g}</text>"
-            )
+            parts.append(_value(y, language.round(value)))
         line += 1
     for at_s, word in trend.ticks:
         x = _n(frame.x(at_s))
@@ -158,7 +165,7 @@ def _measured(frame: _Frame) -> str:
     return "".join([*parts, *(_shape(x, y, mark.state, size) for x, y, mark in places)])
 
 
-def trend_svg(trend: Trend) -> str:
+def trend_svg(trend: Trend, language: Language) -> str:
     """The chart as one SVG element; its name says what it shows to whoever cannot see it."""
     frame = _Frame(trend)
     rests = "".join(_box(frame, span, _TOP, frame.floor, "rest") for span in trend.rests)
@@ -169,11 +176,13 @@ def trend_svg(trend: Trend) -> str:
     return (
         f'<svg class="chart" viewBox="0 0 {_WIDE} {trend.high}" role="img" '
         f'aria-label="{escaped(trend.name)}">'
-        f"{bands}{rests}{_grid(frame)}{unit}{_measured(frame)}</svg>"
+        f"{bands}{rests}{_grid(frame, language)}{unit}{_measured(frame)}</svg>"
     )
 
 
-def bars_svg(name: str, unit: str, columns: Sequence[tuple[str, float, float]]) -> str:
+def bars_svg(
+    name: str, unit: str, columns: Sequence[tuple[str, float, float]], language: Language
+) -> str:
     """Stacked bars: a word, the lower part and the upper part of each."""
     high = 180
     floor, top = high - _FOOT, _TOP
@@ -184,10 +193,7 @@ def bars_svg(name: str, unit: str, columns: Sequence[tuple[str, float, float]]) 
     for line in range(int(most / step) + 1):
         y = _n(floor - line * step * scale)
         parts.append(f'<path class="grid" d="M{_LEFT} {y}H{_WIDE - _RIGHT}"/>')
-        parts.append(
-            f'<text class="tick" x="{_LEFT - 6}" y="{y}" dy="4" text-anchor="end">'
-            f"{line * step:g}</text>"
-        )
+        parts.append(_value(y, language.round(line * step)))
     room = (_WIDE - _LEFT - _RIGHT) / max(1, len(columns))
     for place, (word, low, up) in enumerate(columns):
         x, wide = _LEFT + (place + 0.2) * room, 0.6 * room

@@ -5,12 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from pycore.advice.due import CHECK_EVERY_D
+from pycore.desk.due_checks import CheckDue, check_due
 from pycore.desk.history import Point, history_of
 from pycore.desk.log_state import machine_now
 from pycore.desk.spells import bands_of, rests_of
 from pycore.journal.state import AT_REST, MachineNow
-from pycore.journal.times import DAY_S
 from pycore.office.report_chart import Mark, Span, Trend
 from pycore.office.report_page import MachineShown
 from pycore.office.report_times import day_word, ticks_of, time_word
@@ -18,6 +17,8 @@ from pycore.sheets.language import Language
 
 # A level's chart is half as high as that of the strength.
 _LEVEL_HIGH = 110
+# No line breaks between a number and its unit.
+_TIE = "\u00a0"
 
 
 @dataclass(frozen=True)
@@ -73,9 +74,9 @@ def _said(points: Sequence[Point], language: Language) -> list[str]:
     went = [point.poured for point in points if point.poured is not None]
     if went:
         blanks = {
-            "buckets": str(sum(part.buckets for part in went)),
-            "water": f"{sum(part.water_l for part in went):.0f}",
-            "concentrate": f"{sum(part.concentrate_l for part in went):.1f}",
+            "buckets": language.plain(sum(part.buckets for part in went)),
+            "water": language.plain(sum(part.water_l for part in went)),
+            "concentrate": language.plain(sum(part.concentrate_l for part in went), 1),
         }
         said.append(language.say("poured_machine", **blanks))
     unknown = sum(part.unknown_buckets for part in went)
@@ -108,15 +109,15 @@ def _use(machine: MachineNow, language: Language) -> str:
 
 
 def machine_shown(
-    machine: MachineNow, time: Period, language: Language
+    machine: MachineNow, time: Period, every_d: float, language: Language
 ) -> tuple[MachineShown, list[str], list[Point]]:
-    """The machine for the page, what it waits for, and its history."""
+    """The machine for the page, what it waits for, and its history. every_d: days to a check."""
     now = machine_now(machine, time.now_s)
     points = history_of(machine)
     strength = now.strength.strength if now.strength else None
     level = now.level.level if now.level else None
     bands = [point.band for point in points if point.band is not None]
-    band = f"{bands[-1].low_pct:g} – {bands[-1].high_pct:g} %" if bands else ""
+    ends = [language.round(end) for end in (bands[-1].low_pct, bands[-1].high_pct)] if bands else []
     name = now.name or machine.machine[:8]
     strengths, levels = _trends(name, points, time, language)
     known = strength is not None and strength.strength_pct is not None
@@ -125,18 +126,21 @@ def machine_shown(
         state=(strength.state if strength else None) or "none",
         use=_use(machine, language),
         strength=language.amount(strength.shown["strength"]) if strength and known else "",
-        band=band,
+        band=f"{' – '.join(ends)}{_TIE}%" if ends else "",
         level=language.amount(level.shown["volume"]) if level else "",
-        room=f"{level.room_l:.0f} L" if level else "",
+        room=f"{language.plain(level.room_l)}{_TIE}L" if level else "",
         checked=day_word(now.checked.measured_at, language) if now.checked else "",
         strengths=strengths,
         levels=levels,
         said=_said(points, language),
     )
-    return shown, _waits(machine, shown, time, language), points
+    due = check_due(machine, every_d, time.now_s)
+    return shown, _waits(machine, due, shown, language), points
 
 
-def _waits(machine: MachineNow, shown: MachineShown, time: Period, language: Language) -> list[str]:
+def _waits(
+    machine: MachineNow, due: CheckDue, shown: MachineShown, language: Language
+) -> list[str]:
     """What is overdue, open, stopped or out of range at a machine."""
     say = language.say
     state = machine.state.entry.content["state"] if machine.state else "in_use"
@@ -146,19 +150,19 @@ def _waits(machine: MachineNow, shown: MachineShown, time: Period, language: Lan
         counts = {"poured": str(pour.buckets_poured), "planned": str(pour.buckets_planned)}
         waits.append(say(key, **counts, time=time_word(pour.since, language)))
     if machine.recheck is not None:
-        due = machine.recheck
-        key = "recheck_rests" if due.resting else "recheck_due"
-        key = "recheck_overdue" if due.overdue else key
-        waits.append(say(key, time=time_word(due.due_at, language)))
+        again = machine.recheck
+        key = "recheck_rests" if again.resting else "recheck_due"
+        key = "recheck_overdue" if again.overdue else key
+        waits.append(say(key, time=time_word(again.due_at, language)))
     if machine.conflicts:
         waits.append(say("conflicts", n=str(len(machine.conflicts))))
-    if state in AT_REST:
+    if due.resting:
         return waits
     if machine.strength is None:
         return [*waits, say("no_reading")]
-    age_d = (time.now_s - machine.strength.entry.measured_s) / DAY_S
-    if age_d > CHECK_EVERY_D:
-        waits.append(say("old_reading", days=f"{age_d:.0f}"))
+    if due.due:
+        last = day_word(machine.strength.entry.measured_at, language)
+        waits.append(say("old_reading", last=last, n=language.round(due.every_d)))
     if shown.state in ("weak", "strong"):
         waits.append(say("out_of_range", strength=shown.strength, state=say(shown.state)))
     return waits

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from pycore.desk.due_checks import every_d_of
 from pycore.desk.history import Point
 from pycore.journal.amend import AMENDING, Standing
 from pycore.journal.entry import INVENTED, Entry
 from pycore.journal.order import in_order
 from pycore.journal.poured import Poured
-from pycore.office.opened import OpenLog, about_lines, say
+from pycore.office.opened import OpenLog, about_lines, say, zone_lines
 from pycore.office.report_machine import Period, machine_shown
 from pycore.office.report_page import Month, Report
 from pycore.office.report_times import day_word, month_word, months_between, time_word
@@ -107,8 +108,9 @@ def report_of(log: OpenLog, language: Language) -> Report:
     period = _period(log)
     shown, waiting, points, names = [], [], [], {}
     machines = log.folded.machines
+    every_d = every_d_of(log.folded, "check_every_d")
     for place, machine in enumerate(machines, 1):
-        page, waits, history = machine_shown(machine, period, language)
+        page, waits, history = machine_shown(machine, period, every_d, language)
         say(f"[3/3] {page.name} ({place} of {len(machines)})")
         shown.append(page)
         names[machine.machine] = page.name
@@ -119,7 +121,7 @@ def report_of(log: OpenLog, language: Language) -> Report:
     entries = log.merged.union.entries
     phones = len({entry.log for entry in entries if entry.log})
     first, last = (day_word(text, language) for text in (period.first, period.last))
-    counts = {"entries": f"{len(log.folded.entries):,}", "phones": str(phones)}
+    counts = {"entries": language.plain(len(log.folded.entries)), "phones": str(phones)}
     return Report(
         span=language.say("span", first=first, last=last, now=time_word(log.now, language)),
         counts=language.say("counts", **counts, machines=str(len(machines))),
@@ -129,6 +131,6 @@ def report_of(log: OpenLog, language: Language) -> Report:
         months=_months(points, period, language),
         audit=rows[:_MOST_ROWS],
         audit_more=max(0, len(rows) - _MOST_ROWS),
-        notes=_zero_note(log, language),
-        findings=about_lines(log),
+        notes=[*_zero_note(log, language), *zone_lines(log, language)],
+        findings=about_lines(log, language),
     )

@@ -73,17 +73,21 @@ class _Writer:
     """The parts of the page in one language."""
 
     def __init__(self, language: Language) -> None:
-        self.say = language.say
+        self.say, self.language = language.say, language
 
-    def table(self, heads: Sequence[str], rows: Iterable[str], numbers: int = 0) -> str:
-        """A table; the last ``numbers`` columns are numbers."""
+    def table(
+        self, heads: Sequence[str], rows: Iterable[str], numbers: int = 0, kind: str = ""
+    ) -> str:
+        """A table; the last ``numbers`` columns are numbers. kind: narrow for rows that become
+        cards on a narrow screen.
+        """
         first = len(heads) - numbers
         cells = "".join(
             f'<th scope="col"{"" if place < first else _NUMBER}>{escaped(self.say(head))}</th>'
             for place, head in enumerate(heads)
         )
         return (
-            f'<div class="wide"><table><thead><tr>{cells}</tr></thead>'
+            f'<div class="wide"><table class="{kind}"><thead><tr>{cells}</tr></thead>'
             f"<tbody>{''.join(rows)}</tbody></table></div>"
         )
 
@@ -105,15 +109,25 @@ class _Writer:
 
     def overview(self, machines: Sequence[MachineShown]) -> str:
         """Every machine in one line."""
-        heads = ("machine", "state", "strength", "band", "level", "room", "checked")
+        heads = [
+            f"col_{head}"
+            for head in ("machine", "state", "strength", "band", "level", "room", "checked")
+        ]
         rows = []
         for machine in machines:
             use = f'<br><span class="note">{escaped(machine.use)}</span>' if machine.use else ""
             texts = (machine.strength, machine.band, machine.level, machine.room, machine.checked)
-            cells = "".join(f"<td{_NUMBER}>{escaped(text)}</td>" for text in texts)
+            cells = "".join(
+                f"<td{_NUMBER}{self._head(head)}>{escaped(text)}</td>"
+                for head, text in zip(heads[2:], texts, strict=True)
+            )
             name = f"<td><b>{escaped(machine.name)}</b>{use}</td>"
             rows.append(f"<tr>{name}<td>{self.state(machine.state)}</td>{cells}</tr>")
-        return self.table([f"col_{head}" for head in heads], rows, 5)
+        return self.table(heads, rows, 5, "narrow")
+
+    def _head(self, head: str) -> str:
+        """The column's name inside the cell, where a narrow screen shows rows as cards."""
+        return f' data-head="{escaped(self.say(head))}"'
 
     def machine(self, machine: MachineShown) -> str:
         """One machine's charts and sums."""
@@ -121,13 +135,16 @@ class _Writer:
         for head, trend in (("strength", machine.strengths), ("level", machine.levels)):
             if trend is not None:
                 title = escaped(self.say(f"{head}_head"))
-                parts.append(f'<div class="keep"><h4>{title}</h4>{trend_svg(trend)}</div>')
-        parts += [f'<p class="note">{escaped(text)}</p>' for text in machine.said]
+                parts.append(
+                    f'<div class="keep"><h4>{title}</h4>{trend_svg(trend, self.language)}</div>'
+                )
+        said = "<br>".join(escaped(text) for text in machine.said)
+        parts.append(f'<p class="note">{said}</p>')
         return f'<section class="machine">{"".join(parts)}</section>'
 
     def key(self) -> str:
         """What the grounds of the charts mean."""
-        words = (("band", "chart_key"), ("rest", "rest_key"))
+        words = (("band", "chart_key"), ("rest", "rest_key"), ("doubt", "doubt_key"))
         parts = (
             f'<span class="key {kind}"></span>{escaped(self.say(word))}' for kind, word in words
         )
@@ -136,7 +153,7 @@ class _Writer:
     def poured(self, months: Sequence[Month]) -> str:
         """Each month's litres as bars and as numbers."""
         columns = [(month.word.split()[0], month.concentrate_l, month.water_l) for month in months]
-        bars = bars_svg(self.say("poured_chart"), "L", columns)
+        bars = bars_svg(self.say("poured_chart"), "L", columns, self.language)
         key = "".join(
             f'<span class="key {kind}"></span>{escaped(self.say(kind))}'
             for kind in ("concentrate", "water")
@@ -154,7 +171,8 @@ class _Writer:
         return f'<div class="keep">{bars}<p class="note">{key}</p></div>{table}{note}'
 
     def _month(self, month: Month, tag: str = "span") -> str:
-        texts = (str(month.buckets), f"{month.water_l:.0f}", f"{month.concentrate_l:.1f}")
+        plain = self.language.plain
+        texts = (plain(month.buckets), plain(month.water_l), plain(month.concentrate_l, 1))
         cells = "".join(f"<td{_NUMBER}><{tag}>{text}</{tag}></td>" for text in texts)
         return f"<tr><td><{tag}>{escaped(month.word)}</{tag}></td>{cells}</tr>"
 
@@ -162,13 +180,20 @@ class _Writer:
         """Corrections and withdrawals beside what they are about, clean-outs and states."""
         if not report.audit:
             return _paragraph(self.say("audit_none"))
+        heads = ["col_when", "col_machine", "col_what", "col_why", "col_who"]
         rows = (
-            "<tr>" + "".join(f"<td>{escaped(text)}</td>" for text in row) + "</tr>"
+            "<tr>"
+            + "".join(
+                f"<td{self._head(head)}>{escaped(text)}</td>"
+                for head, text in zip(heads, row, strict=True)
+            )
+            + "</tr>"
             for row in report.audit
         )
-        heads = ["col_when", "col_machine", "col_what", "col_why", "col_who"]
         more = self.say("more", n=str(report.audit_more)) if report.audit_more else ""
-        return self.table(heads, rows) + (f'<p class="note">{escaped(more)}</p>' if more else "")
+        return self.table(heads, rows, 0, "narrow audit") + (
+            f'<p class="note">{escaped(more)}</p>' if more else ""
+        )
 
     def findings(self, report: Report) -> str:
         """What is missing, doubled or damaged; or that nothing is."""
@@ -197,11 +222,11 @@ def report_page(report: Report, language: Language) -> str:
         if content:
             parts.append(f"<h2>{escaped(say(key))}</h2>{content}")
         if key == "machines":
-            parts.append(charts + (write.key() if charts else ""))
+            parts.append((write.key() if charts else "") + charts)
     notes = "".join(f'<p class="note">{escaped(text)}</p>' for text in report.notes)
     title = escaped(say("title"))
     return (
-        '<!doctype html><html lang="en"><head><meta charset="utf-8">'
+        f'<!doctype html><html lang="{language.code}"><head><meta charset="utf-8">'
         '<meta http-equiv="Content-Security-Policy" '
         "content=\"default-src 'none'; style-src 'unsafe-inline'\">"
         '<meta name="viewport" content="width=device-width,initial-scale=1">'

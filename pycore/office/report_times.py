@@ -11,8 +11,8 @@ _MOST_TICKS = 13
 
 def day_word(text: str, language: Language) -> str:
     """The date of a stored moment: ``25 Nov 2026``."""
-    months = language.say("months").split()
-    return f"{int(text[8:10])} {months[int(text[5:7]) - 1]} {text[:4]}"
+    month = language.say("months").split()[int(text[5:7]) - 1]
+    return language.say("day", day=str(int(text[8:10])), month=month, year=text[:4])
 
 
 def time_word(text: str, language: Language) -> str:

@@ -16,17 +16,20 @@ from pycore.office.opened import (
     refuse_to_overwrite,
     status_of,
 )
+from pycore.office.report_german import WORDS as GERMAN
 from pycore.office.report_of import report_of
 from pycore.office.report_page import report_page
-from pycore.office.report_words import WORDS
+from pycore.office.report_words import WORDS as ENGLISH
 from pycore.sheets.language import Language
 
+_LANGUAGES = {"en": Language(ENGLISH), "de": Language(GERMAN, ",", "de")}
 _HELP = f"""Writes a log as one page that any browser opens and prints: how every machine stands,
 what is overdue, strength and level over time with the range of each day, what was poured, and
 what was corrected. The page fetches nothing and holds no script.
 
-Example:
+Examples:
   python -m pycore report all.jsonl -o report.html
+  python -m pycore report all.jsonl -o bericht.html --language de
 
 {EXIT_STATUS}"""
 
@@ -40,14 +43,18 @@ def _parser() -> argparse.ArgumentParser:
     parser.add_argument("log", type=Path, metavar="LOG", help="an export or a merged file")
     parser.add_argument("-o", "--output", required=True, type=Path, metavar="HTML")
     parser.add_argument("--now", metavar="MOMENT", help=NOW_HELP)
+    parser.add_argument(
+        "--language", choices=sorted(_LANGUAGES), default="en", help="words and decimal sign"
+    )
     return parser
 
 
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
+    language = _LANGUAGES[wanted.language]
     log = open_log(wanted.log, wanted.now)
-    page = report_page(report_of(log, Language(WORDS)), Language(WORDS))
+    page = report_page(report_of(log, language), language)
     try:
         write_whole(wanted.output, page)
     except OSError as error:

@@ -80,11 +80,12 @@ def sheet_command(arguments: list[str]) -> tuple[int, str]:
     request, options = read
     try:
         text = sys.stdin.read() if request == "-" else read_text(Path(request), MOST_CHARACTERS)
-    except OSError as error:
-        return 2, f"{request} cannot be read: {error}"
+        body = _body(text, options)
+    except (OSError, UnicodeDecodeError) as error:
+        why = getattr(error, "strerror", None) or "no UTF-8 text"
+        return 2, f"{request} cannot be read: {why}"
     except Fault as fault:
         return 2, f"{request} cannot be read: {fault.sentence()}"
-    body = _body(text, options)
     if body is None:
         return 2, f"{request} does not hold a JSON object"
     ask = {"v": VERSION, "id": "sheet", "op": "draw_sheet", "body": body}

@@ -21,9 +21,12 @@ from pycore.office.opened import (
     refuse_to_overwrite,
     say,
     status_of,
+    zone_lines,
 )
 from pycore.office.plant import tables_of
+from pycore.office.report_words import WORDS
 from pycore.office.sqlite import write_database
+from pycore.sheets.language import Language
 
 _HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
 both. They are for reading only: they are made anew from the log each time, and never read back.
@@ -35,6 +38,8 @@ entry, the table machines with the present state, and the table columns, which e
 Examples:
   python -m pycore table all.jsonl -o log.csv
   python -m pycore table all.jsonl --sqlite plant.db
+  sqlite3 plant.db "SELECT name, round(strength_pct, 1), strength_state FROM machines"
+  sqlite3 plant.db "SELECT * FROM columns WHERE table_name = 'checks'"
 
 {EXIT_STATUS}"""
 
@@ -80,8 +85,10 @@ def _run(arguments: list[str]) -> int:
     try:
         done = _written(log, wanted)
     except OSError as error:
-        raise Refused(REFUSED, f"Not written: {error.strerror or error}") from None
-    print("\n".join([*about_lines(log), *done]))
+        where = f"{error.filename}: " if error.filename else ""
+        raise Refused(REFUSED, f"Not written: {where}{error.strerror or error}") from None
+    words = Language(WORDS)
+    print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
     return log.status
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from decimal import ROUND_HALF_UP, Context, Decimal
 from fractions import Fraction
 
 from pycore.quantity.units import UNITS, from_base
@@ -30,6 +31,9 @@ class Shown:
 
 # More decimals than any tool shows; the contract allows no more.
 MOST_DECIMALS = 9
+_PLACES = tuple(Decimal(1).scaleb(-decimals) for decimals in range(MOST_DECIMALS + 1))
+# As many digits as the largest float has before its sign, and those behind it.
+_EXACT = Context(prec=309 + MOST_DECIMALS)
 
 
 def decimals_for(u: float, digits: int) -> int:
@@ -51,14 +55,17 @@ def decimals_for(u: float, digits: int) -> int:
 def half_up(value: float, decimals: int) -> float:
     """The value at so many decimals, halves away from zero, as people round.
 
+    Valid: decimals 0 to MOST_DECIMALS. Error: ``ValueError`` for a value that is not finite.
+
     >>> half_up(2.5, 0), half_up(0.125, 2), half_up(-0.04, 1)
     (3.0, 0.13, 0.0)
     """
-    scale = 10**decimals
+    if not math.isfinite(value):
+        raise ValueError(f"value must be finite, got {value}")
     # repr gives the digits a person would see, so 1.005 rounds as written, not as stored.
-    scaled = Fraction(repr(value)) * scale
-    whole = math.floor(abs(scaled) + Fraction(1, 2))
-    return float(Fraction(whole if scaled >= 0 else -whole, scale))
+    rounded = Decimal(repr(value)).quantize(_PLACES[decimals], ROUND_HALF_UP, _EXACT)
+    # Adding zero takes the sign from a minus zero.
+    return float(rounded) + 0.0
 
 
 def decimals_apart(value: float, decimals: int, edges: tuple[float, ...]) -> int:

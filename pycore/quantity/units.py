@@ -14,6 +14,7 @@ CaCO₃ 100.0869 and CaO 56.0774 g/mol from the standard atomic weights (IUPAC 2
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass
 from fractions import Fraction
@@ -173,4 +174,6 @@ def from_base(base: float, unit: Unit) -> float:
     >>> from_base(3.785411784, UNITS["US fl oz"])
     128.0
     """
+    if unit.factor == 1 and not unit.offset and math.isfinite(base):
+        return float(base)
     return float((Fraction(base) - unit.offset) / unit.factor)

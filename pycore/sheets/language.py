@@ -14,18 +14,33 @@ from pycore.sheets.svg import printable
 _BLANK = re.compile(r"\{([a-z_]+)\}")
 # Between a number and its unit, so that no line breaks there.
 _TIE = "\u00a0"
+_THIN = "\u202f"
 
 
 @dataclass(frozen=True)
 class Language:
-    """Sentences by key and the decimal sign, a point or a comma."""
+    """Sentences by key, the decimal sign, a point or a comma, and the language's code."""
 
     words: Mapping[str, str]
     decimal_sign: str = "."
+    code: str = "en"
 
     def say(self, key: str, **blanks: str) -> str:
         """The sentence of a key with its blanks filled in; a blank nobody fills stays visible."""
         return _BLANK.sub(lambda found: blanks.get(found[1], found[0]), self.words[key])
+
+    def plain(self, number: float, decimals: int = 0) -> str:
+        """A sum or count. A thin space parts thousands, never a sign that could be a decimal one.
+
+        >>> Language({}, ",").plain(1234.56, 1)
+        '1\\u202f234,6'
+        """
+        text = f"{number:_.{decimals}f}"
+        return text.replace(".", self.decimal_sign).replace("_", _THIN)
+
+    def round(self, number: float) -> str:
+        """A number that is round already, such as one on an axis: ``0,5``, ``200``."""
+        return f"{number:g}".replace(".", self.decimal_sign)
 
     def number(self, shown: Shown) -> str:
         """A rounded number: ``8.5`` or ``8,5``, ``13 7/16`` on an inch rule."""

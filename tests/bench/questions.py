@@ -28,9 +28,13 @@ def _notes(entries: int) -> Phone:
 
 
 def _bodies(lines: list[str], file: str) -> dict[str, dict[str, Any]]:
+    # Of one machine alone, as the page sends them.
+    machine = next(json.loads(line)["machine"] for line in lines)
     return {
         "fold_log": {"lines": lines, "now": NOW},
         "handover": {"lines": lines, "now": NOW, "since": moment(-MORNING_S % 60)},
+        "trend": {"lines": lines, "now": NOW, "machine": machine},
+        "look_back": {"lines": lines, "now": NOW, "machine": machine},
         "write_export": {"lines": lines, "now": NOW, "build": "bench"},
         "write_csv": {"lines": lines, "now": NOW},
         "read_export": {"text": file, "lines": [], "now": NOW},

@@ -1,5 +1,6 @@
 """A phone: one profile that outlives its browser, at 360 × 640, with every trouble noted."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Literal
 
@@ -33,13 +34,17 @@ class Phone:
         self.problems: list[str] = []
 
     def start(
-        self, theme: Theme = "light", locale: str = "en-GB", timezone: str = "Europe/Berlin"
+        self,
+        theme: Theme = "light",
+        locale: str = "en-GB",
+        timezone: str = "Europe/Berlin",
+        more: Sequence[str] = (),
     ) -> Page:
-        """Opens the profile in a new browser process and returns its page."""
+        """Opens the profile in a new browser process and returns its page. more: arguments."""
         self._context = self._playwright.chromium.launch_persistent_context(
             self._profile,
             executable_path=chromium_path(),
-            args=launch_arguments,
+            args=[*launch_arguments, *more],
             viewport={"width": self._size[0], "height": self._size[1]},
             service_workers="allow",
             color_scheme=theme,

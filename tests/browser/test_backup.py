@@ -9,6 +9,8 @@ from playwright.sync_api import Page, Playwright, expect
 
 from pycore.journal.file import PHONE, read_file
 from pycore.journal.line import from_store
+from pycore.office.merging import merge_command
+from pycore.office.tabling import table_command
 from tests.browser.files import backup, offer, saved_file, start_at, take_in
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
@@ -16,6 +18,7 @@ from tests.browser.stored import cut_after, rows, taken
 from tests.browser.walk import check_until_recipe, open_machine, press, save_check, set_up_machine
 from tests.phones import Phone as Writer
 from tests.phones import check, newer_phone, setup, workshop
+from tests.unit.office.office_logs import asked
 
 SHARE = """
 window.given = [];
@@ -37,6 +40,18 @@ def _checked_once(page: Page) -> None:
     open_machine(page)
     check_until_recipe(page)
     save_check(page)
+
+
+def _in_the_office(folder: Path, files: list[str], lines: list[str]) -> None:
+    """The phones' files merged on the command line hold their lines, and answer in SQL."""
+    for place, text in enumerate(files):
+        (folder / f"{place}.txt").write_text(text, encoding="utf-8")
+    merged, plant = folder / "all.jsonl", folder / "plant.db"
+    assert merge_command([*(str(folder / f"{i}.txt") for i in (0, 1)), "-o", str(merged)]) == 0
+    assert _lines(merged.read_text(encoding="utf-8")) == lines
+    assert table_command([str(merged), "--sqlite", str(plant)]) == 0
+    states = "SELECT name, strength_state FROM machines ORDER BY name"
+    assert asked(plant, states) == [("Axle grinder", "weak"), ("Wheel lathe", "weak")]
 
 
 @pytest.mark.usefixtures("machine_on_phone")
@@ -95,6 +110,7 @@ def test_two_phones_end_equal_and_the_same_file_again_adds_nothing(
         one, other = (_lines(backup(page)) for page in pages)
         assert one == other
         assert len(one) == 4
+        _in_the_office(tmp_path, files, one)
         for page, text in zip(pages, reversed(files), strict=True):
             offer(page, text)
             expect(page.get_by_text("Nothing in this file is new here.")).to_be_visible()

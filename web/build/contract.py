@@ -25,6 +25,7 @@ VALIDATORS = PYCORE / "desk" / "validators.py"
 KNOWN = PYCORE / "quantity" / "known.py"
 ENGLISH = PYCORE / "sheets" / "english.py"
 REPORT = PYCORE / "office" / "report_words.py"
+REPORT_GERMAN = PYCORE / "office" / "report_german.py"
 GERMAN = PYCORE / "office" / "german.py"
 MESSAGES = WEB / "src" / "core" / "messages.ts"
 
@@ -82,6 +83,7 @@ def generated(steps: Steps) -> dict[Path, str]:
             ENGLISH: words_module(words, PREFIX),
             GERMAN: words_module(german, PREFIX, file="de.json"),
             REPORT: words_module(words, REPORT_PREFIX, REPORT_ALSO),
+            REPORT_GERMAN: words_module(german, REPORT_PREFIX, REPORT_ALSO, "de.json"),
             VALIDATORS: (STATE / "validators.py").read_text(encoding="utf-8"),
             MESSAGES: (STATE / "messages.ts").read_text(encoding="utf-8"),
             KNOWN: known_module(quantities["quantities"]),

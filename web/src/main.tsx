@@ -11,13 +11,13 @@ import { followPourings } from "./store/pouring";
 import { followWalks } from "./store/walk";
 import { noteBuild } from "./store/build";
 import { readKeeping } from "./store/keeping";
-import { moveLimits } from "./store/shop";
+import { moveNotes } from "./store/shop";
 
 const root = document.getElementById("app");
 if (root === null) throw new Error("the page has no place for the app");
 
 followAddress();
-void readJournal().then(moveLimits);
+void readJournal().then(moveNotes);
 followOtherWindows();
 followWalks();
 followPourings();

@@ -24,7 +24,8 @@ def test_next_check_follows_drift_pours_and_the_shops_interval() -> None:
     watered = trend_of(phone, 12)["next_check"]
     assert watered["why"] == "interval"
     assert watered["due_s"] == last_s + 7 * DAY_S
-    own = trend_of(phone, 12, check_every=typed("3", "1"))["next_check"]
+    phone.save("shop_set", {"check_every_d": typed("3", "1")}, 12 * DAY_S + 200, machine="")
+    own = trend_of(phone, 12)["next_check"]
     assert (own["due_s"], own["every_d"]) == (last_s + 3 * DAY_S, 3)
     phone.save("machine_state", {"state": "shutdown"}, 12 * DAY_S + 300)
     assert trend_of(phone, 13)["next_check"]["resting"] is True
@@ -39,5 +40,6 @@ def test_findings_speak_for_a_clean_out() -> None:
     assert found["reasons"] == ["germs_act", "smells"]
     high, higher = (typed(text, "CFU/mL") for text in ("2000000", "3000000"))
     band = {"scheme": "Own", "review": high, "act": higher}
-    own = trend_of(phone, 15, limits={"dip_slide": band}, clean_out_every=typed("90", "1"))
+    phone.save("shop_set", {"clean_out_every_d": typed("90", "1")}, 14 * DAY_S, machine="")
+    own = trend_of(phone, 15, limits={"dip_slide": band})
     assert own["clean_out"] == {"reasons": ["smells"], "every_d": 90}

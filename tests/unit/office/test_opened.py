@@ -5,8 +5,12 @@ from pathlib import Path
 import pytest
 
 from pycore.office.opened import MISUSED, REFUSED, Refused, about_lines, open_log
+from pycore.office.report_words import WORDS
+from pycore.sheets.language import Language
 from tests.phones import Phone, newer_phone, workshop
 from tests.unit.office.office_logs import logged
+
+ENGLISH = Language(WORDS)
 
 
 def test_log_is_looked_at_as_of_its_latest_entry(tmp_path: Path) -> None:
@@ -14,19 +18,19 @@ def test_log_is_looked_at_as_of_its_latest_entry(tmp_path: Path) -> None:
     log = open_log(logged(tmp_path, night, day), None)
     # The last entry of the two phones, 5,000 s after six o'clock in UTC.
     assert log.now == "2026-11-25T08:23:20+01:00"
-    assert about_lines(log) == []
+    assert about_lines(log, ENGLISH) == []
     assert log.status == 0
 
 
 def test_what_does_not_hold_is_told(tmp_path: Path) -> None:
     log = open_log(logged(tmp_path, newer_phone()), None)
-    assert about_lines(log) == ["lines of a newer version, not used: 2"]
+    assert about_lines(log, ENGLISH) == ["Lines of a newer version, not used: 2"]
 
 
 def test_cut_file_is_read_and_told(tmp_path: Path) -> None:
     path = tmp_path / "cut.jsonl"
     path.write_text(workshop()[0].export()[:-300], encoding="utf-8")
-    assert about_lines(open_log(path, None))[0] == "cut off or damaged: cut"
+    assert about_lines(open_log(path, None), ENGLISH)[0].endswith("(cut)")
 
 
 def test_what_cannot_be_read_is_refused_with_a_reason(tmp_path: Path) -> None:

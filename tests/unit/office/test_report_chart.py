@@ -6,8 +6,11 @@ from xml.etree import ElementTree
 import pytest
 
 from pycore.office.report_chart import Mark, Span, Trend, bars_svg, step_of, trend_svg
+from pycore.office.report_words import WORDS
+from pycore.sheets.language import Language
 
 DAY_S = 86_400
+ENGLISH = Language(WORDS)
 
 
 def trend(*marks: Mark, bands: tuple[Span, ...] = (), name: str = "Strength") -> Trend:
@@ -31,7 +34,7 @@ def test_marks_lie_by_time_and_value() -> None:
         Mark(5 * DAY_S, 8, state=state),
         Mark(10 * DAY_S, 9, 0, state),
     ]
-    places = [centre(p) for p in drawn(trend_svg(trend(*marks))).iter("polygon")]
+    places = [centre(p) for p in drawn(trend_svg(trend(*marks), ENGLISH)).iter("polygon")]
     (x0, y0), (x1, y1), (x2, y2) = places
     assert x1 - x0 == pytest.approx(x2 - x1, abs=0.2)
     assert y0 - y1 == pytest.approx(y1 - y2, abs=0.2)
@@ -41,7 +44,7 @@ def test_marks_lie_by_time_and_value() -> None:
 def test_state_shows_in_the_shape_and_not_in_the_colour_alone() -> None:
     shapes = set()
     for state in ("weak", "in_range", "strong"):
-        (polygon,) = drawn(trend_svg(trend(Mark(0, 8, state=state)))).iter("polygon")
+        (polygon,) = drawn(trend_svg(trend(Mark(0, 8, state=state)), ENGLISH)).iter("polygon")
         assert polygon.attrib["class"] == f"mark {state}"
         x, y = (float(n) for n in polygon.attrib["points"].split()[0].split(","))
         shapes.add(re.sub(r"-?[0-9.]+", "", polygon.attrib["points"]) + str((x > 50, y)))
@@ -49,7 +52,8 @@ def test_state_shows_in_the_shape_and_not_in_the_colour_alone() -> None:
 
 
 def test_band_lies_between_its_edges() -> None:
-    svg = drawn(trend_svg(trend(Mark(0, 7), Mark(1, 9), bands=(Span(0, 10 * DAY_S, 7, 9),))))
+    held = Span(0, 10 * DAY_S, 7, 9)
+    svg = drawn(trend_svg(trend(Mark(0, 7), Mark(1, 9), bands=(held,)), ENGLISH))
     (band,) = svg.iter("rect")
     places = [centre(p) for p in svg.iter("polygon")]
     top = float(band.attrib["y"])
@@ -58,19 +62,20 @@ def test_band_lies_between_its_edges() -> None:
 
 
 def test_empty_chart_and_one_value_can_be_drawn() -> None:
-    assert list(drawn(trend_svg(trend())).iter("polygon")) == []
-    assert len(list(drawn(trend_svg(trend(Mark(0, 0.0)))).iter("polygon"))) == 1
-    assert drawn(bars_svg("nothing", "L", [])).attrib["aria-label"] == "nothing"
+    assert list(drawn(trend_svg(trend(), ENGLISH)).iter("polygon")) == []
+    assert len(list(drawn(trend_svg(trend(Mark(0, 0.0)), ENGLISH)).iter("polygon"))) == 1
+    assert drawn(bars_svg("nothing", "L", [], ENGLISH)).attrib["aria-label"] == "nothing"
 
 
 def test_names_are_escaped() -> None:
     name = '"><script>alert(1)</script>'
-    assert "<script" not in trend_svg(trend(Mark(0, 1), name=name))
-    assert "<script" not in bars_svg(name, name, [(name, 1, 1)])
+    assert "<script" not in trend_svg(trend(Mark(0, 1), name=name), ENGLISH)
+    assert "<script" not in bars_svg(name, name, [(name, 1, 1)], ENGLISH)
 
 
 def test_bars_stand_on_each_other_and_are_as_high_as_their_litres() -> None:
-    rects = list(drawn(bars_svg("poured", "L", [("Jan", 10, 90), ("Feb", 5, 45)])).iter("rect"))
+    months = [("Jan", 10, 90), ("Feb", 5, 45)]
+    rects = list(drawn(bars_svg("poured", "L", months, ENGLISH)).iter("rect"))
     heights = [float(rect.attrib["height"]) for rect in rects]
     assert heights[1] == pytest.approx(9 * heights[0], rel=0.02)
     assert heights[2] == pytest.approx(heights[0] / 2, rel=0.02)

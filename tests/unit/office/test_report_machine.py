@@ -2,6 +2,7 @@
 
 import pytest
 
+from pycore.advice.due import CHECK_EVERY_D
 from pycore.office.report_machine import Period, machine_shown
 from pycore.office.report_words import WORDS
 from pycore.sheets.language import Language
@@ -26,7 +27,7 @@ def machine_with(*entries: tuple[str, dict[str, object]]) -> Phone:
 
 def waits(phone: Phone, after_s: int = 5 * HOUR_S) -> list[str]:
     (machine,) = fold(phone).machines
-    return machine_shown(machine, period(after_s), LANGUAGE)[1]
+    return machine_shown(machine, period(after_s), CHECK_EVERY_D, LANGUAGE)[1]
 
 
 def test_healthy_machine_waits_for_nothing() -> None:
@@ -41,7 +42,8 @@ def test_reading_out_of_range_is_told(shows: str, word: str) -> None:
 
 def test_old_reading_is_overdue_unless_the_machine_rests() -> None:
     entries = [("check", check("342", "5.4"))]
-    assert waits(machine_with(*entries), 8 * 24 * HOUR_S) == ["last reading 8 days ago"]
+    said = "check due: last reading on 25 Nov 2026, days from check to check 7"
+    assert waits(machine_with(*entries), 8 * 24 * HOUR_S) == [said]
     assert waits(machine_with(*entries), 7 * 24 * HOUR_S) == []
     resting = machine_with(*entries, ("machine_state", {"state": "shutdown"}))
     assert waits(resting, 30 * 24 * HOUR_S) == []
@@ -64,7 +66,7 @@ def test_open_pour_and_stopped_machine_are_told() -> None:
     )
     assert waits(phone) == [
         "Stopped, wrong drum",
-        "2 buckets poured since 25 Nov 2026, 09:00, more was to come",
+        "buckets poured since 25 Nov 2026, 09:00: 2, more was to come",
     ]
 
 
@@ -77,7 +79,7 @@ def test_charts_hold_every_reading_and_the_band_of_its_day() -> None:
     phone.save("machine_set", {"machine": other}, 2 * HOUR_S)
     phone.save("check", check("300", "5.0"), 3 * HOUR_S)
     (machine,) = fold(phone).machines
-    shown, _, points = machine_shown(machine, period(4 * HOUR_S), LANGUAGE)
+    shown, _, points = machine_shown(machine, period(4 * HOUR_S), CHECK_EVERY_D, LANGUAGE)
     assert len(points) == 4
     assert shown.strengths is not None
     assert [round(mark.value, 1) for mark in shown.strengths.marks] == [8.1, 7.5]
@@ -85,7 +87,7 @@ def test_charts_hold_every_reading_and_the_band_of_its_day() -> None:
     assert shown.levels is not None
     # 300 of 440 mm of 198 L.
     assert shown.levels.marks[1].value == pytest.approx(135)
-    assert shown.said[0] == "2 readings, 2 of them in range (100 %)."
+    assert shown.said[0] == "Readings: 2, of them in range 2 (100 %)."
 
 
 def test_rest_is_drawn_from_its_start_to_its_end() -> None:
@@ -96,7 +98,7 @@ def test_rest_is_drawn_from_its_start_to_its_end() -> None:
         ("machine_state", {"state": "shutdown"}),
     )
     (machine,) = fold(phone).machines
-    shown, _, _ = machine_shown(machine, period(6 * HOUR_S), LANGUAGE)
+    shown, _, _ = machine_shown(machine, period(6 * HOUR_S), CHECK_EVERY_D, LANGUAGE)
     assert shown.strengths is not None
     spans = [(s.from_s - MORNING_S, s.to_s - MORNING_S) for s in shown.strengths.rests]
     assert spans == [(2 * HOUR_S, 3 * HOUR_S), (4 * HOUR_S, 6 * HOUR_S)]

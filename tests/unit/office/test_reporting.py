@@ -1,5 +1,6 @@
 """pycore.office.reporting: python -m pycore report."""
 
+import re
 from pathlib import Path
 
 import pytest
@@ -8,6 +9,7 @@ from pycore.office.opened import DONE, MISUSED, REFUSED
 from pycore.office.reporting import report_command
 from tests.phones import Phone, check, setup, workshop
 from tests.unit.office.office_logs import logged
+from web.build.paths import SHARED
 
 
 def test_report_is_written_and_says_what_it_did(
@@ -50,3 +52,43 @@ def test_misuse_writes_nothing(
     before = {path: path.read_bytes() for path in tmp_path.iterdir()}
     assert report_command([str(log), *more]) == status
     assert {path: path.read_bytes() for path in tmp_path.iterdir()} == before
+
+
+def test_german_report_has_german_words_and_decimal_commas(tmp_path: Path) -> None:
+    pages = {}
+    for code in ("en", "de"):
+        target = tmp_path / f"{code}.html"
+        year = str(SHARED / "demo" / "year.txt")
+        assert report_command([year, "-o", str(target), "--language", code]) == DONE
+        pages[code] = target.read_text(encoding="utf-8")
+    english, german = pages["en"], pages["de"]
+    assert '<html lang="de">' in german
+    assert "KSS-Bericht" in german
+    assert "6,5\u00a0%" in german
+    assert "6.5\u00a0%" in english
+    assert ">321,5<" in german
+    # 1,134 or 1.134 could be read in two ways.
+    assert "1\u202f134" in german
+    assert "1\u202f134" in english
+    assert "25. Nov. 2026, 06:29" in german
+    assert "Nachmessung fällig: 25. Nov. 2026, 06:44" in german
+    texts = re.sub(r"<style>.*?</style>|<[^>]*>", "\n", german)
+    own = "\n".join(line for line in texts.splitlines() if line.strip() != "Typed 14.0 by mistake.")
+    # No number has a point in it, and no English word of the report is left.
+    assert re.findall(r"\d\.\d", own) == []
+    assert [word for word in ("Readings", "Machine:", "In range", "Too weak") if word in own] == []
+
+
+def test_what_does_not_hold_is_told_in_german(tmp_path: Path) -> None:
+    path, target = tmp_path / "cut.jsonl", tmp_path / "r.html"
+    path.write_text(workshop()[0].export()[:-300], encoding="utf-8")
+    assert report_command([str(path), "-o", str(target), "--language", "de"]) == DONE
+    page = target.read_text(encoding="utf-8")
+    assert "Die Datei ist abgeschnitten, beschädigt oder ohne ihren Anfang (cut)" in page
+    assert "Jede Zeile des Prüfbuchs ist da" not in page
+
+
+def test_a_language_that_is_not_there_is_a_misuse(tmp_path: Path) -> None:
+    log, target = logged(tmp_path, workshop()[0]), tmp_path / "r.html"
+    assert report_command([str(log), "-o", str(target), "--language", "fr"]) == MISUSED
+    assert not target.exists()

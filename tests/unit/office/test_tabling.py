@@ -38,7 +38,7 @@ def test_fork_is_told_by_the_exit_status(
     assert merge_command([*files, "-o", str(tmp_path / "all.jsonl")]) == FORKED
     arguments = [str(tmp_path / "all.jsonl"), "-o", str(tmp_path / "log.csv")]
     assert table_command(arguments) == FORKED
-    assert "places that two different lines claim: " in capsys.readouterr().out
+    assert "Places that two different lines claim: " in capsys.readouterr().out
     assert (tmp_path / "log.csv").exists()
 
 

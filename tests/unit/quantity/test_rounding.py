@@ -1,8 +1,11 @@
 """pycore.quantity.rounding."""
 
+import math
 from fractions import Fraction
 
 import pytest
+from hypothesis import example, given
+from hypothesis import strategies as st
 
 from pycore.quantity.rounding import (
     MixedFraction,
@@ -158,3 +161,23 @@ def test_decimals_that_show_the_side_of_an_edge(
     value: float, decimals: int, edges: tuple[float, ...], enough: int
 ) -> None:
     assert decimals_apart(value, decimals, edges) == enough
+
+
+@given(st.floats(allow_nan=False, allow_infinity=False), st.integers(0, 9))
+@example(1.7976931348623157e308, 9)
+@example(5e-324, 9)
+@example(-1.005, 2)
+def test_half_up_is_exact_for_every_float(value: float, decimals: int) -> None:
+    """By fractions of whole numbers: the digits as written, halves away from zero."""
+    scaled = Fraction(repr(value)) * 10**decimals
+    whole = math.floor(abs(scaled) + Fraction(1, 2))
+    wanted = float(Fraction(whole if scaled >= 0 else -whole, 10**decimals))
+    rounded = half_up(value, decimals)
+    assert rounded == wanted
+    assert math.copysign(1, rounded) == math.copysign(1, wanted)
+
+
+@pytest.mark.parametrize("value", [math.nan, math.inf, -math.inf])
+def test_half_up_refuses_what_is_not_finite(value: float) -> None:
+    with pytest.raises(ValueError, match="must be finite"):
+        half_up(value, 1)

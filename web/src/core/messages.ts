@@ -224,6 +224,10 @@ export type PailShapeTyped = {
   fills?: FillTyped[];
 };
 /**
+ * Local time with its offset, such as 2026-11-25T06:30:00+01:00.
+ */
+export type Moment = string;
+/**
  * 128 random bits, made when the form opens, so that a second try is the same entry.
  */
 export type EntryId = string;
@@ -231,10 +235,6 @@ export type EntryId = string;
  * SHA-256 of a line without its last field, hash.
  */
 export type EntryHash = string;
-/**
- * Local time with its offset, such as 2026-11-25T06:30:00+01:00.
- */
-export type Moment = string;
 /**
  * Four characters and a check character, as on the label.
  */
@@ -375,6 +375,10 @@ export interface Operations {
   draw_sheet: {
     body: DrawSheetBody;
     result: DrawSheetResult;
+  };
+  due_checks: {
+    body: DueChecksBody;
+    result: DueChecksResult;
   };
   fit_factor: {
     body: FitFactorBody;
@@ -1188,6 +1192,39 @@ export interface DrawSheetResult {
   doubts: Doubt[];
 }
 /**
+ * now is the device's clock.
+ */
+export interface DueChecksBody {
+  /**
+   * Rows of the store; the latest reading, clean-out, state and set-up of each machine suffice, with the facts of the shop.
+   *
+   * @maxItems 50000
+   */
+  lines: string[];
+  now: Moment;
+}
+/**
+ * One for each machine that somebody has set up.
+ */
+export interface DueChecksResult {
+  checks: CheckDue[];
+}
+/**
+ * When a machine's next check is due by the shop's interval. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
+ */
+export interface CheckDue {
+  machine: EntryId;
+  name: string;
+  due: boolean;
+  resting: boolean;
+  every_d: number;
+  read_at?: Moment;
+  /**
+   * Seconds since 1970.
+   */
+  due_s?: number;
+}
+/**
  * Two to five fresh mixes, each read once with the same freshly zeroed instrument. on: the day of it.
  */
 export interface FitFactorBody {
@@ -1604,6 +1641,10 @@ export interface HandoverResult {
     name: string;
     due: DueRecheck;
   }[];
+  /**
+   * Those that are due.
+   */
+  checks: CheckDue[];
   /**
    * Items: Sumps with room for at least one whole usable bucket, by their last dip. Machines that are stopped or at rest are not among them.
    */
@@ -2782,7 +2823,7 @@ export interface RecheckLevel {
   verdict: "as_expected" | "higher" | "lower";
 }
 /**
- * days: only what was measured in so many days before now. check_every, clean_out_every: the shop's own intervals in days; the published ones hold without them.
+ * days: only what was measured in so many days before now. The shop's own intervals are facts of the log; the published ones hold without them.
  */
 export interface TrendBody {
   /**
@@ -2798,8 +2839,6 @@ export interface TrendBody {
   now: Moment;
   machine: EntryId;
   days?: number;
-  check_every?: Typed;
-  clean_out_every?: Typed;
   limits?: LookLimits;
 }
 export interface TrendResult {
@@ -3265,11 +3304,13 @@ export interface DeskRequest {
   body: {};
 }
 /**
- * Facts of the shop. Each field counts by its own latest entry; an empty one takes back what was set.
+ * Facts of the shop. Each field counts by its own latest entry; an empty one takes back what was set. check_every_d, clean_out_every_d: days from one check or clean-out to the next at the most; a line in which they cannot be read goes into quarantine.
  */
 export interface ShopSetContent {
   who_to_ask?: ShortText;
   look_limits?: LookLimits;
+  check_every_d?: Typed;
+  clean_out_every_d?: Typed;
   remarks?: Remarks;
 }
 /**

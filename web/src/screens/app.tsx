@@ -12,7 +12,9 @@ import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
 import { HandoverScreen } from "./backup/handover";
 import { MissingScreen } from "./backup/missing";
+import { CameraScreen } from "./backup/camera";
 import { OneMachineScreen } from "./backup/onemachine";
+import { ShowScreen } from "./backup/show";
 import { TableScreen } from "./backup/table";
 import { TakeInScreen } from "./backup/takein";
 import { PourScreen } from "./check/pour/screen";
@@ -70,6 +72,7 @@ function MachinePlace({
   const held = isAsked(id) ? (heldOf(id) ?? null) : null;
   if (place === undefined) return <MachineScreen machine={machine} />;
   if (place === "hand-over" && isExample) return <NotInExample />;
+  if (place === "hand-over" && rest[0] === "show") return <ShowScreen key={id} machine={machine} />;
   if (place === "hand-over") return <OneMachineScreen key={id} machine={machine} />;
   if (place === "pour") return <PourScreen key={id} machine={machine} parts={rest} />;
   if (place === "recheck") return <RecheckScreen key={id} machine={machine} parts={rest} />;
@@ -121,6 +124,7 @@ function Place() {
   const [first, second, third, ...rest] = route.value.parts;
   if (first === undefined) return <MachinesScreen />;
   if (isExample && LEAVES_THE_PHONE.has(first)) return <NotInExample />;
+  if (first === "take-in" && second === "camera") return <CameraScreen />;
   const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;
   if (aside !== undefined) return <>{aside()}</>;
   if (first === "tell") return <TellNote machine={null} />;

@@ -17,6 +17,7 @@ import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/partial";
 import { firstPlace } from "./check/place";
 import { writeCode } from "./code/written";
+import { checkDueWords, useDueChecks } from "./due";
 import { CoreTrouble } from "./foot";
 import { MishapLink } from "./mishap/link";
 import { address, back, go } from "./route";
@@ -34,7 +35,7 @@ function OpenReading({ check }: { readonly check: CheckEntry }) {
   );
 }
 
-function LastCheck({ check }: { readonly check: CheckEntry }) {
+function LastCheck({ check, due }: { readonly check: CheckEntry; readonly due: string | null }) {
   const { assessment } = check.shown;
   const recipe = storedRecipe(check);
   const depth = assessment.level?.shown.depth;
@@ -48,6 +49,7 @@ function LastCheck({ check }: { readonly check: CheckEntry }) {
     <section class="last-check">
       <h2>{say("machine.last", { time: writeMoment(check.measured_at) })}</h2>
       <StateMark state={stateOf(check)} />
+      {due === null ? null : <p class="machine-due">{due}</p>}
       {assessment.section === undefined ? null : (
         <SectionDrawing
           name={say("machine.drawing")}
@@ -100,6 +102,7 @@ function Places({ machine }: { readonly machine: MachineEntry }) {
 
 export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
+  const due = checkDueWords(useDueChecks().get(machine.machine));
   const walk = walkOf(machine.machine).value;
   const id = machine.machine;
   const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
@@ -126,7 +129,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       {check !== undefined && isReadingOpen(check) && !isResting(id) ? (
         <OpenReading check={check} />
       ) : null}
-      {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
+      {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} due={due} />}
       <Places machine={machine} />
       <ModeSwitch />
       <CoreTrouble />

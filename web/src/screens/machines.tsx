@@ -17,6 +17,7 @@ import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/partial";
 import { firstPlace } from "./check/place";
+import { checkDueWords, useDueChecks } from "./due";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go, replace } from "./route";
@@ -25,7 +26,7 @@ import { stateOf } from "./state";
 import { pressing, TaskLines } from "./tasks";
 import { StatedLine } from "./told/stated";
 
-function Row({ machine }: { readonly machine: MachineEntry }) {
+function Row({ machine, due }: { readonly machine: MachineEntry; readonly due: string | null }) {
   const check = lastCheck(machine.machine);
   const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
@@ -44,6 +45,7 @@ function Row({ machine }: { readonly machine: MachineEntry }) {
         {isReadingOpen(check) && !isResting(machine.machine) ? (
           <span class="machine-due">{say("machine.open")}</span>
         ) : null}
+        {due === null ? null : <span class="machine-due">{due}</span>}
         <TaskLines machine={machine.machine} />
       </a>
     </li>
@@ -146,6 +148,7 @@ export function StartCheck() {
 }
 
 export function MachinesScreen() {
+  const due = useDueChecks();
   if (opened.value.kind !== "ready") return <Unread />;
   const list = machines.value;
   const used = latestUsed(list);
@@ -164,7 +167,7 @@ export function MachinesScreen() {
       <ul class="machine-list">
         {inOrder(list).map((machine) => (
           <Safe key={machine.machine} instead={<BareRow machine={machine} />}>
-            <Row machine={machine} />
+            <Row machine={machine} due={checkDueWords(due.get(machine.machine))} />
           </Safe>
         ))}
       </ul>

@@ -43,6 +43,8 @@ function pinsOf(entry: AnyEntry): readonly string[] {
   }
   // Each fact of the shop counts by its own latest entry.
   if (entry.kind === "shop_set") return Object.keys(entry.body);
+  // One that was begun later does not hide the last one that was finished.
+  if (entry.kind === "clean_out" && entry.body.finished) return [entry.kind, "emptied"];
   if (entry.kind !== "check") return [entry.kind];
   return ["check", ...PINNED.flatMap((fits, i) => (fits(entry) ? [`check ${i}`] : []))];
 }

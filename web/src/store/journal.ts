@@ -19,7 +19,7 @@ import { isSound, readHeld, withLine, type Held, type Need } from "./held";
 import { askToKeep } from "./keeping";
 import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
-import { lineOf, mayBeLatest, sortLines, type Line } from "./lines";
+import { lineOf, mayBeLatest, sortLines, type Line, type Placed } from "./lines";
 import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
@@ -85,6 +85,8 @@ export const heads = computed<readonly Head[]>(() =>
 
 const sorted = computed(() => sortLines(held.value?.lines ?? []));
 const placed = computed(() => sorted.value.placed.map(({ entry }) => entry));
+/** The same in the lines they stand in, for what pycore is asked about now. */
+export const recentPlaced = computed<readonly Placed[]>(() => sorted.value.placed);
 /** The latest entries of all and of each machine: what the first pages show. */
 export const recent = computed<readonly Entry[]>(() =>
   placed.value.filter((entry): entry is Entry => !isOfDeed(entry)),

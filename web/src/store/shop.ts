@@ -9,7 +9,9 @@ import { dropNote, readNote } from "./notes";
 import { isoWithOffset } from "../words/times";
 
 export type LookLimits = NonNullable<JudgeLookBody["limits"]>;
-type Fact = "who_to_ask" | "look_limits";
+type Fact = Exclude<keyof ShopSetContent, "remarks">;
+/** How often the shop wants its machines checked and cleaned out, days as typed. */
+export type Interval = "check_every_d" | "clean_out_every_d";
 
 function latest<F extends Fact>(fact: F): ReadonlySignal<ShopSetContent[F] | undefined> {
   return computed(
@@ -23,11 +25,22 @@ function latest<F extends Fact>(fact: F): ReadonlySignal<ShopSetContent[F] | und
 
 const limits = latest("look_limits");
 const who = latest("who_to_ask");
+const intervals = {
+  check_every_d: latest("check_every_d"),
+  clean_out_every_d: latest("clean_out_every_d"),
+};
 
 /** Null where the shop has none of its own. */
 export const ownLimits: ReadonlySignal<LookLimits | null> = computed(() => limits.value ?? null);
 /** Empty where nobody has said. */
 export const whoToAsk: ReadonlySignal<string> = computed(() => who.value ?? "");
+/** Empty: the published interval. */
+export const intervalOf = (interval: Interval): string => intervals[interval].value?.text ?? "";
+
+/** As the log has it: days have no other unit. */
+export function typedDays(text: string): { readonly text: string; readonly unit: "1" } {
+  return { text: text.trim(), unit: "1" };
+}
 
 /** Nothing here comes from pycore, so that nothing waits for it: not even for its version. */
 export function saveFact(id: string, body: ShopSetContent): Promise<Saved> {
@@ -36,13 +49,30 @@ export function saveFact(id: string, body: ShopSetContent): Promise<Saved> {
   return save({ id, kind: "shop_set", machine: "", measured_at: now, wall: now, body, versions });
 }
 
-const NOTE = "limits";
+type Note = Readonly<Record<string, unknown>>;
 
-/** Limits were a note on the phone before they stood in the log. The note goes once they are there. */
-export async function moveLimits(): Promise<void> {
-  const noted = readNote(NOTE);
-  if (opened.value.kind !== "ready" || noted === null || typeof noted !== "object") return;
-  const isThere = limits.value !== undefined;
-  const done = isThere || (await saveFact(newId(), { look_limits: noted })).kind === "saved";
-  if (done) dropNote(NOTE);
+/** The facts that older builds kept on the phone, by the name of their note. */
+const NOTED: Readonly<Record<string, (note: Note) => ShopSetContent>> = {
+  limits: (note) => ({ look_limits: note }),
+  care: ({ check, cleanOut }) => ({
+    ...(isDays(check) ? { check_every_d: typedDays(check) } : {}),
+    ...(isDays(cleanOut) ? { clean_out_every_d: typedDays(cleanOut) } : {}),
+  }),
+};
+
+const isDays = (text: unknown): text is string => typeof text === "string" && text.trim() !== "";
+
+function isSet(fact: string): boolean {
+  return recent.value.some((entry) => entry.kind === "shop_set" && Object.hasOwn(entry.body, fact));
+}
+
+/** A note goes once its facts are in the log; a fact that is there already goes before it. */
+export async function moveNotes(): Promise<void> {
+  for (const [name, factsOf] of Object.entries(NOTED)) {
+    const noted = readNote(name);
+    if (opened.value.kind !== "ready" || noted === null || typeof noted !== "object") continue;
+    const facts = Object.entries(factsOf(noted as Note)).filter(([fact]) => !isSet(fact));
+    const body = Object.fromEntries(facts) as ShopSetContent;
+    if (facts.length === 0 || (await saveFact(newId(), body)).kind === "saved") dropNote(name);
+  }
 }

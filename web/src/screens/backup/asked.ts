@@ -1,4 +1,4 @@
-// One question about the whole log. Its body is large, so it is not compared but named.
+// One question about the log. Its body is large, so it is not compared but named.
 import { useEffect, useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { LogHead, Operations } from "../../core/messages";
@@ -17,7 +17,7 @@ export function storedLog(): { readonly lines: string[]; readonly heads: LogHead
 }
 
 /** The answer to the question named `about`; null until it is there. A null body asks nothing. */
-export function useAsked<Op extends keyof Operations>(
+export function useAnswer<Op extends keyof Operations>(
   op: Op,
   about: string,
   make: () => Operations[Op]["body"] | null,
@@ -28,11 +28,9 @@ export function useAsked<Op extends keyof Operations>(
     readonly about: string;
     readonly answer: Answer<Operations[Op]["result"]>;
   } | null>(null);
-  // A question about a part of the log would be answered as if there were no more.
-  const isWhole = load.value.kind === "ready";
   useEffect(() => {
     let isOld = false;
-    const body = isWhole ? make() : null;
+    const body = make();
     if (body === null) return undefined;
     void core.ask(op, body).then((answer) => {
       if (!isOld) setGot({ about, answer });
@@ -41,6 +39,17 @@ export function useAsked<Op extends keyof Operations>(
       isOld = true;
     };
     // After Try again the same question is asked anew.
-  }, [about, isFailed, isWhole]);
+  }, [about, isFailed]);
   return got?.about === about ? got.answer : null;
+}
+
+/** The same about the whole log: asked of a part of it, it would be answered as if there were no more. */
+export function useAsked<Op extends keyof Operations>(
+  op: Op,
+  about: string,
+  make: () => Operations[Op]["body"] | null,
+): Answer<Operations[Op]["result"]> | null {
+  const isWhole = load.value.kind === "ready";
+  const answer = useAnswer(op, `${String(isWhole)} ${about}`, () => (isWhole ? make() : null));
+  return isWhole ? answer : null;
 }

@@ -9,7 +9,7 @@ import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
-import { isoWithOffset, writeMoment } from "../../words/times";
+import { isoWithOffset, writeMoment, writeShortDay } from "../../words/times";
 import { CoreTrouble } from "../foot";
 import { address, back, go } from "../route";
 import { storedLog, useAsked } from "./asked";
@@ -64,6 +64,13 @@ function dueText({ due }: HandoverResult["rechecks"][number]): string {
   return say(key, { time: writeMoment(due.due_at) });
 }
 
+function checkText({ due_s, every_d }: HandoverResult["checks"][number]): string {
+  if (due_s === undefined) return say("shift.check_never");
+  return sayCount("shift.check", every_d, {
+    day: writeShortDay(new Date(due_s * 1000).toISOString()),
+  });
+}
+
 function lowText({ level }: HandoverResult["low_sumps"][number]): string {
   const { volume, room } = level.level?.shown ?? {};
   if (volume === undefined || room === undefined) return writeMoment(level.measured_at);
@@ -102,6 +109,7 @@ function Parts({ page }: { readonly page: HandoverResult }) {
     page.states,
     page.open_pours,
     page.rechecks,
+    page.checks,
     page.low_sumps,
     page.unknown_additions,
     page.in_doubt,
@@ -113,6 +121,7 @@ function Parts({ page }: { readonly page: HandoverResult }) {
       <Part title="shift.states_title" list={page.states} text={stateText} />
       <Part title="shift.open_title" list={page.open_pours} text={openText} />
       <Part title="shift.due_title" list={page.rechecks} text={dueText} />
+      <Part title="shift.checks_title" list={page.checks} text={checkText} />
       <Part title="shift.low_title" list={page.low_sumps} text={lowText} />
       <Part
         title="shift.unknown_title"

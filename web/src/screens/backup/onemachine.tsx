@@ -1,6 +1,6 @@
 // The last entries of one machine as a file, from phone to phone without a network.
 import { useState } from "preact/hooks";
-import { MainAction } from "../../elements/buttons";
+import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import type { MachineEntry } from "../../store/entry";
 import { lines } from "../../store/journal";
@@ -9,7 +9,7 @@ import { errorSentence } from "../../words/errors";
 import { say, sayCount } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import { CoreTrouble } from "../foot";
-import { back } from "../route";
+import { address, back } from "../route";
 import { useAsked } from "./asked";
 import { fileName, giveFile, type Given } from "./give";
 
@@ -26,15 +26,21 @@ function linesOf(machine: MachineEntry): readonly Line[] {
   return [...new Set([...setUp, ...last])];
 }
 
-export function OneMachineScreen({ machine }: { readonly machine: MachineEntry }) {
+/** The file as pycore writes it, for handing over and for showing. */
+export function useMachineFile(machine: MachineEntry) {
   const [now] = useState(() => isoWithOffset(new Date()));
-  const [given, setGiven] = useState<Given | null>(null);
   const chosen = linesOf(machine);
   const answer = useAsked("write_export", `${machine.machine} ${chosen.length} ${now}`, () => ({
     lines: chosen.map(({ text }) => text),
     now,
     build: __BUILD_ID__,
   }));
+  return { answer, now };
+}
+
+export function OneMachineScreen({ machine }: { readonly machine: MachineEntry }) {
+  const { answer, now } = useMachineFile(machine);
+  const [given, setGiven] = useState<Given | null>(null);
   const made = answer?.kind === "ok" ? answer.result : null;
   const give = async (text: string): Promise<void> => {
     const name = fileName("pailwright-machine", now, "txt");
@@ -71,6 +77,9 @@ export function OneMachineScreen({ machine }: { readonly machine: MachineEntry }
         </p>
       )}
       <p class="note">{say("onemachine.how")}</p>
+      <PlaceLink to={address("machines", machine.machine, "hand-over", "show")}>
+        {say("frames.show")}
+      </PlaceLink>
       <p class="note">{say("onemachine.no_backup")}</p>
       <CoreTrouble />
     </Page>

@@ -1,5 +1,5 @@
 // A file on its way in: read, looked at, and added only after somebody has seen what is in it.
-import { useState } from "preact/hooks";
+import { useEffect, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
 import type { Taken } from "../../store/database";
@@ -10,6 +10,7 @@ import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import { useCore } from "../core";
+import { takeArrived } from "./arrived";
 import { storedLog } from "./asked";
 
 // As pycore's limit for a phone: looked at before the file is read into memory.
@@ -77,12 +78,17 @@ async function add(result: ReadExportResult): Promise<Step> {
 export function useTakingIn() {
   const core = useCore();
   const [step, setStep] = useState<Step>({ kind: "choose" });
+  const choose = (file: File): void => {
+    setStep({ kind: "reading" });
+    void look(core, file).then(setStep);
+  };
+  useEffect(() => {
+    const text = takeArrived();
+    if (text !== null) choose(new File([text], "frames"));
+  }, []);
   return {
     step,
-    choose: (file: File): void => {
-      setStep({ kind: "reading" });
-      void look(core, file).then(setStep);
-    },
+    choose,
     add: (result: ReadExportResult): void => {
       setStep({ kind: "adding", result });
       void add(result).then(setStep);

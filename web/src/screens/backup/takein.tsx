@@ -2,11 +2,11 @@
 import type { ComponentChildren } from "preact";
 import type { ReadExportResult } from "../../core/messages";
 import { Fault } from "../../elements/fault";
-import { MainAction } from "../../elements/buttons";
+import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { isKey, say, sayCount, type CountKey, type Key } from "../../words/say";
 import { CoreTrouble } from "../foot";
-import { back, replace } from "../route";
+import { address, back, replace } from "../route";
 import { countNew, useTakingIn, type Step } from "./reading";
 
 const MINUTE_S = 60;
@@ -153,6 +153,9 @@ export function TakeInScreen() {
           name={step.kind === "choose" ? say("takein.choose") : say("takein.another")}
           onFile={choose}
         />
+      ) : null}
+      {step.kind === "choose" ? (
+        <PlaceLink to={address("take-in", "camera")}>{say("frames.camera")}</PlaceLink>
       ) : null}
       <CoreTrouble />
     </Page>

@@ -1,22 +1,13 @@
-// What the log says of a machine before something is added. Only the lines of that machine are sent, with
-// those that amend or decide about them: the whole log of a shop would take seconds.
+// What the log says of a machine before something is added.
 import type { Answer } from "../../core/client";
 import type { DipTyped, LookBackBody, LookBackResult } from "../../core/messages";
 import { lastCheckWith, lines } from "../../store/journal";
+import { linesOf } from "../../store/onemachine";
 import { dipTyped, type Walk } from "../../store/walk";
 import { hasDip, type MachineEntry } from "../../store/entry";
 import { isoWithOffset } from "../../words/times";
 import { useAsked } from "../backup/asked";
 import { now_ms } from "../now";
-
-function linesOf(machine: string): string[] {
-  const own = new Set(lines.value.filter((line) => line.machine === machine).map(({ id }) => id));
-  return lines.value
-    .filter((line) =>
-      line.machine === "" ? own.has(line.amends) || line.entry === null : own.has(line.id),
-    )
-    .map(({ text }) => text);
-}
 
 /** Null until pycore has answered; without a dip there is no word about the level. */
 export function useLookBack(

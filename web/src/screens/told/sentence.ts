@@ -1,5 +1,5 @@
 // What was told, in one sentence for a list and as facts for its own page.
-import type { BucketRow, CleanOutContent } from "../../core/messages";
+import type { BucketRow, CleanOutContent, Typed } from "../../core/messages";
 import type { ToldEntry } from "../../store/entry";
 import {
   lookWord,
@@ -60,11 +60,19 @@ function cleanOutText({ finished, charge, steps }: CleanOutContent): string {
   return say("told.cleaning_at", { state: say(`clean.tick_${last.state}`) });
 }
 
+function daysText(key: "told.check_every" | "told.clean_out_every", { text }: Typed): string {
+  return text.trim() === "" ? say(`${key}_published`) : say(key, { n: text.trim() });
+}
+
 function shopText({ body }: Extract<ToldEntry, { kind: "shop_set" }>): string {
   const who = body.who_to_ask;
   const parts = [
     ...(who === undefined ? [] : [who === "" ? say("told.nobody") : say("mishap.who", { who })]),
     ...(body.look_limits === undefined ? [] : [say("limits.title")]),
+    ...(body.check_every_d === undefined ? [] : [daysText("told.check_every", body.check_every_d)]),
+    ...(body.clean_out_every_d === undefined
+      ? []
+      : [daysText("told.clean_out_every", body.clean_out_every_d)]),
   ];
   return parts.join("; ");
 }

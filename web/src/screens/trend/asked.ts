@@ -1,12 +1,12 @@
-// The question about a machine's trend, with the shop's own intervals and thresholds.
+// The question about a machine's trend, with the shop's own thresholds.
 import { useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { TrendResult } from "../../core/messages";
-import { careFields, shopCare } from "../../store/care";
 import { lines } from "../../store/journal";
+import { linesOf } from "../../store/onemachine";
 import { ownLimits } from "../../store/shop";
 import { isoWithOffset } from "../../words/times";
-import { storedLog, useAsked } from "../backup/asked";
+import { useAsked } from "../backup/asked";
 
 /** `days` null: the whole log. */
 export function useTrend(machine: string, days: number | null): Answer<TrendResult> | null {
@@ -15,11 +15,10 @@ export function useTrend(machine: string, days: number | null): Answer<TrendResu
   return useAsked("trend", about, () => {
     const limits = ownLimits.value;
     return {
-      ...storedLog(),
+      lines: linesOf(machine),
       now,
       machine,
       ...(days === null ? {} : { days }),
-      ...careFields(shopCare()),
       ...(limits === null ? {} : { limits }),
     };
   });

@@ -1,53 +1,74 @@
-// How often the shop wants a check and a clean-out; read by pycore before it is kept.
+// How often the shop wants a check and a clean-out, an entry of the log; read by pycore before it is saved.
 import { useState } from "preact/hooks";
-import type { ReadQuantityBody } from "../../core/messages";
+import type { ReadQuantityBody, ShopSetContent } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
-import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { TextField } from "../../elements/textfield";
-import { keepCare, shopCare, type Care } from "../../store/care";
+import { newId } from "../../store/ids";
+import { opened } from "../../store/journal";
+import { intervalOf, saveFact, typedDays, type Interval } from "../../store/shop";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
+import { NotSaved } from "../check/notsaved";
+import type { Saving } from "../check/save";
 import { useCore } from "../core";
 import { back } from "../route";
 
 const FIELDS = [
-  { part: "check", word: "care.check", quantity: "check_every_d" },
-  { part: "cleanOut", word: "care.clean_out", quantity: "clean_out_every_d" },
-] as const satisfies readonly { part: keyof Care; word: string; quantity: string }[];
+  { part: "check_every_d", word: "care.check" },
+  { part: "clean_out_every_d", word: "care.clean_out" },
+] as const satisfies readonly { part: Interval; word: string }[];
 
-type Faults = Readonly<Partial<Record<keyof Care, string>>>;
+type Form = Readonly<Record<Interval, string>>;
+type Faults = Readonly<Partial<Record<Interval, string>>>;
 
-/** Reads both, says what is wrong with them, or keeps them and goes back. */
+/** What was typed anew: the other interval stays as another phone may set it. */
+function changedIn(form: Form): ShopSetContent {
+  const changed = FIELDS.filter(({ part }) => form[part].trim() !== intervalOf(part).trim());
+  return Object.fromEntries(changed.map(({ part }) => [part, typedDays(form[part])]));
+}
+
+/** Reads both, says what is wrong with them, or saves them and goes back. */
 function useCare() {
   const core = useCore();
-  const [care, setCare] = useState<Care>(shopCare);
+  const [id] = useState(newId);
+  const [form, setForm] = useState<Form>(() => ({
+    check_every_d: intervalOf("check_every_d"),
+    clean_out_every_d: intervalOf("clean_out_every_d"),
+  }));
   const [faults, setFaults] = useState<Faults>({});
-  const [isLost, setLost] = useState(false);
+  const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (): Promise<void> => {
-    const found: Partial<Record<keyof Care, string>> = {};
+    const found: Partial<Record<Interval, string>> = {};
     let isWaiting = false;
-    for (const { part, quantity } of FIELDS) {
-      if (care[part].trim() === "") continue;
-      const body: ReadQuantityBody = { text: care[part], unit: "1", quantity };
+    for (const { part } of FIELDS) {
+      if (form[part].trim() === "") continue;
+      const body: ReadQuantityBody = { text: form[part], unit: "1", quantity: part };
       const answer = await core.ask("read_quantity", body);
       if (answer.kind === "error") found[part] = errorSentence(answer.error, say("field.days"));
       isWaiting ||= answer.kind !== "error" && answer.kind !== "ok";
     }
     setFaults(found);
     if (isWaiting || Object.keys(found).length > 0) return;
-    if (keepCare(care)) back();
-    else setLost(true);
+    const changed = changedIn(form);
+    if (Object.keys(changed).length === 0) {
+      back();
+      return;
+    }
+    setSaving({ kind: "saving" });
+    const outcome = await saveFact(id, changed);
+    if (outcome.kind === "saved") back();
+    else setSaving({ kind: "not_saved", trouble: outcome.trouble });
   };
-  const change = (part: keyof Care, text: string): void => {
-    setCare({ ...care, [part]: text });
+  const change = (part: Interval, text: string): void => {
+    setForm({ ...form, [part]: text });
     setFaults({});
   };
-  return { care, faults, isLost, press, change };
+  return { form, faults, saving, press, change };
 }
 
-export function CareScreen() {
-  const { care, faults, isLost, press, change } = useCare();
+function CareForm() {
+  const { form, faults, saving, press, change } = useCare();
   return (
     <Page
       title={say("care.title")}
@@ -55,20 +76,24 @@ export function CareScreen() {
         back();
       }}
       action={
-        <MainAction onPress={() => void press()} about={JSON.stringify(care)}>
+        <MainAction
+          onPress={() => void press()}
+          about={JSON.stringify(form)}
+          busy={saving.kind === "saving"}
+        >
           {say("care.save")}
         </MainAction>
       }
     >
       <p class="note">{say("care.hint")}</p>
-      {isLost ? <Fault>{say("store.other")}</Fault> : null}
+      <NotSaved saving={saving} />
       {FIELDS.map(({ part, word }) => (
         <TextField
           key={part}
-          id={`care-${part}`}
+          id={part}
           label={say(word)}
           hint={say(`${word}_hint`)}
-          text={care[part]}
+          text={form[part]}
           fault={faults[part]}
           onText={(text) => {
             change(part, text);
@@ -77,4 +102,9 @@ export function CareScreen() {
       ))}
     </Page>
   );
+}
+
+/** The form begins with what is stored, so it waits until the log is read. */
+export function CareScreen() {
+  return opened.value.kind === "ready" ? <CareForm /> : null;
 }
