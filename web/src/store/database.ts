@@ -79,6 +79,11 @@ async function connect(): Promise<Database> {
   }
 }
 
+/** Hosts that send no headers cannot forbid it, and a page around this one could steer what is pressed. */
+function refuseFrame(): void {
+  if (window.top !== window.self) throw new StoreError("framed");
+}
+
 function current(): Promise<Database> {
   connection ??= connect().catch((error: unknown) => {
     forget();
@@ -95,6 +100,7 @@ function isDead(error: unknown): boolean {
 
 /** Runs `work` on the open connection, and once more on a new one when the connection was dead. */
 export async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
+  refuseFrame();
   const db = await current();
   try {
     return await work(db);
