@@ -1,5 +1,6 @@
 """A phone: one profile that outlives its browser, at 360 × 640, with every trouble noted."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Literal
 
@@ -26,9 +27,14 @@ class Phone:
     """A browser profile in a folder; ``start`` opens it, ``close`` ends the browser's processes."""
 
     def __init__(
-        self, playwright: Playwright, profile: Path, size: tuple[int, int] = PHONE_SIZE
+        self,
+        playwright: Playwright,
+        profile: Path,
+        size: tuple[int, int] = PHONE_SIZE,
+        arguments: Sequence[str] = (),
     ) -> None:
         self._playwright, self._profile, self._size = playwright, profile, size
+        self._arguments = [*launch_arguments, *arguments]
         self._context: BrowserContext | None = None
         self.problems: list[str] = []
 
@@ -39,7 +45,7 @@ class Phone:
         self._context = self._playwright.chromium.launch_persistent_context(
             self._profile,
             executable_path=chromium_path(),
-            args=launch_arguments,
+            args=self._arguments,
             viewport={"width": self._size[0], "height": self._size[1]},
             service_workers="allow",
             color_scheme=theme,

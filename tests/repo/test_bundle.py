@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 
 from web.build import bundle
-from web.build.bundle import INSTRUCTIONS, write_bundle
+from web.build.bundle import INSTRUCTIONS, WITHDRAW, write_bundle
 from web.build.server import DEFAULT_PORT
 
 
@@ -28,9 +28,11 @@ def test_bundle_holds_the_site_and_the_instructions(site: Path, tmp_path: Path) 
             "how-to-host.html",
             "site/assets/a.js",
             "site/index.html",
+            "withdraw/sw.js",
         ]
         assert written.read("site/index.html") == b"<p>page</p>"
         assert written.read("how-to-host.html") == INSTRUCTIONS.read_bytes()
+        assert written.read("withdraw/sw.js") == WITHDRAW.read_bytes()
 
 
 def test_same_site_gives_the_same_bytes(site: Path, tmp_path: Path) -> None:

@@ -27,7 +27,10 @@ const shelf = new PrecacheController({
     {
       handlerWillRespond: ({ response }) => Promise.resolve(withPolicy(response)),
       // Only an install fetches anything.
-      fetchDidFail: ({ request }) => tellOfLost(request.url),
+      fetchDidFail: async ({ request }) => {
+        await tellOfLost(request.url);
+        await fetchAnew(request.url);
+      },
     },
   ],
 });
@@ -78,6 +81,13 @@ async function tellOfLost(address: string): Promise<void> {
   const news: ShelfNews = { kind: "lost", file };
   const windows = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
   for (const window of windows) window.postMessage(news);
+}
+
+/** A damaged copy in the browser's own cache would fail every try to come: it is replaced. */
+async function fetchAnew(address: string): Promise<void> {
+  await fetch(address, { cache: "reload" })
+    .then((fresh) => fresh.arrayBuffer())
+    .catch(() => undefined);
 }
 
 async function removeOtherBuilds(): Promise<void> {

@@ -1,4 +1,4 @@
-"""Other builds made of the one in web/dist: the next version, and one with a part from elsewhere."""
+"""Other builds made of the one in web/dist: the next version, and one with a foreign part."""
 
 import base64
 import hashlib
@@ -10,6 +10,7 @@ from web.build.paths import DIST
 
 # "2" stands before the ending of each file that is of the next build.
 _NAMES = re.compile(r"\b((?:de|en|index|main|plot|worker|year)-[\w-]{8})\.(js|css|txt)\b")
+FOREIGN_ID = "0" * 12
 _ENTRY = re.compile(r'"integrity":"(sha256-[^"]+)","revision":[^,]+,"url":"([^"]+)"')
 
 
@@ -61,6 +62,18 @@ def next_build(target: Path) -> Path:
     # Under a name that stays, another content.
     licences = target / "licences.json"
     licences.write_text(licences.read_text(encoding="utf-8") + "\n", encoding="utf-8")
+    list_anew(target)
+    return target
+
+
+def with_foreign_part(target: Path, part: str) -> Path:
+    """A next build of which one part (``main``, ``worker``, ``sw``) has the id of yet another."""
+    next_build(target)
+    (path,) = [target / "sw.js"] if part == "sw" else (target / "assets").glob(f"{part}-*.js")
+    text = path.read_text(encoding="utf-8")
+    own = build_id(target)
+    assert own in text
+    path.write_text(text.replace(own, FOREIGN_ID), encoding="utf-8")
     list_anew(target)
     return target
 

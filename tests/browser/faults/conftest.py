@@ -4,9 +4,11 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from playwright.sync_api import Playwright
 
 from tests.browser.faults.builds import copy_of
 from tests.browser.faults.host import Host
+from tests.browser.phone import Phone
 
 
 @pytest.fixture
@@ -21,3 +23,15 @@ def host(site: Path, port: int, tmp_path: Path) -> Iterator[Host]:
     started = Host(site, port, tmp_path / "faults.json")
     yield started
     started.kill()
+
+
+@pytest.fixture
+def loud_phone(playwright: Playwright, tmp_path: Path, host: Host) -> Iterator[Phone]:
+    """A phone whose complaints are expected: what fails here fails loudly.
+
+    With ``machine_on_phone`` it has the app and a machine already.
+    """
+    assert host.address
+    phone = Phone(playwright, tmp_path / "profile")
+    yield phone
+    phone.close()

@@ -17,9 +17,10 @@ from web.build.server import KINDS, Handler, LocalServer, served_files
 
 
 class _Faulty(Handler):
-    """``cut``: name -> bytes sent of it; ``lost``: names; ``drop``, ``headers``: header lines.
+    """``cut``: name -> bytes sent of it; ``lost``, ``altered``: names; ``headers``: by name.
 
     A cut meets only what scripts fetch, which all of an install is: the page itself comes whole.
+    ``sends_headers``: whether the list of headers is sent at all.
     """
 
     server: "_Host"
@@ -32,6 +33,8 @@ class _Faulty(Handler):
             self._refuse(HTTPStatus.NOT_FOUND, with_body)
             return
         content = path.read_bytes()
+        if name in faults.get("altered", []):
+            content = content[::-1]
         self.send_response(HTTPStatus.OK)
         headers = headers_for(name) if faults.get("sends_headers", True) else {}
         for header, value in {**headers, **faults.get("headers", {}).get(name, {})}.items():

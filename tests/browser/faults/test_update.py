@@ -1,9 +1,9 @@
-"""A new version on the host, whole or with a wrong file, and never two in one page (F22 to F24, F30)."""
+"""A new version on the host, whole or not, and never two in one page (F22 to F24, F30)."""
 
 import re
+import shutil
 import time
 from pathlib import Path
-from typing import Any
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -11,13 +11,16 @@ from playwright.sync_api import Page, expect
 from tests.browser.faults.builds import build_id, next_build, put_in_place
 from tests.browser.faults.host import Host
 from tests.browser.phone import Phone, heading, wait_until_ready
+from tests.browser.stored import rows
 from tests.browser.walk import field, open_machine, start_check
+from web.build.bundle import WITHDRAW
 from web.build.paths import DIST
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 NEW_FILES = """
-performance.getEntriesByType("resource").map((one) => one.name).filter((name) => name.includes(".2."))
+performance.getEntriesByType("resource")
+  .map((one) => one.name).filter((name) => name.includes(".2."))
 """
 FORGET = """
 async (ending) => {
@@ -47,9 +50,9 @@ def assert_build(page: Page, build: str) -> None:
 
 
 def test_an_update_with_a_wrong_file_is_told_and_changes_nothing(
-    quiet_phone: Phone, host: Host, site: Path, tmp_path: Path
+    loud_phone: Phone, host: Host, site: Path, tmp_path: Path
 ) -> None:
-    page = start(quiet_phone, host)
+    page = start(loud_phone, host)
     put_in_place(next_build(tmp_path / "next"), site)
     (site / "licences.json").write_bytes((DIST / "licences.json").read_bytes())
     page.reload()
@@ -64,12 +67,12 @@ def test_an_update_with_a_wrong_file_is_told_and_changes_nothing(
 
 
 def test_a_whole_update_waits_for_a_yes_and_the_draft_outlives_it(
-    quiet_phone: Phone, host: Host, site: Path, tmp_path: Path
+    loud_phone: Phone, host: Host, site: Path, tmp_path: Path
 ) -> None:
     new = next_build(tmp_path / "next")
     # A host that lets browsers keep the service worker's script for a year.
     host.fail(headers={"sw.js": {"Cache-Control": "public, max-age=31536000"}})
-    page = start(quiet_phone, host)
+    page = start(loud_phone, host)
     open_machine(page)
     start_check(page)
     field(page, "How deep").fill("342")
@@ -96,10 +99,26 @@ def test_a_whole_update_waits_for_a_yes_and_the_draft_outlives_it(
     expect(field(page, "How deep")).to_have_value("342")
 
 
-def test_a_lost_file_is_mended_only_with_its_own_content(
-    quiet_phone: Phone, host: Host, site: Path
+def test_a_version_that_is_withdrawn_comes_from_the_host_and_the_log_stays(
+    loud_phone: Phone, host: Host, site: Path, tmp_path: Path
 ) -> None:
-    page = start(quiet_phone, host)
+    page = start(loud_phone, host)
+    put_in_place(next_build(tmp_path / "next"), site)
+    shutil.copy(WITHDRAW, site / "sw.js")
+    page.reload()
+    # The page loads anew by itself once the other service worker has taken over.
+    expect(page.locator("script[src*='.2.']").first).to_be_attached()
+    expect(page.get_by_role("link", name="Wheel lathe")).to_be_visible()
+    scripts = page.evaluate("[...document.scripts].map((one) => one.src)")
+    assert scripts
+    assert all(".2." in script for script in scripts)
+    assert len(rows(page)) == 1
+
+
+def test_a_lost_file_is_mended_only_with_its_own_content(
+    loud_phone: Phone, host: Host, site: Path
+) -> None:
+    page = start(loud_phone, host)
     own = (site / "licences.json").read_bytes()
     (site / "licences.json").write_bytes(own + b"\n")
     page.evaluate(FORGET, "licences.json")
@@ -114,12 +133,3 @@ def test_a_lost_file_is_mended_only_with_its_own_content(
     page.reload()
     wait_until_ready(page)
     assert page.evaluate(FETCHED, "licences.json") == "status 200"
-
-
-@pytest.fixture
-def quiet_phone(playwright: Any, tmp_path: Path, host: Host) -> Any:
-    """The phone that has the app and a machine; what fails here fails loudly, as it should."""
-    assert host.address
-    phone = Phone(playwright, tmp_path / "profile")
-    yield phone
-    phone.close()

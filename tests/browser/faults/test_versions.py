@@ -6,7 +6,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.faults.builds import build_id, list_anew
+from tests.browser.faults.builds import FOREIGN_ID, build_id, put_in_place, with_foreign_part
 from tests.browser.faults.host import Host
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
@@ -75,16 +75,6 @@ def test_four_hundred_days_later_nothing_is_refused_and_the_age_is_told(
     assert page.get_by_text("On this phone since").locator("xpath=..").inner_text() == since
 
 
-def with_other_build(site: Path, part: str) -> None:
-    """The copy with the id of another build in one part; its list of hashes fits."""
-    folder, pattern = (site, "sw.js") if part == "sw" else (site / "assets", f"{part}-*.js")
-    (path,) = folder.glob(pattern)
-    text = path.read_text(encoding="utf-8")
-    assert build_id() in text
-    path.write_text(text.replace(build_id(), "0" * 12), encoding="utf-8")
-    list_anew(site)
-
-
 def new_phone(phone: Phone, host: Host) -> Page:
     """A phone on which the copy takes the place of what it has."""
     page = phone.start()
@@ -98,24 +88,21 @@ def new_phone(phone: Phone, host: Host) -> Page:
 
 @pytest.mark.parametrize("part", ["main", "worker"])
 def test_parts_of_two_builds_calculate_nothing(
-    phone: Phone, server: Server, host: Host, site: Path, part: str
+    loud_phone: Phone, host: Host, site: Path, tmp_path: Path, part: str
 ) -> None:
-    with_other_build(site, part)
-    page = new_phone(phone, host)
+    put_in_place(with_foreign_part(tmp_path / "next", part), site)
+    page = new_phone(loud_phone, host)
     expect(page.get_by_text("The calculator did not start")).to_be_visible()
     expect(page.get_by_text(re.compile("^Not ready without internet"))).to_be_visible()
     # The log is still there to be read.
     expect(page.get_by_role("link", name="Wheel lathe")).to_be_visible()
-    assert server.address == host.address
-    phone.problems.clear()
 
 
 def test_a_service_worker_of_another_build_promises_nothing(
-    phone: Phone, host: Host, site: Path
+    loud_phone: Phone, host: Host, site: Path, tmp_path: Path
 ) -> None:
-    with_other_build(site, "sw")
-    page = new_phone(phone, host)
+    put_in_place(with_foreign_part(tmp_path / "next", "sw"), site)
+    page = new_phone(loud_phone, host)
     expect(page.get_by_text("Not ready without internet.")).to_be_visible()
     page.evaluate("location.hash = '#/about'")
-    expect(page.get_by_text(f"files are of build {'0' * 12}")).to_be_visible()
-    phone.problems.clear()
+    expect(page.get_by_text(f"files are of build {FOREIGN_ID}")).to_be_visible()

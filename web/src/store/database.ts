@@ -79,8 +79,12 @@ async function connect(): Promise<Database> {
   }
 }
 
-/** Hosts that send no headers cannot forbid it, and a page around this one could steer what is pressed. */
-function refuseFrame(): void {
+/**
+ * Plain http has no hashes, so nothing could be sealed: said before anything is typed. A page around
+ * this one could steer what is pressed, and hosts that send no headers cannot forbid that.
+ */
+function refuseUnsafePlace(): void {
+  if (!window.isSecureContext) throw new StoreError("insecure");
   if (window.top !== window.self) throw new StoreError("framed");
 }
 
@@ -100,7 +104,7 @@ function isDead(error: unknown): boolean {
 
 /** Runs `work` on the open connection, and once more on a new one when the connection was dead. */
 export async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
-  refuseFrame();
+  refuseUnsafePlace();
   const db = await current();
   try {
     return await work(db);
