@@ -62,7 +62,7 @@ def test_a_place_that_cannot_be_written_to_is_said_before_the_build(tmp_path: Pa
     refuse_place(tmp_path / "out.zip")
     with pytest.raises(Trouble, match="is a folder"):
         refuse_place(tmp_path)
-    with pytest.raises(Trouble, match="no folder .*none") as caught:
+    with pytest.raises(Trouble, match=r"no folder .*none") as caught:
         refuse_place(tmp_path / "none" / "out.zip")
     assert "-o" in caught.value.way_on
 
