@@ -1,4 +1,4 @@
-"""Run by the shipped Python: the door's reply to a request, which comes as a JSON string."""
+"""Run by the shipped Python: the door's reply to a request, both as JSON strings."""
 
 import json
 
@@ -6,5 +6,5 @@ from pycore.desk import handle
 
 
 def calculate(line: str) -> str:
-    """The reply as it is."""
-    return handle(json.loads(line))
+    """The reply as text: JavaScript on the way reads no number of it."""
+    return json.dumps(handle(json.loads(line)))
