@@ -25,6 +25,13 @@ def phone_python() -> Iterator[Shipped]:
     engine.close()
 
 
+def _comparable(reply: Any) -> Any:
+    """The reply; where text is no JSON, two versions of Python may name another character of it."""
+    if reply["ok"] or reply["error"]["code"] != "not_json":
+        return reply
+    return {**reply, "error": {**reply["error"], "got": "", "message": ""}}
+
+
 def compared(engine: Shipped, count: int) -> int:
     """How many of so many requests were answered, and not refused, by both alike."""
     answered = 0
@@ -43,7 +50,7 @@ def compared(engine: Shipped, count: int) -> int:
         text = text.encode("utf-8", "replace").decode("utf-8")
         here: Any = json.loads(handle(text))
         there = json.loads(str(engine.answer(json.dumps(text))))
-        assert_alike(here, there, text[:90])
+        assert_alike(_comparable(here), _comparable(there), text[:90])
         answered += here["ok"]
 
     ask_both()
