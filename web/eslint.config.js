@@ -35,4 +35,5 @@ export default defineConfig(
     },
   },
   { files: ["build/**/*.mjs", "eslint.config.js"], languageOptions: { globals: node } },
+  { files: ["build/withdraw/sw.js"], languageOptions: { globals: { self: "readonly" } } },
 );

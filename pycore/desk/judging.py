@@ -210,7 +210,8 @@ def _own_recipe(
         return None
     request, plan = bench.answer.request, bench.answer.plan
     out_l = plan.draw_off_l if taken_l is None else taken_l
-    if out_l >= request.sump.volume_l.value:
+    # Nothing is taken out of an empty sump: that is no fault of what was typed.
+    if out_l > 0 and out_l >= request.sump.volume_l.value:
         limit = {"below": request.sump.volume_l.value, "unit": "L"}
         raise Fault("out_of_range", "body.answers.take_out", out_l, limit)
     pours = _buckets(reader, answers.pours)

@@ -88,6 +88,8 @@ def _strength(
         if point.strength is not None
     }
     way = _way(read, slope)
+    # A clock that was put back lets the last reading lie before the first.
+    moments_s = [point.entry.measured_s for point, _ in read]
     if slope is not None and way != "steady":
         said["per_week"] = shown(abs(slope.slope) * 7, "%", 1)
     added_l_d = _added_a_day(points, read)
@@ -97,7 +99,7 @@ def _strength(
         readings=len(read),
         below=states.count("weak"),
         above=states.count("strong"),
-        over_d=(last.entry.measured_s - first.entry.measured_s) / DAY_S,
+        over_d=(max(moments_s) - min(moments_s)) / DAY_S,
         direction=way,
         shown=said,
         slope_pct_d=None if slope is None else slope.slope,

@@ -23,7 +23,7 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
     {
         "depth_mm": Known(unit="mm", typed=True, minimum=0, maximum=5000),
         "full_depth_mm": Known(
-            unit="mm", typed=True, maximum=5000, above=0, usual_low=50, usual_high=2500
+            unit="mm", typed=True, minimum=10, maximum=5000, usual_low=50, usual_high=2500
         ),
         "rim_depth_mm": Known(
             unit="mm", typed=True, maximum=6000, above=0, usual_low=55, usual_high=3000

@@ -57,7 +57,8 @@ def fit_line(
     across = [a - centre_x for a in x]
     xx = math.fsum(w * a * a for w, a in zip(weights, across, strict=True))
     freedom = len(x) - (1 if through_zero else 2)
-    if xx == 0 or freedom < 0:
+    # One point has nothing across its own centre.
+    if xx == 0:
         raise ValueError("the points do not determine the line")
     triples = zip(weights, across, y, strict=True)
     slope = math.fsum(w * a * (b - centre_y) for w, a, b in triples) / xx

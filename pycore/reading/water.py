@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from pycore.quantity.units import UNITS, from_base
 
 # Unit of each hardness that is given back, all exact (sources in pycore/quantity/units.py).
@@ -43,13 +45,13 @@ def water_cautions(
     20 °dH, the United States call the same water very hard) that there is no limit of our own.
     """
     hard, chloride, nitrate = hardness_mg_l, chloride_mg_l, nitrate_mg_l
-    is_known = hard is not None and limits_mg_l is not None
-    low_mg_l, high_mg_l = limits_mg_l or (0.0, 0.0)
+    low_mg_l, high_mg_l = limits_mg_l or (-math.inf, math.inf)
+    is_too_hard = hard is not None and hard > DEMINERALISED_MOST_MG_L
     holds = {
         "softened_keeps_salts": kind == "softened",
-        "hard_for_demineralised": kind == "demineralised" and (hard or 0) > DEMINERALISED_MOST_MG_L,
-        "water_too_soft": is_known and (hard or 0) < low_mg_l,
-        "water_too_hard": is_known and (hard or 0) > high_mg_l,
+        "hard_for_demineralised": kind == "demineralised" and is_too_hard,
+        "water_too_soft": hard is not None and hard < low_mg_l,
+        "water_too_hard": hard is not None and hard > high_mg_l,
         "chloride_high": chloride is not None and chloride > CHLORIDE_MOST_MG_L,
         "nitrate_high": nitrate is not None and nitrate > NITRATE_MOST_MG_L,
     }

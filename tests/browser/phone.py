@@ -27,9 +27,14 @@ class Phone:
     """A browser profile in a folder; ``start`` opens it, ``close`` ends the browser's processes."""
 
     def __init__(
-        self, playwright: Playwright, profile: Path, size: tuple[int, int] = PHONE_SIZE
+        self,
+        playwright: Playwright,
+        profile: Path,
+        size: tuple[int, int] = PHONE_SIZE,
+        arguments: Sequence[str] = (),
     ) -> None:
         self._playwright, self._profile, self._size = playwright, profile, size
+        self._arguments = [*launch_arguments, *arguments]
         self._context: BrowserContext | None = None
         self.problems: list[str] = []
 
@@ -44,7 +49,7 @@ class Phone:
         self._context = self._playwright.chromium.launch_persistent_context(
             self._profile,
             executable_path=chromium_path(),
-            args=[*launch_arguments, *more],
+            args=[*self._arguments, *more],
             viewport={"width": self._size[0], "height": self._size[1]},
             service_workers="allow",
             color_scheme=theme,

@@ -4,6 +4,7 @@ Left as they are: docstrings, sentences, annotations, decorators, and the names 
 """
 
 import ast
+from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from types import CodeType
@@ -45,19 +46,21 @@ class Mutant:
     """One change: line, function, text before and after, and the module with it, compiled.
 
     ``function`` is the innermost one, "" outside of all; with it a change has a name that stays
-    when lines move.
+    when lines move. ``turn`` counts the changes of a function that read the same.
     """
 
     line: int
     function: str
     before: str
     after: str
+    turn: int
     code: CodeType
 
     @property
     def name(self) -> str:
         """What the list of explained survivors calls this change."""
-        return f"{self.function}: {self.before} -> {self.after}"
+        said = f"{self.function}: {self.before} -> {self.after}"
+        return said if self.turn == 1 else f"{said} (no. {self.turn})"
 
     def __str__(self) -> str:
         return f"line {self.line}: {self.name}"
@@ -83,16 +86,21 @@ def mutants(source: str, file: str) -> Iterator[Mutant]:
 
     >>> [str(mutant) for mutant in mutants("def near(a):\\n    b = a < 3", "an_example.py")]
     ['line 2: near: a < 3 -> a <= 3', 'line 2: near: a < 3 -> a >= 3', 'line 2: near: 3 -> 4']
+    >>> [mutant.name for mutant in mutants("a = 3\\nb = 3", "an_example.py")]
+    [': 3 -> 4', ': 3 -> 4 (no. 2)']
     """
     tree = ast.parse(source, filename=file)
     functions = [node for node in ast.walk(tree) if isinstance(node, ast.FunctionDef)]
+    turns: Counter[tuple[str, str, str]] = Counter()
     for place, node in list(_places(tree)):
         for new in _changed(node):
             place.put(ast.fix_missing_locations(ast.copy_location(new, node)))
             code = compile(tree, file, "exec", dont_inherit=True)
             place.put(node)
             line = _line(node)
-            yield Mutant(line, _function(functions, line), _text(node), _text(new), code)
+            said = (_function(functions, line), _text(node), _text(new))
+            turns[said] += 1
+            yield Mutant(line, *said, turns[said], code)
 
 
 def _function(functions: list[ast.FunctionDef], line: int) -> str:

@@ -6,8 +6,9 @@ from pathlib import Path
 import pytest
 
 from web.build import bundle
-from web.build.bundle import INSTRUCTIONS, write_bundle
+from web.build.bundle import INSTRUCTIONS, WITHDRAW, refuse_place, write_bundle
 from web.build.server import DEFAULT_PORT
+from web.build.trouble import Trouble
 
 
 @pytest.fixture
@@ -28,9 +29,11 @@ def test_bundle_holds_the_site_and_the_instructions(site: Path, tmp_path: Path) 
             "how-to-host.html",
             "site/assets/a.js",
             "site/index.html",
+            "withdraw/sw.js",
         ]
         assert written.read("site/index.html") == b"<p>page</p>"
         assert written.read("how-to-host.html") == INSTRUCTIONS.read_bytes()
+        assert written.read("withdraw/sw.js") == WITHDRAW.read_bytes()
 
 
 def test_same_site_gives_the_same_bytes(site: Path, tmp_path: Path) -> None:
@@ -53,6 +56,15 @@ def test_half_a_bundle_never_takes_the_place_of_a_whole_one(
     with pytest.raises(OSError, match="gone"):
         write_bundle(target, site)
     assert target.read_bytes() == whole
+
+
+def test_a_place_that_cannot_be_written_to_is_said_before_the_build(tmp_path: Path) -> None:
+    refuse_place(tmp_path / "out.zip")
+    with pytest.raises(Trouble, match="is a folder"):
+        refuse_place(tmp_path)
+    with pytest.raises(Trouble, match=r"no folder .*none") as caught:
+        refuse_place(tmp_path / "none" / "out.zip")
+    assert "-o" in caught.value.way_on
 
 
 def test_instructions_name_the_port_that_the_server_takes() -> None:

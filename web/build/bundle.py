@@ -4,13 +4,30 @@ import zipfile
 from pathlib import Path
 
 from web.build.paths import DIST, files_below
+from web.build.trouble import Trouble
 
 INSTRUCTIONS = Path(__file__).with_name("hosting.html")
 INSTRUCTIONS_NAME = "how-to-host.html"
+WITHDRAW = Path(__file__).with_name("withdraw") / "sw.js"
+WITHDRAW_NAME = "withdraw/sw.js"
 SITE = "site"
 # The oldest date that a zip can hold: the same site gives the same bytes on every day.
 DATE = (1980, 1, 1, 0, 0, 0)
 UNIX = 3
+
+
+def refuse_place(target: Path) -> None:
+    """Raises Trouble where no file can be written under this name."""
+    if target.is_dir():
+        raise Trouble(
+            f"{target} is a folder, not a file.",
+            f"Name the file too, for example: -o {target / 'pailwright-site.zip'}",
+        )
+    if not target.parent.is_dir():
+        raise Trouble(
+            f"There is no folder {target.parent} to write into.",
+            "Make it, or name another place with -o.",
+        )
 
 
 def write_bundle(target: Path, site: Path = DIST) -> int:
@@ -19,6 +36,7 @@ def write_bundle(target: Path, site: Path = DIST) -> int:
     unfinished = target.with_name(target.name + ".part")
     with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as bundle:
         _add(bundle, INSTRUCTIONS_NAME, INSTRUCTIONS)
+        _add(bundle, WITHDRAW_NAME, WITHDRAW)
         for path in files_below(site):
             _add(bundle, f"{SITE}/{path.relative_to(site).as_posix()}", path)
     unfinished.replace(target)

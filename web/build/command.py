@@ -6,7 +6,7 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from web.build.bundle import write_bundle
+from web.build.bundle import refuse_place, write_bundle
 from web.build.contract import write_contract
 from web.build.environment import venv_python
 from web.build.server import DEFAULT_PORT, open_server, run_server
@@ -72,6 +72,7 @@ def _serve(wanted: argparse.Namespace) -> int:
         print(f"Pailwright is at {address} (Ctrl+C stops it)")
         print(PHONE_HINT.format(port=wanted.port), flush=True)
         if sys.stdout.isatty():
+            print("The same address as a code, for the phone on the cable:", flush=True)
             _print_square_code(address)
         return run_server(server, None if wanted.no_open else address)
 
@@ -83,6 +84,8 @@ def _print_square_code(address: str) -> None:
 
 
 def _bundle(wanted: argparse.Namespace) -> int:
+    # Looked at first: a place that cannot be written to is said at once, not after the build.
+    refuse_place(wanted.output)
     build(Steps())
     size = write_bundle(wanted.output)
     print(f"Wrote {wanted.output} ({size / 1e6:.1f} MB); how-to-host.html in it says what to do")

@@ -1,5 +1,6 @@
 """Licence texts of all that is in the site, in one file that the app shows without a network."""
 
+import hashlib
 import json
 import re
 import zipfile
@@ -16,12 +17,14 @@ TEXTS = WEB / "build" / "licences"
 NOT_SHIPPED = {"@types/emscripten", "ws", "micropip"}
 # Their npm package or wheel has no licence file: the text stands beside this module.
 WITHOUT_TEXT = {"pyodide": "pyodide.txt"}
+# What is linked into Pyodide's WebAssembly beside Python; see the test that asks it.
+RUNTIME = TEXTS / "runtime.json"
 LICENCE_FILE = re.compile(r"(^|/)(licen[cs]e|copying)[^/]*$", re.IGNORECASE)
 
 
 def licences() -> list[dict[str, str]]:
     """Name, version, licence and text of each package, sorted by name. Raises Trouble."""
-    found = [*_npm_packages(), *_wheels(), _python(), _own()]
+    found = [*_npm_packages(), *_wheels(), _python(), *_linked(), _own()]
     bare = [row["name"] for row in found if not row["text"].strip()]
     if bare:
         raise Trouble(
@@ -77,6 +80,21 @@ def _python() -> dict[str, str]:
     )
     text = (TEXTS / "cpython.txt").read_text(encoding="utf-8")
     return _row("Python", lock["info"]["python"], "PSF-2.0", text)
+
+
+def _linked() -> list[dict[str, str]]:
+    """Libraries inside the WebAssembly; each text is the one whose hash was written down."""
+    rows = []
+    for known in json.loads(RUNTIME.read_text(encoding="utf-8")):
+        content = (TEXTS / known["file"]).read_bytes()
+        if hashlib.sha256(content).hexdigest() != known["sha256"]:
+            raise Trouble(
+                f"The licence text {known['file']} is not the one that was written down.",
+                "Bring the file back from the repository, or write down its new hash and source.",
+            )
+        text = content.decode("utf-8")
+        rows.append(_row(known["name"], known["version"], known["licence"], text))
+    return rows
 
 
 def _own() -> dict[str, str]:

@@ -1,9 +1,10 @@
 import { effect, signal, type ReadonlySignal } from "@preact/signals";
 import type { Phase } from "./core/client";
-import type { ShelfQuestion, ShelfReport } from "./core/shelf";
+import type { ShelfNews, ShelfQuestion, ShelfReport } from "./core/shelf";
 import { serviceWorkerAddress } from "./policy";
 
-export type OfflineState = "getting" | "ready" | "broken" | "unavailable";
+/** `damaged`: a file is not what the build made. `unproven`: the files are whole, something else is not. */
+export type OfflineState = "getting" | "ready" | "damaged" | "unproven" | "unavailable";
 
 const CHECK_LIMIT_MS = 60_000;
 // The first answers are on their way then; hashing beside them would slow them.
@@ -11,6 +12,7 @@ const QUIET_BEFORE_CHECK_MS = 500;
 
 const state = signal<OfflineState>("getting");
 const waiting = signal(false);
+const lost = signal("");
 const why = signal("");
 
 /**
@@ -20,10 +22,13 @@ const why = signal("");
 export const ready: ReadonlySignal<OfflineState> = state;
 /** A newer build lies complete on the phone and waits for a yes. */
 export const updateWaiting: ReadonlySignal<boolean> = waiting;
+/** The file on which the last install of a newer build failed; empty while none has failed. */
+export const updateFailedOn: ReadonlySignal<string> = lost;
 /** A code for the diagnosis line, such as "damaged: py-…/pyodide.asm.wasm". */
 export const reason: ReadonlySignal<string> = why;
 
 let registration: ServiceWorkerRegistration | undefined;
+let lostFile = "";
 let storeDrafts: () => Promise<void> = () => Promise.resolve();
 
 export interface OfflineOptions {
@@ -43,6 +48,7 @@ export function startOffline(options: OfflineOptions): void {
     return;
   }
   reloadOnOtherBuild(container);
+  hearOfLostFiles(container);
   container
     .register(serviceWorkerAddress(), { updateViaCache: "none" })
     .then(watch)
@@ -52,6 +58,8 @@ export function startOffline(options: OfflineOptions): void {
     });
   let isChecking = false;
   const checkWhenQuiet = (): void => {
+    // "ready" also says that Python has started, so nothing is promised before it has or has not.
+    if (options.phase.value.kind === "starting") return;
     if (isChecking || container.controller === null) return;
     isChecking = true;
     setTimeout(() => {
@@ -61,9 +69,7 @@ export function startOffline(options: OfflineOptions): void {
     }, QUIET_BEFORE_CHECK_MS);
   };
   container.addEventListener("controllerchange", checkWhenQuiet);
-  effect(() => {
-    if (options.phase.value.kind !== "starting") checkWhenQuiet();
-  });
+  effect(checkWhenQuiet);
 }
 
 /** Takes the update that waits: every open tab stores its drafts and reloads once. */
@@ -83,10 +89,17 @@ function watch(found: ServiceWorkerRegistration): void {
     waiting.value = found.waiting !== null && found.active !== null;
   };
   const follow = (worker: ServiceWorker | null): void => {
+    let isInstalled = false;
     worker?.addEventListener("statechange", () => {
       look();
-      if (worker.state !== "redundant" || found.active !== null) return;
-      set("unavailable", "install failed: redundant");
+      if (worker.state === "installed") {
+        isInstalled = true;
+        lostFile = lost.value = "";
+      }
+      // One that was installed and is replaced becomes redundant too, and that is no failure.
+      if (worker.state !== "redundant" || isInstalled) return;
+      if (found.active === null) set("unavailable", `install failed: ${lostFile || "redundant"}`);
+      else lost.value = lostFile || "redundant";
     });
   };
   look();
@@ -117,6 +130,13 @@ function reloadOnOtherBuild(container: ServiceWorkerContainer): void {
   });
 }
 
+/** An update that fails says nothing by itself: `update()` resolves, and its worker is simply gone. */
+function hearOfLostFiles(container: ServiceWorkerContainer): void {
+  container.addEventListener("message", (event: MessageEvent<ShelfNews>) => {
+    lostFile = event.data.file;
+  });
+}
+
 async function checkAndRepair(
   container: ServiceWorkerContainer,
   phase: ReadonlySignal<Phase>,
@@ -125,15 +145,15 @@ async function checkAndRepair(
     let report = await askShelf(container, "check");
     const damaged = report.bad;
     if (damaged.length > 0) {
-      set("broken", `damaged: ${damaged.join(" ")}`);
+      set("damaged", `damaged: ${damaged.join(" ")}`);
       report = await askShelf(container, "repair");
     }
-    if (report.bad.length > 0) set("broken", `damaged: ${report.bad.join(" ")}`);
-    else if (report.build !== __BUILD_ID__) set("broken", `files are of build ${report.build}`);
-    else if (phase.value.kind === "failed") set("broken", `python: ${phase.value.reason}`);
+    if (report.bad.length > 0) set("damaged", `damaged: ${report.bad.join(" ")}`);
+    else if (report.build !== __BUILD_ID__) set("unproven", `files are of build ${report.build}`);
+    else if (phase.value.kind === "failed") set("unproven", `python: ${phase.value.reason}`);
     else set("ready", damaged.length > 0 ? `mended: ${damaged.join(" ")}` : "");
   } catch (error) {
-    set("broken", `not checked: ${String(error)}`);
+    set("unproven", `not checked: ${String(error)}`);
   }
 }
 

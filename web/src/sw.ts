@@ -1,6 +1,6 @@
 import { PrecacheController, PrecacheRoute } from "workbox-precaching";
 import { registerRoute, setCatchHandler, setDefaultHandler } from "workbox-routing";
-import type { ShelfQuestion, ShelfReport } from "./core/shelf";
+import type { ShelfNews, ShelfQuestion, ShelfReport } from "./core/shelf";
 
 declare const self: ServiceWorkerGlobalScope;
 
@@ -23,7 +23,16 @@ const isFirstInstall = self.registration.active === null;
 const shelf = new PrecacheController({
   cacheName,
   fallbackToNetwork: false,
-  plugins: [{ handlerWillRespond: ({ response }) => Promise.resolve(withPolicy(response)) }],
+  plugins: [
+    {
+      handlerWillRespond: ({ response }) => Promise.resolve(withPolicy(response)),
+      // Only an install fetches anything.
+      fetchDidFail: async ({ request }) => {
+        await tellOfLost(request.url);
+        await fetchAnew(request.url);
+      },
+    },
+  ],
 });
 shelf.precache(files);
 
@@ -65,6 +74,20 @@ self.addEventListener("message", (event) => {
 
 function isInScope(url: URL): boolean {
   return url.origin === scope.origin && url.pathname.startsWith(scope.pathname);
+}
+
+async function tellOfLost(address: string): Promise<void> {
+  const file = new URL(address).pathname.slice(scope.pathname.length);
+  const news: ShelfNews = { kind: "lost", file };
+  const windows = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+  for (const window of windows) window.postMessage(news);
+}
+
+/** A damaged copy in the browser's own cache would fail every try to come: it is replaced. */
+async function fetchAnew(address: string): Promise<void> {
+  await fetch(address, { cache: "reload" })
+    .then((fresh) => fresh.arrayBuffer())
+    .catch(() => undefined);
 }
 
 async function removeOtherBuilds(): Promise<void> {

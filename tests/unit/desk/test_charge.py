@@ -57,3 +57,13 @@ def test_short_stock_fills_less_high() -> None:
 def test_refusals_name_their_field(change: dict[str, Any], path: str, code: str) -> None:
     error = refusal("plan_charge", {**body(), **change})
     assert (error["path"], error["code"]) == (path, code)
+
+
+def test_a_sump_shallower_than_the_stick_can_tell_is_refused_at_its_depth() -> None:
+    # At 0.001 mm the litres came out less certain than any number in the contract may be.
+    for depth in ("0.001", "9.9"):
+        machine = setup()
+        machine["sump"]["full_depth"] = typed(depth, "mm")
+        error = refusal("plan_charge", {**body(), "machine": machine})
+        assert (error["path"], error["code"]) == ("body.machine.sump.full_depth", "out_of_range")
+        assert error["limit"]["minimum"] == 10

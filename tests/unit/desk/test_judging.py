@@ -147,3 +147,13 @@ def test_more_than_all_cannot_come_out() -> None:
 def test_a_fault_of_the_check_lies_below_it() -> None:
     body = {"check": check(WHEEL_LATHE, depth="999"), "answers": {}}
     assert refusal("judge_practice", body)["path"] == "body.check.dip.depth"
+
+
+def test_buckets_for_an_empty_sump_are_judged_and_nothing_is_blamed() -> None:
+    own = {"pours": [bucket("18", "10", "800")]}
+    result = ask("judge_practice", {"check": check(WHEEL_LATHE, depth="0"), "answers": own})
+    # 18 x 10.8 L are less than the 198 L that fit in, at 7.4 %.
+    assert result["recipe"]["recipe"]["strength"]["value"] == 7.4
+    more_out = {**own, "take_out": t("1", "L")}
+    error = refusal("judge_practice", {"check": check(WHEEL_LATHE, "0"), "answers": more_out})
+    assert (error["code"], error["path"]) == ("out_of_range", "body.answers.take_out")

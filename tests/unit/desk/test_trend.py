@@ -31,6 +31,13 @@ def test_fall_is_told_from_first_to_last_reading() -> None:
     assert strength["shown"]["added"]["value"] == 4.5
 
 
+def test_a_clock_that_was_put_back_gives_no_negative_span() -> None:
+    phone = lathe()
+    checked(phone, 4, "380", "5.4")
+    checked(phone, 0, "380", "5.0")
+    assert trend_of(phone, 5)["strength"]["over_d"] == pytest.approx(4)
+
+
 def test_two_readings_have_no_direction() -> None:
     phone = lathe()
     checked(phone, 0, "380", "5.4")

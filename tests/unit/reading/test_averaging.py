@@ -54,3 +54,9 @@ def test_two_u_hold_at_least_92_of_100(count: int, true_u: float, most: float) -
         mean = mean_reading(list(chance.normal(5.0, true_u, count)), 0.2, 0.0).brix
         held += abs(mean.value - 5.0) <= 2 * mean.u
     assert 0.92 <= held / runs <= most
+
+
+def test_one_reading_has_no_scatter_and_ten_are_allowed() -> None:
+    one = mean_reading([4.0], 0.2, 0.1)
+    assert (one.spread_brix, one.scatters) == (0.0, False)
+    assert mean_reading([4.0] * 10, 0.2, 0.1).brix.value == 4.0

@@ -16,7 +16,8 @@ def _age(delivered: str | None, opened: str | None, months: int | None, today: s
 
 
 @pytest.mark.parametrize(
-    ("today", "codes"), [("2027-05-04", []), ("2027-05-05", ["past_shelf_life"])]
+    ("today", "codes"),
+    [("2027-05-04", []), ("2027-05-04T14:00", []), ("2027-05-05", ["past_shelf_life"])],
 )
 def test_last_day_of_the_shelf_life_still_counts(today: str, codes: list[str]) -> None:
     got = _age("2026-05-04", None, 12, today)
@@ -27,7 +28,10 @@ def test_last_day_of_the_shelf_life_still_counts(today: str, codes: list[str]) -
     ("today", "codes"),
     [
         ("2026-11-04", []),
+        ("2026-11-04T14:00", []),
         ("2026-11-05", ["ask_shelf_life"]),
+        ("2027-05-04", ["ask_shelf_life"]),
+        ("2027-05-04T14:00", ["ask_shelf_life"]),
         ("2027-05-05", ["past_usual_shelf_life"]),
     ],
 )
@@ -71,3 +75,7 @@ def test_dates_in_the_wrong_order(delivered: str | None, opened: str | None, pat
 )
 def test_magnesium(metals: list[str] | None, made: bool | None, codes: list[str]) -> None:
     assert metal_cautions(metals, made) == codes
+
+
+def test_shelf_life_counts_from_the_opening_where_no_delivery_is_known() -> None:
+    assert _age(None, "2026-05-04", 12, "2026-06-01").best_before == "2027-05-04"

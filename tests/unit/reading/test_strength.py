@@ -4,7 +4,12 @@ import pytest
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.reading.strength import state_of, strength_from_reading
+from pycore.reading.strength import (
+    FACTOR_U_SHARE,
+    READING_U_BRIX,
+    state_of,
+    strength_from_reading,
+)
 
 
 def test_zero_is_taken_off_before_the_factor() -> None:
@@ -33,3 +38,20 @@ def test_water_alone_is_nothing() -> None:
 )
 def test_edges_belong_to_the_band(strength: float, state: str) -> None:
     assert state_of(strength, 7.0, 9.0) == state
+
+
+def test_forty_per_cent_is_refused_and_a_hair_less_is_not() -> None:
+    # 20 Brix times 2.0; in a sample with one part of water to one already 10 Brix.
+    for reading, diluted in ((20.0, 0.0), (10.0, 1.0)):
+        exact = Measured(2.0, 0.0)
+        with pytest.raises(Fault) as caught:
+            strength_from_reading(Measured(reading, 0.1), exact, 0.0, "x", diluted)
+        assert caught.value.limit == {"minimum": 0.0, "below": reading, "unit": "Brix"}
+        below = strength_from_reading(Measured(reading - 0.01, 0.1), exact, 0.0, "x", diluted)
+        assert below.value == pytest.approx(40 - 0.02 * (1 + diluted))
+
+
+def test_errors_of_reading_and_factor() -> None:
+    # Common practice, no source.
+    assert READING_U_BRIX == {"digital": 0.1, "optical": 0.2, "optical_oily": 0.4, "blurred": 0.8}
+    assert FACTOR_U_SHARE == {"sheet": 0.03, "own_jugs": 0.02, "old_fluid": 0.10}

@@ -7,6 +7,12 @@ export type ShelfQuestion =
   /** The person agreed to the update that waits. */
   | { kind: "use" };
 
+/** What the service worker says unasked: a file of its install could not be had. */
+export interface ShelfNews {
+  kind: "lost";
+  file: string;
+}
+
 export interface ShelfReport {
   build: string;
   files: number;

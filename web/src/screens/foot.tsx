@@ -11,9 +11,11 @@ import { useCore } from "./core";
 const wasServedFromPhone =
   (navigator as { serviceWorker?: ServiceWorkerContainer }).serviceWorker?.controller != null;
 
-function readyKey(): Key {
+/** The sentence about working without internet. */
+export function readyKey(): Key {
   if (ready.value === "ready") return wasServedFromPhone ? "foot.works" : "foot.ready";
-  if (ready.value === "broken") return "foot.broken";
+  if (ready.value === "damaged") return "foot.broken";
+  if (ready.value === "unproven") return "foot.unproven";
   return ready.value === "unavailable" ? "foot.unavailable" : "foot.getting";
 }
 

@@ -107,6 +107,15 @@ async function connectSoon(): Promise<Database> {
   return connect();
 }
 
+/**
+ * Plain http has no hashes, so nothing could be sealed: said before anything is typed. A page around
+ * this one could steer what is pressed, and hosts that send no headers cannot forbid that.
+ */
+function refuseUnsafePlace(): void {
+  if (!window.isSecureContext) throw new StoreError("insecure");
+  if (window.top !== window.self) throw new StoreError("framed");
+}
+
 function current(): Promise<Database> {
   connection ??= connectSoon().catch((error: unknown) => {
     forget();
@@ -122,6 +131,7 @@ function isDead(error: unknown): boolean {
 
 /** Runs `work` on the open connection, and once more on a new one when the connection was dead. */
 export async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
+  refuseUnsafePlace();
   const db = await current();
   try {
     return await work(db);

@@ -2,9 +2,10 @@
 
 /**
  * `blocked`: another window holds an older version open. `newer`: this page is older than the data.
- * `insecure`: the page came over plain http.
+ * `insecure`: the page came over plain http. `framed`: it stands inside another site's page.
  */
-export type StoreTrouble = "blocked" | "newer" | "refused" | "full" | "insecure" | "other";
+export type StoreTrouble =
+  "blocked" | "newer" | "refused" | "full" | "insecure" | "framed" | "other";
 
 export class StoreError extends Error {
   readonly trouble: StoreTrouble;

@@ -2,10 +2,12 @@
 import { useEffect, useState } from "preact/hooks";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
+import { reason, updateFailedOn } from "../../offline";
 import { buildSince } from "../../store/build";
 import { say } from "../../words/say";
 import { writeDay } from "../../words/times";
 import { useResult } from "../core";
+import { readyKey } from "../foot";
 import { Facts } from "../log/entry";
 import { address, back } from "../route";
 import type { Fact } from "../setup/facts";
@@ -14,12 +16,16 @@ function ThisApp() {
   const calculator = useResult("describe", {});
   const waiting = say("about.waiting");
   const since = buildSince();
+  const failedOn = updateFailedOn.value;
   const rows: readonly Fact[] = [
     [say("about.build"), __BUILD_ID__],
     ...(since === null ? [] : [[say("about.since"), writeDay(since)] as const]),
     [say("about.calculator"), calculator?.pycore ?? waiting],
     [say("about.python"), calculator?.python ?? waiting],
     [say("about.pyodide"), __PYTHON__.pyodide],
+    [say("about.offline"), say(readyKey())],
+    ...(reason.value === "" ? [] : [[say("about.diagnosis"), reason.value] as const]),
+    ...(failedOn === "" ? [] : [[say("about.update_failed"), failedOn] as const]),
   ];
   return (
     <div class="about-facts">

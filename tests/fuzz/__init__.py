@@ -1,0 +1,1 @@
+"""Hostile and odd requests at pycore's one door and at its reader of files, for minutes."""

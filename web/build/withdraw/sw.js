@@ -1,0 +1,5 @@
+// Takes the place of sw.js on a host where a build has to be withdrawn: phones then load the page from
+// the host at each visit. It touches nothing that is stored; a later, whole sw.js takes over again.
+self.addEventListener("install", () => {
+  void self.skipWaiting();
+});
