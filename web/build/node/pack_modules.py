@@ -1,4 +1,7 @@
-"""Runs inside Pyodide: writes every imported module, and all of pycore, as byte code in a zip."""
+"""Runs inside Pyodide: writes every imported module, and all of pycore, into two zips.
+
+One of byte code, which the memory image is made from; one of sources, which the plain start reads.
+"""
 
 import importlib
 import importlib.util
@@ -6,6 +9,10 @@ import pkgutil
 import sys
 import zipfile
 from importlib._bootstrap_external import _code_to_hash_pyc
+
+from strip_source import stripped
+
+OWN = ("__main__", "pack_modules", "strip_source")
 
 # Imported late, by error paths and by parsing dates or numbers in ways that no example shows.
 LATE_MODULES = (
@@ -79,7 +86,7 @@ def sources() -> dict[str, tuple[str, str]]:
     for name, module in sorted(sys.modules.items()):
         spec = getattr(module, "__spec__", None)
         loader = getattr(spec, "loader", None)
-        if name == "__main__" or spec is None or not hasattr(loader, "get_source"):
+        if name in OWN or spec is None or not hasattr(loader, "get_source"):
             continue
         # The name in the specification is the real one: os.path is the module posixpath.
         text = loader.get_source(spec.name)
@@ -94,22 +101,29 @@ def sources() -> dict[str, tuple[str, str]]:
 def compiled(path: str, text: str) -> bytes:
     """The file of byte code for one module, the same on every build of the same source.
 
-    Without docstrings and assertions, which nobody reads on a phone: a sixth less to send.
+    Without docstrings and assertions, which nobody reads on a phone.
     """
     code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=2)
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
 
 
-def pack_modules(zip_path: str) -> list[str]:
-    """Writes the zip and returns the sorted names of the modules in it."""
+def write_zip(zip_path: str, files: dict[str, bytes]) -> None:
+    """The same bytes on every build of the same files."""
+    with zipfile.ZipFile(zip_path, "w", zipfile.ZIP_STORED) as archive:
+        for path, content in sorted(files.items()):
+            entry = zipfile.ZipInfo(path, OLDEST_ZIP_DATE)
+            entry.create_system = UNIX
+            entry.external_attr = 0o644 << 16
+            archive.writestr(entry, content)
+
+
+def pack_modules(compiled_path: str, sources_path: str) -> list[str]:
+    """Writes both zips and returns the sorted names of the modules in them."""
     for name in LATE_MODULES:
         importlib.import_module(name)
     import_all_of("pycore")
     found = sources()
-    with zipfile.ZipFile(zip_path, "w", zipfile.ZIP_STORED) as archive:
-        for _, (path, text) in sorted(found.items()):
-            entry = zipfile.ZipInfo(f"{path}.pyc", OLDEST_ZIP_DATE)
-            entry.create_system = UNIX
-            entry.external_attr = 0o644 << 16
-            archive.writestr(entry, compiled(path, text))
+    modules = found.values()
+    write_zip(compiled_path, {f"{path}.pyc": compiled(path, text) for path, text in modules})
+    write_zip(sources_path, {f"{path}.py": stripped(text).encode() for path, text in modules})
     return sorted(found)
