@@ -3,10 +3,12 @@
 One of byte code, which the memory image is made from; one of sources, which the plain start reads.
 """
 
+import ast
 import importlib
 import importlib.util
 import pkgutil
 import sys
+import types
 import zipfile
 from importlib._bootstrap_external import _code_to_hash_pyc
 
@@ -98,12 +100,36 @@ def sources() -> dict[str, tuple[str, str]]:
     return found
 
 
+def without_hints(text: str) -> ast.Module:
+    """The module's tree without the hints of its functions, each of which would be a function itself.
+
+    Those of a class's fields stay: data classes are made from them.
+    """
+    tree = ast.parse(text)
+    for node in ast.walk(tree):
+        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+            node.returns = None
+        if isinstance(node, ast.arg):
+            node.annotation = None
+    return tree
+
+
+def without_lines(code: types.CodeType) -> types.CodeType:
+    """The code without the table of its line numbers, nor those of what it defines."""
+    inner = [without_lines(it) if isinstance(it, types.CodeType) else it for it in code.co_consts]
+    return code.replace(co_consts=tuple(inner), co_linetable=b"")
+
+
 def compiled(path: str, text: str) -> bytes:
     """The file of byte code for one module, the same on every build of the same source.
 
-    Without docstrings and assertions, which nobody reads on a phone.
+    Without docstrings and assertions, which nobody reads on a phone. Of pycore alone a traceback
+    tells the lines.
     """
-    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=2)
+    name = f"{HOME_OF_ZIP}/{path}.py"
+    code = compile(without_hints(text), name, "exec", dont_inherit=True, optimize=2)
+    if not path.startswith("pycore/"):
+        code = without_lines(code)
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
 
 
