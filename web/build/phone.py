@@ -6,7 +6,17 @@ from pathlib import Path
 
 from web.build.environment import venv_python
 from web.build.node import Node
-from web.build.paths import LOCKS, NODE_MODULES, PYCORE, ROOT, SCRIPTS, SHARED, STATE, WEB, files_below
+from web.build.paths import (
+    LOCKS,
+    NODE_MODULES,
+    PYCORE,
+    ROOT,
+    SCRIPTS,
+    SHARED,
+    STATE,
+    WEB,
+    files_below,
+)
 from web.build.run import run_tool
 from web.build.steps import Steps
 
@@ -112,7 +122,8 @@ def _make_phone_folder(node: Node) -> None:
     run_tool(
         "Making the memory image",
         [
-            *node.node, SCRIPTS / "image.mjs", COMPILED_ZIP, MODULE_LIST, SHARED / "examples", PHONE,
+            *node.node, SCRIPTS / "image.mjs", COMPILED_ZIP, MODULE_LIST,
+            SHARED / "examples", PHONE,
         ],
         extra_environment=same_everywhere,
     )  # fmt: skip

@@ -101,7 +101,7 @@ def sources() -> dict[str, tuple[str, str]]:
 
 
 def without_hints(text: str) -> ast.Module:
-    """The module's tree without the hints of its functions, each of which would be a function itself.
+    """The module's tree without hints of functions: each would be a function itself.
 
     Those of a class's fields stay: data classes are made from them.
     """
