@@ -9,7 +9,8 @@ import { fileURLToPath } from "node:url";
 import { askAll, requestTexts } from "./examples.mjs";
 import { bytesOf, startPython } from "./python.mjs";
 
-const [lockFile, wheels, examples, compiledFile, sourcesFile, listFile, folder] = process.argv.slice(2);
+const [lockFile, wheels, examples, compiledFile, sourcesFile, listFile, folder] =
+  process.argv.slice(2);
 const texts = requestTexts(examples);
 const here = dirname(fileURLToPath(import.meta.url));
 
@@ -31,7 +32,10 @@ writeFileSync(listFile, JSON.stringify(packed, null, 1) + "\n");
 const trimmed = await startPython({ stdLibURL: sourcesFile, indexURL: `${folder}/` });
 const got = askAll(trimmed.pyimport("pycore.desk").handle, texts);
 expected.forEach((reply, i) => {
-  if (reply !== got[i]) throw new Error(`the sources answer ${texts[i]} with ${got[i]}, not ${reply}`);
+  if (reply !== got[i])
+    throw new Error(`the sources answer ${texts[i]} with ${got[i]}, not ${reply}`);
 });
-console.log(`${packed.length} modules, ${bytesOf(sourcesFile).length} bytes of source, ${texts.length} requests`);
+console.log(
+  `${packed.length} modules, ${bytesOf(sourcesFile).length} bytes of source, ${texts.length} requests`,
+);
 process.exit(0);

@@ -17,7 +17,7 @@ const read = ["pyodide.mjs"].map((name) => join(from, name)).concat(readers);
 const others = read.map((path) => readFileSync(path, "utf8")).join("\n");
 
 // Names that WebAssembly wants from itself, through the glue, are kept as well.
-const wanted = WebAssembly.Module.imports(new WebAssembly.Module(wasm))
+const wanted = globalThis.WebAssembly.Module.imports(new globalThis.WebAssembly.Module(wasm))
   .filter(({ module }) => module.startsWith("GOT."))
   .map(({ name }) => name);
 
@@ -28,8 +28,14 @@ function cutGlue() {
   const at = glue.indexOf(BEGIN);
   const declared = glue.lastIndexOf("var ", at);
   const end = glue.indexOf("}", at);
-  const copies = glue.slice(at + BEGIN.length, end).split(";").filter(Boolean);
-  const names = glue.slice(declared + "var ".length, at).replace(";", "").split(",");
+  const copies = glue
+    .slice(at + BEGIN.length, end)
+    .split(";")
+    .filter(Boolean);
+  const names = glue
+    .slice(declared + "var ".length, at)
+    .replace(";", "")
+    .split(",");
   if (at < 0 || !names.every((name) => /^[\w$]+$/.test(name)))
     throw new Error("the glue has another form than that of the pinned Pyodide");
   const used = words(glue.slice(0, declared), glue.slice(end), others, ...wanted);

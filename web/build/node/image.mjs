@@ -57,7 +57,9 @@ function startFrom(head, lay) {
     indexURL,
     _loadSnapshot: head,
     createPyodideModule: async (settings) => {
-      const module = await (await import(pathToFileURL(join(folder, "pyodide.asm.mjs")).href)).default(settings);
+      const module = await (
+        await import(pathToFileURL(join(folder, "pyodide.asm.mjs")).href)
+      ).default(settings);
       lay(module);
       return module;
     },
