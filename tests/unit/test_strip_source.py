@@ -44,9 +44,7 @@ def _plain(value: Any) -> Any:
 
 
 # A module with nothing but a docstring has no line left.
-SOURCES = [
-    path for path in files_below(PYCORE, ".py") if len(ast.parse(path.read_text()).body) > 1
-]
+SOURCES = [path for path in files_below(PYCORE, ".py") if len(ast.parse(path.read_text()).body) > 1]
 
 
 @pytest.mark.parametrize("path", SOURCES, ids=lambda path: path.stem)

@@ -22,10 +22,10 @@ PRESSES = 60
 SLACK_MS = 60_000
 
 LISTEN = """() => {
-  window.took = [];
   let pressed = null;
   document.addEventListener("click", (event) => {
-    if (event.target.closest("button.key")) pressed = event.timeStamp;
+    const key = event.target.closest("button.key");
+    if (key) pressed = /^[0-9]$/.test(key.textContent) ? event.timeStamp : null;
   }, true);
   const look = () => {
     if (pressed === null || document.querySelector(".result-main") === null) return;
@@ -41,15 +41,16 @@ LISTEN = """() => {
 def presses(page: Page, count: int) -> list[float]:
     """Milliseconds of so many digits."""
     keys = page.locator("button.key")
-    page.evaluate(LISTEN)
+    line = page.locator(".result-main")
+    page.evaluate("() => { window.took = []; }")
     for turn in range(count):
-        # What is left, "4.", is a number too, so taking a digit back is counted and left out.
+        # Without its last digit the reading is "4.", with which there is no recipe.
         keys.last.click()
-        launch.asked(page, f"() => window.took.length === {2 * turn + 1}")
-        keys.filter(has_text=str(turn % 9 + 1)).first.click()
-        launch.asked(page, f"() => window.took.length === {2 * turn + 2}")
+        expect(line).to_have_count(0)
+        keys.get_by_text(str(turn % 9 + 1), exact=True).click()
+        launch.asked(page, f"() => window.took.length === {turn + 1}")
     took: list[float] = page.evaluate("window.took")
-    return took[1::2]
+    return took
 
 
 def main() -> None:
@@ -69,6 +70,7 @@ def main() -> None:
             page.goto(address)
             make_used(page)
             field(page, "Reading").click()
+            page.evaluate(LISTEN)
             for rate in RATES:
                 with slowed(profile, rate):
                     took = sorted(presses(page, wanted.presses))
