@@ -1,4 +1,4 @@
-"""What the plain start reads: sources without comments, docstrings and assertions, else the same."""
+"""Sources for the plain start: without comments, docstrings and assertions, else the same."""
 
 import ast
 import dis
@@ -14,7 +14,8 @@ from web.build.paths import PYCORE, SCRIPTS, files_below
 
 def _module() -> ModuleType:
     spec = importlib.util.spec_from_file_location("strip_source", SCRIPTS / "strip_source.py")
-    assert spec is not None and spec.loader is not None
+    assert spec is not None
+    assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
     spec.loader.exec_module(module)
     return module
@@ -64,7 +65,8 @@ def test_lines_keep_their_numbers_and_texts_their_signs() -> None:
     got = stripped(source)
     assert got.count("\n") == source.count("\n")
     assert got.splitlines()[9] == '    return "# °\u2009é"'
-    assert "said" not in got and "Module" not in got and "assert" not in got
+    for gone in ("said", "Module", "assert"):
+        assert gone not in got
     space: dict[str, Any] = {}
     exec(compile(got, "m.py", "exec", dont_inherit=True), space)
     assert space["f"](0) == "# °\u2009é"
