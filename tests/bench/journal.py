@@ -1,21 +1,28 @@
-"""``python -m tests.bench.journal``: reading and folding logs that grow, and merging fifty phones.
+"""``python -m tests.bench.journal``: logs that grow, read, folded and asked; fifty phones merged.
 
+"trend" is the whole question about one machine with the log in it, so it reads and folds as well;
+"plan" is a recipe worked out in the same process while the log is held, the median of some.
 Times are this process's own, which a busy machine lengthens less than the clock on the wall.
 Every entry is a check, a top-up or a note of one of six machines, with nothing shown beside it.
 """
 
+import json
 import resource
+import statistics
 import time
 from collections.abc import Callable
 from math import log
 from typing import Any
 
+from pycore.desk import handle
 from pycore.desk.checked import checked
+from pycore.desk.trend import trend
+from pycore.desk.trend_messages import TrendBody
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import merged
 from pycore.journal.state import folded
 from pycore.journal.union import file_of, gathered, read_lines
-from tests.phones import MORNING_S, Phone, check, id_of, pour, setup
+from tests.phones import MORNING_S, Phone, check, id_of, moment, pour, setup
 
 SIZES = (1_000, 20_000, 100_000)
 MACHINES = 6
@@ -23,6 +30,8 @@ PHONES = 50
 MERGED_ENTRIES = 20_000
 EVERY_S = 600
 NOTE_EVERY = 10
+PLANS = 9
+PARTS = ("read", "fold", "trend", "plan")
 
 
 def log_of(title: str, entries: int) -> Phone:
@@ -48,15 +57,34 @@ def _took_s(work: Callable[[], Any]) -> tuple[float, Any]:
     return time.process_time() - started_s, result
 
 
-def _row(size: int) -> tuple[float, float]:
+def _plan_s() -> float:
+    text = json.dumps(
+        {"v": 1, "id": "b", "op": "plan_check", "body": {"machine": setup(), **check()}}
+    )
+    took_s = []
+    for _ in range(PLANS):
+        one_s, reply = _took_s(lambda: handle(text))
+        took_s.append(one_s)
+    if not json.loads(reply)["ok"]:
+        raise ValueError(reply)
+    return statistics.median(took_s)
+
+
+def _row(size: int) -> list[float]:
     lines = log_of("bench", size).lines
     read_s, parts = _took_s(lambda: read_lines(lines, checked))
     union = gathered(*parts)
     fold_s, now = _took_s(lambda: folded(union, MORNING_S + size * EVERY_S))
     if len(now.machines) != MACHINES or now.counts["as_written"] != size:
         raise ValueError(now.counts)
-    print(f"{size:>9,}{read_s:>12.3f}{fold_s:>12.3f}{1e6 * (read_s + fold_s) / size:>14.1f}")
-    return read_s, fold_s
+    asked = TrendBody(lines, moment(size * EVERY_S), id_of("machine 1"))
+    trend_s, told = _took_s(lambda: trend(asked))
+    if not told.rows:
+        raise ValueError(told)
+    times_s = [read_s, fold_s, trend_s, _plan_s()]
+    per_entry = f"{1e6 * (read_s + fold_s) / size:>14.1f}"
+    print(f"{size:>9,}{''.join(f'{time_s:>12.3f}' for time_s in times_s)}{per_entry}", flush=True)
+    return times_s
 
 
 def _exponent(times_s: list[float]) -> float:
@@ -78,10 +106,12 @@ def main() -> None:
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     print(f"merge of {len(done.union.entries):,} entries from {PHONES} phones: {merge_s:.2f} s")
     print(f"writing {len(text) / 1e6:.1f} MB: {write_s:.2f} s; peak memory {peak_mb:.0f} MB")
-    print(f"\n{'entries':>9}{'read s':>12}{'fold s':>12}{'µs per entry':>14}")
+    titles = "".join(f"{f'{name} s':>12}" for name in PARTS)
+    print(f"\n{'entries':>9}{titles}{'µs read+fold':>14}")
     rows = [_row(size) for size in SIZES]
-    read, fold = (_exponent([row[part] for row in rows]) for part in (0, 1))
-    print(f"growth exponent: read {read:.2f}, fold {fold:.2f}")
+    exponents = (_exponent(list(times_s)) for times_s in zip(*rows, strict=True))
+    grown = ", ".join(f"{name} {x:.2f}" for name, x in zip(PARTS, exponents, strict=True))
+    print(f"growth exponent: {grown}")
 
 
 if __name__ == "__main__":

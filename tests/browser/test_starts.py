@@ -9,6 +9,8 @@ from tests.browser.walk import check_until_recipe
 
 FIRST_ANSWER_MARK = "core: first answer"
 FAILED_START_MARK = "core: start failed"
+# It compiles every module.
+PLAIN_START_MS = 90_000
 ASK_DETAILS = "name => performance.getEntriesByName(name).map((mark) => mark.detail)"
 # Turns 64 bytes in the middle of a stored file around.
 DAMAGE = """
@@ -61,7 +63,8 @@ def test_damaged_image_is_told_and_the_plain_start_answers(
     server.kill()
     page.reload()
     # Nothing can be mended without the server, and nothing has to be for a recipe.
-    expect(page.get_by_text("a file on this phone is damaged")).to_be_visible()
+    damaged = page.get_by_text("a file on this phone is damaged")
+    expect(damaged).to_be_visible(timeout=PLAIN_START_MS)
     assert_started(page, "plain", failed=1)
     page.get_by_role("link", name="Wheel lathe").click()
     check_until_recipe(page)

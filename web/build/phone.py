@@ -6,7 +6,17 @@ from pathlib import Path
 
 from web.build.environment import venv_python
 from web.build.node import Node
-from web.build.paths import LOCKS, NODE_MODULES, PYCORE, ROOT, SCRIPTS, SHARED, STATE, files_below
+from web.build.paths import (
+    LOCKS,
+    NODE_MODULES,
+    PYCORE,
+    ROOT,
+    SCRIPTS,
+    SHARED,
+    STATE,
+    WEB,
+    files_below,
+)
 from web.build.run import run_tool
 from web.build.steps import Steps
 
@@ -19,8 +29,11 @@ OWN_WHEEL = STATE / "own-wheel"
 RESOLVED_LOCK = STATE / "pyodide-lock.json"
 PHONE = STATE / "phone"
 MODULE_LIST = STATE / "phone-modules.json"
-PYTHON_ZIP = PHONE / "python_stdlib.zip"
+SOURCES_ZIP = PHONE / "python_stdlib.zip"
+COMPILED_ZIP = STATE / "compiled.zip"
 IMAGE_FILES = ("core.head.bin", "core.pages.bin", "empty.zip")
+# Files of the app that read Pyodide's module by name.
+READERS = (WEB / "src" / "core" / "image.ts",)
 RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
 
 
@@ -43,9 +56,10 @@ def build_phone_python(node: Node, steps: Steps) -> Path:
             NODE_MODULES / "pyodide" / "python_stdlib.zip",
             *files_below(SHARED / "examples", ".json"),
             *files_below(SCRIPTS),
+            *READERS,
             *runtime,
         ],
-        [PYTHON_ZIP, MODULE_LIST, *(PHONE / name for name in (*RUNTIME_FILES, *IMAGE_FILES))],
+        [SOURCES_ZIP, MODULE_LIST, *(PHONE / name for name in (*RUNTIME_FILES, *IMAGE_FILES))],
         lambda: _make_phone_folder(node),
     )
     return PHONE
@@ -91,23 +105,27 @@ def _make_phone_folder(node: Node) -> None:
     joined.mkdir()
     for wheel in [*files_below(WHEELS, ".whl"), *files_below(OWN_WHEEL, ".whl")]:
         shutil.copyfile(wheel, joined / wheel.name)
+    run_tool(
+        "Cutting Pyodide's exports",
+        [*node.node, SCRIPTS / "cut_runtime.mjs", NODE_MODULES / "pyodide", PHONE, *READERS],
+        extra_environment=node.environment,
+    )
     same_everywhere = {**node.environment, "TZ": "UTC", "LC_ALL": "C.UTF-8"}
     run_tool(
         "Making the Python for the phone",
         [
             *node.node, SCRIPTS / "bundle.mjs", RESOLVED_LOCK, joined, SHARED / "examples",
-            PYTHON_ZIP, MODULE_LIST,
+            COMPILED_ZIP, SOURCES_ZIP, MODULE_LIST, PHONE,
         ],
         extra_environment=same_everywhere,
     )  # fmt: skip
     run_tool(
         "Making the memory image",
         [
-            *node.node, SCRIPTS / "image.mjs", PYTHON_ZIP, MODULE_LIST, SHARED / "examples", PHONE,
+            *node.node, SCRIPTS / "image.mjs", COMPILED_ZIP, MODULE_LIST,
+            SHARED / "examples", PHONE,
         ],
         extra_environment=same_everywhere,
     )  # fmt: skip
-    for name in RUNTIME_FILES:
-        shutil.copyfile(NODE_MODULES / "pyodide" / name, PHONE / name)
     for path in PHONE.iterdir():
         os.chmod(path, 0o644)

@@ -6,6 +6,7 @@ import "./steady.mjs";
 import { createHash } from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { pathToFileURL } from "node:url";
 import { blankFreeMemory } from "./blank.mjs";
 import { askAll, requestTexts } from "./examples.mjs";
 import { startPython } from "./python.mjs";
@@ -16,12 +17,14 @@ const PAGE_BYTES = 4096;
 const EMPTY_ZIP = Uint8Array.from([0x50, 0x4b, 5, 6, ...Array(18).fill(0)]);
 
 const [zipFile, listFile, examples, folder] = process.argv.slice(2);
+// The runtime that phones get: indices of functions, which the memory holds, are its own.
+const indexURL = `${folder}/`;
 const texts = requestTexts(examples);
 const emptyFile = join(folder, "empty.zip");
 writeFileSync(emptyFile, EMPTY_ZIP);
 
 async function makeSnapshot() {
-  const python = await startPython({ stdLibURL: zipFile, _makeSnapshot: true });
+  const python = await startPython({ stdLibURL: zipFile, indexURL, _makeSnapshot: true });
   const desk = python.pyimport("pycore.desk");
   const replies = askAll(desk.handle, texts);
   // Every module of the zip is imported now: a late import would meet a file system without the zip.
@@ -51,9 +54,12 @@ function parts(snapshot) {
 function startFrom(head, lay) {
   return startPython({
     stdLibURL: emptyFile,
+    indexURL,
     _loadSnapshot: head,
     createPyodideModule: async (settings) => {
-      const module = await (await import("pyodide/pyodide.asm.mjs")).default(settings);
+      const module = await (
+        await import(pathToFileURL(join(folder, "pyodide.asm.mjs")).href)
+      ).default(settings);
       lay(module);
       return module;
     },

@@ -1,11 +1,20 @@
-"""Runs inside Pyodide: writes every imported module, and all of pycore, as byte code in a zip."""
+"""Runs inside Pyodide: writes every imported module, and all of pycore, into two zips.
 
+One of byte code, which the memory image is made from; one of sources, which the plain start reads.
+"""
+
+import ast
 import importlib
 import importlib.util
 import pkgutil
 import sys
+import types
 import zipfile
 from importlib._bootstrap_external import _code_to_hash_pyc
+
+from strip_source import stripped
+
+OWN = ("__main__", "pack_modules", "strip_source")
 
 # Imported late, by error paths and by parsing dates or numbers in ways that no example shows.
 LATE_MODULES = (
@@ -64,7 +73,7 @@ def sources() -> dict[str, tuple[str, str]]:
     for name, module in sorted(sys.modules.items()):
         spec = getattr(module, "__spec__", None)
         loader = getattr(spec, "loader", None)
-        if name == "__main__" or spec is None or not hasattr(loader, "get_source"):
+        if name in OWN or spec is None or not hasattr(loader, "get_source"):
             continue
         # The name in the specification is the real one: os.path is the module posixpath.
         text = loader.get_source(spec.name)
@@ -76,25 +85,56 @@ def sources() -> dict[str, tuple[str, str]]:
     return found
 
 
+def without_hints(text: str) -> ast.Module:
+    """The module's tree without hints of functions: each would be a function itself.
+
+    Those of a class's fields stay: data classes are made from them.
+    """
+    tree = ast.parse(text)
+    for node in ast.walk(tree):
+        if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
+            node.returns = None
+        if isinstance(node, ast.arg):
+            node.annotation = None
+    return tree
+
+
+def without_lines(code: types.CodeType) -> types.CodeType:
+    """The code without the table of its line numbers, nor those of what it defines."""
+    inner = [without_lines(it) if isinstance(it, types.CodeType) else it for it in code.co_consts]
+    return code.replace(co_consts=tuple(inner), co_linetable=b"")
+
+
 def compiled(path: str, text: str) -> bytes:
     """The file of byte code for one module, the same on every build of the same source.
 
-    Without docstrings and assertions, which nobody reads on a phone: a sixth less to send.
+    Without docstrings and assertions, which nobody reads on a phone. Of pycore alone a traceback
+    tells the lines.
     """
-    code = compile(text, f"{HOME_OF_ZIP}/{path}.py", "exec", dont_inherit=True, optimize=2)
+    name = f"{HOME_OF_ZIP}/{path}.py"
+    code = compile(without_hints(text), name, "exec", dont_inherit=True, optimize=2)
+    if not path.startswith("pycore/"):
+        code = without_lines(code)
     return bytes(_code_to_hash_pyc(code, importlib.util.source_hash(text.encode()), False))
 
 
-def pack_modules(zip_path: str) -> list[str]:
-    """Writes the zip and returns the sorted names of the modules in it."""
+def write_zip(zip_path: str, files: dict[str, bytes]) -> None:
+    """The same bytes on every build of the same files."""
+    with zipfile.ZipFile(zip_path, "w", zipfile.ZIP_STORED) as archive:
+        for path, content in sorted(files.items()):
+            entry = zipfile.ZipInfo(path, OLDEST_ZIP_DATE)
+            entry.create_system = UNIX
+            entry.external_attr = 0o644 << 16
+            archive.writestr(entry, content)
+
+
+def pack_modules(compiled_path: str, sources_path: str) -> list[str]:
+    """Writes both zips and returns the sorted names of the modules in them."""
     for name in LATE_MODULES:
         importlib.import_module(name)
     import_all_of("pycore")
     found = sources()
-    with zipfile.ZipFile(zip_path, "w", zipfile.ZIP_STORED) as archive:
-        for _, (path, text) in sorted(found.items()):
-            entry = zipfile.ZipInfo(f"{path}.pyc", OLDEST_ZIP_DATE)
-            entry.create_system = UNIX
-            entry.external_attr = 0o644 << 16
-            archive.writestr(entry, compiled(path, text))
+    modules = found.values()
+    write_zip(compiled_path, {f"{path}.pyc": compiled(path, text) for path, text in modules})
+    write_zip(sources_path, {f"{path}.py": stripped(text).encode() for path, text in modules})
     return sorted(found)

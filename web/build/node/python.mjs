@@ -13,7 +13,14 @@ export const lockWith = (packages) => JSON.stringify({ info, packages });
 /** Python in this process. Its output ends up in the build's log. */
 export function startPython(options) {
   return loadPyodide({
-    env: { HOME: "/home/pyodide", TZ: "UTC", LC_ALL: "C.UTF-8", PYTHONHASHSEED: "0" },
+    env: {
+      HOME: "/home/pyodide",
+      TZ: "UTC",
+      LC_ALL: "C.UTF-8",
+      PYTHONHASHSEED: "0",
+      // Byte code keeps its lines and leaves out their columns, which only a traceback would show.
+      PYTHONNODEBUGRANGES: "1",
+    },
     _sysExecutable: "/usr/bin/python",
     lockFileContents: lockWith({}),
     ...options,

@@ -1,6 +1,8 @@
 // Imported before everything else of a build of the memory image: takes away what differs from one
 // Node.js to another and from one run to the next, so that the same sources give the same bytes.
 
+import nodeCrypto from "node:crypto";
+
 // Python keeps the index of a call helper in its memory, and each engine has another index. Pyodide
 // makes no helper where it takes the engine for an iPhone's: then the memory holds 0.
 Object.defineProperty(globalThis, "navigator", {
@@ -23,9 +25,11 @@ globalThis.Date = class extends RealDate {
   }
 };
 Object.defineProperty(globalThis.performance, "now", { value: () => 0 });
-Object.defineProperty(globalThis.crypto, "getRandomValues", {
-  value: (into) => {
-    new Uint8Array(into.buffer, into.byteOffset, into.byteLength).fill(7);
-    return into;
-  },
-});
+// Pyodide asks Node.js for chance, and a browser's own source where there is no Node.js.
+const filled = (into) => {
+  new Uint8Array(into.buffer, into.byteOffset, into.byteLength).fill(7);
+  return into;
+};
+Object.defineProperty(globalThis.crypto, "getRandomValues", { value: filled });
+nodeCrypto.randomFillSync = filled;
+Math.random = () => 0.5;

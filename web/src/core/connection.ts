@@ -2,7 +2,8 @@ import { wrap } from "comlink";
 import { coreWorkerAddress } from "../policy";
 import type { CoreWorker, StartKind } from "./api";
 
-const START_LIMIT_MS = 30_000;
+/** The plain start compiles every module, which takes a slow phone a quarter of a minute. */
+const START_LIMIT_MS = 60_000;
 /** Less for the image: it is either fast or of no use, and the plain start has to come after it. */
 const IMAGE_LIMIT_MS = 15_000;
 /** On a first visit the files come over a network, which may be slow without being broken. */

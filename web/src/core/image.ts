@@ -20,13 +20,15 @@ const BYTES_PER_WORD = 4;
 export function imageOptions(home: string): PyodideOptions {
   // Begun at once, needed late.
   const head = bytesOf(`${home}core.head.bin`);
-  const pages = bytesOf(`${home}core.pages.bin`);
+  let pages: Promise<ArrayBuffer> | null = bytesOf(`${home}core.pages.bin`);
   const make: MakeModule = async (settings) => {
     const glue = (await import(/* @vite-ignore */ `${home}pyodide.asm.mjs`)) as {
       default: MakeModule;
     };
     const module = await glue.default(settings);
-    layDown(module, await pages);
+    if (pages !== null) layDown(module, await pages);
+    // They stand in Python's memory now; Pyodide keeps this function, and would keep them with it.
+    pages = null;
     return module;
   };
   return {

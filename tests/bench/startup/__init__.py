@@ -1,0 +1,1 @@
+"""How long the app takes to start, beside Pyodide as it comes."""
