@@ -14,7 +14,7 @@ from tests.screens.take import LANGUAGES, walk_past
 SETTLE_MS = 250
 THEMES: tuple[Theme, ...] = ("light", "dark")
 # Pages that are read before anything is pressed: they are longer than a phone, and have no keys.
-READ_FIRST = {"look", "trend"}
+READ_FIRST = {"look", "trend", "pour-ready"}
 
 
 @dataclass

@@ -106,7 +106,8 @@ _MAIN = """
 })
 """
 # Edges of controls, and lines of drawings, against what lies behind them. A line in the colour of
-# its ground parts a filled shape from others; the level bar's edge does so for the mark above it.
+# its ground parts others: the level bar's edge does so, and the body of a wall clears its inside.
+# The eyepiece's rim and line are seen by what they part: field and page, dark and light.
 _LINES = r"""
 (least) => {
   const light = (text) => {
@@ -129,19 +130,22 @@ _LINES = r"""
     return (high + 0.05) / (low + 0.05);
   };
   const faint = [];
-  // What was drawn before it and lies under its middle, else the ground of the drawing.
-  const under = (one, shapes) => {
-    const box = one.getBoundingClientRect();
-    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  // What was drawn before it and lies under a place of its line, else the ground of the drawing.
+  const under = (one, shapes, share) => {
+    const at = one.getPointAtLength(share * one.getTotalLength());
+    const seen = at.matrixTransform(one.getScreenCTM());
     const fills = shapes.slice(0, shapes.indexOf(one)).filter((other) => {
-      const { left, right, top, bottom } = other.getBoundingClientRect();
       const { fill, fillOpacity } = getComputedStyle(other);
       return fill.startsWith("rgb(") && fillOpacity === "1" &&
-        left <= x && x <= right && top <= y && y <= bottom;
+        other.isPointInFill(seen.matrixTransform(other.getScreenCTM().inverse()));
     });
     const last = fills.at(-1);
     return last === undefined ? behind(one.ownerSVGElement) : getComputedStyle(last).fill;
   };
+  // A line may cross several grounds: the middle one counts.
+  const middleGround = (one, shapes, stroke) =>
+    [0.1, 0.3, 0.5, 0.7, 0.9].map((share) => under(one, shapes, share))
+      .sort((a, b) => ratio(stroke, a) - ratio(stroke, b))[2];
   const note = (one, colour, ground, fill = "none") => {
     const isFilled = fill.startsWith("url") ||
       (fill.startsWith("rgb(") && ratio(fill, ground) >= least);
@@ -156,14 +160,15 @@ _LINES = r"""
     note(one, style.borderTopColor, behind(one.parentElement));
   }
   const kinds = "path, rect, circle, ellipse, line, polyline";
+  const parting = "pattern, clipPath, mask, defs, " +
+    ".level-bar-edge, .eye-rim, .eye-line, .wall-body";
   for (const drawing of document.querySelectorAll("svg:not(.sheet svg)")) {
     const shapes = [...drawing.querySelectorAll(kinds)].filter((one) =>
-      one.closest("pattern, clipPath, mask, defs, .level-bar-edge") === null &&
-      one.getClientRects().length > 0);
+      one.closest(parting) === null && one.getClientRects().length > 0);
     for (const one of shapes) {
       const { stroke, strokeWidth, fill } = getComputedStyle(one);
       if (isClear(stroke) || !stroke.startsWith("rgb") || parseFloat(strokeWidth) === 0) continue;
-      note(one, stroke, under(one, shapes), fill);
+      note(one, stroke, middleGround(one, shapes, stroke), fill);
     }
   }
   return [...new Set(faint)];

@@ -108,7 +108,7 @@ export function TickScreen(props: PourProps) {
       title={title}
       place={machine.body.machine.name}
       step={say(awake === "on" ? "pour.awake" : "pour.may_sleep")}
-      stays
+      stays={step.state !== "ready"}
       onBack={() => {
         back("machines", machine.machine);
       }}
