@@ -61,6 +61,7 @@ def test_a_digit_typed_after_another_is_no_other_day(page: Page) -> None:
     month.select_option(label="November")
     year.press_sequentially("2026")
     expect(page.get_by_text("Thursday, 12 November 2026")).to_be_visible()
+    day.press("End")
     day.press("Backspace")
     expect(page.get_by_text("Sunday, 1 November 2026")).to_be_visible()
     expect(day).to_have_value("1")
