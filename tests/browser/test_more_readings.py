@@ -167,7 +167,7 @@ def test_zeroed_just_now_at_the_answers(page: Page) -> None:
     with_old_zero(page)
     until_answers(page)
     follow(page, "I zeroed it just now")
-    expect(page.get_by_text("4.0 Brix was read before this zero")).to_be_visible()
+    expect(page.get_by_text("4.0 Brix is from before")).to_be_visible()
     for text in ("1e3", "9999"):
         box = field(page, "What does it show in water")
         box.fill(text)

@@ -107,7 +107,8 @@ _MAIN = """
 """
 # Edges of controls, and lines of drawings, against what lies behind them. A line in the colour of
 # its ground parts others: the level bar's edge does so, and the body of a wall clears its inside.
-# The eyepiece's rim and line are seen by what they part: field and page, dark and light.
+# The eyepiece's rim and line are seen by what they part: field and page, dark and light. The mark
+# in the bucket is brass on brass where it ends and stands out from the panel.
 _LINES = r"""
 (least) => {
   const light = (text) => {
@@ -161,7 +162,7 @@ _LINES = r"""
   }
   const kinds = "path, rect, circle, ellipse, line, polyline";
   const parting = "pattern, clipPath, mask, defs, " +
-    ".level-bar-edge, .eye-rim, .eye-line, .wall-body";
+    ".level-bar-edge, .eye-rim, .eye-line, .eye-blur, .wall-body, .pour-mark";
   for (const drawing of document.querySelectorAll("svg:not(.sheet svg)")) {
     const shapes = [...drawing.querySelectorAll(kinds)].filter((one) =>
       one.closest(parting) === null && one.getClientRects().length > 0);
