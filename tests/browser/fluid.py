@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Mapping
 
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.phone import heading
 from tests.browser.walk import field, next_page, pass_by, press
@@ -15,10 +15,35 @@ def choose(page: Page, name: str) -> None:
     answer.first.check(force=True)
 
 
+def day_parts(page: Page, name: str) -> tuple[Locator, Locator, Locator]:
+    """Day, month and year of the day that is asked for under this name."""
+    group = page.get_by_role("group", name=name)
+    day, year = (group.get_by_role("textbox", name=part) for part in ("Day", "Year"))
+    return day, group.get_by_role("combobox", name="Month"), year
+
+
+def set_day(page: Page, name: str, iso: str) -> None:
+    """Gives a day by year-month-day."""
+    day, month, year = day_parts(page, name)
+    wanted_year, wanted_month, wanted_day = iso.split("-")
+    year.fill(wanted_year)
+    month.select_option(wanted_month)
+    day.fill(wanted_day)
+
+
+def shown_day(page: Page, name: str) -> str:
+    """The three parts as they stand there, by year-month-day."""
+    day, month, year = (part.input_value() for part in day_parts(page, name))
+    return f"{year}-{month}-{day.zfill(2)}" if year + month + day else ""
+
+
 def type_all(page: Page, texts: Mapping[str, str]) -> None:
-    """Types into fields found by part of their name, over what stands there."""
+    """Types into fields found by part of their name, over what stands there; days by parts."""
     for name, text in texts.items():
-        field(page, name).first.fill(text)
+        if page.get_by_role("group", name=name).count():
+            set_day(page, name, text)
+        else:
+            field(page, name).first.fill(text)
 
 
 def to_jugs(page: Page, at_page: Callable[[Page], None] = pass_by) -> None:

@@ -15,6 +15,11 @@ MOST_TICKS = 80
 def start_pouring(page: Page, depth: str = "342", reading: str = "4.0") -> int:
     """From an empty phone to the first bucket; how many buckets there are."""
     set_up_machine(page)
+    return pour_after_check(page, depth, reading)
+
+
+def pour_after_check(page: Page, depth: str = "342", reading: str = "4.0") -> int:
+    """From the machine's own page to the first bucket; how many buckets there are."""
     check_until_recipe(page, depth, reading)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

@@ -57,9 +57,9 @@ def pour(page: Page, count: str, water: str, concentrate: str) -> None:
     """Fills in one kind of bucket and goes on to how it came out."""
     expect(heading(page)).to_have_text(STEPS["pours"])
     for name, text in (
-        ("How many", count),
-        ("Water in each", water),
-        ("Concentrate in each", concentrate),
+        ("Buckets", count),
+        ("Water", water),
+        ("Concentrate", concentrate),
     ):
         field(page, name).fill(text)
     press(page, "See how it came out")

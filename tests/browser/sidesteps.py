@@ -46,7 +46,7 @@ def dip(page: Page, depth: str = "342") -> None:
 def read_first(page: Page, reading: str = "4.0") -> None:
     """From the machine's own page past the reading to the dip."""
     start_check(page)
-    press(page, "Take the reading first")
+    press(page, "Reading first")
     field(page, "What does the reading").fill(reading)
     next_page(page)
     page.get_by_role("button", name="Sharp line").click()

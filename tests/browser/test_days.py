@@ -1,24 +1,25 @@
-"""Days are chosen from the phone's calendar, shown in words, and are those of the place."""
+"""Days have three parts with the month by name, are shown in words, and are those of the place."""
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.fluid import choose, type_all
+from tests.browser.fluid import choose, day_parts, set_day, shown_day, type_all
 from tests.browser.phone import Phone
 from tests.browser.server import Server
 from tests.browser.test_shop import row
-from tests.browser.test_wrong_input import assert_refused
 from tests.browser.walk import change_group, field, next_page, open_group, open_machine, press
 
+DAY = "On which day"
 
-def assert_part_of_a_day_is_refused(page: Page, name: str) -> None:
-    """A day without its year is a slip, not a day that nobody gave."""
-    box = field(page, name)
-    box.fill("")
-    box.press_sequentially("0302")
+
+def assert_refused(page: Page, said: str) -> None:
+    """The page refuses the day in words at the field, which keeps what was given."""
+    before = shown_day(page, DAY)
     press(page, "Continue")
-    expect(box).to_have_attribute("aria-invalid", "true")
-    expect(page.get_by_role("alert").first).to_contain_text("must be a date")
+    for part in day_parts(page, DAY):
+        expect(part).to_have_attribute("aria-invalid", "true")
+    expect(page.get_by_role("alert").first).to_contain_text(said)
+    assert shown_day(page, DAY) == before
 
 
 @pytest.mark.usefixtures("machine_on_phone")
@@ -28,18 +29,42 @@ def test_day_of_the_zero(page: Page) -> None:
     choose(page, "Brix")
     next_page(page)
     change_group(page, "zero of the instrument")
-    expect(field(page, "On which day")).to_have_value("")
+    assert shown_day(page, DAY) == ""
     field(page, "What did it show").fill("0")
     # With the first digit today stands there.
     today = page.evaluate("new Intl.DateTimeFormat('en-CA').format(new Date())")
-    expect(field(page, "On which day")).to_have_value(today)
-    assert_refused(page, "On which day", "2999-01-01")
-    assert_part_of_a_day_is_refused(page, "On which day")
+    expect(day_parts(page, DAY)[2]).to_have_value(today[:4])
+    assert shown_day(page, DAY) == today
+    set_day(page, DAY, "2999-01-01")
+    assert_refused(page, "2999-01-01")
+    # A day that no calendar has, and one of which a part is missing: field, got, allowed.
+    set_day(page, DAY, "2026-02-30")
+    assert_refused(page, "must be a day of the calendar with its month and year, like 2026-11-25.")
+    expect(page.get_by_role("alert").first).to_contain_text("You typed “2026-02-30”")
+    day_parts(page, DAY)[2].fill("")
+    assert_refused(page, "You typed “?-02-30”")
     page.reload()
     expect(field(page, "What did it show")).to_have_value("0")
-    field(page, "On which day").fill("2026-01-02")
+    assert shown_day(page, DAY) == "-02-30"
+    set_day(page, DAY, "2026-01-02")
+    expect(page.get_by_text("Friday, 2 January 2026")).to_be_visible()
     next_page(page)
     assert row(page, "Zeroed on") == "Friday, 2 January 2026"
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_digit_typed_after_another_is_no_other_day(page: Page) -> None:
+    open_machine(page)
+    open_group(page, "drum in use")
+    day, month, year = day_parts(page, "Delivered on")
+    day.press_sequentially("12")
+    month.select_option(label="November")
+    year.press_sequentially("2026")
+    expect(page.get_by_text("Thursday, 12 November 2026")).to_be_visible()
+    day.press("End")
+    day.press("Backspace")
+    expect(page.get_by_text("Sunday, 1 November 2026")).to_be_visible()
+    expect(day).to_have_value("1")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

@@ -166,7 +166,7 @@ def test_reading_without_a_dip(page: Page) -> None:
 def test_wrong_reading_is_refused_also_when_no_dip_follows(page: Page) -> None:
     open_machine(page)
     start_check(page)
-    press(page, "Take the reading first")
+    press(page, "Reading first")
     for text in ["", *WRONG]:
         assert_refused(page, "What does the reading", text)
     expect(page.get_by_role("button", name="No dip now")).to_have_count(0)

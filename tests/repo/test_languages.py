@@ -23,6 +23,7 @@ SAME_IN_GERMAN = {
     "compact.unanswered", "dip.volume", "facts.name", "facts.thing_sides", "field.first_fill_ph",
     "field.ph", "found.factor", "install.android", "install.iphone", "language.de", "language.en",
     "limits.nitrite_most_hint", "limits.review_hint", "look.nitrite_row", "look.ph",
+    "pour.aloud_amount", "pour.aloud_step",
     "machine.code", "metal.aluminium", "metal.magnesium", "method.titration", "mishap.note",
     "pours.give_or_take", "practice.worked.room", "practice.worked.strength",
     "practice.worked.volume", "print.A4", "print.Letter", "recipe.now", "sheet.bucket_strength",

@@ -14,26 +14,33 @@ _PARTED = r"""
   /\d (?:L|mL|mm|cm|in|ft|kg|%|Brix|°C|US gal|imp gal|min)(?![\w/])/g) ?? [])
 """
 # Radio buttons and ticks are as large as the row that labels them; others are laid over their part.
-_SMALL = """
-(least) => [...document.querySelectorAll("button, a, input, summary, select")]
+TARGETS = """
+() => [...document.querySelectorAll("button, a, input, summary, select")]
   .filter((one) => one.getClientRects().length > 0)
   .map((one) => {
     const after = getComputedStyle(one, "::after");
-    const isOver = after.content !== "none" && after.position === "absolute";
+    const isOver = after.content !== "none" && after.position === "absolute" &&
+      getComputedStyle(one).position === "static";
     const met = isOver ? one.offsetParent : (one.closest("label") ?? one);
-    const box = met.getBoundingClientRect();
-    const name = (one.getAttribute("aria-label") ?? one.innerText ?? one.name).trim();
-    return { name, width: box.width, height: box.height };
+    const { x, y, width, height } = met.getBoundingClientRect();
+    const name = (one.getAttribute("aria-label") || one.innerText || one.name || one.id).trim();
+    return { name, x, y, width, height };
   })
-  .filter(({ width, height }) => Math.min(width, height) < least - 0.5)
-  .map(({ name, width, height }) => `${name} ${Math.round(width)} x ${Math.round(height)}`)
 """
+
+
+def _small(page: Page) -> list[str]:
+    return [
+        f"{one['name']} {one['width']:.0f} x {one['height']:.0f}"
+        for one in page.evaluate(TARGETS)
+        if min(one["width"], one["height"]) < LEAST_PX - 0.5
+    ]
 
 
 def measured(page: Page) -> list[str]:
     """Numbers that may part from their unit, small targets, and text under 7:1."""
     wrong = [f"may part: {found!r}" for found in page.evaluate(_PARTED)]
-    wrong += [f"small: {found}" for found in page.evaluate(_SMALL, LEAST_PX)]
+    wrong += [f"small: {found}" for found in _small(page)]
     return wrong
 
 

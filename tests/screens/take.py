@@ -3,7 +3,9 @@
 import argparse
 import sys
 import tempfile
+from collections.abc import Sequence
 from pathlib import Path
+from typing import Protocol
 
 from playwright.sync_api import Page, expect, sync_playwright
 
@@ -17,6 +19,17 @@ LANGUAGES = ("en", "de")
 MOST_TICKS = 60
 
 
+class Visitor(Protocol):
+    """Who walks past the screens and does something at each."""
+
+    language: str
+    mode: str
+
+    def take(self, page: Page, name: str) -> None: ...
+
+    def open(self, page: Page, place: str, name: str) -> None: ...
+
+
 def _onward(page: Page) -> None:
     """Presses the main action, whatever it is called in this language."""
     page.locator(".main-action").click()
@@ -24,7 +37,7 @@ def _onward(page: Page) -> None:
     page.wait_for_timeout(1_100)
 
 
-def _use(page: Page, album: Album, mode: str) -> None:
+def _use(page: Page, album: Visitor, mode: str) -> None:
     """Changes language and mode of the phone, which both hold from the next start on."""
     album.mode = mode
     page.evaluate(
@@ -37,7 +50,7 @@ def _use(page: Page, album: Album, mode: str) -> None:
     expect(heading(page)).to_be_visible()
 
 
-def _pour(page: Page, album: Album, machine: str) -> None:
+def _pour(page: Page, album: Visitor, machine: str) -> None:
     """From the recipe over every bucket to the second reading."""
     page.evaluate("(place) => { location.hash = place; }", f"#/{machine}/recipe")
     # After a new start the calculator takes its time.
@@ -69,18 +82,22 @@ def _pour(page: Page, album: Album, machine: str) -> None:
     album.open(page, "", "machines-reading-due")
 
 
-def _walk(page: Page, album: Album) -> None:
-    set_up_machine(page)
-    page.get_by_role("button", name="Back").click()
+def walk_past(
+    page: Page,
+    album: Visitor,
+    of_machine: Sequence[str] = ABOUT_MACHINE,
+    of_phone: Sequence[str] = OF_PHONE,
+) -> None:
+    """From the list with one machine past a check, the given places, the pour and what follows."""
     open_machine(page)
     machine = page.url.split("#/")[1]
     check_until_recipe(page)
     _use(page, album, "guided")
     for place in ("", machine):
         album.open(page, place, place.split("/")[0] or "list")
-    for place in [*OF_CHECK, *ABOUT_MACHINE]:
+    for place in [*OF_CHECK, *of_machine]:
         album.open(page, f"{machine}/{place}", place)
-    for place in OF_PHONE:
+    for place in of_phone:
         album.open(page, place, place)
     _use(page, album, "compact")
     for place in (machine, f"{machine}/all"):
@@ -105,7 +122,9 @@ def take(language: str) -> Album:
             wait_until_ready(page)
             album.mode = "first"
             album.take(page, "list-empty")
-            _walk(page, album)
+            set_up_machine(page)
+            page.get_by_role("button", name="Back").click()
+            walk_past(page, album)
             print("\n".join(str(path) for path in album.sheets(page)))
             phone.close()
             print("\n".join(phone.problems))

@@ -63,7 +63,18 @@ function guardFetch(deadline: Deadline): void {
   };
 }
 
+/**
+ * Pyodide asks by a call whether its worker is a classic one. A module worker refuses as this does, but
+ * here the page's policy would refuse first and write an error into the console at every start.
+ */
+function refuseClassicScripts(): void {
+  self.importScripts = () => {
+    throw new TypeError("a module worker has no classic scripts");
+  };
+}
+
 async function load(kind: StartKind): Promise<Handle> {
+  refuseClassicScripts();
   const home = new URL(`../${__PYTHON__.folder}/`, self.location.href).href;
   const runtime = (await import(/* @vite-ignore */ `${home}pyodide.mjs`)) as {
     loadPyodide(options: PyodideOptions): Promise<PyodideAPI>;

@@ -19,8 +19,8 @@ export function MainAction(props: MainActionProps) {
   const { onPress, children, busy = false, about = "", rests = false } = props;
   const isResting = useRest(rests);
   const guarded = useGuard(onPress, about);
-  const press = (): void => {
-    if (!isResting) guarded();
+  const press = (event: MouseEvent): void => {
+    if (!isResting) guarded(event);
   };
   return (
     <button type="button" class="main-action" onClick={press} aria-disabled={busy || isResting}>

@@ -1,6 +1,7 @@
 // Possible but unusual: asked once, with two equal ways on. What was typed stays either way.
 import { useEffect, useRef } from "preact/hooks";
 import { say } from "../words/say";
+import { useGuard } from "./guard";
 
 interface DoubtProps {
   readonly sentence: string;
@@ -12,6 +13,8 @@ interface DoubtProps {
 
 export function DoubtQuestion({ sentence, again, keep, onAgain, onKeep }: DoubtProps) {
   const text = useRef<HTMLHeadingElement>(null);
+  const pressAgain = useGuard(onAgain);
+  const pressKeep = useGuard(onKeep);
   // The question replaces what was just pressed, so it takes the focus with it.
   useEffect(() => {
     text.current?.focus();
@@ -22,10 +25,10 @@ export function DoubtQuestion({ sentence, again, keep, onAgain, onKeep }: DoubtP
         {sentence}
       </h2>
       <div class="two-equal">
-        <button type="button" class="equal" onClick={onAgain}>
+        <button type="button" class="equal" onClick={pressAgain}>
           {again}
         </button>
-        <button type="button" class="equal" onClick={onKeep}>
+        <button type="button" class="equal" onClick={pressKeep}>
           {keep}
         </button>
       </div>

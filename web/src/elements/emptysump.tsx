@@ -14,8 +14,8 @@ const LEVEL = frame.top + 78;
 /** Pointers end in the drawing, words stand beside it. */
 const INSIDE = frame.right - 12;
 const OUTSIDE = frame.right + 14;
-/** The longest word would end at the very edge. */
-const WIDTH = frame.width + 16;
+/** Wide enough for a letter of a bold, wide font. */
+const LETTER = 10;
 
 const PARTS: readonly Part[] = [
   { key: "parts.rim", y: frame.top, from: frame.right + 4 },
@@ -26,10 +26,12 @@ const PARTS: readonly Part[] = [
 
 export function EmptySump() {
   const x = frame.left + 60;
+  const longest = Math.max(...PARTS.map(({ key }) => say(key).length));
+  const width = OUTSIDE + LETTER * longest;
   return (
     <svg
       class="drawing section section-wide"
-      viewBox={`0 0 ${WIDTH} ${frame.height}`}
+      viewBox={`0 0 ${width} ${frame.height}`}
       role="img"
       aria-label={say("parts.name")}
     >

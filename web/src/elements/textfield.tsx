@@ -11,10 +11,15 @@ interface TextFieldProps {
   readonly fault?: string | undefined;
   readonly number?: boolean;
   readonly onText: (text: string) => void;
+  /** The page has keys of its own for this field and is told when it is the one that is meant. */
+  readonly onKeys?: (() => void) | undefined;
+  /** The keys type into this one now. */
+  readonly isMeant?: boolean;
 }
 
 export function TextField(props: TextFieldProps) {
-  const { id, label, hint, unit, text, fault, number = true, onText } = props;
+  const { id, label, hint, unit, text, fault, number = true, onText, onKeys } = props;
+  const meant = onKeys !== undefined && props.isMeant === true ? " text-meant" : "";
   const sign = unit === undefined ? "" : unitSign(unit);
   const described = [
     hint === undefined ? "" : `${id}-hint`,
@@ -38,10 +43,11 @@ export function TextField(props: TextFieldProps) {
         <input
           id={id}
           type="text"
-          class={number ? "text-box text-number" : "text-box"}
+          class={(number ? "text-box text-number" : "text-box") + meant}
           autoComplete="off"
           value={text}
-          inputMode={number ? "decimal" : "text"}
+          inputMode={onKeys !== undefined ? "none" : number ? "decimal" : "text"}
+          {...(onKeys === undefined ? {} : { onFocus: onKeys })}
           aria-invalid={fault !== undefined}
           {...(described === "" ? {} : { "aria-describedby": described })}
           onInput={(event) => {

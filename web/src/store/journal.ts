@@ -21,6 +21,7 @@ import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
 import { lineOf, mayBeLatest, sortLines, type Line, type Placed } from "./lines";
 import { isMeasured, PINNED } from "./pinned";
+import { recallPourings } from "./pouring";
 import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
 import { dropLacking, noteIfGone, type Head } from "./witness";
@@ -234,7 +235,10 @@ function take(now: Held): void {
 async function fetchAll(): Promise<void> {
   await fillExample();
   const wanted = need;
-  take(await readHeld(held.value, wanted));
+  const read = await readHeld(held.value, wanted);
+  // Before the first page is drawn: it tells how many buckets are poured.
+  if (held.value === null) await recallPourings();
+  take(read);
   if (wanted !== need) await fetchAll();
 }
 

@@ -1,6 +1,6 @@
 // pycore rounds and chooses the unit. Here a number only gets its decimal sign and its space.
 import type { Shown } from "../core/messages";
-import { isKey, LOCALE, say } from "./say";
+import { isCountKey, isKey, LOCALE, say, sayCount } from "./say";
 
 const NO_BREAK = "\u00a0";
 const THIN = "\u202f";
@@ -56,6 +56,15 @@ export function withUnit(number: string, unit: string): string {
 /** "8.5 L", "13 7/16 in", "6.0 %". */
 export function write(shown: Shown): string {
   return withUnit(writeNumber(shown), shown.unit);
+}
+
+/** "8.5 litres": an amount as it should sound. Half a gallon is a gallon, and so is one. */
+export function writeSpoken(shown: Shown): string {
+  const key = `spoken.${shown.unit}`;
+  const number = writeNumber(shown);
+  if (!isCountKey(key)) return `${number} ${unitSpoken(shown.unit)}`.trim();
+  const isPart = shown.fraction !== undefined && shown.value < 1;
+  return sayCount(key, isPart ? 1 : shown.value, { n: number });
 }
 
 const DECIMAL = /^([-−]?\d+)[.,](\d+)$/;

@@ -73,6 +73,11 @@ export function isKey(key: string): key is Key {
   return typeof words[key] === "string";
 }
 
+/** The same for a sentence with plural forms. */
+export function isCountKey(key: string): key is CountKey {
+  return typeof words[key] === "object";
+}
+
 /** Every sentence below a prefix, by the rest of its key: what a sheet is printed with. */
 export function sentencesBelow(prefix: string): Readonly<Record<string, string>> {
   const found = Object.entries(words).filter(([key]) => key.startsWith(prefix));

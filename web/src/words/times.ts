@@ -26,6 +26,19 @@ const shortDay = new Intl.DateTimeFormat(LOCALE, {
 const axisDay = new Intl.DateTimeFormat(LOCALE, { day: "numeric", month: "short" });
 const axisMonth = new Intl.DateTimeFormat(LOCALE, { month: "short", year: "numeric" });
 
+/** Whether the calendar has this year-month-day: engines move 30 February on to March or refuse it. */
+export function isCalendarDay(text: string): boolean {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  const at = new Date(`${text}T00:00Z`);
+  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(text);
+}
+
+/** January to December, as this language writes them. */
+export function monthNames(): readonly string[] {
+  const month = new Intl.DateTimeFormat(LOCALE, { month: "long" });
+  return Array.from({ length: 12 }, (_, i) => month.format(new Date(2026, i, 1)));
+}
+
 /** "25 Nov 26", for a table. */
 export function writeShortDay(iso: string): string {
   return shortDay.format(new Date(iso));

@@ -26,8 +26,12 @@ function axesOf(ink: Ink, drawn: Drawn): uPlot.Axis[] {
     ticks: { stroke: ink.line, width: 1, size: 4 },
   };
   const { day, number } = drawn;
+  // A day that is longer than the room between two lines is named once.
+  const once = (text: string, i: number, all: readonly string[]): string =>
+    text === all[i - 1] ? "" : text;
+  const days = (_: uPlot, all: number[]): string[] => all.map(day).map(once);
   return [
-    { ...axis, space: 4 * ink.rem, size: 1.75 * ink.rem, values: (_, days) => days.map(day) },
+    { ...axis, space: 4 * ink.rem, size: 1.75 * ink.rem, values: days },
     { ...axis, space: 2.25 * ink.rem, size: 3 * ink.rem, values: (_, all) => all.map(number) },
   ];
 }
@@ -42,7 +46,7 @@ export function makePlot(host: HTMLElement, drawn: Drawn): uPlot {
     height: drawn.height,
     legend: { show: false },
     cursor: { show: false },
-    padding: [8, Math.max(10, 0.62 * ink.rem * drawn.margin + 8), 0, 0],
+    padding: [8, Math.max(1.5 * ink.rem, 0.62 * ink.rem * drawn.margin + 8), 0, 0],
     scales: {
       x: { time: true, range: [drawn.from_s - side, drawn.to_s + side] },
       y: { range: [low, high] },

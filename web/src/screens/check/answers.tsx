@@ -222,7 +222,7 @@ function Beside({ props, result }: { props: CheckProps; result: AssessSumpResult
           {text}
         </p>
       ))}
-      <div class="places">
+      <div class="places places-pair">
         {walk.again.length > 0 ? null : <PlaceLink to={to("again")}>{say("again.ask")}</PlaceLink>}
         {walk.method === "" ? <PlaceLink to={to("second")}>{say("second.ask")}</PlaceLink> : null}
       </div>
@@ -242,6 +242,7 @@ export function AnswersScreen(props: CheckProps) {
       title={say("answers.title")}
       place={typed.name}
       step={step}
+      stays
       onBack={onBack}
       action={<MainAction onPress={next}>{word}</MainAction>}
     >

@@ -26,6 +26,7 @@ export function CheckFrame({
       step={props.step}
       onBack={props.onBack}
       action={action}
+      stays
     >
       <HeldLine machine={props.machine.machine} />
       {children}

@@ -3,7 +3,7 @@ import type { PourShown, Shown } from "../../core/messages";
 import { Amount } from "../../elements/amount";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { amountsOf } from "./amounts";
+import { amountsOf, type Writer } from "./amounts";
 import type { HalfWay, Recipe } from "./chosen";
 
 interface Line {
@@ -23,12 +23,15 @@ function linesOf(pour: PourShown): readonly Line[] {
 }
 
 /** How the concentrate is measured, where one jug is not enough or the bucket's own marks do it. */
-export function concentrateBy({ jugs, pail_mark, concentrate }: PourShown): string | null {
+export function concentrateBy(
+  { jugs, pail_mark, concentrate }: PourShown,
+  put: Writer = write,
+): string | null {
   if (concentrate.value === 0) return null;
-  if (pail_mark !== undefined) return say("recipe.to_mark", { mark: write(pail_mark) });
+  if (pail_mark !== undefined) return say("recipe.to_mark", { mark: put(pail_mark) });
   if (jugs === undefined) return null;
   const key = jugs.rest.value === 0 ? "recipe.full_jugs" : "recipe.jugs";
-  return sayCount(key, jugs.count, { rest: write(jugs.rest) });
+  return sayCount(key, jugs.count, { rest: put(jugs.rest) });
 }
 
 /** What comes before the first bucket: coolant out, water by the hose, or the mixing unit's mix. */

@@ -3,10 +3,11 @@ import { useEffect, useState } from "preact/hooks";
 import type { DeskError } from "../../core/messages";
 import { MainAction, OtherAction, SideAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
-import { TextField } from "../../elements/textfield";
+import { Keypad } from "../../elements/keypad";
 import { changePractice, EMPTY_ROW, type OwnRow } from "../../store/practice";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
+import { Cell, faultId } from "../check/compact/cell";
 import { useCore } from "../core";
 import { back, go } from "../route";
 import { judgeBody, rowsOf } from "./body";
@@ -14,44 +15,64 @@ import { Facts, type Known } from "./facts";
 import { PracticeFrame } from "./frame";
 
 const PARTS = [
-  { part: "count", unit: "1" },
-  { part: "water", unit: "L" },
-  { part: "concentrate", unit: "mL" },
+  { part: "count", unit: "1", sign: "whole" },
+  { part: "water", unit: "L", sign: "decimal" },
+  { part: "concentrate", unit: "mL", sign: "whole" },
 ] as const;
+type Part = (typeof PARTS)[number]["part"];
 /** More kinds of buckets than pycore takes are no recipe any more. */
 const MOST_KINDS = 4;
+
+interface At {
+  readonly row: number;
+  readonly part: Part;
+}
 
 interface RowProps {
   readonly row: OwnRow;
   readonly at: number;
   readonly error: DeskError | null;
+  readonly active: Part | null;
   readonly onRow: (row: OwnRow) => void;
+  readonly onActive: (part: Part) => void;
+  readonly onEnter: () => void;
   readonly single: boolean;
 }
 
-function Row({ row, at, error, onRow, single }: RowProps) {
+function Row({ row, at, error, active, onRow, onActive, onEnter, single }: RowProps) {
+  const wrong = PARTS.find(({ part }) => error?.path === `body.answers.pours[${at}].${part}`)?.part;
+  const idOf = (part: Part): string => `row-${String(at)}-${part}`;
   return (
     <fieldset class="practice-row">
       <legend class={single ? "only-spoken" : ""}>
         {say("practice.row", { n: String(at + 1) })}
       </legend>
-      {PARTS.map(({ part, unit }) => (
-        <TextField
-          key={part}
-          id={`row-${String(at)}-${part}`}
-          label={say(`practice.row_${part}`)}
-          unit={unit}
-          text={row[part]}
-          fault={
-            error?.path === `body.answers.pours[${String(at)}].${part}`
-              ? errorSentence(error, say(`practice.field_${part}`))
-              : undefined
-          }
-          onText={(text) => {
-            onRow({ ...row, [part]: text });
-          }}
-        />
-      ))}
+      {error === null || wrong === undefined ? null : (
+        <Fault id={faultId(idOf(wrong))}>
+          {errorSentence(error, say(`practice.field_${wrong}`))}
+        </Fault>
+      )}
+      <div class="cells cells-three">
+        {PARTS.map(({ part, unit }) => (
+          <Cell
+            key={part}
+            id={idOf(part)}
+            name={say(`practice.row_${part}`)}
+            unit={unit}
+            text={row[part]}
+            aside={part === "count" ? null : say("practice.row_each")}
+            isActive={part === active}
+            isFaulty={part === wrong}
+            onText={(text) => {
+              onRow({ ...row, [part]: text });
+            }}
+            onFocus={() => {
+              onActive(part);
+            }}
+            onEnter={onEnter}
+          />
+        ))}
+      </div>
     </fieldset>
   );
 }
@@ -97,6 +118,51 @@ function MoreOrLess({ rows }: { readonly rows: readonly OwnRow[] }) {
   );
 }
 
+interface RowsProps {
+  readonly rows: readonly OwnRow[];
+  readonly error: DeskError | null;
+  readonly onEnter: () => void;
+}
+
+/** The buckets, and one set of keys for the field that was touched last. */
+function Rows({ rows, error, onEnter }: RowsProps) {
+  const [asked, setAsked] = useState<At>({ row: 0, part: "count" });
+  const at: At = { ...asked, row: Math.min(asked.row, rows.length - 1) };
+  const put = (row: number, next: OwnRow): void => {
+    changePractice({ rows: rows.map((one, i) => (i === row ? next : one)) });
+  };
+  const row = rows[at.row] ?? EMPTY_ROW;
+  const sign = PARTS.find(({ part }) => part === at.part)?.sign ?? "whole";
+  return (
+    <>
+      {rows.map((one, i) => (
+        <Row
+          key={i}
+          row={one}
+          at={i}
+          error={error}
+          active={i === at.row ? at.part : null}
+          single={rows.length === 1}
+          onRow={(next) => {
+            put(i, next);
+          }}
+          onActive={(part) => {
+            setAsked({ row: i, part });
+          }}
+          onEnter={onEnter}
+        />
+      ))}
+      <Keypad
+        text={row[at.part]}
+        sign={sign}
+        onText={(text) => {
+          put(at.row, { ...row, [at.part]: text });
+        }}
+      />
+    </>
+  );
+}
+
 export function PoursScreen({ known }: { readonly known: Known }) {
   const { deal, practice } = known;
   const { rows, shown } = practice;
@@ -130,18 +196,7 @@ export function PoursScreen({ known }: { readonly known: Known }) {
       <p class="note">{say("practice.pours_hint")}</p>
       {isElsewhere ? <Fault>{errorSentence(error)}</Fault> : null}
       {isDown ? <Fault>{say("practice.down")}</Fault> : null}
-      {rows.map((row, at) => (
-        <Row
-          key={at}
-          row={row}
-          at={at}
-          error={error}
-          single={rows.length === 1}
-          onRow={(next) => {
-            changePractice({ rows: rows.map((one, i) => (i === at ? next : one)) });
-          }}
-        />
-      ))}
+      <Rows rows={rows} error={error} onEnter={() => void compare()} />
       <MoreOrLess rows={rows} />
     </PracticeFrame>
   );

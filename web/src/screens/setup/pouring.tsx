@@ -1,16 +1,18 @@
 // The pour test itself, one step after the other: pour, wait, dip. Each step is looked at by pycore
 // before it is kept, so that a level that did not rise is noticed while the bucket is still in the hand.
+import { useState } from "preact/hooks";
 import type { DeskError } from "../../core/messages";
 import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
+import { Keypad } from "../../elements/keypad";
 import { Page } from "../../elements/page";
 import { TextField } from "../../elements/textfield";
 import { Hint } from "../../elements/why";
 import { countedPairs, endPours, type PourStep } from "../../store/pours";
 import { doubtSentence, errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
-import { say } from "../../words/say";
+import { say, type Key } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import { useAnswer, useCore } from "../core";
 import { checkOf, emptyError, useGate, type Gate } from "../gate";
@@ -59,19 +61,74 @@ interface Frame {
   readonly onBack: () => void;
 }
 
+type Part = "poured" | "depth";
+
 interface StepProps {
   readonly of: Test;
   readonly gate: Gate;
 }
 
-function StepFields({ of, gate }: StepProps) {
+/** Inches have parts, which our keys lack. */
+const hasKeys = (unit: string): boolean => unit !== "in" && unit !== "ft";
+
+interface MeantProps extends StepProps {
+  readonly meant: Part;
+  readonly onMeant: (part: Part) => void;
+}
+
+const unitOf = ({ test }: Test, part: Part): string =>
+  part === "depth" ? test.units.stick : test.units.pail;
+
+function Measured({
+  of,
+  gate,
+  part,
+  label,
+  meant,
+  onMeant,
+}: MeantProps & { part: Part; label: Key }) {
   const { test, put } = of;
   const row = test.steps.length;
-  const at = (part: keyof PourStep): string | undefined => {
-    const error = gate.errors.find(({ path }) => path.startsWith(`body.steps[${row}].${part}`));
-    return error === undefined ? undefined : sentenceOf(error, of);
+  const error = gate.errors.find(({ path }) => path.startsWith(`body.steps[${row}].${part}`));
+  const onKeys = (): void => {
+    onMeant(part);
   };
+  return (
+    <TextField
+      id={`pour-${part}`}
+      label={say(label)}
+      unit={unitOf(of, part)}
+      text={test[part]}
+      fault={error === undefined ? undefined : sentenceOf(error, of)}
+      onKeys={hasKeys(unitOf(of, part)) ? onKeys : undefined}
+      isMeant={meant === part}
+      onText={(text) => {
+        put({ [part]: text });
+      }}
+    />
+  );
+}
+
+function Keys({ of, meant }: { readonly of: Test; readonly meant: Part }) {
+  const unit = unitOf(of, meant);
+  if (!hasKeys(unit)) return null;
+  return (
+    <Keypad
+      text={of.test[meant]}
+      sign={unit === "mm" || unit === "mL" ? "whole" : "decimal"}
+      onText={(text) => {
+        of.put({ [meant]: text });
+      }}
+    />
+  );
+}
+
+function StepFields({ of, gate }: StepProps) {
+  const [meant, setMeant] = useState<Part>("depth");
+  const row = of.test.steps.length;
   const loose = gate.errors.filter(({ path }) => !path.startsWith(`body.steps[${row}]`));
+  const common = { of, gate, meant, onMeant: setMeant };
+  const dip = of.dipQuantity === "outage_mm" ? "pours.dip_top" : "pours.dip";
   return (
     <>
       {loose.map((error) => (
@@ -79,33 +136,16 @@ function StepFields({ of, gate }: StepProps) {
       ))}
       <ol class="pour-steps">
         <li>
-          <TextField
-            id="poured"
-            label={say("pours.pour")}
-            unit={test.units.pail}
-            text={test.poured}
-            fault={at("poured")}
-            onText={(poured) => {
-              put({ poured });
-            }}
-          />
+          <Measured {...common} part="poured" label="pours.pour" />
         </li>
         <li>
           <p class="pour-wait">{say("pours.wait")}</p>
         </li>
         <li>
-          <TextField
-            id="pour-depth"
-            label={say(of.dipQuantity === "outage_mm" ? "pours.dip_top" : "pours.dip")}
-            unit={test.units.stick}
-            text={test.depth}
-            fault={at("depth")}
-            onText={(depth) => {
-              put({ depth });
-            }}
-          />
+          <Measured {...common} part="depth" label={dip} />
         </li>
       </ol>
+      <Keys of={of} meant={meant} />
     </>
   );
 }

@@ -58,22 +58,7 @@ export function SheetScreen({ kind, body, place, onBack, children }: SheetProps)
   const result = answer?.kind === "ok" ? answer.result : null;
   const name = sheetName(kind);
   return (
-    <Page
-      title={name}
-      place={place}
-      layout="sheet"
-      onBack={onBack}
-      action={
-        <MainAction
-          busy={result === null}
-          onPress={() => {
-            if (result !== null) window.print();
-          }}
-        >
-          {say("print.print")}
-        </MainAction>
-      }
-    >
+    <Page title={name} place={place} layout="sheet" onBack={onBack}>
       <p>{say(`print.${kind}_use`)}</p>
       {children}
       <Select
@@ -85,10 +70,19 @@ export function SheetScreen({ kind, body, place, onBack, children }: SheetProps)
       />
       {printed ? <CheckLine paper={paper.value} printed /> : null}
       {body === null ? null : <Drawn answer={answer} />}
+      <p class="note">{say("print.full_size")}</p>
+      {/* Above the preview, which is higher than a phone: in reach, and over nothing. */}
+      <MainAction
+        busy={result === null}
+        onPress={() => {
+          if (result !== null) window.print();
+        }}
+      >
+        {say("print.print")}
+      </MainAction>
       {result === null ? null : (
         <SheetPages result={result} name={say("print.preview", { name })} />
       )}
-      <p class="note">{say("print.full_size")}</p>
       {printed ? null : <CheckLine paper={paper.value} printed={false} />}
       <CoreTrouble />
     </Page>

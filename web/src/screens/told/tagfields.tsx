@@ -4,7 +4,7 @@ import { DateField } from "../../elements/datefield";
 import { TextField } from "../../elements/textfield";
 import { ownName } from "../../store/name";
 import { say } from "../../words/say";
-import { isoWithOffset, writeMoment } from "../../words/times";
+import { isCalendarDay, isoWithOffset, writeMoment } from "../../words/times";
 import type { Telling } from "./telling";
 
 const HOUR_MS = 3_600_000;
@@ -12,8 +12,6 @@ const HOUR_MS = 3_600_000;
 const AFTER_H = { shift: 8, day: 24, week: 168 } as const;
 const WHENS = ["open", "shift", "day", "week", "other"] as const;
 type When = (typeof WHENS)[number];
-
-const DAY = /^\d{4}-\d{2}-\d{2}$/;
 
 function whenOf(telling: Telling): When {
   return WHENS.find((one) => one === telling.text("when")) ?? "open";
@@ -26,7 +24,7 @@ function momentOf(when: When): string {
 
 /** Whether a day is asked for and not there yet. */
 export function isUntilMissing(telling: Telling): boolean {
-  return whenOf(telling) === "other" && !DAY.test(telling.text("until"));
+  return whenOf(telling) === "other" && !isCalendarDay(telling.text("until"));
 }
 
 export function untilOf(telling: Telling): { readonly until?: string } {
@@ -34,7 +32,7 @@ export function untilOf(telling: Telling): { readonly until?: string } {
   const when = whenOf(telling);
   if (when === "open" || until === "" || isUntilMissing(telling)) return {};
   // A day holds to its end, on the clock of this place.
-  return { until: DAY.test(until) ? isoWithOffset(new Date(`${until}T23:59:59`)) : until };
+  return { until: isCalendarDay(until) ? isoWithOffset(new Date(`${until}T23:59:59`)) : until };
 }
 
 /** The chosen one with the time at which it was chosen. */

@@ -22,8 +22,8 @@ export function strengthSentences({ strength }: TrendResult): readonly string[] 
       ? sayCount("trend.too_few", readings)
       : sayCount(MOVES[direction], days, ends);
   const out = [
-    ...(below > 0 ? [sayCount("trend.below", below, ends)] : []),
-    ...(above > 0 ? [sayCount("trend.above", above, ends)] : []),
+    ...(below > 0 ? [say("trend.below", { n: String(below), ...ends })] : []),
+    ...(above > 0 ? [say("trend.above", { n: String(above), ...ends })] : []),
   ];
   const isIn = direction !== "too_few" && out.length === 0;
   return [

@@ -89,7 +89,7 @@ function ReadingAside({ machine, walk, strength }: AsideProps) {
   if (written === undefined) return null;
   return (
     <>
-      {found?.state === undefined ? null : <StateShape state={found.state} size={20} />}
+      {found?.state === undefined ? null : <StateShape state={found.state} size={16} />}
       {write(written)}
     </>
   );

@@ -2,25 +2,33 @@
 import { Amount } from "../../../elements/amount";
 import { PourBucket } from "../../../elements/pourrow";
 import type { MachineEntry } from "../../../store/entry";
-import { write } from "../../../words/numbers";
+import { write, writeSpoken } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import { amountsOf } from "../amounts";
 import { concentrateBy } from "../pours";
 import type { Step } from "./steps";
 
 /** Said once, before anything is lifted. */
+function readyLines(machine: MachineEntry): readonly string[] {
+  const name = machine.body.machine.fluid.name?.trim() ?? "";
+  return [
+    name === "" ? say("pour.drum_unknown") : say("pour.drum", { name }),
+    say("pour.gloves"),
+    say("pour.still"),
+    say("pour.where"),
+    say("pour.count"),
+    say("recipe.sheet"),
+  ];
+}
+
 function Ready({ machine }: { readonly machine: MachineEntry }) {
-  const { fluid, pour_here: place } = machine.body.machine;
-  const name = fluid.name?.trim() ?? "";
+  const { pour_here: place } = machine.body.machine;
   return (
     <ul class="ready-list">
       {place === undefined ? null : <li class="pour-here">{say("pour.here", { place })}</li>}
-      <li>{name === "" ? say("pour.drum_unknown") : say("pour.drum", { name })}</li>
-      <li>{say("pour.gloves")}</li>
-      <li>{say("pour.still")}</li>
-      <li>{say("pour.where")}</li>
-      <li>{say("pour.count")}</li>
-      <li>{say("recipe.sheet")}</li>
+      {readyLines(machine).map((line) => (
+        <li key={line}>{line}</li>
+      ))}
     </ul>
   );
 }
@@ -92,6 +100,29 @@ export function Instruction({ step, machine, quick }: InstructionProps) {
       </div>
     </>
   );
+}
+
+function spokenSentence({ step, machine, quick }: InstructionProps): string {
+  const { state, pour } = step;
+  if (state === "ready") return readyLines(machine).join(" ");
+  if (quick && pour !== null)
+    return say("pour.aloud_step", {
+      title: amountsOf(pour, writeSpoken),
+      sentence: say("pour.do.quick"),
+    });
+  return sentence(step, machine);
+}
+
+/** What stands on the page, to be heard: units by their names, and the jugs of the concentrate. */
+export function spokenOf(asked: InstructionProps & { readonly title: string }): string {
+  const { step, quick, title } = asked;
+  const { state, amount, pour } = step;
+  const told = { title, sentence: spokenSentence(asked) };
+  if (amount === null || !hasAmount(state) || (quick && pour !== null))
+    return say("pour.aloud_step", told);
+  const jugs = state === "concentrate" && pour !== null ? concentrateBy(pour, writeSpoken) : null;
+  const said = say("pour.aloud_amount", { ...told, amount: writeSpoken(amount) });
+  return jugs === null ? said : `${said} ${jugs}`;
 }
 
 export function Next({ step, now }: { readonly step: Step | undefined; readonly now: Step }) {

@@ -1,6 +1,7 @@
 // One state at a time: what to do, large; the button says the state that is reached, and Undo stands
 // beside it. A tick that could not be written down is not shown.
 import { useState } from "preact/hooks";
+import { Aloud } from "../../../elements/aloud";
 import { PlaceLink } from "../../../elements/buttons";
 import { useRest } from "../../../elements/guard";
 import { Page } from "../../../elements/page";
@@ -11,7 +12,7 @@ import { isoWithOffset } from "../../../words/times";
 import { MishapLink } from "../../mishap/link";
 import { address, back } from "../../route";
 import { HeldLine } from "../../told/stated";
-import { Instruction, Next } from "./instruction";
+import { Instruction, Next, spokenOf } from "./instruction";
 import type { PourProps } from "./screen";
 import { pouredCount, ticksAt, totalBuckets, undone, type Step } from "./steps";
 import { useAwake } from "./wake";
@@ -71,12 +72,14 @@ function Ticking({ props, step, next }: { props: PourProps; step: Step; next: nu
 
 interface AsideProps extends Pick<PourProps, "machine" | "pouring"> {
   readonly isBucket: boolean;
+  readonly spoken: string;
 }
 
-function Aside({ machine, pouring, isBucket }: AsideProps) {
+function Aside({ machine, pouring, isBucket, spoken }: AsideProps) {
   const id = machine.machine;
   return (
-    <div class="places">
+    <div class="places places-pair">
+      <Aloud text={spoken} />
       {isBucket ? (
         <button
           type="button"
@@ -101,11 +104,14 @@ export function TickScreen(props: PourProps) {
   const step = steps[next];
   if (step === undefined) return null;
   const total = totalBuckets(steps);
+  const title = titleOf(step, total);
+  const spoken = spokenOf({ step, machine, quick: pouring.quick, title });
   return (
     <Page
-      title={titleOf(step, total)}
+      title={title}
       place={machine.body.machine.name}
       step={say(awake === "on" ? "pour.awake" : "pour.may_sleep")}
+      stays={step.state !== "ready"}
       onBack={() => {
         back("machines", machine.machine);
       }}
@@ -127,7 +133,7 @@ export function TickScreen(props: PourProps) {
         <Instruction step={step} machine={machine} quick={pouring.quick} />
       </div>
       <Next step={pouring.quick ? undefined : steps[next + 1]} now={step} />
-      <Aside machine={machine} pouring={pouring} isBucket={step.bucket !== null} />
+      <Aside machine={machine} pouring={pouring} isBucket={step.bucket !== null} spoken={spoken} />
     </Page>
   );
 }
