@@ -53,6 +53,7 @@ def test_over_quota_is_said_and_nothing_is_lost(
     assert rows(page) == before
     other = page.context.new_page()
     other.goto(server.address)
+    expect(other.locator(".machine-row")).to_be_visible()
     assert read_file(backup(other), PHONE).lines == [row["text"] for row in before]
     other.close()
     _set_quota(page, server)
