@@ -3904,6 +3904,14 @@ def validate___definitions_look_back_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('dip')
             data__dip = data['dip']
             validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'reading' in data_keys:
+            data_keys.remove('reading')
+            data__reading = data['reading']
+            validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'most_lost' in data_keys:
+            data_keys.remove('most_lost')
+            data__mostlost = data['most_lost']
+            validate___definitions_typed(data__mostlost, custom_formats, (name_prefix or 'data') + '.most_lost')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

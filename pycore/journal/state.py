@@ -180,7 +180,9 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
     ordered = in_order(entry for entry in entries if entry.is_used)
     told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
     measured = [entry for entry in of_this_charge(told) if entry.kind in _MEASURING]
-    state = find.last(entry for entry in told if entry.kind == "machine_state")
+    stated = [entry for entry in told if entry.kind == "machine_state"]
+    # A tag whose only word is in doubt is not lost to the doubt.
+    state = find.last(stated) or (Found(stated[-1], tuple(stated[:-1])) if stated else None)
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
         machine=machine,

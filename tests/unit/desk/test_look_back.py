@@ -34,8 +34,8 @@ def nitrite(text: str, **more: Any) -> dict[str, Any]:
 
 
 def test_a_machine_without_lines_has_nothing_to_tell() -> None:
-    assert asked() == {"nitrite_before": [], "topped_up": False}
-    assert asked(lathe(), dip_mm="300") == {"nitrite_before": [], "topped_up": False}
+    assert asked() == {"nitrite_before": [], "topped_up": False, "doubts": []}
+    assert asked(lathe(), dip_mm="300") == {"nitrite_before": [], "topped_up": False, "doubts": []}
 
 
 def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:

@@ -865,7 +865,7 @@ export interface Drawing {
   aspect_share?: number;
 }
 /**
- * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. uneven_step: a pour test's dip does not fit its neighbours.
+ * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. uneven_step: a pour test's dip does not fit its neighbours. unlike_last: far from the last reading, nothing poured since; unlike_last_poured: the same with what was poured; unlike_target: a first reading far from the aim. last, last_at: the earlier number. slip: the number with its decimal sign moved, where only that one is plausible.
  */
 export interface Doubt {
   path: string;
@@ -878,10 +878,16 @@ export interface Doubt {
     | "chart_bent"
     | "jug_stands_out"
     | "jugs_scatter"
-    | "range_small";
+    | "range_small"
+    | "unlike_last"
+    | "unlike_last_poured"
+    | "unlike_target";
   got: Shown;
   usual_low: number;
   usual_high: number;
+  last?: Shown;
+  last_at?: string;
+  slip?: Shown;
 }
 /**
  * What was poured and dipped, on one day or on many; together at least one pour.
@@ -2026,15 +2032,28 @@ export interface LookBackBody {
   machine: EntryId;
   now: Moment;
   dip?: DipTyped;
+  reading?: ReadingTyped;
+  most_lost?: Typed1;
 }
 /**
- * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge.
+ * What a person typed and the unit that stood beside the field. A unit typed into the text wins; a text without one takes this unit; with neither it is refused.
+ */
+export interface Typed1 {
+  /**
+   * Just what the person typed, untouched.
+   */
+  text: string;
+  unit?: Unit;
+}
+/**
+ * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
  */
 export interface LookBackResult {
   first_fill_ph?: EarlierPh;
   nitrite_before: EarlierNitrite[];
   topped_up: boolean;
   level?: LevelChange;
+  doubts: Doubt[];
 }
 export interface EarlierPh {
   ph: Typed;
@@ -2054,7 +2073,10 @@ export interface LevelChange {
   difference_l: Measured;
   most_lost_l: number;
   since: Moment;
-  source: string;
+  /**
+   * own: the machine's own losses. practice: common practice, no source.
+   */
+  limit_by: "own" | "shop" | "practice";
   shown: {
     expected: Shown;
     found: Shown;

@@ -24,6 +24,7 @@ import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
+import { AMENDING, AmendScreen } from "./correct/screen";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
@@ -88,14 +89,10 @@ function MachinePlace({
   return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
 }
 
-function LogPlace({
-  id,
-  place,
-}: {
-  readonly id: string | undefined;
-  readonly place: string | undefined;
-}) {
+function LogPlace({ parts: [id, place, ...rest] }: { readonly parts: readonly string[] }) {
   if (id === undefined) return <LogScreen />;
+  if (place !== undefined && AMENDING.includes(place))
+    return <AmendScreen key={id} id={id} parts={[place, ...rest]} />;
   return place === "slip" ? <SlipScreen id={id} /> : <EntryScreen id={id} />;
 }
 const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
@@ -125,7 +122,7 @@ function Place() {
   if (aside !== undefined) return <>{aside()}</>;
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
-  if (first === "log") return <LogPlace id={second} place={third} />;
+  if (first === "log") return <LogPlace parts={route.value.parts.slice(1)} />;
   if (first === "learn") return <LearnScreen card={second} />;
   if (first === "practice") return <PracticeScreen place={second} />;
   if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;

@@ -5,12 +5,13 @@ import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
 import {
   isOfDeed,
+  type AnyEntry,
   type CheckEntry,
-  type AnyContent,
   type DeedEntry,
   type Entry,
   type MachineEntry,
   type StateEntry,
+  type Storable,
 } from "./entry";
 import { fillExample } from "./example";
 import { unexported, type Unexported } from "./exported";
@@ -88,7 +89,15 @@ const placed = computed(() => sorted.value.placed.map(({ entry }) => entry));
 export const recent = computed<readonly Entry[]>(() =>
   placed.value.filter((entry): entry is Entry => !isOfDeed(entry)),
 );
-/** The same of what was poured and read again. */
+/** With those that were taken back or contradict themselves: what the log's page shows. */
+export const recentTold = computed<readonly Entry[]>(() =>
+  sorted.value.listed.map(({ entry }) => entry).filter((entry): entry is Entry => !isOfDeed(entry)),
+);
+/** The same of what was poured and read again: for the pages of the log, never for a sum. */
+export const recentDeedsTold = computed<readonly DeedEntry[]>(() =>
+  sorted.value.listed.map(({ entry }) => entry).filter(isOfDeed),
+);
+/** What was poured and read again. */
 export const recentDeeds = computed<readonly DeedEntry[]>(() => placed.value.filter(isOfDeed));
 export const entries = computed<readonly Entry[]>(() => (whole() === null ? [] : recent.value));
 /** What was poured and read again, in the same order. */
@@ -134,7 +143,7 @@ export const machines = computed<readonly MachineEntry[]>(() => {
   return [...latest.values()];
 });
 
-/** Of the charge that is in now: what was measured before a clean-out, as pycore has it, is of another fluid. */
+/** Of the charge that is in now, as pycore has it. */
 const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
   const latest = new Map<string, CheckEntry>();
   for (const entry of recent.value) {
@@ -163,12 +172,14 @@ export function isResting(machine: string): boolean {
   return stated !== undefined && isAtRest(stated.body);
 }
 
-/** The tag or the stop that stands at a machine: of the words that may be the latest one is enough. */
+/**
+ * The tag or the stop that stands at a machine: of the words that may be the latest one is enough, those
+ * among them about which people have not decided yet.
+ */
 export function heldOf(machine: string): StateEntry | undefined {
-  const all = recent.value
-    .filter((entry) => entry.kind === "machine_state")
-    .filter((entry) => entry.machine === machine);
-  return mayBeLatest(all)
+  const isState = (entry: AnyEntry): entry is StateEntry =>
+    entry.kind === "machine_state" && entry.machine === machine;
+  return mayBeLatest(recent.value.filter(isState), sorted.value.doubtful.filter(isState))
     .filter(({ body }) => isHeld(body))
     .at(-1);
 }
@@ -197,15 +208,15 @@ export function lastCheckWith<T extends CheckEntry>(
 
 /** An entry that is not among the recent ones is asked for; until then `load` says that it is read. */
 export function entryById(id: string): Entry | undefined {
-  return (
-    recent.value.find((entry) => entry.id === id) ?? entries.value.find((entry) => entry.id === id)
-  );
+  const found = recentTold.value.find((entry) => entry.id === id);
+  if (found === undefined) whole();
+  return found;
 }
 
 export function deedById(id: string): DeedEntry | undefined {
-  return (
-    recentDeeds.value.find((deed) => deed.id === id) ?? deeds.value.find((deed) => deed.id === id)
-  );
+  const found = recentDeedsTold.value.find((deed) => deed.id === id);
+  if (found === undefined) whole();
+  return found;
 }
 
 /** So many lines added since the last checkpoint are read at a start; more would be felt. */
@@ -275,7 +286,7 @@ export function followOtherWindows(): void {
 }
 
 /** Memory changes only after the store has answered; a row that was there already is not added twice. */
-export async function save(content: AnyContent): Promise<Saved> {
+export async function save(content: Storable): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
     const line = await lineOf(ownLine(outcome.row));

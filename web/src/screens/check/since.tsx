@@ -15,9 +15,9 @@ import { address } from "../route";
 import { isLeakFirst, isSinceAsked, isUnexplained, type LevelChange } from "./lookback";
 import type { CheckProps } from "./steps";
 
-const LOST: readonly LevelSaid[] = ["evaporated", "leak", "taken_out", "measured_wrong", "unknown"];
-const GAINED: readonly LevelSaid[] = ["poured_in", "water_getting_in", "measured_wrong", "unknown"];
-const WATERS: readonly WaterUsed[] = ["mains", "demineralised", "softened", "unknown"];
+export const LOST: readonly LevelSaid[] = ["evaporated", "leak", "taken_out", "measured_wrong", "unknown"];
+export const GAINED: readonly LevelSaid[] = ["poured_in", "water_getting_in", "measured_wrong", "unknown"];
+export const WATERS: readonly WaterUsed[] = ["mains", "demineralised", "softened", "unknown"];
 
 type Level = NonNullable<LookBackResult["level"]>;
 

@@ -10,7 +10,7 @@ import { RemarksField, remarksOf, ToldForm } from "./form";
 import { NameField, nameOf, UntilField, untilOf } from "./tagfields";
 import { useTelling, type Telling } from "./telling";
 
-const STATES = [
+export const STATES = [
   "in_use",
   "watch",
   "on_hold",
