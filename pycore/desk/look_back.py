@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
 from pycore.desk.checked import checked
 from pycore.desk.dip import level_from
+from pycore.desk.first_ph import earlier, first_ph
 from pycore.desk.history import level_of, setup_from
+from pycore.desk.look import LookLimitsTyped
 from pycore.desk.messages import DipTyped
 from pycore.desk.reader import Reader
 from pycore.desk.records import ReadingTyped, Typed
 from pycore.desk.results import Level
 from pycore.desk.since import after, own_losses_l_d, went_since
+from pycore.desk.trend_due import clean_every_d, clean_out_of
 from pycore.desk.unlike import reading_doubt
 from pycore.journal.amend import Standing
 from pycore.journal.line import from_store
@@ -20,20 +24,17 @@ from pycore.journal.loss import LevelChange, MostLost, level_change, most_lost, 
 from pycore.journal.poured import usable_of
 from pycore.journal.recheck import Dip, dip_of
 from pycore.journal.state import MachineNow, folded, of_this_charge
-from pycore.journal.times import DAY_S, moment_of
+from pycore.journal.times import moment_of
 from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import Shown, shown
 
-# A pH counts as that of the first fill when it was measured within a week of the clean-out: a
-# charge ages. Common practice, no source.
-_FRESH_S = 7 * DAY_S
 _MEASURING = ("check", "recheck")
 
 
 @dataclass(frozen=True)
 class LookBackBody:
-    """The machine's lines, the device's clock, a dip and a reading, and the shop's own limit."""
+    """The machine's lines, the device's clock, a dip and a reading, and the shop's own limits."""
 
     lines: list[str]
     machine: str
@@ -41,37 +42,13 @@ class LookBackBody:
     dip: DipTyped | None = None
     reading: ReadingTyped | None = None
     most_lost: Typed | None = None
-
-
-def _earlier(entry: Standing, name: str) -> dict[str, Any]:
-    return {name: entry.content[name], "entry": entry.id, "measured_at": entry.measured_at}
-
-
-def _first_ph(machine: MachineNow) -> dict[str, Any] | None:
-    """Of the first check after the last clean-out, else as the set-up says."""
-    charge = of_this_charge(machine.ordered)
-    cleaned = machine.ordered[: len(machine.ordered) - len(charge)]
-    for entry in charge if cleaned else ():
-        fresh = entry.measured_s - cleaned[-1].measured_s <= _FRESH_S
-        if entry.kind in _MEASURING and "ph" in entry.content and fresh:
-            return {**_earlier(entry, "ph"), "from": "log"}
-    said = None
-    for entry in machine.ordered:
-        if entry.kind != "machine_set":
-            continue
-        ph = entry.content["machine"]["fluid"].get("first_fill_ph")
-        if ph is None:
-            said = None
-        elif said is None or said["ph"] != ph:
-            # A set-up is repeated with every change; the pH is as old as its first one.
-            at = {"entry": entry.id, "measured_at": entry.measured_at}
-            said = {"ph": ph, **at, "from": "set_up"}
-    return said
+    limits: LookLimitsTyped | None = None
+    clean_out_every: Typed | None = None
 
 
 def _nitrite(machine: MachineNow) -> list[dict[str, Any]]:
     return [
-        _earlier(entry, "nitrite")
+        earlier(entry, "nitrite")
         for entry in of_this_charge(machine.ordered)
         if entry.kind in _MEASURING and "nitrite" in entry.content
     ]
@@ -150,6 +127,14 @@ def _compared(machine: MachineNow, body: LookBackBody, now_s: int) -> dict[str, 
     }
 
 
+def _reasons(
+    machine: MachineNow, charge: Sequence[Standing], body: LookBackBody, now_s: int
+) -> list[str]:
+    """What speaks for a clean-out, as the trend has it."""
+    every_d = clean_every_d(Reader(), body.clean_out_every)
+    return clean_out_of(machine, charge, body.limits, every_d, now_s).reasons
+
+
 def look_back(body: LookBackBody) -> dict[str, Any]:
     """Earlier results of this charge, and dip and reading beside the last ones.
 
@@ -161,14 +146,15 @@ def look_back(body: LookBackBody) -> dict[str, Any]:
     state = folded(gathered(*read_lines(lines, checked), ()), now_s)
     found = [one for one in state.machines if one.machine == body.machine]
     if not found:
-        return {"nitrite_before": [], "topped_up": False, "doubts": []}
+        return {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
     (machine,) = found
     charge = of_this_charge(machine.ordered)
     since = charge if machine.level is None else after(machine, machine.level.entry)
-    first_ph = _first_ph(machine)
+    ph = first_ph(machine)
     return {
         "nitrite_before": _nitrite(machine),
         "topped_up": any(_is_told(entry) for entry in since),
-        **({} if first_ph is None else {"first_fill_ph": first_ph}),
+        **({} if ph is None else {"first_fill_ph": ph}),
+        "clean_out": _reasons(machine, charge, body, now_s),
         **_compared(machine, body, now_s),
     }

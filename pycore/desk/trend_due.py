@@ -12,11 +12,14 @@ from pycore.advice.due import (
     clean_out_reasons,
     next_check,
 )
+from pycore.desk.first_ph import first_ph
 from pycore.desk.history import Point
-from pycore.desk.look import read_limits
+from pycore.desk.look import LookLimitsTyped, read_limits
 from pycore.desk.reader import Reader
+from pycore.desk.records import Typed
 from pycore.desk.trend_messages import CleanOutNow, NextCheck, TrendBody
 from pycore.desk.trend_rows import added_by, number_of
+from pycore.journal.amend import Standing
 from pycore.journal.state import AT_REST, MachineNow
 from pycore.journal.times import DAY_S
 from pycore.recipe.balance import state_after
@@ -29,11 +32,14 @@ def every_d_of(body: TrendBody) -> tuple[float, float]:
     """
     reader = Reader()
     check = reader.optional(body.check_every, "check_every_d", "body.check_every")
-    clean = reader.optional(body.clean_out_every, "clean_out_every_d", "body.clean_out_every")
-    return (
-        CHECK_EVERY_D if check is None else check,
-        CLEAN_OUT_EVERY_D if clean is None else clean,
-    )
+    clean_d = clean_every_d(reader, body.clean_out_every)
+    return CHECK_EVERY_D if check is None else check, clean_d
+
+
+def clean_every_d(reader: Reader, typed: Typed | None) -> float:
+    """Days from one clean-out to the next. Errors: those of ``read_typed`` at the field."""
+    read_d = reader.optional(typed, "clean_out_every_d", "body.clean_out_every")
+    return CLEAN_OUT_EVERY_D if read_d is None else read_d
 
 
 def _strength_now(points: Sequence[Point]) -> float | None:
@@ -68,20 +74,22 @@ def next_check_of(
 
 
 def _first_ph(machine: MachineNow) -> float | None:
-    """The pH of the first fill, as the set-up has it."""
-    if machine.definition is None:
-        return None
-    return number_of(machine.definition.entry.content["machine"]["fluid"], "first_fill_ph", "ph")
+    found = first_ph(machine)
+    return None if found is None else number_of(found, "ph", "ph")
 
 
 def clean_out_of(
-    machine: MachineNow, charge: Sequence[Point], body: TrendBody, every_d: float, now_s: int
+    machine: MachineNow,
+    charge: Sequence[Standing],
+    shop: LookLimitsTyped | None,
+    every_d: float,
+    now_s: int,
 ) -> CleanOutNow:
     """The age of the charge, and what of its log speaks for a clean-out."""
-    limits = read_limits(Reader(), body.limits)
+    limits = read_limits(Reader(), shop)
     ends = [one for one in machine.ordered if one.kind == "clean_out" and one.content["finished"]]
     age_d = (now_s - ends[-1].measured_s) / DAY_S if ends else None
-    contents = [point.entry.content for point in charge]
+    contents = [entry.content for entry in charge]
     phs = [ph for one in contents if (ph := number_of(one, "ph", "ph")) is not None]
     slides = [
         germs
@@ -89,9 +97,9 @@ def clean_out_of(
         if (germs := number_of(one.get("dip_slide", {}), "germs", "dip_slide_cfu_ml")) is not None
     ]
     smells = [
-        (now_s - point.entry.measured_s) / DAY_S
-        for point in charge
-        if "smell" in point.entry.content.get("look", ())
+        (now_s - entry.measured_s) / DAY_S
+        for entry in charge
+        if "smell" in entry.content.get("look", ())
     ]
     first = _first_ph(machine)
     fall = first - phs[-1] if first is not None and phs else None

@@ -2102,6 +2102,10 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
             data_keys.remove('ph')
             data__ph = data['ph']
             validate___definitions_typed(data__ph, custom_formats, (name_prefix or 'data') + '.ph')
+        if 'first_fill_ph' in data_keys:
+            data_keys.remove('first_fill_ph')
+            data__firstfillph = data['first_fill_ph']
+            validate___definitions_typed(data__firstfillph, custom_formats, (name_prefix or 'data') + '.first_fill_ph')
         if 'temperature' in data_keys:
             data_keys.remove('temperature')
             data__temperature = data['temperature']
@@ -3912,6 +3916,14 @@ def validate___definitions_look_back_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('most_lost')
             data__mostlost = data['most_lost']
             validate___definitions_typed(data__mostlost, custom_formats, (name_prefix or 'data') + '.most_lost')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
+        if 'clean_out_every' in data_keys:
+            data_keys.remove('clean_out_every')
+            data__cleanoutevery = data['clean_out_every']
+            validate___definitions_typed(data__cleanoutevery, custom_formats, (name_prefix or 'data') + '.clean_out_every')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

@@ -1,4 +1,4 @@
-"""A saved entry is corrected or taken back: old and new are both seen, and what counts is the new one."""
+"""A saved entry is corrected or taken back: old and new are seen, and the new one counts."""
 
 import json
 
@@ -83,11 +83,11 @@ def test_a_look_a_nitrite_and_the_floor_are_corrected_together(page: Page) -> No
     open_entry(page, "reading 4.0")
     correct(page)
     change(page, "Look and smell first")
-    page.get_by_role("checkbox", name="Floating oil").check(force=True)
+    page.get_by_role("checkbox", name="Oil floats on it").check(force=True)
     press(page, "Continue")
     retype(page, "Nitrite", "8")
     change(page, "The stick touched")
-    page.get_by_role("button", name="Chips").click()
+    page.get_by_role("button", name="Chips or sludge").click()
     expect(heading(page)).to_have_text("What was wrong?")
     page.wait_for_timeout(1_100)
     compare(page)

@@ -34,8 +34,9 @@ def nitrite(text: str, **more: Any) -> dict[str, Any]:
 
 
 def test_a_machine_without_lines_has_nothing_to_tell() -> None:
-    assert asked() == {"nitrite_before": [], "topped_up": False, "doubts": []}
-    assert asked(lathe(), dip_mm="300") == {"nitrite_before": [], "topped_up": False, "doubts": []}
+    nothing = {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
+    assert asked() == nothing
+    assert asked(lathe(), dip_mm="300") == nothing
 
 
 def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:
@@ -68,6 +69,28 @@ def test_first_ph_after_a_clean_out_is_that_of_the_next_days() -> None:
     phone.save("check", {**check(), "ph": typed("8.8", "1")}, -5 * DAY_S)
     found = asked(phone)["first_fill_ph"]
     assert (found["ph"]["text"], found["from"]) == ("9.1", "log")
+
+
+def test_first_ph_that_somebody_said_at_a_look_goes_before_both() -> None:
+    phone = lathe("9.3")
+    phone.save("clean_out", {"finished": True}, -30 * DAY_S)
+    phone.save("check", {**check(), "ph": typed("9.1", "1")}, -29 * DAY_S)
+    said = {"look": ["normal"], "first_fill_ph": typed("9.4", "1")}
+    phone.save("check", said, -5 * DAY_S)
+    found = asked(phone)["first_fill_ph"]
+    assert (found["ph"]["text"], found["from"]) == ("9.4", "log")
+    assert found["measured_at"] == moment(-5 * DAY_S)
+    phone.save("clean_out", {"finished": True}, -DAY_S)
+    assert asked(phone)["first_fill_ph"]["from"] == "set_up"
+
+
+def test_what_speaks_for_a_clean_out_is_told_as_in_the_trend() -> None:
+    phone = lathe("9.3")
+    phone.save("clean_out", {"finished": True}, -200 * DAY_S)
+    assert asked(phone)["clean_out"] == ["old"]
+    slide = {"dip_slide": {"germs": typed("1000000", "CFU/mL")}}
+    phone.save("check", {**check(), **slide, "ph": typed("8.0", "1")}, -5 * DAY_S)
+    assert asked(phone)["clean_out"] == ["germs_act", "ph_dropped_far", "old"]
 
 
 def test_a_later_ph_is_not_that_of_the_first_fill() -> None:

@@ -122,7 +122,7 @@ def test_five_steps_of_its_own_make_the_limit_of_a_level() -> None:
 
 def test_a_limit_that_is_no_number_is_refused() -> None:
     body = LookBackBody(lathe().lines, LATHE, moment(0), most_lost=Typed("much", "%"))
-    with pytest.raises(Fault, match="body.most_lost"):
+    with pytest.raises(Fault, match=r"body\.most_lost"):
         look_back(body)
 
 

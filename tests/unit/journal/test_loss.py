@@ -36,9 +36,7 @@ def test_the_shops_word_goes_before_ours_and_the_log_before_both() -> None:
     assert most_lost(FULL_L, [1.0] * 4, 15.0) == MostLost(pytest.approx(29.7), "shop")
     assert most_lost(FULL_L, [], None) == MostLost(pytest.approx(19.8), "practice")
     # Nine of ten of 1, 2, 3, 4, 5 L a day stay below 4.6 L; twice that.
-    assert most_lost(FULL_L, [5.0, 1.0, 4.0, 2.0, 3.0], 15.0) == MostLost(
-        pytest.approx(9.2), "own"
-    )
+    assert most_lost(FULL_L, [5.0, 1.0, 4.0, 2.0, 3.0], 15.0) == MostLost(pytest.approx(9.2), "own")
 
 
 def test_a_machine_that_loses_nothing_has_one_shift() -> None:

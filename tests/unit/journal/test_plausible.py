@@ -24,7 +24,9 @@ def after(
 def test_a_fifth_either_way_is_never_asked_about() -> None:
     found = after()
     assert (found.low_brix, found.high_brix) == (pytest.approx(3.2), pytest.approx(4.8))
-    assert found.holds(3.2) and found.holds(4.8) and not found.holds(3.1)
+    assert found.holds(3.2)
+    assert found.holds(4.8)
+    assert not found.holds(3.1)
 
 
 def test_evaporation_makes_stronger_and_age_widens() -> None:
@@ -64,5 +66,7 @@ def test_more_than_half_of_a_sump_never_evaporates() -> None:
 
 def test_a_first_reading_lies_between_half_and_twice_the_aim() -> None:
     found = near_aim(5.0)
-    assert found.holds(2.5) and found.holds(10.0)
-    assert not found.holds(2.4) and not found.holds(10.1)
+    assert found.holds(2.5)
+    assert found.holds(10.0)
+    assert not found.holds(2.4)
+    assert not found.holds(10.1)

@@ -2034,6 +2034,8 @@ export interface LookBackBody {
   dip?: DipTyped;
   reading?: ReadingTyped;
   most_lost?: Typed1;
+  limits?: LookLimits;
+  clean_out_every?: Typed;
 }
 /**
  * What a person typed and the unit that stood beside the field. A unit typed into the text wins; a text without one takes this unit; with neither it is refused.
@@ -2046,13 +2048,14 @@ export interface Typed1 {
   unit?: Unit;
 }
 /**
- * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
+ * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. clean_out: what speaks for one, as in the trend. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
  */
 export interface LookBackResult {
   first_fill_ph?: EarlierPh;
   nitrite_before: EarlierNitrite[];
   topped_up: boolean;
   level?: LevelChange;
+  clean_out: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
   doubts: Doubt[];
 }
 export interface EarlierPh {
@@ -3063,7 +3066,7 @@ export interface CalibrationContent {
   remarks?: Remarks;
 }
 /**
- * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after. despite names the tag or the stop that somebody has seen and checked in spite of.
+ * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after. first_fill_ph: what somebody said the pH of this charge was at its first fill. despite names the tag or the stop that somebody has seen and checked in spite of.
  */
 export interface CheckContent {
   machine?: MachineTyped;
@@ -3078,6 +3081,7 @@ export interface CheckContent {
    */
   look?: Look[];
   ph?: Typed;
+  first_fill_ph?: Typed;
   temperature?: Typed;
   nitrite?: Typed;
   /**

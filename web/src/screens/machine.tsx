@@ -13,6 +13,7 @@ import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/chosen";
+import { CleanOutDue } from "./clean/due";
 import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/partial";
 import { firstPlace } from "./check/place";
@@ -126,6 +127,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       {check !== undefined && isReadingOpen(check) && !isResting(id) ? (
         <OpenReading check={check} />
       ) : null}
+      <CleanOutDue machine={machine} />
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} />}
       <Places machine={machine} />
       <ModeSwitch />

@@ -166,6 +166,7 @@ export const BESIDE = [
   "nitrite",
   "dip_slide",
   "temperature",
+  "first_fill_ph",
   "topped_up_with",
   "level_change",
   "despite",

@@ -137,13 +137,14 @@ function corrected({ text }: Line, { by }: Standing): Unplaced | null {
   const [amendment] = by;
   if (line === null || amendment === undefined) return null;
   const { of: kind, content: body, machine, measured_at } = amendment;
-  // What was shown of the old numbers would be an old result beside new ones.
-  const shown = amendment.shown ?? undefined;
-  const { id, log, seq, wall, by: who, versions } = line;
+  const { id, log, seq, wall, versions } = line;
   return entryFrom({
-    ...{ id, log, seq, wall, by: who, versions, schema: ENTRY_SCHEMA, kind, body, shown },
+    ...{ id, log, seq, wall, versions, schema: ENTRY_SCHEMA, kind, body },
     machine: machine ?? line["machine"],
     measured_at: measured_at ?? line["measured_at"],
+    ...("by" in line ? { by: line["by"] } : {}),
+    // What was shown of the old numbers would be an old result beside new ones.
+    ...(amendment.shown === null ? {} : { shown: amendment.shown }),
   });
 }
 

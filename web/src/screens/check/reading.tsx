@@ -22,10 +22,13 @@ import { go, replace } from "../route";
 import { onlyAt } from "./asknumber";
 import { Dilute, NotDiluted } from "./blurred";
 import { formula } from "./formula";
+import { doubtsByLog } from "./lookback";
 import { useNow } from "../setup/together";
 import { MeasureDoubt } from "./measuredoubt";
 import type { CheckProps } from "./steps";
 import { ZeroNotes } from "./zeronotes";
+
+const READING_PATH = "body.reading.shows";
 
 function LastReading({ machine }: Pick<CheckProps, "machine">) {
   const check = lastCheckWith(machine.machine, hasReading);
@@ -42,11 +45,13 @@ function useReading({ machine, walk, change, next }: CheckProps) {
   const body = assessBody(machine.body.machine, walk, { dip: false, reading: true });
   const answer = useAnswer("assess_sump", walk.reading.trim() === "" ? null : body);
   const gate = useGate({
-    plain: walk.reading.trim() === "" ? [emptyError("body.reading.shows")] : [],
-    look: () =>
-      core
-        .ask("assess_sump", body, "reading")
-        .then((answered) => onlyAt(checkOf(answered), "body.reading.shows")),
+    plain: walk.reading.trim() === "" ? [emptyError(READING_PATH)] : [],
+    look: async () => {
+      const check = onlyAt(checkOf(await core.ask("assess_sump", body, "reading")), READING_PATH);
+      if (check === null || check.errors.length > 0) return check;
+      const byLog = await doubtsByLog(core, machine, walk);
+      return { errors: [], doubts: [...check.doubts, ...byLog] };
+    },
     kept: walk.kept,
     onKept: (kept) => {
       change({ kept });

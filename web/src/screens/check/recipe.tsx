@@ -114,7 +114,8 @@ export function RecipeScreen(props: CheckProps) {
       <Refused props={props} error={answer.error} />
     );
   }
-  const doubt = openDoubt(answer.result, walk.kept);
+  const byLog = props.since.found?.doubts ?? [];
+  const doubt = openDoubt({ doubts: [...answer.result.doubts, ...byLog] }, walk.kept);
   return doubt === null ? (
     <Ready props={props} result={answer.result} />
   ) : (

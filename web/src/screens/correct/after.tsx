@@ -33,7 +33,7 @@ export function OldAndNew({ pairs }: { readonly pairs: readonly Pair[] }) {
   return (
     <dl class="answer-list">
       {pairs.map(({ label, was, now }) => (
-        <div key={label} class="answer-row">
+        <div key={label} class="amend-row">
           <dt>{label}</dt>
           <dd>
             <span class="answer-value">{now}</span>
@@ -178,7 +178,7 @@ interface ReadyProps {
 function Ready({ props, result, advice }: ReadyProps) {
   const { entry, after, draft } = props;
   const { saving, press } = useAmending(entry);
-  const shown = shownOf(entry, result, advice);
+  const shown = shownOf(entry, result, advice, draft.kept);
   if (shown !== null && !isAgreed(shown))
     return (
       <Frame props={props}>

@@ -72,7 +72,8 @@ export function judgeOf(content: Content): JudgeLookBody | null {
   const body = content as CheckContentBody;
   const { look, ph, nitrite, dip_slide, temperature, machine } = body;
   if (look === undefined) return null;
-  const { type, first_fill_ph: first } = (machine as MachineTyped).fluid;
+  const { type, first_fill_ph } = (machine as MachineTyped).fluid;
+  const first = body.first_fill_ph ?? first_fill_ph;
   const limits = ownLimits.value;
   return {
     seen: look.filter((code) => code !== "normal"),

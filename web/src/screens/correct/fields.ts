@@ -138,6 +138,9 @@ function lookFields({ machine }: CheckEntry["body"], content: Content): readonly
     measured("nitrite", "look.nitrite", "nitrite_mg_l", "mg/L"),
     measured("dip_slide.germs", "look.germs", "dip_slide_cfu_ml", "CFU/mL"),
     measured("temperature", "look.warmth", "temperature_c", warmth),
+    ...(content["first_fill_ph"] === undefined
+      ? []
+      : [measured("first_fill_ph", "look.first_ph_label", "first_fill_ph", "1")]),
   ];
 }
 

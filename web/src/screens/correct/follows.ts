@@ -63,9 +63,11 @@ export function shownOf(
   entry: AnyEntry,
   outcome: Shown | null,
   advice: JudgeLookResult | null,
+  kept: readonly string[],
 ): object | null {
   if (!("shown" in entry) || entry.kind === "machine") return null;
-  return { ...(outcome ?? entry.shown), ...lookOf(entry, advice) };
+  const asked = kept.length === 0 ? {} : { kept };
+  return { ...(outcome ?? entry.shown), ...lookOf(entry, advice), ...asked };
 }
 
 /** What becomes of what was done by the old numbers, in one sentence each. */

@@ -14,6 +14,7 @@ import {
 import { deedById, entryById, load, machineById } from "../../store/journal";
 import { isUsed } from "../../store/lines";
 import { levelChangeWord, toldKindWord, waterWord, wayTitle } from "../../words/codes";
+import { fieldFromPath } from "../../words/fields";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
@@ -32,6 +33,7 @@ import { PouredPart } from "../correct/poured";
 import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 import { hasSlip } from "../sheets/slip";
+import { lookFacts } from "./lookfacts";
 import { toldFacts, toldText } from "../told/sentence";
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
@@ -47,15 +49,25 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   );
 }
 
+/** As the gate names it: path, number, unit, and the code of what was asked. */
+function keptText(kept: string): string {
+  const [path = "", text = "", ...rest] = kept.split(" ");
+  const unit = rest.filter((word) => !word.includes("_")).join(" ") || "1";
+  return `${fieldFromPath(path).name} ${writeTyped({ text, unit })}`;
+}
+
 /** What a person said beside what was measured. */
 function saidFacts({
   despite,
   level_change: level,
   topped_up_with: water,
+  shown,
 }: CheckEntry): readonly Fact[] {
+  const { kept = [] } = shown as { readonly kept?: readonly string[] };
   const tag = despite === undefined ? undefined : entryById(despite);
   return [
     ...(level === undefined ? [] : [[say("since.answer"), levelChangeWord(level)] as const]),
+    ...(kept.length === 0 ? [] : [[say("entry.kept"), kept.map(keptText).join(", ")] as const]),
     ...(water === undefined ? [] : [[say("since.water_answer"), waterWord(water)] as const]),
     ...(despite === undefined
       ? []
@@ -190,7 +202,7 @@ function ShownAtFirst({ entry }: { readonly entry: CheckEntry }) {
   return (
     <details class="fold">
       <summary>{say("amend.at_first")}</summary>
-      <Facts facts={inputsOf(first)} />
+      <Facts facts={[...inputsOf(first), ...lookFacts(first)]} />
       <Recipe entry={first} />
     </details>
   );
@@ -244,7 +256,7 @@ function CheckEntryScreen({
       <AmendedPart entry={entry} />
       <section>
         <h2>{say("entry.typed")}</h2>
-        <Facts facts={[...inputsOf(entry), ...saidFacts(entry)]} />
+        <Facts facts={[...inputsOf(entry), ...lookFacts(entry), ...saidFacts(entry)]} />
       </section>
       {isWhole(entry) && hasPlan(entry.shown) ? <Apart result={entry.shown} /> : null}
       <Recipe entry={entry} />

@@ -1,20 +1,45 @@
 // How often the shop wants a check and a clean-out; read by pycore before it is kept.
 import { useState } from "preact/hooks";
-import type { ReadQuantityBody } from "../../core/messages";
+import type { ReadQuantityBody, Unit } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { TextField } from "../../elements/textfield";
 import { keepCare, shopCare, type Care } from "../../store/care";
 import { errorSentence } from "../../words/errors";
-import { say } from "../../words/say";
+import { say, type Key } from "../../words/say";
 import { useCore } from "../core";
 import { back } from "../route";
 
 const FIELDS = [
-  { part: "check", word: "care.check", quantity: "check_every_d" },
-  { part: "cleanOut", word: "care.clean_out", quantity: "clean_out_every_d" },
-] as const satisfies readonly { part: keyof Care; word: string; quantity: string }[];
+  {
+    part: "check",
+    word: "care.check",
+    quantity: "check_every_d",
+    unit: "1",
+    field: "field.days",
+  },
+  {
+    part: "cleanOut",
+    word: "care.clean_out",
+    quantity: "clean_out_every_d",
+    unit: "1",
+    field: "field.days",
+  },
+  {
+    part: "mostLost",
+    word: "care.most_lost",
+    quantity: "most_lost_pct_d",
+    unit: "%",
+    field: "field.most_lost",
+  },
+] as const satisfies readonly {
+  part: keyof Care;
+  word: Key;
+  quantity: string;
+  unit: Unit;
+  field: Key;
+}[];
 
 type Faults = Readonly<Partial<Record<keyof Care, string>>>;
 
@@ -27,11 +52,11 @@ function useCare() {
   const press = async (): Promise<void> => {
     const found: Partial<Record<keyof Care, string>> = {};
     let isWaiting = false;
-    for (const { part, quantity } of FIELDS) {
+    for (const { part, quantity, unit, field } of FIELDS) {
       if (care[part].trim() === "") continue;
-      const body: ReadQuantityBody = { text: care[part], unit: "1", quantity };
+      const body: ReadQuantityBody = { text: care[part], unit, quantity };
       const answer = await core.ask("read_quantity", body);
-      if (answer.kind === "error") found[part] = errorSentence(answer.error, say("field.days"));
+      if (answer.kind === "error") found[part] = errorSentence(answer.error, say(field));
       isWaiting ||= answer.kind !== "error" && answer.kind !== "ok";
     }
     setFaults(found);
@@ -62,12 +87,13 @@ export function CareScreen() {
     >
       <p class="note">{say("care.hint")}</p>
       {isLost ? <Fault>{say("store.other")}</Fault> : null}
-      {FIELDS.map(({ part, word }) => (
+      {FIELDS.map(({ part, word, unit }) => (
         <TextField
           key={part}
           id={`care-${part}`}
           label={say(word)}
           hint={say(`${word}_hint`)}
+          {...(unit === "1" ? {} : { unit })}
           text={care[part]}
           fault={faults[part]}
           onText={(text) => {
