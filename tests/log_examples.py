@@ -94,7 +94,14 @@ def answered() -> dict[str, Any]:
         "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
         "fold_log_held": ask("fold_log", {"lines": held_lathe().lines, "now": NOW}),
         "look_back": ask(
-            "look_back", {"lines": lines, "machine": LATHE, "now": NOW, "dip": _LOW_DIP}
+            "look_back",
+            {
+                "lines": lines,
+                "machine": LATHE,
+                "now": NOW,
+                "dip": _LOW_DIP,
+                "reading": {"shows": {"text": "0.4", "unit": "Brix"}},
+            },
         ),
     }
 
