@@ -39,32 +39,32 @@ def _desk() -> Callable[[str], str] | None:
 
 
 def _merge(arguments: list[str]) -> int:
-    from pycore.desk.merging import merge_command
+    from pycore.office.merging import merge_command
 
     return merge_command(arguments)
 
 
 def _table(arguments: list[str]) -> int:
-    from pycore.desk.tabling import table_command
+    from pycore.office.tabling import table_command
 
     return table_command(arguments)
 
 
 def _report(arguments: list[str]) -> int:
-    from pycore.desk.reporting import report_command
+    from pycore.office.reporting import report_command
 
     return report_command(arguments)
 
 
 def _tombstone(arguments: list[str]) -> int:
-    from pycore.desk.removing import tombstone_command
+    from pycore.office.removing import tombstone_command
 
     return tombstone_command(arguments)
 
 
 def _sheet(arguments: list[str]) -> int:
-    from pycore.desk.sheet_command import USAGE as SHEET_USAGE
-    from pycore.desk.sheet_command import sheet_command
+    from pycore.office.sheet_command import USAGE as SHEET_USAGE
+    from pycore.office.sheet_command import sheet_command
 
     if arguments in (["-h"], ["--help"]):
         print(SHEET_USAGE)

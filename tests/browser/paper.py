@@ -8,7 +8,7 @@ import pdfplumber
 import pypdfium2
 from playwright.sync_api import Page
 
-from pycore.desk.sheet_command import drawn_files
+from pycore.office.sheet_command import drawn_files
 from tests.properties.asking import ask
 from tests.unit.sheets.drawn import lines
 

@@ -4,8 +4,8 @@ from pathlib import Path
 
 from pycore.desk.history import history_of
 from tests.phones import Phone, check, pour, setup
-from tests.unit.desk.office_logs import asked, database
 from tests.unit.journal.reading import fold
+from tests.unit.office.office_logs import asked, database
 
 
 def test_old_reading_keeps_the_factor_of_its_day(tmp_path: Path) -> None:

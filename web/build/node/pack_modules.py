@@ -13,28 +13,9 @@ LATE_MODULES = (
     "statistics", "textwrap", "tokenize", "traceback", "unicodedata", "weakref", "zipimport",
 )  # fmt: skip
 
-# Work with files on the command line, and what only that uses; a phone has no use for it, nor for
-# the argparse and sqlite3 it imports.
-OFFICE_ONLY = (
-    "pycore.desk.files",
-    "pycore.desk.merging",
-    "pycore.desk.office",
-    "pycore.desk.plant",
-    "pycore.desk.removing",
-    "pycore.desk.report_machine",
-    "pycore.desk.report_of",
-    "pycore.desk.report_times",
-    "pycore.desk.reporting",
-    "pycore.desk.sheet_command",
-    "pycore.desk.sqlite",
-    "pycore.desk.tabling",
-    "pycore.journal.columns",
-    "pycore.sheets.german",
-    "pycore.sheets.report_chart",
-    "pycore.sheets.report_page",
-    "pycore.sheets.report_style",
-    "pycore.sheets.report_words",
-)
+# Works with whole files on the command line; a phone has no use for it, nor for the argparse and
+# sqlite3 it imports.
+OFFICE = "pycore.office"
 
 # Imported on the way by Python's own start and never used by a phone: archives and packages to
 # load, the web, other processes, and parts of the event loop that a browser replaces. In the place
@@ -63,8 +44,12 @@ UNIX = 3
 def import_all_of(package: str) -> None:
     """Imports what a phone needs below ``package``, whether an example reached it or not."""
     found = importlib.import_module(package)
-    for module in pkgutil.walk_packages(found.__path__, f"{package}."):
-        if not module.name.endswith("__main__") and module.name not in OFFICE_ONLY:
+    for module in pkgutil.iter_modules(found.__path__, f"{package}."):
+        if module.name == OFFICE or module.name.endswith("__main__"):
+            continue
+        if module.ispkg:
+            import_all_of(module.name)
+        else:
             importlib.import_module(module.name)
 
 

@@ -1,0 +1,133 @@
+"""What the office's commands share: one log read and folded, with what does not hold in it."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import dataclass
+from pathlib import Path
+
+from pycore.desk.checked import checked
+from pycore.journal.file import OFFICE
+from pycore.journal.merge import FileReport, Merged, merged
+from pycore.journal.state import Folded, folded
+from pycore.journal.times import moment_of
+from pycore.office.files import is_same_file, read_text
+from pycore.quantity.fault import Fault
+
+# Exit status of table and report, as their help says.
+DONE, REFUSED, MISUSED, FORKED = 0, 1, 2, 3
+EXIT_STATUS = """Exit status: 0 done; 1 the log could not be read or the output not written;
+2 misused, nothing was written; 3 done, but two lines claim
+one place in a log (merge tells which)."""
+NOW_HELP = (
+    "the time at which the log is looked at, as 2026-11-25T06:30:00+01:00; by default that of the "
+    "latest entry"
+)
+
+
+class Refused(Exception):
+    """Nothing was written. ``status`` is the exit status, the text is for people."""
+
+    def __init__(self, status: int, text: str) -> None:
+        super().__init__(text)
+        self.status = status
+
+
+def status_of(run: Callable[[list[str]], int], arguments: list[str]) -> int:
+    """Exit status of a command that may be ``Refused``; the reason goes to standard error."""
+    try:
+        return run(arguments)
+    except Refused as refused:
+        if str(refused):
+            print(refused, file=sys.stderr)
+        return refused.status
+
+
+@dataclass(frozen=True)
+class OpenLog:
+    """A log as the office looks at it. now_s: seconds since 1970; now: the same as text."""
+
+    merged: Merged
+    folded: Folded
+    now: str
+    now_s: int
+
+    @property
+    def file(self) -> FileReport:
+        """What is odd about the file itself."""
+        return self.merged.files[0]
+
+    @property
+    def status(self) -> int:
+        """Exit status of a command that has done what it was asked."""
+        return FORKED if self.merged.chains.is_forked else DONE
+
+
+def say(text: str) -> None:
+    """Progress, beside the result: on standard error."""
+    print(text, file=sys.stderr, flush=True)
+
+
+def read_arguments(parser: argparse.ArgumentParser, arguments: list[str]) -> argparse.Namespace:
+    """The arguments. Raises ``Refused`` with status 0 after help, 2 after a misuse, empty text."""
+    try:
+        return parser.parse_args(arguments)
+    except SystemExit as left:
+        raise Refused(left.code if isinstance(left.code, int) else MISUSED, "") from None
+
+
+def refuse_to_overwrite(source: Path, target: Path) -> None:
+    """Raises ``Refused`` where the output is the log itself: nothing may change a log."""
+    if is_same_file(source, target):
+        raise Refused(MISUSED, f"{target} is the log itself. Give the output another name.")
+
+
+def _latest_moment(done: Merged, path: Path) -> str:
+    known = [entry for entry in done.union.entries if entry.usable]
+    if not known:
+        raise Refused(REFUSED, f"{path}: no entry in it can be read by this version.")
+    return max(known, key=lambda entry: (entry.measured_s, entry.place)).measured_at
+
+
+def open_log(path: Path, now: str | None) -> OpenLog:
+    """Reads and folds one log. Raises ``Refused`` where it cannot be read or is none."""
+    say(f"[1/3] reading {path}")
+    try:
+        text = read_text(path, OFFICE.characters)
+        given_s = None if now is None else moment_of(now, "--now")[0]
+    except FileNotFoundError:
+        raise Refused(MISUSED, f"{path}: there is no such file.") from None
+    except OSError as error:
+        raise Refused(REFUSED, f"{path}: could not be read: {error.strerror}") from None
+    except Fault as fault:
+        status = MISUSED if fault.path == "--now" else REFUSED
+        raise Refused(status, f"{path}: {fault.sentence()}") from None
+    done = merged([(str(path), text)], checked, OFFICE, given_s)
+    refused = done.files[0].refused
+    if refused is not None:
+        raise Refused(REFUSED, f"{path}: refused, {refused.code}: {refused.sentence()}")
+    latest = _latest_moment(done, path)
+    at = now or latest
+    now_s = moment_of(at, "now")[0]
+    say(f"[2/3] putting {len(done.union.lines):,} lines in order")
+    return OpenLog(done, folded(done.union, now_s), at, now_s)
+
+
+def about_lines(log: OpenLog) -> list[str]:
+    """What does not hold in the log, in a few lines; empty where all holds."""
+    chains, union = log.merged.chains, log.merged.union
+    flags = Counter(flag.flag for flag in log.folded.flags)
+    counts = {
+        "cut off or damaged": ", ".join(log.file.findings),
+        "places that two different lines claim": len(chains.forks) + len(chains.breaks),
+        "gaps": len(chains.gaps),
+        "ends of logs known of but not there": len(chains.missing_heads),
+        "lines of a newer version, not used": sum(entry.is_newer for entry in union.entries),
+        "lines in quarantine, not used": len(union.quarantined),
+        "entries with a clock in doubt": sum(flags[name] for name in ("back", "future")),
+        "changes of a clock's zone": flags["zone"],
+    }
+    return [f"{name}: {count}" for name, count in counts.items() if count]

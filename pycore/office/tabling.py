@@ -1,0 +1,90 @@
+"""``python -m pycore table``: the log as a table for a spreadsheet, and as an SQLite database."""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+
+from pycore.desk.log_state import name_of
+from pycore.journal.table import csv_of
+from pycore.office.files import write_whole
+from pycore.office.opened import (
+    EXIT_STATUS,
+    MISUSED,
+    NOW_HELP,
+    REFUSED,
+    OpenLog,
+    Refused,
+    about_lines,
+    open_log,
+    read_arguments,
+    refuse_to_overwrite,
+    say,
+    status_of,
+)
+from pycore.office.plant import tables_of
+from pycore.office.sqlite import write_database
+
+_HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
+both. They are for reading only: they are made anew from the log each time, and never read back.
+
+The table has one line for each entry; every cell is quoted, and a text that a spreadsheet would
+take for a formula gets an apostrophe before it. The database has one table for each kind of
+entry, the table machines with the present state, and the table columns, which explains all others.
+
+Examples:
+  python -m pycore table all.jsonl -o log.csv
+  python -m pycore table all.jsonl --sqlite plant.db
+
+{EXIT_STATUS}"""
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="python -m pycore table",
+        description=_HELP,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    parser.add_argument("log", type=Path, metavar="LOG", help="an export or a merged file")
+    parser.add_argument("-o", "--output", type=Path, metavar="CSV", help="the table")
+    parser.add_argument("--sqlite", type=Path, metavar="DB", help="the database")
+    parser.add_argument("--now", metavar="MOMENT", help=NOW_HELP)
+    return parser
+
+
+def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
+    done = []
+    if wanted.output is not None:
+        names = {machine.machine: name_of(machine) for machine in log.folded.machines}
+        # Spreadsheets take a file for UTF-8 only when it begins with this sign.
+        write_whole(wanted.output, "\ufeff" + csv_of(log.folded.entries, names))
+        done.append(f"written: {wanted.output}, {len(log.folded.entries)} entries")
+    if wanted.sqlite is not None:
+        tables = tables_of(log)
+        write_database(wanted.sqlite, tables)
+        done.append(f"written: {wanted.sqlite}, {len(tables)} tables")
+    return done
+
+
+def _run(arguments: list[str]) -> int:
+    wanted = read_arguments(_parser(), arguments)
+    targets = [path for path in (wanted.output, wanted.sqlite) if path is not None]
+    if not targets:
+        raise Refused(MISUSED, "Say what to write: -o CSV, --sqlite DB, or both.")
+    if len(targets) == 2 and targets[0].resolve() == targets[1].resolve():
+        raise Refused(MISUSED, "The table and the database need two names.")
+    for target in targets:
+        refuse_to_overwrite(wanted.log, target)
+    log = open_log(wanted.log, wanted.now)
+    say(f"[3/3] writing {' and '.join(map(str, targets))}")
+    try:
+        done = _written(log, wanted)
+    except OSError as error:
+        raise Refused(REFUSED, f"Not written: {error.strerror or error}") from None
+    print("\n".join([*about_lines(log), *done]))
+    return log.status
+
+
+def table_command(arguments: list[str]) -> int:
+    """Runs ``table`` and returns the exit status."""
+    return status_of(_run, arguments)

@@ -1,0 +1,1 @@
+"""The room office, module by module."""

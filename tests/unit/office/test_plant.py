@@ -1,0 +1,65 @@
+"""pycore.office.plant: what the tables of the database hold."""
+
+from pathlib import Path
+
+import pytest
+
+from pycore.journal.entry import KINDS
+from pycore.office.columns import COLUMNS_OF
+from tests.phones import Phone, check, moment, newer_phone, setup, workshop
+from tests.unit.office.office_logs import asked, database
+
+
+def test_three_questions_in_sql(tmp_path: Path) -> None:
+    path = database(tmp_path, *workshop(), now=moment(6000))
+    weak = "SELECT name, round(strength_pct, 2) FROM machines WHERE strength_state = 'weak'"
+    # 4.0 Brix times the factor 1.5.
+    assert asked(path, weak) == [("Wheel lathe", 6.0)]
+    poured = (
+        "SELECT e.name, sum(p.buckets), sum(p.all_water_l), sum(p.all_concentrate_l) "
+        "FROM pours p JOIN entries e USING (entry) WHERE e.used GROUP BY e.machine"
+    )
+    assert asked(path, poured) == [("Wheel lathe", 2, 18.0, 2.0)]
+    overdue = "SELECT name FROM machines WHERE recheck_overdue OR open_pours"
+    assert asked(path, overdue) == [("Wheel lathe",)]
+
+
+def test_every_kind_has_a_table_and_every_column_a_meaning(tmp_path: Path) -> None:
+    path = database(tmp_path, *workshop())
+    tables = {name for (name,) in asked(path, "SELECT name FROM sqlite_master WHERE type='table'")}
+    assert set(COLUMNS_OF) == KINDS
+    assert tables >= {f"{kind}s" for kind in KINDS}
+    told = asked(path, "SELECT table_name, column_name, meaning FROM columns")
+    assert all(meaning for *_, meaning in told)
+    there = {
+        (table, row[1]) for table in tables for row in asked(path, f'PRAGMA table_info("{table}")')
+    }
+    assert there == {(table, column) for table, column, _ in told if column}
+
+
+def test_corrected_and_withdrawn_entries_both_stay_visible(tmp_path: Path) -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    first = phone.save("check", check("342", "4.0"), 60)
+    second = phone.save("check", check("342", "9.9"), 120)
+    wrong = {"corrects": first, "reason": "Read 4.0, it was 4.8.", "kind": "check"}
+    phone.save("correction", {**wrong, "content": check("342", "4.8")}, 180, machine="")
+    phone.save("withdrawal", {"retracts": second, "reason": "Wrong machine."}, 240, machine="")
+    path = database(tmp_path, phone)
+    rows = asked(
+        path,
+        "SELECT standing, used, reading_brix, strength_pct FROM checks JOIN entries USING (entry) "
+        "ORDER BY number",
+    )
+    assert rows[0][:3] == ("corrected", 1, 4.8)
+    assert rows[0][3] == pytest.approx(7.2)
+    # A withdrawn reading feeds no calculation.
+    assert rows[1] == ("withdrawn", 0, 9.9, None)
+    assert asked(path, "SELECT reason FROM corrections") == [("Read 4.0, it was 4.8.",)]
+    assert asked(path, "SELECT retracts FROM withdrawals") == [(second,)]
+
+
+def test_newer_lines_are_told_and_not_used(tmp_path: Path) -> None:
+    path = database(tmp_path, newer_phone())
+    assert asked(path, "SELECT count(*) FROM findings WHERE what = 'newer'") == [(2,)]
+    assert asked(path, "SELECT count(*) FROM entries") == [(1,)]

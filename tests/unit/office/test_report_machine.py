@@ -1,0 +1,102 @@
+"""pycore.office.report_machine: what a machine waits for, and what its charts hold."""
+
+import pytest
+
+from pycore.office.report_machine import Period, machine_shown
+from pycore.office.report_words import WORDS
+from pycore.sheets.language import Language
+from tests.phones import MORNING_S, Phone, check, moment, pour, setup
+from tests.unit.journal.reading import fold
+
+LANGUAGE = Language(WORDS)
+HOUR_S = 3_600
+
+
+def period(after_s: int) -> Period:
+    return Period(moment(0), moment(after_s), MORNING_S, MORNING_S + after_s, MORNING_S + after_s)
+
+
+def machine_with(*entries: tuple[str, dict[str, object]]) -> Phone:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    for place, (kind, body) in enumerate(entries, 1):
+        phone.save(kind, body, place * HOUR_S)
+    return phone
+
+
+def waits(phone: Phone, after_s: int = 5 * HOUR_S) -> list[str]:
+    (machine,) = fold(phone).machines
+    return machine_shown(machine, period(after_s), LANGUAGE)[1]
+
+
+def test_healthy_machine_waits_for_nothing() -> None:
+    assert waits(machine_with(("check", check("342", "5.4")))) == []
+
+
+@pytest.mark.parametrize(("shows", "word"), [("4.0", "Too weak"), ("6.6", "Too strong")])
+def test_reading_out_of_range_is_told(shows: str, word: str) -> None:
+    (said,) = waits(machine_with(("check", check("342", shows))))
+    assert word in said
+
+
+def test_old_reading_is_overdue_unless_the_machine_rests() -> None:
+    entries = [("check", check("342", "5.4"))]
+    assert waits(machine_with(*entries), 8 * 24 * HOUR_S) == ["last reading 8 days ago"]
+    assert waits(machine_with(*entries), 7 * 24 * HOUR_S) == []
+    resting = machine_with(*entries, ("machine_state", {"state": "shutdown"}))
+    assert waits(resting, 30 * 24 * HOUR_S) == []
+
+
+def test_a_tag_is_told_with_its_time_and_who_hung_it() -> None:
+    phone = machine_with(("check", check("342", "5.4")))
+    tag = {"state": "on_hold", "reason": "lab_sample", "until": moment(24 * HOUR_S)}
+    phone.save("machine_state", tag, 2 * HOUR_S, by="RO")
+    assert waits(phone) == [
+        "On hold, waits for the laboratory, until 26 Nov 2026, 07:00, by RO",
+    ]
+
+
+def test_open_pour_and_stopped_machine_are_told() -> None:
+    phone = machine_with(
+        ("check", check("342", "5.4")),
+        ("pour", pour(2, finished=False)),
+        ("machine_state", {"state": "stopped", "reason": "wrong_drum"}),
+    )
+    assert waits(phone) == [
+        "Stopped, wrong drum",
+        "2 buckets poured since 25 Nov 2026, 09:00, more was to come",
+    ]
+
+
+def test_charts_hold_every_reading_and_the_band_of_its_day() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check("342", "5.4"), HOUR_S)
+    other = setup()
+    other["target"]["high"]["text"] = "10"
+    phone.save("machine_set", {"machine": other}, 2 * HOUR_S)
+    phone.save("check", check("300", "5.0"), 3 * HOUR_S)
+    (machine,) = fold(phone).machines
+    shown, _, points = machine_shown(machine, period(4 * HOUR_S), LANGUAGE)
+    assert len(points) == 4
+    assert shown.strengths is not None
+    assert [round(mark.value, 1) for mark in shown.strengths.marks] == [8.1, 7.5]
+    assert [(b.low, b.high) for b in shown.strengths.bands] == [(7, 9), (7, 10)]
+    assert shown.levels is not None
+    # 300 of 440 mm of 198 L.
+    assert shown.levels.marks[1].value == pytest.approx(135)
+    assert shown.said[0] == "2 readings, 2 of them in range (100 %)."
+
+
+def test_rest_is_drawn_from_its_start_to_its_end() -> None:
+    phone = machine_with(
+        ("check", check("342", "5.4")),
+        ("machine_state", {"state": "clean_out"}),
+        ("machine_state", {"state": "in_use"}),
+        ("machine_state", {"state": "shutdown"}),
+    )
+    (machine,) = fold(phone).machines
+    shown, _, _ = machine_shown(machine, period(6 * HOUR_S), LANGUAGE)
+    assert shown.strengths is not None
+    spans = [(s.from_s - MORNING_S, s.to_s - MORNING_S) for s in shown.strengths.rests]
+    assert spans == [(2 * HOUR_S, 3 * HOUR_S), (4 * HOUR_S, 6 * HOUR_S)]
