@@ -51,7 +51,7 @@ def test_a_corrected_hold_tag_still_hangs(page: Page) -> None:
     start_at(page)
     row = page.get_by_role("link", name="Wheel lathe").first
     expect(row).to_contain_text("On hold: repair")
-    assert folded(page)["state"]["content"]["reason"] == "repair"
+    assert folded(page)["state"]["state"]["reason"] == "repair"
 
 
 def test_a_tag_about_which_two_phones_disagree_still_hangs(page: Page) -> None:
@@ -92,7 +92,7 @@ def test_buckets_that_were_told_wrong_are_put_right(page: Page) -> None:
     save(page)
     assert last(page).body["content"]["pours"][0]["count"] == 3
     expect(page.get_by_role("main")).to_contain_text("3 buckets of about 3 %")
-    assert folded(page)["since"]["buckets"] == 3
+    assert folded(page)["since_measured"]["buckets"] == 3
 
 
 def test_a_correction_outlasts_a_start_from_the_checkpoint(page: Page) -> None:

@@ -52,38 +52,6 @@ def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:
         assert found == ["8", "9"]
 
 
-def test_first_ph_is_that_of_the_set_up_with_its_first_day() -> None:
-    phone = lathe("9.3")
-    again = setup()
-    again["fluid"]["first_fill_ph"] = typed("9.3", "1")
-    phone.save("machine_set", {"machine": again}, -DAY_S)
-    found = asked(phone)["first_fill_ph"]
-    assert (found["ph"], found["from"]) == (typed("9.3", "1"), "set_up")
-    assert found["measured_at"] == moment(-90 * DAY_S)
-
-
-def test_first_ph_after_a_clean_out_is_that_of_the_next_days() -> None:
-    phone = lathe("9.3")
-    phone.save("clean_out", {"finished": True}, -30 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("9.1", "1")}, -29 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("8.8", "1")}, -5 * DAY_S)
-    found = asked(phone)["first_fill_ph"]
-    assert (found["ph"]["text"], found["from"]) == ("9.1", "log")
-
-
-def test_first_ph_that_somebody_said_at_a_look_goes_before_both() -> None:
-    phone = lathe("9.3")
-    phone.save("clean_out", {"finished": True}, -30 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("9.1", "1")}, -29 * DAY_S)
-    said = {"look": ["normal"], "first_fill_ph": typed("9.4", "1")}
-    phone.save("check", said, -5 * DAY_S)
-    found = asked(phone)["first_fill_ph"]
-    assert (found["ph"]["text"], found["from"]) == ("9.4", "log")
-    assert found["measured_at"] == moment(-5 * DAY_S)
-    phone.save("clean_out", {"finished": True}, -DAY_S)
-    assert asked(phone)["first_fill_ph"]["from"] == "set_up"
-
-
 def test_what_speaks_for_a_clean_out_is_told_as_in_the_trend() -> None:
     phone = lathe("9.3")
     phone.save("clean_out", {"finished": True}, -200 * DAY_S)
@@ -91,13 +59,6 @@ def test_what_speaks_for_a_clean_out_is_told_as_in_the_trend() -> None:
     slide = {"dip_slide": {"germs": typed("1000000", "CFU/mL")}}
     phone.save("check", {**check(), **slide, "ph": typed("8.0", "1")}, -5 * DAY_S)
     assert asked(phone)["clean_out"] == ["germs_act", "ph_dropped_far", "old"]
-
-
-def test_a_later_ph_is_not_that_of_the_first_fill() -> None:
-    phone = lathe("9.3")
-    phone.save("clean_out", {"finished": True}, -30 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("8.8", "1")}, -5 * DAY_S)
-    assert asked(phone)["first_fill_ph"]["from"] == "set_up"
 
 
 # Full 440 mm, 198 L: 0.45 L for each mm. 400 mm are 180 L, 300 mm 135 L.

@@ -93,11 +93,10 @@ export const recent = computed<readonly Entry[]>(() =>
 export const recentTold = computed<readonly Entry[]>(() =>
   sorted.value.listed.map(({ entry }) => entry).filter((entry): entry is Entry => !isOfDeed(entry)),
 );
-/** The same of what was poured and read again: for the pages of the log, never for a sum. */
+/** The same of the deeds: for the pages of the log, never for a sum. */
 export const recentDeedsTold = computed<readonly DeedEntry[]>(() =>
   sorted.value.listed.map(({ entry }) => entry).filter(isOfDeed),
 );
-/** What was poured and read again. */
 export const recentDeeds = computed<readonly DeedEntry[]>(() => placed.value.filter(isOfDeed));
 export const entries = computed<readonly Entry[]>(() => (whole() === null ? [] : recent.value));
 /** What was poured and read again, in the same order. */
@@ -177,8 +176,8 @@ export function isResting(machine: string): boolean {
  * among them about which people have not decided yet.
  */
 export function heldOf(machine: string): StateEntry | undefined {
-  const isState = (entry: AnyEntry): entry is StateEntry =>
-    entry.kind === "machine_state" && entry.machine === machine;
+  const isState = (one: AnyEntry): one is StateEntry =>
+    one.kind === "machine_state" && one.machine === machine;
   return mayBeLatest(recent.value.filter(isState), sorted.value.doubtful.filter(isState))
     .filter(({ body }) => isHeld(body))
     .at(-1);
