@@ -17,9 +17,15 @@ from pycore.journal.plausible import Before, Range, near_aim, plausible
 from pycore.journal.poured import usable_of
 from pycore.journal.state import MachineNow
 from pycore.quantity.fault import Fault
+from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown
 
 _PATH = "body.reading"
+
+
+def _brix(strength: Strength) -> Measured:
+    """Of the coolant itself: of a diluted sample the doubled reading."""
+    return strength.corrected_brix or strength.reading_brix
 
 
 def _said(strength: Strength) -> Shown:
@@ -28,17 +34,17 @@ def _said(strength: Strength) -> Shown:
 
 def _in_unit(strength: Strength, brix: float) -> float:
     """A reading in Brix as this instrument shows it; an index of refraction has no plain ratio."""
-    now, said = strength.reading_brix.value, _said(strength)
+    now, said = _brix(strength).value, _said(strength)
     return brix * said.value / now if now and said.unit != "nD" else brix
 
 
 def _slip(strength: Strength, found: Range) -> Shown | None:
     """What would be plausible with the decimal sign moved by one place."""
     said = _said(strength)
-    moved = None if said.unit == "nD" else found.slip(strength.reading_brix.value)
+    moved = None if said.unit == "nD" else found.slip(_brix(strength).value)
     if moved is None:
         return None
-    decimals = said.decimals + (moved < strength.reading_brix.value)
+    decimals = said.decimals + (moved < _brix(strength).value)
     return shown(_in_unit(strength, moved), said.unit, decimals)
 
 
@@ -56,7 +62,7 @@ def _doubt(code: str, strength: Strength, found: Range) -> Doubt:
 
 def _pct_brix(strength: Strength) -> float | None:
     """Per cent for one Brix at this reading; None without a factor."""
-    brix, pct = strength.reading_brix.value, strength.strength_pct
+    brix, pct = _brix(strength).value, strength.strength_pct
     return None if pct is None or brix <= 0 or pct.value <= 0 else pct.value / brix
 
 
@@ -66,7 +72,7 @@ def _first(strength: Strength, setup: Setup) -> Doubt | None:
     if ratio is None:
         return None
     found = near_aim(setup[1].target.aim_pct / ratio)
-    if found.holds(strength.reading_brix.value):
+    if found.holds(_brix(strength).value):
         return None
     return _doubt("unlike_target", strength, found)
 
@@ -92,7 +98,7 @@ def _unlike_last(
     # A sump that reads nothing, or stood empty, has no ratio: a hundredth of it is left.
     volume_l = max(level_l, went.draw_off_l + full_l / 100)
     found = plausible(
-        Before(before.reading_brix, volume_l, age_s),
+        Before(_brix(before), volume_l, age_s),
         went,
         100 / (ratio or 1.0),
         full_l,
@@ -100,7 +106,7 @@ def _unlike_last(
         DRIFT_PCT_D / (ratio or 1.0),
         unknown,
     )
-    if found.holds(strength.reading_brix.value):
+    if found.holds(_brix(strength).value):
         return None
     nothing = not unknown and went.water_l + went.concentrate_l + went.draw_off_l == 0
     doubt = _doubt("unlike_last" if nothing else "unlike_last_poured", strength, found)

@@ -45,6 +45,14 @@ def test_a_decimal_sign_left_out_is_asked_about_with_the_last_reading() -> None:
     assert asked(last("1.7"), "17")[0].slip.value == pytest.approx(1.7)
 
 
+def test_a_diluted_sample_counts_as_the_coolant_it_was() -> None:
+    # 2.1 of a sample one to one is 4.2 of the coolant.
+    reading = ReadingTyped(Typed("2.1", "Brix"), how="optical", diluted=Typed("1", "1"))
+    body = LookBackBody(last().lines, LATHE, moment(DAY_S), reading=reading)
+    assert look_back(body)["doubts"] == []
+    assert asked(last(), "2.1", days=1)[0].code == "unlike_last"
+
+
 def test_what_was_poured_since_moves_what_is_expected() -> None:
     phone = last("6.0")
     water = {"count": 4, "kind": "water"}

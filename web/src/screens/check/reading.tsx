@@ -25,6 +25,7 @@ import { formula } from "./formula";
 import { doubtsByLog } from "./lookback";
 import { useNow } from "../setup/together";
 import { MeasureDoubt } from "./measuredoubt";
+import { openDoubts } from "./recipe";
 import type { CheckProps } from "./steps";
 import { ZeroNotes } from "./zeronotes";
 
@@ -50,7 +51,7 @@ function useReading({ machine, walk, change, next }: CheckProps) {
       const check = onlyAt(checkOf(await core.ask("assess_sump", body, "reading")), READING_PATH);
       if (check === null || check.errors.length > 0) return check;
       const byLog = await doubtsByLog(core, machine, walk);
-      return { errors: [], doubts: [...check.doubts, ...byLog] };
+      return { errors: [], doubts: openDoubts([...check.doubts, ...byLog], walk.kept) };
     },
     kept: walk.kept,
     onKept: (kept) => {
