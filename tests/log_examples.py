@@ -20,7 +20,10 @@ from tests.phones import (
 
 _DAY_S = 86_400
 _LATHE = {"machine": LATHE, "days": 91}
-_LOW_DIP = {"depth": typed("210", "mm"), "how": "hard_floor"}
+_MEASURED = {
+    "dip": {"depth": typed("210", "mm"), "how": "hard_floor"},
+    "reading": {"shows": typed("0.4", "Brix")},
+}
 
 
 def held_lathe() -> Phone:
@@ -103,9 +106,7 @@ def answered() -> dict[str, Any]:
         "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
         "due_checks": ask("due_checks", {"lines": _due_lines(), "now": moment(4 * _DAY_S)}),
         "fold_log_held": ask("fold_log", {"lines": held_lathe().lines, "now": NOW}),
-        "look_back": ask(
-            "look_back", {"lines": lines, "machine": LATHE, "now": NOW, "dip": _LOW_DIP}
-        ),
+        "look_back": ask("look_back", {"lines": lines, "now": NOW, "machine": LATHE, **_MEASURED}),
     }
 
 

@@ -56,8 +56,10 @@ def _odd_steps(test: PourTest, calibration: Calibration) -> list[Doubt]:
         elif low_mm <= dip_mm <= high_mm:
             continue
         if read is not None:
-            ends = sorted(from_base(test.stick.shown_mm(mm), read.unit) for mm in (low_mm, high_mm))
-            doubts.append(Doubt(read.path, "uneven_step", read.shown, *ends))
+            low, high = sorted(
+                from_base(test.stick.shown_mm(mm), read.unit) for mm in (low_mm, high_mm)
+            )
+            doubts.append(Doubt(read.path, "uneven_step", read.shown, low, high))
     return doubts
 
 

@@ -13,7 +13,7 @@ from pycore.desk.validators import VALIDATORS
 
 # Numbers by which every page and report of a shop counts: where one of them cannot be read, the
 # line is refused at once, since none of these could say so. An empty one takes back what was set.
-_COUNTED_BY = {"shop_set_content": ("check_every_d", "clean_out_every_d")}
+_COUNTED_BY = {"shop_set_content": ("check_every_d", "clean_out_every_d", "most_lost_pct_d")}
 
 
 def checked(name: str, message: Any, root: str) -> Any:

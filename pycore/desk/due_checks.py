@@ -46,16 +46,22 @@ class CheckDue:
     due_s: int | None = None
 
 
-def every_d_of(now: Folded, fact: str) -> float:
-    """The shop's ``check_every_d`` or ``clean_out_every_d`` in days; the published one else.
+def shop_number(now: Folded, fact: str) -> float | None:
+    """A fact of the shop as a number in its own unit; None where nobody has set it.
 
     Errors: none, a line in which the number cannot be read is in quarantine (``checked``).
     """
     found = now.shop.get(fact)
     typed = None if found is None else built(Typed, found.entry.content[fact])
     if typed is None or not typed.text.strip():
-        return _PUBLISHED_D[fact]
+        return None
     return Reader().value(typed, fact, fact)
+
+
+def every_d_of(now: Folded, fact: str) -> float:
+    """The shop's ``check_every_d`` or ``clean_out_every_d`` in days; the published one else."""
+    own_d = shop_number(now, fact)
+    return _PUBLISHED_D[fact] if own_d is None else own_d
 
 
 def check_due(machine: MachineNow, every_d: float, now_s: int) -> CheckDue:

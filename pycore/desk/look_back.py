@@ -2,105 +2,54 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
 from pycore.desk.checked import checked
 from pycore.desk.dip import level_from
+from pycore.desk.due_checks import every_d_of, shop_number
+from pycore.desk.first_ph import earlier, first_ph
 from pycore.desk.history import level_of, setup_from
+from pycore.desk.look import LookLimitsTyped
 from pycore.desk.messages import DipTyped
 from pycore.desk.reader import Reader
+from pycore.desk.records import ReadingTyped
 from pycore.desk.results import Level
-from pycore.desk.trend_rows import number_of
+from pycore.desk.since import after, own_losses_l_d, went_since
+from pycore.desk.trend_due import clean_out_of
+from pycore.desk.unlike import reading_doubt
 from pycore.journal.amend import Standing
 from pycore.journal.line import from_store
-from pycore.journal.loss import LevelChange, level_change
-from pycore.journal.poured import poured, usable_of
-from pycore.journal.recheck import Dip, Went, dip_of
+from pycore.journal.loss import LevelChange, MostLost, level_change, most_lost, most_lost_l
+from pycore.journal.poured import usable_of
+from pycore.journal.recheck import Dip, dip_of
 from pycore.journal.state import MachineNow, folded, of_this_charge
-from pycore.journal.times import DAY_S, moment_of
+from pycore.journal.times import moment_of
 from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import Shown, shown
 
-# A pH counts as that of the first fill when it was measured within a week of the clean-out: a
-# charge ages. Common practice, no source.
-_FRESH_S = 7 * DAY_S
-_SOURCE = "common practice, no source"
 _MEASURING = ("check", "recheck")
 
 
 @dataclass(frozen=True)
 class LookBackBody:
-    """The machine's lines, the device's clock, and a dip where there is one."""
+    """Lines of machine and shop, the device's clock, a dip, a reading, and own limits of looks."""
 
     lines: list[str]
     machine: str
     now: str
     dip: DipTyped | None = None
-
-
-def _earlier(entry: Standing, name: str) -> dict[str, Any]:
-    return {name: entry.content[name], "entry": entry.id, "measured_at": entry.measured_at}
-
-
-def _first_ph(machine: MachineNow) -> dict[str, Any] | None:
-    """Of the first check after the last clean-out, else as the set-up says."""
-    charge = of_this_charge(machine.ordered)
-    cleaned = machine.ordered[: len(machine.ordered) - len(charge)]
-    for entry in charge if cleaned else ():
-        fresh = entry.measured_s - cleaned[-1].measured_s <= _FRESH_S
-        if entry.kind in _MEASURING and "ph" in entry.content and fresh:
-            return {**_earlier(entry, "ph"), "from": "log"}
-    said = None
-    for entry in machine.ordered:
-        if entry.kind != "machine_set":
-            continue
-        ph = entry.content["machine"]["fluid"].get("first_fill_ph")
-        if ph is None:
-            said = None
-        elif said is None or said["ph"] != ph:
-            # A set-up is repeated with every change; the pH is as old as its first one.
-            at = {"entry": entry.id, "measured_at": entry.measured_at}
-            said = {"ph": ph, **at, "from": "set_up"}
-    return said
+    reading: ReadingTyped | None = None
+    limits: LookLimitsTyped | None = None
 
 
 def _nitrite(machine: MachineNow) -> list[dict[str, Any]]:
     return [
-        _earlier(entry, "nitrite")
+        earlier(entry, "nitrite")
         for entry in of_this_charge(machine.ordered)
         if entry.kind in _MEASURING and "nitrite" in entry.content
     ]
-
-
-def _after(machine: MachineNow, entry: Standing) -> list[Standing]:
-    places = [one.place for one in machine.ordered]
-    return list(machine.ordered[places.index(entry.place) + 1 :])
-
-
-def _went(entries: Iterable[Standing], usable_l: float | None) -> tuple[Went, bool] | None:
-    """Litres out and in, and whether something went in that is not among them.
-
-    None where nobody can say what went out: a sump that was drained, a number that cannot be read.
-    """
-    out_l = water_l = concentrate_l = 0.0
-    unknown = is_open = False
-    for entry in entries:
-        if entry.kind == "clean_out":
-            return None
-        if entry.kind == "pour":
-            went = poured(entry.content["pours"], usable_l)
-            water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
-            unknown = unknown or went.unknown_buckets > 0
-            is_open = not entry.content["finished"]
-            taken_l = number_of(entry.content, "draw_off", "volume_l")
-            if taken_l is None and "draw_off" in entry.content:
-                return None
-            out_l += taken_l or 0.0
-        unknown = unknown or entry.kind == "unknown_addition"
-    return Went(out_l, water_l, concentrate_l), unknown or is_open
 
 
 def _is_told(entry: Standing) -> bool:
@@ -123,7 +72,7 @@ def _shown(change: LevelChange, unit: str) -> dict[str, Shown]:
     return {name: shown(value, unit, 0) for name, value in litres.items()}
 
 
-def _level(machine: MachineNow, dip: DipTyped, now_s: int) -> dict[str, Any] | None:
+def _level(machine: MachineNow, dip: DipTyped, most: MostLost, now_s: int) -> dict[str, Any] | None:
     """The dip beside the last one, or None where they cannot be compared."""
     last = machine.level
     if last is None or machine.definition is None:
@@ -137,13 +86,13 @@ def _level(machine: MachineNow, dip: DipTyped, now_s: int) -> dict[str, Any] | N
     place = ("body.dip", "body.machine.sump")
     second = level_from(Reader(), read.tank, dip, typed.units, *place)
     usable_l = usable_of(machine.definition.entry.content["machine"])
-    known = _went(_after(machine, last.entry), usable_l)
+    known = went_since(after(machine, last.entry), usable_l)
     if known is None or known[0].draw_off_l > first.volume_l.value:
         return None
     went, unknown = known
     seconds = max(0, now_s - last.entry.measured_s)
-    full_l = second.level.full_volume_l
-    change = level_change(_dip(first), _dip(second.level), went, full_l, seconds, unknown)
+    most_l = most_lost_l(second.level.full_volume_l, most, seconds)
+    change = level_change(_dip(first), _dip(second.level), went, most_l, bool(unknown))
     return {
         "verdict": change.verdict,
         "expected_l": change.expected_l,
@@ -151,31 +100,54 @@ def _level(machine: MachineNow, dip: DipTyped, now_s: int) -> dict[str, Any] | N
         "difference_l": change.difference_l,
         "most_lost_l": change.most_lost_l,
         "since": last.entry.measured_at,
-        "source": _SOURCE,
+        "limit_by": most.by,
         "shown": _shown(change, typed.units.plate),
     }
 
 
+def _compared(
+    machine: MachineNow, body: LookBackBody, shop_pct_d: float | None, now_s: int
+) -> dict[str, Any]:
+    """Dip and reading beside the last ones; nothing where neither was typed."""
+    if machine.definition is None or (body.dip is None and body.reading is None):
+        return {"doubts": []}
+    try:
+        setup = setup_from(machine.definition.entry.content["machine"])
+    except Fault:
+        return {"doubts": []}
+    most = most_lost(setup[1].tank.sump.full_volume_l, own_losses_l_d(machine), shop_pct_d)
+    level = None if body.dip is None else _level(machine, body.dip, most, now_s)
+    doubt = (
+        None if body.reading is None else reading_doubt(machine, body.reading, most, setup, now_s)
+    )
+    return {
+        "doubts": [] if doubt is None else [doubt],
+        **({} if level is None else {"level": level}),
+    }
+
+
 def look_back(body: LookBackBody) -> dict[str, Any]:
-    """Earlier results of this charge, and what the level says of the time since the last dip.
+    """Earlier results of this charge, and dip and reading beside the last ones.
 
     A machine without a line, or of another charge, has nothing to tell. Errors: ``not_a_date`` for
-    a ``now`` that is no moment; every fault of the dip.
+    a ``now`` that is no moment; every fault of the dip, the reading and the limits of looks.
     """
     now_s = moment_of(body.now, "body.now")[0]
     lines = [from_store(line) for line in body.lines]
     state = folded(gathered(*read_lines(lines, checked), ()), now_s)
     found = [one for one in state.machines if one.machine == body.machine]
     if not found:
-        return {"nitrite_before": [], "topped_up": False}
+        return {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
     (machine,) = found
     charge = of_this_charge(machine.ordered)
-    since = charge if machine.level is None else _after(machine, machine.level.entry)
-    first_ph = _first_ph(machine)
-    level = None if body.dip is None else _level(machine, body.dip, now_s)
+    since = charge if machine.level is None else after(machine, machine.level.entry)
+    ph = first_ph(machine)
+    every_d = every_d_of(state, "clean_out_every_d")
     return {
         "nitrite_before": _nitrite(machine),
         "topped_up": any(_is_told(entry) for entry in since),
-        **({} if first_ph is None else {"first_fill_ph": first_ph}),
-        **({} if level is None else {"level": level}),
+        **({} if ph is None else {"first_fill_ph": ph}),
+        # As the trend has it.
+        "clean_out": clean_out_of(machine, charge, body.limits, every_d, now_s).reasons,
+        **_compared(machine, body, shop_number(state, "most_lost_pct_d"), now_s),
     }

@@ -19,13 +19,19 @@ from pycore.sump.outline import Drawing
 
 @dataclass(frozen=True)
 class Doubt:
-    """Possible but unusual: asked once, never refused."""
+    """Possible but unusual: asked once, never refused.
+
+    last and last_at: what it is unlike. slip: what it would be with its decimal sign moved.
+    """
 
     path: str
     code: str
     got: Shown
     usual_low: float
     usual_high: float
+    last: Shown | None = None
+    last_at: str | None = None
+    slip: Shown | None = None
 
 
 @dataclass(frozen=True)

@@ -202,7 +202,9 @@ def trend(body: TrendBody) -> TrendResult:
         bands=[_from(band, from_s) for band in bands_of(points, now_s) if band.to_s >= from_s],
         rests=[_from(rest, from_s) for rest in rests_of(points, now_s) if rest.to_s >= from_s],
         losses=_losses(seen, unit),
-        clean_out=clean_out_of(machine, charge, body, clean_every_d, now_s),
+        clean_out=clean_out_of(
+            machine, [one.entry for one in charge], body.limits, clean_every_d, now_s
+        ),
         full_volume_l=fulls[-1] if fulls else None,
         strength=_strength(seen, read, slope, unit),
         next_check=next_check_of(due, charge, drifts, now_s),

@@ -7,11 +7,13 @@ from collections.abc import Sequence
 from pycore.advice.drift import Slope
 from pycore.advice.due import Findings, clean_out_reasons, next_check
 from pycore.desk.due_checks import CheckDue
+from pycore.desk.first_ph import first_ph
 from pycore.desk.history import Point
-from pycore.desk.look import read_limits
+from pycore.desk.look import LookLimitsTyped, read_limits
 from pycore.desk.reader import Reader
-from pycore.desk.trend_messages import CleanOutNow, NextCheck, TrendBody
+from pycore.desk.trend_messages import CleanOutNow, NextCheck
 from pycore.desk.trend_rows import added_by, number_of
+from pycore.journal.amend import Standing
 from pycore.journal.state import MachineNow
 from pycore.journal.times import DAY_S
 from pycore.recipe.balance import state_after
@@ -50,20 +52,22 @@ def next_check_of(
 
 
 def _first_ph(machine: MachineNow) -> float | None:
-    """The pH of the first fill, as the set-up has it."""
-    if machine.definition is None:
-        return None
-    return number_of(machine.definition.entry.content["machine"]["fluid"], "first_fill_ph", "ph")
+    found = first_ph(machine)
+    return None if found is None else number_of(found, "ph", "ph")
 
 
 def clean_out_of(
-    machine: MachineNow, charge: Sequence[Point], body: TrendBody, every_d: float, now_s: int
+    machine: MachineNow,
+    charge: Sequence[Standing],
+    shop: LookLimitsTyped | None,
+    every_d: float,
+    now_s: int,
 ) -> CleanOutNow:
     """The age of the charge, and what of its log speaks for a clean-out."""
-    limits = read_limits(Reader(), body.limits)
+    limits = read_limits(Reader(), shop)
     ends = [one for one in machine.ordered if one.kind == "clean_out" and one.content["finished"]]
     age_d = (now_s - ends[-1].measured_s) / DAY_S if ends else None
-    contents = [point.entry.content for point in charge]
+    contents = [entry.content for entry in charge]
     phs = [ph for one in contents if (ph := number_of(one, "ph", "ph")) is not None]
     slides = [
         germs
@@ -71,9 +75,9 @@ def clean_out_of(
         if (germs := number_of(one.get("dip_slide", {}), "germs", "dip_slide_cfu_ml")) is not None
     ]
     smells = [
-        (now_s - point.entry.measured_s) / DAY_S
-        for point in charge
-        if "smell" in point.entry.content.get("look", ())
+        (now_s - entry.measured_s) / DAY_S
+        for entry in charge
+        if "smell" in entry.content.get("look", ())
     ]
     first = _first_ph(machine)
     fall = first - phs[-1] if first is not None and phs else None

@@ -125,6 +125,10 @@ def validate___definitions_shop_set_content(data, custom_formats={}, name_prefix
             data_keys.remove('clean_out_every_d')
             data__cleanouteveryd = data['clean_out_every_d']
             validate___definitions_typed(data__cleanouteveryd, custom_formats, (name_prefix or 'data') + '.clean_out_every_d')
+        if 'most_lost_pct_d' in data_keys:
+            data_keys.remove('most_lost_pct_d')
+            data__mostlostpctd = data['most_lost_pct_d']
+            validate___definitions_typed(data__mostlostpctd, custom_formats, (name_prefix or 'data') + '.most_lost_pct_d')
         if 'remarks' in data_keys:
             data_keys.remove('remarks')
             data__remarks = data['remarks']
@@ -2110,6 +2114,10 @@ def validate___definitions_check_content(data, custom_formats={}, name_prefix=No
             data_keys.remove('ph')
             data__ph = data['ph']
             validate___definitions_typed(data__ph, custom_formats, (name_prefix or 'data') + '.ph')
+        if 'first_fill_ph' in data_keys:
+            data_keys.remove('first_fill_ph')
+            data__firstfillph = data['first_fill_ph']
+            validate___definitions_typed(data__firstfillph, custom_formats, (name_prefix or 'data') + '.first_fill_ph')
         if 'temperature' in data_keys:
             data_keys.remove('temperature')
             data__temperature = data['temperature']
@@ -3904,6 +3912,14 @@ def validate___definitions_look_back_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('dip')
             data__dip = data['dip']
             validate___definitions_dip_typed(data__dip, custom_formats, (name_prefix or 'data') + '.dip')
+        if 'reading' in data_keys:
+            data_keys.remove('reading')
+            data__reading = data['reading']
+            validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
+        if 'limits' in data_keys:
+            data_keys.remove('limits')
+            data__limits = data['limits']
+            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

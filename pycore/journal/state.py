@@ -24,7 +24,13 @@ AT_REST = frozenset({"clean_out", "out_of_service", "shutdown"})
 # Nothing is poured in. On hold checks go on: somebody has hung a tag on the machine.
 HELD = frozenset({"on_hold", "stopped"})
 # Fields of the shop's own facts; each counts by its own latest entry.
-SHOP_FACTS = ("who_to_ask", "look_limits", "check_every_d", "clean_out_every_d")
+SHOP_FACTS = (
+    "who_to_ask",
+    "look_limits",
+    "check_every_d",
+    "clean_out_every_d",
+    "most_lost_pct_d",
+)
 _MEASURING = frozenset({"check", "recheck"})
 
 
@@ -180,7 +186,9 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
     ordered = in_order(entry for entry in entries if entry.is_used)
     told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
     measured = [entry for entry in of_this_charge(told) if entry.kind in _MEASURING]
-    state = find.last(entry for entry in told if entry.kind == "machine_state")
+    stated = [entry for entry in told if entry.kind == "machine_state"]
+    # A tag whose only word is in doubt is not lost to the doubt.
+    state = find.last(stated) or (Found(stated[-1], tuple(stated[:-1])) if stated else None)
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
         machine=machine,

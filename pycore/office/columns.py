@@ -107,6 +107,7 @@ _CHECK = (
     *_number("dip_mm", "dip.depth", "depth_mm", "dip as a depth, mm"),
     *_number("reading_brix", "reading.shows", "reading_brix", "reading on a Brix scale"),
     *_number("ph", "ph", "ph", "pH"),
+    *_number("first_fill_ph", "first_fill_ph", "first_fill_ph", "pH at the first fill, as said"),
     *_number("temperature_c", "temperature", "temperature_c", "temperature of the coolant, °C"),
     *_number("nitrite_mg_l", "nitrite", "nitrite_mg_l", "nitrite, mg/L"),
     *_number("germs_cfu_ml", "dip_slide.germs", "dip_slide_cfu_ml", "dip slide, germs per mL"),
@@ -203,6 +204,10 @@ COLUMNS_OF: Mapping[str, tuple[Column, ...]] = {
         *_number(
             *("clean_out_every_d", "clean_out_every_d", "clean_out_every_d"),
             "days from clean-out to clean-out",
+        ),
+        *_number(
+            *("most_lost_pct_d", "most_lost_pct_d", "most_lost_pct_d"),
+            "what use takes in a day at the most, per cent of the full sump",
         ),
         _REMARKS,
     ),

@@ -292,6 +292,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
             unit="L", typed=True, minimum=1, maximum=200000, usual_low=5, usual_high=50000
         ),
         "code_number": Known(unit="1", typed=False, minimum=0, maximum=923520),
+        "most_lost_pct_d": Known(
+            unit="%", typed=True, minimum=0, maximum=100, usual_low=1, usual_high=20
+        ),
         "check_every_d": Known(
             unit="1", typed=True, minimum=1, maximum=365, usual_low=1, usual_high=28
         ),

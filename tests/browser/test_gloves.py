@@ -25,7 +25,7 @@ def test_a_steady_hand_types_what_it_means(page: Page) -> None:
 
 
 def test_each_gate_stops_what_it_is_for() -> None:
-    lines = log_of("360")
+    lines = log_of(("360", "4.1"))
     found = {text: dip_gate(text, lines, days_since=3) for text in ("", "342", "34", "3422")}
     assert found == {
         "": "refused",
@@ -33,8 +33,17 @@ def test_each_gate_stops_what_it_is_for() -> None:
         "34": "asked against the log",
         "3422": "refused",
     }
-    assert [reading_gate(text) for text in ("4.0", "40", "22")] == [
+    readings = ("4.0", "40", "22", "0.4")
+    assert [reading_gate(text, lines, days_since=3) for text in readings] == [
         "passed",
         "refused",
         "asked once",
+        "asked against the log",
     ]
+    # A first check has the target alone: aim 8 % and factor 1.5 make 5.3 Brix.
+    first = log_of(None)
+    assert [reading_gate(text, first, days_since=0) for text in ("2.8", "0.4")] == [
+        "passed",
+        "asked against the log",
+    ]
+    assert dip_gate("34", first, days_since=0) == "passed"

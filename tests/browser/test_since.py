@@ -182,7 +182,7 @@ def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     page.goto(server.address)
     look = Look(f"{theme}-since")
     open_machine(page)
-    check_until_recipe(page, "400", "5.3")
+    check_until_recipe(page, "400", "4.1")
     save_check(page)
     tell(page, "Buckets poured")
     store(page)

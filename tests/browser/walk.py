@@ -167,7 +167,7 @@ def check_until_recipe(
         expect(field(page, name)).to_be_visible()
         at_page(page)
         field(page, name).fill(text)
-        next_page(page)
+        pass_measured(page)
         _answer(page, at_page)
         if name == "How deep":
             pass_since(page)
@@ -179,6 +179,17 @@ def check_until_recipe(
     worked_out = re.compile("In each of the|Nothing to pour|The target is out of reach")
     expect(page.get_by_text(worked_out).first).to_be_visible()
     at_page(page)
+
+
+def pass_measured(page: Page) -> None:
+    """Goes on from a number, and keeps one that is asked about beside the log or the target."""
+    before = heading(page).inner_text()
+    press(page, "Continue")
+    asked = page.get_by_role("region", name="Is that right?")
+    expect(heading(page).filter(has_not_text=before).or_(asked)).to_be_visible()
+    if asked.count():
+        asked.get_by_role("button", name=re.compile("^Keep")).click()
+    expect(heading(page)).not_to_have_text(before)
 
 
 def pass_since(page: Page) -> None:

@@ -15,7 +15,8 @@ from tests.gloves.pages import PX_PER_MM, Pages, read_pages
 from tests.gloves.walks import SEED, WALKS, Result, Tally, simulate
 
 SCATTERS_MM = (4.0, 3.0, 2.0, 1.0)
-DAYS = (3, 1)
+# None: a first check.
+DAYS = (3, 1, None)
 
 
 def pages_of_the_app() -> Pages:
@@ -65,7 +66,8 @@ def main() -> int:
     print(f"{wanted.walks} walks, seed {SEED}, {PX_PER_MM:.2f} px a mm; nobody looks")
     for days in DAYS:
         for scatter_mm in SCATTERS_MM:
-            print(f"\nscatter {scatter_mm:g} mm, last dip {days} days ago")
+            before = "a first check" if days is None else f"last dip {days} days ago"
+            print(f"\nscatter {scatter_mm:g} mm, {before}")
             print("\n".join(_lines(simulate(pages, scatter_mm, days, wanted.walks))), flush=True)
     return 0
 

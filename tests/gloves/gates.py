@@ -38,12 +38,20 @@ def _assessed(part: str, content: dict[str, Any]) -> Gate:
     return "asked once" if answer["result"]["doubts"] else "passed"
 
 
-def log_of(last_depth: str) -> list[str]:
-    """The machine's lines: its set-up and one check at a fixed moment."""
+def log_of(last: tuple[str, str] | None) -> list[str]:
+    """The machine's lines: its set-up and one check, dip and reading, at a fixed moment."""
     phone = Phone("glove")
     phone.save("machine_set", {"machine": _MACHINE}, 0)
-    phone.save("check", check(last_depth), 0)
+    if last is not None:
+        phone.save("check", check(*last), 0)
     return phone.lines
+
+
+def _look_back(lines: list[str], days_since: int, **measured: Any) -> dict[str, Any]:
+    now = moment(days_since * DAY_S)
+    answer = _ask("look_back", {"lines": lines, "machine": LATHE, "now": now, **measured})
+    assert answer["ok"], answer
+    return dict(answer["result"])
 
 
 def dip_gate(text: str, lines: list[str], days_since: int) -> Gate:
@@ -53,17 +61,18 @@ def dip_gate(text: str, lines: list[str], days_since: int) -> Gate:
     gate = _assessed("dip", _dip(text))
     if gate != "passed":
         return gate
-    now = moment(days_since * DAY_S)
-    body = {"lines": lines, "machine": LATHE, "now": now, "dip": _dip(text)}
-    answer = _ask("look_back", body)
-    assert answer["ok"], answer
-    verdict = answer["result"]["level"]["verdict"]
-    return "asked against the log" if verdict in ("lost", "gained") else "passed"
+    level = _look_back(lines, days_since, dip=_dip(text)).get("level")
+    is_asked = level is not None and level["verdict"] in ("lost", "gained")
+    return "asked against the log" if is_asked else "passed"
 
 
-def reading_gate(text: str) -> Gate:
-    """The same for a reading, which no page holds against the log."""
-    return _assessed("reading", _reading(text)) if text else "refused"
+def reading_gate(text: str, lines: list[str], days_since: int) -> Gate:
+    """The same for a reading, beside the last one or, where there is none, beside the target."""
+    gate = _assessed("reading", _reading(text)) if text else "refused"
+    if gate != "passed":
+        return gate
+    doubts = _look_back(lines, days_since, reading=_reading(text))["doubts"]
+    return "asked against the log" if doubts else "passed"
 
 
 def poured_l(depth: str, reading: str) -> tuple[float, float]:

@@ -49,12 +49,9 @@ def _same(wanted: str, got: str) -> bool:
     return _NUMBER.fullmatch(got) is not None and float(wanted) == float(got)
 
 
-_gate_of_reading = cache(reading_gate)
-
-
 @cache
-def _lines(last: int) -> list[str]:
-    return log_of(str(last))
+def _lines(last: tuple[str, str] | None) -> list[str]:
+    return log_of(last)
 
 
 def _is_well(depth: str, reading: str, true_mm: int, true_brix: float) -> bool:
@@ -67,9 +64,16 @@ def _is_well(depth: str, reading: str, true_mm: int, true_brix: float) -> bool:
 
 
 def simulate(
-    pages: Pages, scatter_mm: float, days_since: int = 3, walks: int = WALKS, seed: int = SEED
+    pages: Pages,
+    scatter_mm: float,
+    days_since: int | None = 3,
+    walks: int = WALKS,
+    seed: int = SEED,
 ) -> Result:
-    """So many walks from one seed, nobody looking at what stands in the field."""
+    """So many walks from one seed, nobody looking at what stands in the field.
+
+    days_since None: a first check, with nothing before it in the log.
+    """
     chance, result = random.Random(seed), Result()
     scatter_px = scatter_mm * PX_PER_MM
     for _ in range(walks):
@@ -79,10 +83,10 @@ def simulate(
         depth, reading = str(depth_mm), f"{brix:.1f}"
         got_depth = typed(depth, pages.dip, scatter_px, chance)
         got_reading = typed(reading, pages.reading, scatter_px, chance)
-        gates = (
-            dip_gate(got_depth, _lines(last_mm), days_since),
-            _gate_of_reading(got_reading),
-        )
+        # What is gone evaporated: the last reading was weaker by that much.
+        last = (str(last_mm), f"{brix * depth_mm / last_mm:.1f}")
+        lines, days = _lines(last if days_since else None), days_since or 0
+        gates = (dip_gate(got_depth, lines, days), reading_gate(got_reading, lines, days))
         result.dip.count(depth, got_depth, gates[0])
         result.reading.count(reading, got_reading, gates[1])
         result.walks += 1

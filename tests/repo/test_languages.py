@@ -19,7 +19,8 @@ OTHERS = sorted(path.stem for path in FOLDER.glob("*.json") if path.stem != "en"
 FORMS = {"en": {"one", "other"}, "de": {"one", "other"}}
 # The same in German: names, signs, blanks alone, and words that both languages have.
 SAME_IN_GERMAN = {
-    "about.pyodide", "about.python", "answers.second_value", "app.name", "compact.line.digital",
+    "about.pyodide", "about.python", "amend.deed", "amend.said", "amend.said_by", "amend.why_more",
+    "answers.second_value", "app.name", "compact.line.digital",
     "compact.unanswered", "dip.volume", "facts.name", "facts.thing_sides", "field.first_fill_ph",
     "field.ph", "found.factor", "install.android", "install.iphone", "language.de", "language.en",
     "limits.nitrite_most_hint", "limits.review_hint", "look.nitrite_row", "look.ph",

@@ -104,12 +104,20 @@ def test_a_machine_that_nobody_has_set_up_is_not_among_them() -> None:
     assert ask("due_checks", {"lines": phone.lines, "now": moment(DAY_S)}) == {"checks": []}
 
 
-@pytest.mark.parametrize("text", ["soon", "0", "400", "7 L"])
-def test_an_interval_that_cannot_be_read_takes_its_line_out_and_nothing_else(text: str) -> None:
-    phone = shop(EVERY_3, {"check_every_d": typed(text, "1")})
+@pytest.mark.parametrize(
+    ("fact", "text", "unit"),
+    [
+        *(("check_every_d", text, "1") for text in ("soon", "0", "400", "7 L")),
+        ("most_lost_pct_d", "much", "%"),
+    ],
+)
+def test_a_fact_that_cannot_be_read_takes_its_line_out_and_nothing_else(
+    fact: str, text: str, unit: str
+) -> None:
+    phone = shop(EVERY_3, {fact: typed(text, unit)})
     assert due_of(phone, 1)["every_d"] == 3
     told = ask("fold_log", {"lines": phone.lines, "now": moment(DAY_S)})["report"]["quarantined"]
-    assert [one["path"] for one in told] == ["line.body.check_every_d"]
+    assert [one["path"] for one in told] == [f"line.body.{fact}"]
 
 
 def test_a_build_that_does_not_know_a_field_keeps_the_line_and_does_not_use_it() -> None:

@@ -34,8 +34,9 @@ def nitrite(text: str, **more: Any) -> dict[str, Any]:
 
 
 def test_a_machine_without_lines_has_nothing_to_tell() -> None:
-    assert asked() == {"nitrite_before": [], "topped_up": False}
-    assert asked(lathe(), dip_mm="300") == {"nitrite_before": [], "topped_up": False}
+    nothing = {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
+    assert asked() == nothing
+    assert asked(lathe(), dip_mm="300") == nothing
 
 
 def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:
@@ -51,30 +52,13 @@ def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:
         assert found == ["8", "9"]
 
 
-def test_first_ph_is_that_of_the_set_up_with_its_first_day() -> None:
+def test_what_speaks_for_a_clean_out_is_told_as_in_the_trend() -> None:
     phone = lathe("9.3")
-    again = setup()
-    again["fluid"]["first_fill_ph"] = typed("9.3", "1")
-    phone.save("machine_set", {"machine": again}, -DAY_S)
-    found = asked(phone)["first_fill_ph"]
-    assert (found["ph"], found["from"]) == (typed("9.3", "1"), "set_up")
-    assert found["measured_at"] == moment(-90 * DAY_S)
-
-
-def test_first_ph_after_a_clean_out_is_that_of_the_next_days() -> None:
-    phone = lathe("9.3")
-    phone.save("clean_out", {"finished": True}, -30 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("9.1", "1")}, -29 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("8.8", "1")}, -5 * DAY_S)
-    found = asked(phone)["first_fill_ph"]
-    assert (found["ph"]["text"], found["from"]) == ("9.1", "log")
-
-
-def test_a_later_ph_is_not_that_of_the_first_fill() -> None:
-    phone = lathe("9.3")
-    phone.save("clean_out", {"finished": True}, -30 * DAY_S)
-    phone.save("check", {**check(), "ph": typed("8.8", "1")}, -5 * DAY_S)
-    assert asked(phone)["first_fill_ph"]["from"] == "set_up"
+    phone.save("clean_out", {"finished": True}, -200 * DAY_S)
+    assert asked(phone)["clean_out"] == ["old"]
+    slide = {"dip_slide": {"germs": typed("1000000", "CFU/mL")}}
+    phone.save("check", {**check(), **slide, "ph": typed("8.0", "1")}, -5 * DAY_S)
+    assert asked(phone)["clean_out"] == ["germs_act", "ph_dropped_far", "old"]
 
 
 # Full 440 mm, 198 L: 0.45 L for each mm. 400 mm are 180 L, 300 mm 135 L.

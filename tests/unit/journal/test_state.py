@@ -234,3 +234,17 @@ def test_what_was_poured_into_the_old_charge_is_gone_with_it() -> None:
     assert machine(phone).since.buckets == 0
     phone.save("pour", pour(3), 180)
     assert machine(phone).since.buckets == 3
+
+
+def test_a_tag_about_which_two_phones_disagree_still_holds() -> None:
+    a, b = Phone("a"), Phone("b")
+    tag = a.save("machine_state", {"state": "on_hold", "reason": "lab_sample"}, 0)
+    for phone, state in ((a, "watch"), (b, "in_use")):
+        body = {"corrects": tag, "reason": "misheard", "kind": "machine_state"}
+        phone.save("correction", {**body, "content": {"state": state}}, 900)
+    now = machine(a, b)
+    assert now.conflicts == (tag,)
+    assert now.is_stopped
+    # A later word that is certain takes its place, as with any other tag.
+    b.save("machine_state", {"state": "in_use"}, 4 * 3600)
+    assert not machine(a, b).is_stopped

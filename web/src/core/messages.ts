@@ -869,7 +869,7 @@ export interface Drawing {
   aspect_share?: number;
 }
 /**
- * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. uneven_step: a pour test's dip does not fit its neighbours.
+ * Possible but unusual: the page asks once, keeps what was typed and goes on. usual_low and usual_high are in the unit of got. unusual: outside what is usual. uneven_step: a pour test's dip does not fit its neighbours. unlike_last: far from the last reading, nothing poured since; unlike_last_poured: the same with what was poured; unlike_target: a first reading far from the aim. last, last_at: the earlier number. slip: the number with its decimal sign moved, where only that one is plausible.
  */
 export interface Doubt {
   path: string;
@@ -882,10 +882,16 @@ export interface Doubt {
     | "chart_bent"
     | "jug_stands_out"
     | "jugs_scatter"
-    | "range_small";
+    | "range_small"
+    | "unlike_last"
+    | "unlike_last_poured"
+    | "unlike_target";
   got: Shown;
   usual_low: number;
   usual_high: number;
+  last?: Shown;
+  last_at?: string;
+  slip?: Shown;
 }
 /**
  * What was poured and dipped, on one day or on many; together at least one pour.
@@ -2067,15 +2073,19 @@ export interface LookBackBody {
   machine: EntryId;
   now: Moment;
   dip?: DipTyped;
+  reading?: ReadingTyped;
+  limits?: LookLimits;
 }
 /**
- * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge.
+ * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. clean_out: what speaks for one, as in the trend. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
  */
 export interface LookBackResult {
   first_fill_ph?: EarlierPh;
   nitrite_before: EarlierNitrite[];
   topped_up: boolean;
   level?: LevelChange;
+  clean_out: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  doubts: Doubt[];
 }
 export interface EarlierPh {
   ph: Typed;
@@ -2095,7 +2105,10 @@ export interface LevelChange {
   difference_l: Measured;
   most_lost_l: number;
   since: Moment;
-  source: string;
+  /**
+   * own: the machine's own losses. practice: common practice, no source.
+   */
+  limit_by: "own" | "shop" | "practice";
   shown: {
     expected: Shown;
     found: Shown;
@@ -3080,7 +3093,7 @@ export interface CalibrationContent {
   remarks?: Remarks;
 }
 /**
- * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after. despite names the tag or the stop that somebody has seen and checked in spite of.
+ * All optional, all as typed. machine is a copy of the set-up at that time, so that an old reading keeps its factor. of names the pour that a re-check looks after. first_fill_ph: what somebody said the pH of this charge was at its first fill. despite names the tag or the stop that somebody has seen and checked in spite of.
  */
 export interface CheckContent {
   machine?: MachineTyped;
@@ -3095,6 +3108,7 @@ export interface CheckContent {
    */
   look?: Look[];
   ph?: Typed;
+  first_fill_ph?: Typed;
   temperature?: Typed;
   nitrite?: Typed;
   /**
@@ -3304,13 +3318,14 @@ export interface DeskRequest {
   body: {};
 }
 /**
- * Facts of the shop. Each field counts by its own latest entry; an empty one takes back what was set. check_every_d, clean_out_every_d: days from one check or clean-out to the next at the most; a line in which they cannot be read goes into quarantine.
+ * Facts of the shop. Each field counts by its own latest entry; an empty one takes back what was set. check_every_d, clean_out_every_d: days from one check or clean-out to the next at the most; most_lost_pct_d: what ordinary use takes in a day at the most, per cent of the full sump; a line in which one of them cannot be read goes into quarantine.
  */
 export interface ShopSetContent {
   who_to_ask?: ShortText;
   look_limits?: LookLimits;
   check_every_d?: Typed;
   clean_out_every_d?: Typed;
+  most_lost_pct_d?: Typed;
   remarks?: Remarks;
 }
 /**

@@ -6,7 +6,8 @@ import { Page } from "../elements/page";
 import { Patterns } from "../elements/patterns";
 import { Safe } from "../elements/safe";
 import { isAsked } from "../store/despite";
-import { heldOf, machineById, opened } from "../store/journal";
+import { opened } from "../store/journal";
+import { heldOf, machineById } from "../store/machines";
 import { isExample } from "../store/which";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
@@ -26,6 +27,7 @@ import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
 import { LimitsScreen } from "./limits";
+import { AMENDING, AmendScreen } from "./correct/screen";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
 import { EntryScreen } from "./log/entry";
@@ -91,14 +93,10 @@ function MachinePlace({
   return <CheckScreen key={id} machine={machine} parts={[place, ...rest]} />;
 }
 
-function LogPlace({
-  id,
-  place,
-}: {
-  readonly id: string | undefined;
-  readonly place: string | undefined;
-}) {
+function LogPlace({ parts: [id, place, ...rest] }: { readonly parts: readonly string[] }) {
   if (id === undefined) return <LogScreen />;
+  if (place !== undefined && AMENDING.includes(place))
+    return <AmendScreen key={id} id={id} parts={[place, ...rest]} />;
   return place === "slip" ? <SlipScreen id={id} /> : <EntryScreen id={id} />;
 }
 const ASIDE: Readonly<Record<string, () => ComponentChildren>> = {
@@ -129,7 +127,7 @@ function Place() {
   if (aside !== undefined) return <>{aside()}</>;
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
-  if (first === "log") return <LogPlace id={second} place={third} />;
+  if (first === "log") return <LogPlace parts={route.value.parts.slice(1)} />;
   if (first === "learn") return <LearnScreen card={second} />;
   if (first === "practice") return <PracticeScreen place={second} />;
   if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;

@@ -6,13 +6,14 @@ import { StateMark } from "../elements/statemark";
 import { cleaningOf } from "../store/cleaning";
 import { type CheckEntry, type MachineEntry } from "../store/entry";
 import { codeOf } from "../store/codes";
-import { isResting, lastCheck } from "../store/journal";
+import { isResting, lastCheck } from "../store/machines";
 import { hasPours } from "../store/pours";
 import { isStarted, walkOf } from "../store/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/chosen";
+import { CleanOutDue } from "./clean/due";
 import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/partial";
 import { firstPlace } from "./check/place";
@@ -129,6 +130,7 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       {check !== undefined && isReadingOpen(check) && !isResting(id) ? (
         <OpenReading check={check} />
       ) : null}
+      <CleanOutDue machine={machine} />
       {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} due={due} />}
       <Places machine={machine} />
       <ModeSwitch />

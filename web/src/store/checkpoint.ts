@@ -5,7 +5,7 @@ import { withDatabase } from "./database";
 import { isOfDeed, type AnyEntry } from "./entry";
 import { countedOf, type Counted } from "./exported";
 import type { At, Ends } from "./ledger";
-import type { Line, Placed, Sorted } from "./lines";
+import { isUsed, type Line, type Placed, type Sorted } from "./lines";
 import { PINNED } from "./pinned";
 
 /** The latest entries without a gap among them, of all machines and of each: what the log's page draws at once. */
@@ -66,7 +66,9 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     const { machine } = entry;
     const isLate = !isOfDeed(entry) && isFresh("", RECENT);
     const isLast = !isOfDeed(entry) && isFresh(` ${machine}`, RECENT_OF_EACH);
-    const isPinned = pinsOf(entry).filter((pin) => isFresh(`${pin} ${machine}`)).length > 0;
+    // What is not used is only listed; what it is looked for by is another one.
+    const pins = isUsed(entry) ? pinsOf(entry) : [];
+    const isPinned = pins.filter((pin) => isFresh(`${pin} ${machine}`)).length > 0;
     const isEnd = entry.log === log && isFresh("end");
     const hasCode = entry.kind === "machine" && entry.code !== undefined;
     if (isLate || isLast || isPinned || isEnd || hasCode) choose(entry);
@@ -90,7 +92,7 @@ function coldOf(
   for (const { entry } of placed) {
     if (chosen.has(entry.place) || isOfDeed(entry)) continue;
     const { entries, checks } = cold.get(entry.machine) ?? { entries: 0, checks: 0 };
-    const isCheck = Number(entry.kind === "check");
+    const isCheck = Number(entry.kind === "check" && isUsed(entry));
     cold.set(entry.machine, { entries: entries + 1, checks: checks + isCheck });
   }
   return Object.fromEntries(cold);
@@ -112,20 +114,25 @@ export function addedTo(lines: readonly Line[]): readonly Line[] {
 export function checkpointOf(
   reach: Checkpoint["reach"],
   lines: readonly Line[],
-  { placed, apart, unreadable, removed, quarantined }: Sorted,
+  { listed, doubtful, behind, apart, unreadable, removed, quarantined }: Sorted,
   before: Checkpoint | null,
 ): Checkpoint {
-  const chosen = chosenOf(placed, reach.log);
+  const chosen = chosenOf(listed, reach.log);
+  const inDoubt = new Set(doubtful.map(({ id }) => id));
+  const isHot = ({ entry }: Placed): boolean =>
+    chosen.has(entry.place) || (entry.kind === "machine_state" && inDoubt.has(entry.id));
   const foreign = lines.filter(({ own }) => !own).map(({ id }) => id);
   const amended = lines.map(({ amends }) => amends);
   const aside = before?.aside ?? { apart: 0, unreadable: 0, removed: 0, quarantined: 0 };
   return {
     build: __BUILD_ID__,
     reach,
-    hot: placed
-      .filter(({ entry }) => chosen.has(entry.place))
-      .map(({ line: { own, key }, reached }) => ({ own, key, reached })),
-    cold: coldOf(placed, chosen, before),
+    hot: [
+      ...listed.filter(isHot).map(({ line: { own, key }, reached }) => ({ own, key, reached })),
+      // Without them a part would take what was amended as it was first written.
+      ...behind.map(({ own, key }) => ({ own, key, reached: 0 })),
+    ],
+    cold: coldOf(listed, chosen, before),
     aside: {
       apart: aside.apart + apart,
       unreadable: aside.unreadable + unreadable,

@@ -1,7 +1,8 @@
 // The codes on the machines: which machine a code leads to.
 import { computed } from "@preact/signals";
 import type { MachineEntry } from "./entry";
-import { machineById, recent } from "./journal";
+import { recent } from "./journal";
+import { machineById } from "./machines";
 
 /** A code that was printed once stays: were two given in two windows, both still lead to the machine. */
 const codes = computed<readonly (readonly [code: string, machine: string])[]>(() =>

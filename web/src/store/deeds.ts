@@ -6,7 +6,8 @@ import {
   type PourEntry,
   type RecheckEntry,
 } from "./entry";
-import { lastCheck, recent, recentDeeds } from "./journal";
+import { recent, recentDeeds } from "./journal";
+import { lastCheck } from "./machines";
 
 function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;

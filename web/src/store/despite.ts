@@ -1,7 +1,7 @@
 // A check at a machine on hold: who goes on has seen the tag, and the entry says which one it was.
 import { signal, type Signal } from "@preact/signals";
 import { dropDraft, readDraft, writeDraft } from "./drafts";
-import { heldOf } from "./journal";
+import { heldOf } from "./machines";
 
 interface Seen {
   readonly entry: string;

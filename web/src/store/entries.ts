@@ -1,7 +1,8 @@
 // Append only: an entry is added in one transaction that also takes its number, and counts as saved
 // only after the transaction is complete and the stored text was read back.
 import { withDatabase, type Database } from "./database";
-import { entryFrom, parsedLine, type AnyContent, type Row } from "./entry";
+import { amendmentOf } from "./amend";
+import { entryFrom, parsedLine, type AmendContent, type Row, type Storable } from "./entry";
 import { newId } from "./ids";
 import { hashOfLine, holdsTheSame, lineAfter, type End } from "./line";
 import { StoreError, troubleOf, type StoreTrouble } from "./trouble";
@@ -33,8 +34,9 @@ async function look(db: Database, id: string): Promise<Seen> {
   return { end: { log: about.text, seq: last?.key ?? 0, text: last?.value.text ?? "" }, there };
 }
 
-function isStored(row: Row, content: AnyContent): boolean {
-  const entry = entryFrom(parsedLine(row.text));
+function isStored(row: Row, content: Storable): boolean {
+  const line = parsedLine(row.text);
+  const entry = amendmentOf(line) === null ? entryFrom(line) : (line as unknown as AmendContent);
   return entry !== null && holdsTheSame(entry, content);
 }
 
@@ -57,7 +59,7 @@ async function addAt(db: Database, row: Row, end: End): Promise<boolean> {
 }
 
 /** Hashes cannot be made inside a transaction: it would end while the page waits for them. */
-async function add(db: Database, content: AnyContent): Promise<Row> {
+async function add(db: Database, content: Storable): Promise<Row> {
   for (let tries = 0; tries < MOST_TRIES; tries += 1) {
     const { end, there } = await look(db, content.id);
     if (there !== undefined && isStored(there, content)) return there;
@@ -69,7 +71,7 @@ async function add(db: Database, content: AnyContent): Promise<Row> {
   throw new StoreError("other");
 }
 
-async function addAndReadBack(db: Database, content: AnyContent): Promise<Row> {
+async function addAndReadBack(db: Database, content: Storable): Promise<Row> {
   const row = await add(db, content);
   const tx = db.transaction("entries");
   const [stored] = await Promise.all([tx.store.get(row.seq), tx.done]);
@@ -78,7 +80,7 @@ async function addAndReadBack(db: Database, content: AnyContent): Promise<Row> {
   return row;
 }
 
-export async function saveEntry(content: AnyContent): Promise<Saved> {
+export async function saveEntry(content: Storable): Promise<Saved> {
   try {
     const row = await withDatabase((db) => addAndReadBack(db, content));
     const { log } = JSON.parse(row.text) as { log: string };

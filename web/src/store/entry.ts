@@ -4,6 +4,7 @@ import type {
   AssessSumpResult,
   CalibrateSumpBody,
   CheckContent as CheckContentBody,
+  CorrectionContent,
   HoldCheckBody,
   HoldCheckResult,
   MachineTyped,
@@ -11,7 +12,9 @@ import type {
   PlanCheckResult,
   ReadMachineBody,
   ReadMachineResult,
+  WithdrawalContent,
 } from "../core/messages";
+import type { Standing } from "./amend";
 import { isDeed, type Deed } from "./deed";
 import type { LookPart } from "./looks";
 
@@ -94,12 +97,33 @@ export type CheckShown = CheckContent["shown"];
 /** Entries that carry the set-up of their machine and what was shown. */
 export type FullContent = MachineContent | CheckContent;
 export type Content = FullContent | ToldContent;
+
+/** An entry about another one: what it says now, or that it is taken back. */
+export interface AmendContent extends Omit<Common, "machine"> {
+  readonly kind: "correction" | "withdrawal";
+  /** Empty for what is about the whole shop. */
+  readonly machine: string;
+  readonly by?: string;
+  readonly body: CorrectionContent | WithdrawalContent;
+  readonly shown?: object;
+}
+
 export type AnyContent = Content | Deed;
+/** What can be stored. An amendment is never drawn by itself, only at the entry that it is about. */
+export type Storable = AnyContent | AmendContent;
+/** What others have said of an entry since. */
+export interface Amended extends Standing {
+  /** As it was written at first. */
+  readonly was: Unplaced;
+}
+
 /** Where an entry stands: its log, its number in it, and its place in the order of all logs. */
 interface Placed {
   readonly log: string;
   readonly seq: number;
   readonly place: number;
+  /** Absent where it stands as it was written. */
+  readonly amended?: Amended;
 }
 
 export type AnyEntry = AnyContent & Placed;
@@ -142,10 +166,16 @@ export const BESIDE = [
   "nitrite",
   "dip_slide",
   "temperature",
+  "first_fill_ph",
   "topped_up_with",
   "level_change",
   "despite",
 ] as const;
+
+/** The kind as it stands in a line. */
+export function storedKind(kind: string): string {
+  return kind === "machine" ? "machine_set" : kind;
+}
 
 function fromSchema2(line: Fields): Fields | null {
   if (!isObject(line["body"])) return null;

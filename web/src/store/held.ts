@@ -78,7 +78,7 @@ async function readOn(
     })),
   );
   const added = await Promise.all(after.map(lineOf));
-  if (!found.every(({ entry }) => entry !== null)) return null;
+  if (!found.every(({ entry, amendment }) => entry !== null || amendment !== null)) return null;
   if (base !== null && !added.every((line) => isPlain(line, base))) return null;
   const isSame = added.length === 0;
   return { reach: await reachOf(ends), lines: [...found, ...added], base, isSame };

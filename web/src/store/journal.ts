@@ -4,25 +4,15 @@ import { addedTo, checkpointOf, keepCheckpoint, type Checkpoint, type Cold } fro
 import { whenLost } from "./database";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
-import {
-  isOfDeed,
-  type CheckEntry,
-  type AnyContent,
-  type DeedEntry,
-  type Entry,
-  type MachineEntry,
-  type StateEntry,
-} from "./entry";
+import { isOfDeed, type AnyEntry, type DeedEntry, type Entry, type Storable } from "./entry";
 import { fillExample } from "./example";
 import { unexported, type Unexported } from "./exported";
 import { isSound, readHeld, withLine, type Held, type Need } from "./held";
 import { askToKeep } from "./keeping";
 import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
-import { lineOf, mayBeLatest, sortLines, type Line, type Placed } from "./lines";
-import { isMeasured, PINNED } from "./pinned";
+import { lineOf, sortLines, type Line, type Placed } from "./lines";
 import { recallPourings } from "./pouring";
-import { isAtRest, isHeld } from "./told";
 import { isExample, STORE } from "./which";
 import { dropLacking, noteIfGone, type Head } from "./witness";
 
@@ -92,7 +82,14 @@ export const recentPlaced = computed<readonly Placed[]>(() => sorted.value.place
 export const recent = computed<readonly Entry[]>(() =>
   placed.value.filter((entry): entry is Entry => !isOfDeed(entry)),
 );
-/** The same of what was poured and read again. */
+/** With those that were taken back or contradict themselves: what the log's page shows. */
+export const recentTold = computed<readonly Entry[]>(() =>
+  sorted.value.listed.map(({ entry }) => entry).filter((entry): entry is Entry => !isOfDeed(entry)),
+);
+/** The same of the deeds: for the pages of the log, never for a sum. */
+export const recentDeedsTold = computed<readonly DeedEntry[]>(() =>
+  sorted.value.listed.map(({ entry }) => entry).filter(isOfDeed),
+);
 export const recentDeeds = computed<readonly DeedEntry[]>(() => placed.value.filter(isOfDeed));
 export const entries = computed<readonly Entry[]>(() => (whole() === null ? [] : recent.value));
 /** What was poured and read again, in the same order. */
@@ -131,85 +128,20 @@ export const backlog = computed<Unexported | null>(() => {
   return open;
 });
 
-/** A machine is its latest set-up; the order of entries decides, never the clock of a log alone. */
-export const machines = computed<readonly MachineEntry[]>(() => {
-  const latest = new Map<string, MachineEntry>();
-  for (const entry of recent.value) if (entry.kind === "machine") latest.set(entry.machine, entry);
-  return [...latest.values()];
-});
-
-/** Of the charge that is in now: what was measured before a clean-out, as pycore has it, is of another fluid. */
-const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
-  const latest = new Map<string, CheckEntry>();
-  for (const entry of recent.value) {
-    if (entry.kind === "check" && isMeasured(entry)) latest.set(entry.machine, entry);
-    if (entry.kind === "clean_out" && entry.body.finished) latest.delete(entry.machine);
-  }
-  return latest;
-});
-
-/** How each machine is used, by its latest word about it. */
-const states = computed<ReadonlyMap<string, StateEntry>>(() => {
-  const latest = new Map<string, StateEntry>();
-  for (const entry of recent.value)
-    if (entry.kind === "machine_state") latest.set(entry.machine, entry);
-  return latest;
-});
-
-/** Undefined where nobody has said anything, or has said that it is in ordinary use. */
-export function statedOf(machine: string): StateEntry | undefined {
-  const stated = heldOf(machine) ?? states.value.get(machine);
-  return stated?.body.state === "in_use" ? undefined : stated;
-}
-
-export function isResting(machine: string): boolean {
-  const stated = statedOf(machine);
-  return stated !== undefined && isAtRest(stated.body);
-}
-
-/** The tag or the stop that stands at a machine: of the words that may be the latest one is enough. */
-export function heldOf(machine: string): StateEntry | undefined {
-  const all = recent.value
-    .filter((entry) => entry.kind === "machine_state")
-    .filter((entry) => entry.machine === machine);
-  return mayBeLatest(all)
-    .filter(({ body }) => isHeld(body))
-    .at(-1);
-}
-
-export function machineById(id: string): MachineEntry | undefined {
-  return machines.value.find((entry) => entry.machine === id);
-}
-
-export function lastCheck(machine: string): CheckEntry | undefined {
-  return lastChecks.value.get(machine);
-}
-
-/** The last check of a machine that has what is looked for, such as a dip. */
-export function lastCheckWith<T extends CheckEntry>(
-  machine: string,
-  fits: (check: CheckEntry) => check is T,
-): T | undefined {
-  const found = recent.value
-    .filter((entry) => entry.kind === "check")
-    .filter((check) => check.machine === machine)
-    .filter(fits)
-    .at(-1);
-  if (found === undefined && !PINNED.includes(fits) && coldOf(machine).checks > 0) wantWhole();
-  return found;
-}
+/** Words about which people have not decided yet. */
+export const recentDoubtful = computed<readonly AnyEntry[]>(() => sorted.value.doubtful);
 
 /** An entry that is not among the recent ones is asked for; until then `load` says that it is read. */
 export function entryById(id: string): Entry | undefined {
-  return (
-    recent.value.find((entry) => entry.id === id) ?? entries.value.find((entry) => entry.id === id)
-  );
+  const found = recentTold.value.find((entry) => entry.id === id);
+  if (found === undefined) whole();
+  return found;
 }
 
 export function deedById(id: string): DeedEntry | undefined {
-  return (
-    recentDeeds.value.find((deed) => deed.id === id) ?? deeds.value.find((deed) => deed.id === id)
-  );
+  const found = recentDeedsTold.value.find((deed) => deed.id === id);
+  if (found === undefined) whole();
+  return found;
 }
 
 /** So many lines added since the last checkpoint are read at a start; more would be felt. */
@@ -291,7 +223,7 @@ export function followOtherWindows(): void {
 }
 
 /** Memory changes only after the store has answered; a row that was there already is not added twice. */
-export async function save(content: AnyContent): Promise<Saved> {
+export async function save(content: Storable): Promise<Saved> {
   const outcome = await saveEntry(content);
   if (outcome.kind === "saved") {
     const line = await lineOf(ownLine(outcome.row));

@@ -1,15 +1,16 @@
 // A line of the log as pycore reads it: schema 2, chained to the line before and sealed at its end.
-import { BESIDE, ENTRY_SCHEMA, isTold, type AnyContent } from "./entry";
+import {
+  BESIDE,
+  ENTRY_SCHEMA,
+  isTold,
+  storedKind,
+  type AmendContent,
+  type AnyContent,
+  type Storable,
+} from "./entry";
 import { StoreError } from "./trouble";
 import type { ToldContent } from "./told";
 
-const KIND_OF = {
-  machine: "machine_set",
-  check: "check",
-  plan: "plan",
-  pour: "pour",
-  recheck: "recheck",
-} as const;
 const SEAL = /,"hash":"([0-9a-f]{64})"\}$/;
 
 /** The end of a log: what the next line is chained to. The empty log has number 0 and no text. */
@@ -20,7 +21,16 @@ export interface End {
 }
 
 /** Only what was told: no copy of the set-up, and nothing was shown. Of the whole shop: no machine. */
-function toldFields({ kind, machine, measured_at, wall, by, body, versions }: ToldContent) {
+function toldFields({
+  kind,
+  machine,
+  measured_at,
+  wall,
+  by,
+  body,
+  shown,
+  versions,
+}: (ToldContent | AmendContent) & { readonly shown?: object }) {
   return {
     kind,
     machine: machine === "" ? undefined : machine,
@@ -28,19 +38,29 @@ function toldFields({ kind, machine, measured_at, wall, by, body, versions }: To
     wall,
     by,
     body,
-    shown: undefined,
+    shown,
     versions,
   };
 }
 
+function isAmending(content: Storable): content is AmendContent {
+  return content.kind === "correction" || content.kind === "withdrawal";
+}
+
+/** What stands in the body of the line of an entry. */
+export function bodyOf(content: AnyContent): object {
+  return fieldsOf(content).body;
+}
+
 /** Named, so that fields of an older build's draft cannot slip into a line. */
-function fieldsOf(content: AnyContent) {
+function fieldsOf(content: Storable) {
+  if (isAmending(content)) return toldFields(content);
   if (isTold(content)) return toldFields(content);
   const beside = content as AnyContent &
     Readonly<Partial<Record<(typeof BESIDE)[number], unknown>>>;
   const inside = BESIDE.filter((name) => beside[name] !== undefined);
   return {
-    kind: KIND_OF[content.kind],
+    kind: storedKind(content.kind),
     machine: content.machine,
     measured_at: content.measured_at,
     wall: content.wall,
@@ -52,7 +72,7 @@ function fieldsOf(content: AnyContent) {
 }
 
 /** Whether a second try holds the same as what was stored; where it stands does not count. */
-export function holdsTheSame(one: AnyContent, other: AnyContent): boolean {
+export function holdsTheSame(one: Storable, other: Storable): boolean {
   return JSON.stringify(fieldsOf(one)) === JSON.stringify(fieldsOf(other));
 }
 
@@ -88,7 +108,7 @@ function clockFlags(wall: string, before: string): string[] {
 }
 
 /** The text of the line that follows `end`. */
-export async function lineAfter(end: End, content: AnyContent): Promise<string> {
+export async function lineAfter(end: End, content: Storable): Promise<string> {
   const { kind, machine, measured_at, wall, by, body, shown, versions } = fieldsOf(content);
   const text = JSON.stringify({
     id: content.id,

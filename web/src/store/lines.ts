@@ -1,5 +1,14 @@
 // Stored lines as the screens need them: which can be used, and in which order.
-import { entryFrom, isTombstone, parsedLine, type AnyEntry, type Unplaced } from "./entry";
+import { amendedBy, amendmentOf, standingBy, type Amendment, type Standing } from "./amend";
+import {
+  ENTRY_SCHEMA,
+  entryFrom,
+  isTombstone,
+  parsedLine,
+  storedKind,
+  type AnyEntry,
+  type Unplaced,
+} from "./entry";
 import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
 
@@ -13,6 +22,7 @@ export interface Line extends StoredLine {
   readonly machine: string;
   /** The entry that this one corrects or withdraws; empty for most. */
   readonly amends: string;
+  readonly amendment: Omit<Amendment, "isDisputed"> | null;
   readonly wall: string;
   /** Null for what this build cannot show. */
   readonly entry: Unplaced | null;
@@ -34,6 +44,7 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     id: "",
     machine: "",
     amends: "",
+    amendment: null,
     wall: "",
     entry: null,
     isRemoved: false,
@@ -42,14 +53,15 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
   // Parsed once: a log of years is tens of megabytes.
   const line = parsedLine(stored.text);
   const fields = line ?? {};
-  const body = (fields["body"] ?? {}) as Readonly<Record<string, unknown>>;
+  const amendment = amendmentOf(line);
   return {
     ...bare,
     log: textOf(fields["log"]),
     seq: typeof fields["seq"] === "number" ? fields["seq"] : 0,
     id: textOf(fields["id"]),
     machine: textOf(fields["machine"]),
-    amends: textOf(body["corrects"] ?? body["retracts"]),
+    amends: amendment?.target ?? "",
+    amendment,
     wall: textOf(fields["wall"]),
     entry: entryFrom(line),
     isRemoved: isTombstone(line),
@@ -78,8 +90,15 @@ export interface Placed {
 }
 
 export interface Sorted {
+  /** Used: as they were written, or as they were corrected. */
   readonly placed: readonly Placed[];
-  /** Not used: two lines claim one place, or another line corrects or withdraws them. */
+  /** Those and what was taken back or contradicts itself: shown as such, and never used. */
+  readonly listed: readonly Placed[];
+  /** States that nobody may use before people have decided about them; a tag among them still holds. */
+  readonly doubtful: readonly AnyEntry[];
+  /** Lines that the entries above cannot be understood without. */
+  readonly behind: readonly Line[];
+  /** Not used and not listed: two lines claim one place. */
   readonly apart: number;
   /** Whole, but of a kind or version that this build cannot show. */
   readonly unreadable: number;
@@ -112,35 +131,101 @@ function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
     .map(({ entry, ...rest }, place) => ({ entry: { ...entry, place }, ...rest }));
 }
 
+/** The line as it reads with its correction: content, time and machine of the new one, at the old place. */
+function corrected({ text }: Line, { by }: Standing): Unplaced | null {
+  const line = parsedLine(text);
+  const [amendment] = by;
+  if (line === null || amendment === undefined) return null;
+  const { of: kind, content: body, machine, measured_at } = amendment;
+  const { id, log, seq, wall, versions } = line;
+  return entryFrom({
+    ...{ id, log, seq, wall, versions, schema: ENTRY_SCHEMA, kind, body },
+    machine: machine ?? line["machine"],
+    measured_at: measured_at ?? line["measured_at"],
+    ...("by" in line ? { by: line["by"] } : {}),
+    // What was shown of the old numbers would be an old result beside new ones.
+    ...(amendment.shown === null ? {} : { shown: amendment.shown }),
+  });
+}
+
+function amended(line: Line, standing: Standing | undefined): Unplaced | null {
+  const { entry } = line;
+  if (entry === null || standing === undefined) return entry;
+  const now = standing.standing === "corrected" ? corrected(line, standing) : entry;
+  return now === null ? null : { ...now, amended: { ...standing, was: entry } };
+}
+
+export const isUsed = ({ amended: told }: Pick<Unplaced, "amended">): boolean =>
+  told === undefined || told.standing === "corrected";
+
 export function sortLines(all: readonly Line[]): Sorted {
   // No copy brings back what was removed.
   const removed = all.filter(({ isRemoved }) => isRemoved);
   const once = new Map([...all, ...removed].map((line) => [line.hash, line]));
   const whole = [...once.values()].filter((line) => line.whole);
   const twice = claimedTwice(whole);
-  const amended = new Set(whole.map(({ amends }) => amends).filter(Boolean));
-  const isApart = ({ log, seq, id }: Line): boolean =>
-    twice.has(`${log} ${seq}`) || twice.has(id) || amended.has(id);
-  const used = whole.filter((line) => !isApart(line));
-  const shown = used.flatMap((line) => (line.entry === null ? [] : [{ entry: line.entry, line }]));
+  const isTwice = ({ log, seq, id }: Line): boolean => twice.has(`${log} ${seq}`) || twice.has(id);
+  const amendments = whole.flatMap((line) =>
+    line.amendment === null ? [] : [{ ...line.amendment, isDisputed: isTwice(line) }],
+  );
+  const groups = amendedBy(amendments);
+  const single = whole.filter((line) => !isTwice(line));
+  const told = single
+    .filter(({ amendment }) => amendment === null)
+    .map((line) => ({
+      line,
+      entry: amended(line, standingBy(groups, line.id, storedKind(line.entry?.kind ?? ""))),
+    }));
+  const listed = inOrder(
+    told.flatMap(({ line, entry }) => (entry === null ? [] : [{ line, entry }])),
+  );
+  const forked = whole.filter((line) => isTwice(line) && line.entry?.kind === "machine_state");
+  const inConflict = listed.filter(({ entry }) => entry.amended?.standing === "conflict");
+  const doubtful = [
+    ...inOrder(
+      forked.flatMap((line) => (line.entry === null ? [] : [{ line, entry: line.entry }])),
+    ),
+    ...inConflict,
+  ];
+  // A part of the log counts what is new to it; the rest was counted when the part was chosen.
+  const isNew = ({ reached }: Line): boolean => reached === undefined;
   return {
-    placed: inOrder(shown),
-    apart: whole.length - used.length,
-    unreadable: used.filter(({ entry, isRemoved }) => entry === null && !isRemoved).length,
-    removed: whole.filter(({ isRemoved }) => isRemoved).length,
-    quarantined: all.filter((line) => !line.whole).length,
+    placed: listed.filter(({ entry }) => isUsed(entry)),
+    listed,
+    doubtful: doubtful.map(({ entry }) => entry),
+    behind: [...whole.filter(({ amendment }) => amendment !== null), ...forked],
+    apart: whole.filter((line) => isTwice(line) && isNew(line)).length,
+    unreadable: told.filter(({ line, entry }) => entry === null && !line.isRemoved && isNew(line))
+      .length,
+    removed: whole.filter((line) => line.isRemoved && isNew(line)).length,
+    quarantined: all.filter((line) => !line.whole && isNew(line)).length,
   };
 }
 
 /** Between clocks of two phones; as pycore has it. */
 const CERTAIN_MS = 10 * 60_000;
 
-/** Of entries in order the latest of each log that no other one is certainly later than. */
-export function mayBeLatest<T extends { readonly log: string; readonly measured_at: string }>(
+type Timed = Pick<AnyEntry, "log" | "seq" | "measured_at">;
+
+/** Whether an entry is certainly earlier than another one. */
+function isBefore(one: Timed, other: Timed): boolean {
+  if (one.log === other.log) return one.seq < other.seq;
+  return Date.parse(other.measured_at) - Date.parse(one.measured_at) > CERTAIN_MS;
+}
+
+/**
+ * Of entries in order the latest of each log that no other one is certainly later than, and before them
+ * those in doubt that are not certainly earlier.
+ */
+export function mayBeLatest<T extends Timed>(
   ordered: readonly T[],
+  inDoubt: readonly T[],
 ): readonly T[] {
   const lasts = [...new Map(ordered.map((entry) => [entry.log, entry])).values()];
   const at = (entry: T): number => Date.parse(entry.measured_at);
   const newest = Math.max(...lasts.map(at));
-  return lasts.filter((entry) => newest - at(entry) <= CERTAIN_MS);
+  const found = lasts.filter((entry) => newest - at(entry) <= CERTAIN_MS);
+  const last = found.at(-1);
+  const open = inDoubt.filter((entry) => last === undefined || !isBefore(entry, last));
+  return [...open, ...found];
 }

@@ -158,7 +158,10 @@ export function judgeBody(
 }
 
 export interface LookPart {
-  readonly body: Pick<JudgeLookBody, "ph" | "nitrite" | "dip_slide" | "temperature"> & {
+  readonly body: Pick<
+    JudgeLookBody,
+    "ph" | "nitrite" | "dip_slide" | "temperature" | "first_fill_ph"
+  > & {
     readonly look?: readonly Seen[];
   };
   readonly shown: { readonly look?: Pick<Look, "chosen"> & Partial<JudgeLookResult> };
@@ -169,7 +172,11 @@ export function lookPart(machine: string, warmthUnit: Typed["unit"]): LookPart {
   if (!isLooked(machine)) return { body: {}, shown: {} };
   const look = lookOf(machine).value;
   return {
-    body: { look: look.seen.length === 0 ? ["normal"] : look.seen, ...measured(look, warmthUnit) },
+    body: {
+      look: look.seen.length === 0 ? ["normal"] : look.seen,
+      ...measured(look, warmthUnit),
+      ...(look.firstPh.trim() === "" ? {} : { first_fill_ph: { text: look.firstPh, unit: "1" } }),
+    },
     shown: { look: { ...(look.advice ?? {}), chosen: look.chosen } },
   };
 }

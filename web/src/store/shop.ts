@@ -1,7 +1,7 @@
 // Facts of the shop, as entries of the log: a backup, an import and a merge carry them, and each counts
 // by its own latest entry, as pycore folds them.
 import { computed, type ReadonlySignal } from "@preact/signals";
-import type { JudgeLookBody, ShopSetContent } from "../core/messages";
+import type { JudgeLookBody, ShopSetContent, Typed } from "../core/messages";
 import { newId } from "./ids";
 import { opened, recent, save } from "./journal";
 import type { Saved } from "./entries";
@@ -10,8 +10,8 @@ import { isoWithOffset } from "../words/times";
 
 export type LookLimits = NonNullable<JudgeLookBody["limits"]>;
 type Fact = Exclude<keyof ShopSetContent, "remarks">;
-/** How often the shop wants its machines checked and cleaned out, days as typed. */
-export type Interval = "check_every_d" | "clean_out_every_d";
+/** Days from check to check, from clean-out to clean-out; per cent of the full sump lost in a day. */
+export type CareFact = "check_every_d" | "clean_out_every_d" | "most_lost_pct_d";
 
 function latest<F extends Fact>(fact: F): ReadonlySignal<ShopSetContent[F] | undefined> {
   return computed(
@@ -25,21 +25,22 @@ function latest<F extends Fact>(fact: F): ReadonlySignal<ShopSetContent[F] | und
 
 const limits = latest("look_limits");
 const who = latest("who_to_ask");
-const intervals = {
+const care = {
   check_every_d: latest("check_every_d"),
   clean_out_every_d: latest("clean_out_every_d"),
+  most_lost_pct_d: latest("most_lost_pct_d"),
 };
 
 /** Null where the shop has none of its own. */
 export const ownLimits: ReadonlySignal<LookLimits | null> = computed(() => limits.value ?? null);
 /** Empty where nobody has said. */
 export const whoToAsk: ReadonlySignal<string> = computed(() => who.value ?? "");
-/** Empty: the published interval. */
-export const intervalOf = (interval: Interval): string => intervals[interval].value?.text ?? "";
+/** As typed; empty: the published interval, or common practice. */
+export const careOf = (fact: CareFact): string => care[fact].value?.text ?? "";
 
-/** As the log has it: days have no other unit. */
-export function typedDays(text: string): { readonly text: string; readonly unit: "1" } {
-  return { text: text.trim(), unit: "1" };
+/** As the log has it: neither days nor a share of the sump have another unit. */
+export function typedCare(fact: CareFact, text: string): Typed {
+  return { text: text.trim(), unit: fact === "most_lost_pct_d" ? "%" : "1" };
 }
 
 /** Nothing here comes from pycore, so that nothing waits for it: not even for its version. */
@@ -55,8 +56,8 @@ type Note = Readonly<Record<string, unknown>>;
 const NOTED: Readonly<Record<string, (note: Note) => ShopSetContent>> = {
   limits: (note) => ({ look_limits: note }),
   care: ({ check, cleanOut }) => ({
-    ...(isDays(check) ? { check_every_d: typedDays(check) } : {}),
-    ...(isDays(cleanOut) ? { clean_out_every_d: typedDays(cleanOut) } : {}),
+    ...(isDays(check) ? { check_every_d: typedCare("check_every_d", check) } : {}),
+    ...(isDays(cleanOut) ? { clean_out_every_d: typedCare("clean_out_every_d", cleanOut) } : {}),
   }),
 };
 

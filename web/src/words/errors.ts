@@ -3,6 +3,7 @@ import type { DeskError, Doubt } from "../core/messages";
 import { fieldFromPath } from "./fields";
 import { withUnit, write, writeDecimal, writeTyped } from "./numbers";
 import { say, startLarge, type Blanks, type Key } from "./say";
+import { writeAgo } from "./times";
 
 type Limit = DeskError["limit"];
 
@@ -128,9 +129,17 @@ export function errorSentence(error: DeskError, name?: string): string {
 /** The question for something possible but unusual. */
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
-  return say(`doubt.${doubt.code}`, {
+  const { got, last, last_at: at, slip } = doubt;
+  const near = (value: number): string =>
+    withUnit(writeDecimal(value, got.decimals, got.decimals), got.unit);
+  const main = say(`doubt.${doubt.code}`, {
     Field: startLarge(field),
     field,
-    got: write(doubt.got),
+    got: write(got),
+    last: last === undefined ? "" : write(last),
+    ago: at === undefined ? "" : writeAgo(at, new Date()),
+    low: near(doubt.usual_low),
+    high: near(doubt.usual_high),
   });
+  return slip === undefined ? main : `${main} ${say("doubt.slip", { slip: write(slip) })}`;
 }

@@ -10,7 +10,7 @@ import { SectionDrawing } from "../../elements/section";
 import { Hint } from "../../elements/why";
 import { assessBody, dipTyped, dipUnit } from "../../store/walk";
 import { hasDip } from "../../store/entry";
-import { lastCheckWith } from "../../store/journal";
+import { lastCheckWith } from "../../store/machines";
 import { errorSentence } from "../../words/errors";
 import { unitSign, write, writeNumber } from "../../words/numbers";
 import { say } from "../../words/say";

@@ -1,7 +1,7 @@
 // The keys of a rough gauge: its five marks, and between each two of them. A lamp that shows only
 // "low" and "full" is the widest of these.
+import type { Walk } from "../../store/walk";
 import { say } from "../../words/say";
-import type { CheckProps } from "./steps";
 
 const MARKS: readonly (readonly [from: string, to: string])[] = [
   ["0", ""],
@@ -27,7 +27,14 @@ function markOf(share: string): string {
   return share === "1" ? say("gauge.full") : share;
 }
 
-export function GaugePad({ walk, change }: Pick<CheckProps, "walk" | "change">) {
+type Shares = Pick<Walk, "dip" | "gaugeTo">;
+
+interface PadProps {
+  readonly walk: Shares;
+  readonly change: (change: Partial<Shares>) => void;
+}
+
+export function GaugePad({ walk, change }: PadProps) {
   return (
     <div class="gauge-pad" role="group" aria-label={say("gauge.keys")}>
       {MARKS.map(([from, to]) => (

@@ -1,7 +1,7 @@
 // What pycore is asked about a dip without a reading: the dip, and what the log knows of before.
 import type { HoldCheckBody, Typed } from "../../core/messages";
 import { isHolding, isWhole, type MachineEntry } from "../../store/entry";
-import { lastCheckWith } from "../../store/journal";
+import { lastCheckWith } from "../../store/machines";
 import { hasStrength, isPlanned, saysUsual, type Planned } from "../../store/pinned";
 import { dipTyped, fillTyped, type Walk } from "../../store/walk";
 

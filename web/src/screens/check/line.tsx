@@ -5,7 +5,7 @@ import { DigitalWindow, Eyepiece, type LineKind } from "../../elements/eyepiece"
 import { Page } from "../../elements/page";
 import { Hint } from "../../elements/why";
 import { hasReading } from "../../store/entry";
-import { lastCheckWith } from "../../store/journal";
+import { lastCheckWith } from "../../store/machines";
 import type { Line } from "../../store/walk";
 import { lineWord } from "../../words/codes";
 import { say } from "../../words/say";

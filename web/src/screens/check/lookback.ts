@@ -1,28 +1,52 @@
 // What the log says of a machine before something is added.
-import type { Answer } from "../../core/client";
-import type { DipTyped, LookBackBody, LookBackResult } from "../../core/messages";
-import { lastCheckWith, lines } from "../../store/journal";
+import type { Answer, Core } from "../../core/client";
+import type { Doubt, LookBackBody, LookBackResult } from "../../core/messages";
+import { lines, load } from "../../store/journal";
+import { lastCheckWith } from "../../store/machines";
 import { linesOf } from "../../store/onemachine";
-import { dipTyped, type Walk } from "../../store/walk";
+import { ownLimits } from "../../store/shop";
+import { dipTyped, readingTyped, type Walk } from "../../store/walk";
 import { hasDip, type MachineEntry } from "../../store/entry";
 import { isoWithOffset } from "../../words/times";
 import { useAsked } from "../backup/asked";
 import { now_ms } from "../now";
 
-/** Null until pycore has answered; without a dip there is no word about the level. */
-export function useLookBack(
-  { machine }: MachineEntry,
-  dip: DipTyped | null = null,
-  waits = false,
-): Answer<LookBackResult> | null {
-  const about = `${machine} ${lines.value.length} ${waits ? "" : JSON.stringify(dip)}`;
-  const ask = (): LookBackBody => ({
+type Measured = Pick<LookBackBody, "dip" | "reading">;
+
+function bodyOf(machine: string, measured: Measured): LookBackBody {
+  const limits = ownLimits.value;
+  return {
     lines: linesOf(machine),
     machine,
     now: isoWithOffset(new Date(now_ms.peek())),
-    ...(dip === null ? {} : { dip }),
-  });
-  return useAsked("look_back", about, () => (waits ? null : ask()));
+    ...(limits === null ? {} : { limits }),
+    ...measured,
+  };
+}
+
+/** Null until pycore has answered; without a dip there is no word about the level. */
+export function useLookBack(
+  { machine }: MachineEntry,
+  measured: Measured = {},
+  waits = false,
+): Answer<LookBackResult> | null {
+  const about = `${machine} ${lines.value.length} ${waits ? "" : JSON.stringify(measured)}`;
+  return useAsked("look_back", about, () => (waits ? null : bodyOf(machine, measured)));
+}
+
+/**
+ * What the log says of the reading at Continue. Nothing, while older entries are still being read: then the
+ * page before the recipe asks.
+ */
+export async function doubtsByLog(
+  core: Core,
+  { machine, body }: MachineEntry,
+  walk: Walk,
+): Promise<readonly Doubt[]> {
+  if (load.value.kind !== "ready" || walk.reading.trim() === "") return [];
+  const reading = readingTyped(body.machine, walk);
+  const answer = await core.ask("look_back", bodyOf(machine, { reading }));
+  return answer.kind === "ok" ? answer.result.doubts : [];
 }
 
 export interface LevelChange {
@@ -32,16 +56,27 @@ export interface LevelChange {
   readonly isOpen: boolean;
 }
 
+/** The page on which a number is being typed; null on every other one. */
+export type Typing = "dip" | "reading" | null;
+
 /**
- * Of the dip of a walk. Where nobody has dipped before there is nothing to ask; while the dip is typed
- * neither, since the drawing that follows each digit would wait for the log.
+ * Of the dip and the reading of a walk. Where nobody has dipped before there is nothing to ask about the
+ * level; while a number is typed nothing is asked about it, since the drawing that follows each digit would
+ * wait for the log.
  */
-export function useLevelChange(machine: MachineEntry, walk: Walk, isTyping: boolean): LevelChange {
+export function useLevelChange(machine: MachineEntry, walk: Walk, typing: Typing): LevelChange {
+  const typed = machine.body.machine;
   const isFirst = lastCheckWith(machine.machine, hasDip) === undefined;
-  const dip = isFirst || walk.dip.trim() === "" ? null : dipTyped(machine.body.machine, walk);
-  const answer = useLookBack(machine, dip, isFirst || isTyping);
-  if (isFirst) return { found: null, isOpen: false };
-  return { found: answer?.kind === "ok" ? answer.result : null, isOpen: answer === null };
+  const isDipped = !isFirst && walk.dip.trim() !== "";
+  const isRead = typing !== "reading" && walk.reading.trim() !== "";
+  const measured = {
+    ...(isDipped ? { dip: dipTyped(typed, walk) } : {}),
+    ...(isRead ? { reading: readingTyped(typed, walk) } : {}),
+  };
+  const waits = typing === "dip" || (isFirst && !isRead);
+  const answer = useLookBack(machine, measured, waits);
+  const found = !waits && answer?.kind === "ok" ? answer.result : null;
+  return { found, isOpen: !isFirst && (waits || answer === null) };
 }
 
 type Verdict = NonNullable<LookBackResult["level"]>["verdict"];

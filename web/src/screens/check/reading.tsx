@@ -9,7 +9,7 @@ import { StateMark } from "../../elements/statemark";
 import { Hint } from "../../elements/why";
 import type { AssessSumpResult, DeskError } from "../../core/messages";
 import { hasReading } from "../../store/entry";
-import { lastCheckWith } from "../../store/journal";
+import { lastCheckWith } from "../../store/machines";
 import { assessBody, readingUnit, type Walk } from "../../store/walk";
 import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
@@ -22,10 +22,14 @@ import { go, replace } from "../route";
 import { onlyAt } from "./asknumber";
 import { Dilute, NotDiluted } from "./blurred";
 import { formula } from "./formula";
+import { doubtsByLog } from "./lookback";
 import { useNow } from "../setup/together";
 import { MeasureDoubt } from "./measuredoubt";
+import { openDoubts } from "./recipe";
 import type { CheckProps } from "./steps";
 import { ZeroNotes } from "./zeronotes";
+
+const READING_PATH = "body.reading.shows";
 
 function LastReading({ machine }: Pick<CheckProps, "machine">) {
   const check = lastCheckWith(machine.machine, hasReading);
@@ -42,11 +46,13 @@ function useReading({ machine, walk, change, next }: CheckProps) {
   const body = assessBody(machine.body.machine, walk, { dip: false, reading: true });
   const answer = useAnswer("assess_sump", walk.reading.trim() === "" ? null : body);
   const gate = useGate({
-    plain: walk.reading.trim() === "" ? [emptyError("body.reading.shows")] : [],
-    look: () =>
-      core
-        .ask("assess_sump", body, "reading")
-        .then((answered) => onlyAt(checkOf(answered), "body.reading.shows")),
+    plain: walk.reading.trim() === "" ? [emptyError(READING_PATH)] : [],
+    look: async () => {
+      const check = onlyAt(checkOf(await core.ask("assess_sump", body, "reading")), READING_PATH);
+      if (check === null || check.errors.length > 0) return check;
+      const byLog = await doubtsByLog(core, machine, walk);
+      return { errors: [], doubts: openDoubts([...check.doubts, ...byLog], walk.kept) };
+    },
     kept: walk.kept,
     onKept: (kept) => {
       change({ kept });

@@ -32,7 +32,17 @@ export function openDoubts(doubts: readonly Doubt[], kept: readonly string[]): r
     (doubt) => OWN.some((part) => doubt.path.startsWith(part)) && !kept.includes(doubtName(doubt)),
   );
   // Two questions can doubt the same number: once is enough.
-  return [...new Map(open.map((doubt) => [doubtName(doubt), doubt])).values()];
+  const once = [...new Map(open.map((doubt) => [doubtName(doubt), doubt])).values()];
+  return once.filter((doubt) => !isByLog(doubt) || !isAskedOf(doubt, once, kept));
+}
+
+const isByLog = ({ code }: Doubt): boolean => code.startsWith("unlike_");
+
+/** Whether the number itself is asked about already, or was kept. */
+function isAskedOf(doubt: Doubt, open: readonly Doubt[], kept: readonly string[]): boolean {
+  const number = doubtName({ ...doubt, code: "unusual" });
+  const isOpen = open.some((one) => !isByLog(one) && one.path === doubt.path);
+  return isOpen || kept.some((name) => name === number || name.startsWith(`${number} `));
 }
 
 export function openDoubt(
@@ -114,7 +124,8 @@ export function RecipeScreen(props: CheckProps) {
       <Refused props={props} error={answer.error} />
     );
   }
-  const doubt = openDoubt(answer.result, walk.kept);
+  const byLog = props.since.found?.doubts ?? [];
+  const doubt = openDoubt({ doubts: [...answer.result.doubts, ...byLog] }, walk.kept);
   return doubt === null ? (
     <Ready props={props} result={answer.result} />
   ) : (

@@ -44,6 +44,11 @@ export function saidPart(machine: string, walk: Walk | null): SaidPart {
   };
 }
 
+/** Unusual numbers that somebody looked at once more and kept: the log says that it was asked. */
+function keptPart({ kept }: Walk): { readonly kept?: readonly string[] } {
+  return kept.length === 0 ? {} : { kept };
+}
+
 async function prepare(
   core: Core,
   machine: MachineEntry,
@@ -62,7 +67,7 @@ async function prepare(
     ...look.body,
     ...saidPart(machine.machine, walk),
     // The advice and what was chosen stand beside what the page showed of the recipe.
-    shown: { ...answered.shown, ...look.shown },
+    shown: { ...answered.shown, ...look.shown, ...keptPart(walk) },
     versions: await readVersions(core),
   };
 }

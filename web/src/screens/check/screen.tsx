@@ -16,7 +16,7 @@ import { HoldingScreen } from "./holding";
 import { LineScreen } from "./line";
 import { ToOneScreen } from "./modeswitch";
 import { ALL } from "./place";
-import { isSinceAsked, useLevelChange, type LevelChange } from "./lookback";
+import { isSinceAsked, useLevelChange, type LevelChange, type Typing } from "./lookback";
 import { ReadingScreen } from "./reading";
 import { RecipeScreen } from "./recipe";
 import { SavedScreen } from "./saved";
@@ -114,13 +114,18 @@ function onward(machine: MachineEntry, from: CheckStep, since: LevelChange, to: 
   if (after !== undefined) to("machines", id, after);
 }
 
+function typingAt(place: string | undefined): Typing {
+  if (place === "reading") return place;
+  return place === "dip" || place === "clean_side" ? "dip" : null;
+}
+
 export function CheckScreen({ machine, parts }: ScreenProps) {
   const [first, ...rest] = parts;
   const [second] = rest;
   const id = machine.machine;
   const walk = walkOf(id).value;
   const kind = kindOf(machine.body.machine);
-  const since = useLevelChange(machine, walk, first === "dip" || first === "clean_side");
+  const since = useLevelChange(machine, walk, typingAt(first));
   const steps = stepsOf(walk.order, kind, machine.body.machine);
   if (first === "saved" && second !== undefined) {
     return <SavedScreen id={second} pours={rest[1] === "pour"} />;

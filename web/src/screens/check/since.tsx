@@ -15,9 +15,20 @@ import { address } from "../route";
 import { isLeakFirst, isSinceAsked, isUnexplained, type LevelChange } from "./lookback";
 import type { CheckProps } from "./steps";
 
-const LOST: readonly LevelSaid[] = ["evaporated", "leak", "taken_out", "measured_wrong", "unknown"];
-const GAINED: readonly LevelSaid[] = ["poured_in", "water_getting_in", "measured_wrong", "unknown"];
-const WATERS: readonly WaterUsed[] = ["mains", "demineralised", "softened", "unknown"];
+export const LOST: readonly LevelSaid[] = [
+  "evaporated",
+  "leak",
+  "taken_out",
+  "measured_wrong",
+  "unknown",
+];
+export const GAINED: readonly LevelSaid[] = [
+  "poured_in",
+  "water_getting_in",
+  "measured_wrong",
+  "unknown",
+];
+export const WATERS: readonly WaterUsed[] = ["mains", "demineralised", "softened", "unknown"];
 
 type Level = NonNullable<LookBackResult["level"]>;
 
@@ -107,9 +118,7 @@ export function SinceScreen(props: CheckProps) {
         <LevelPart level={level} walk={walk} change={change} />
       ) : null}
       {found?.topped_up === true ? <WaterPart walk={walk} change={change} /> : null}
-      {level === undefined ? null : (
-        <p class="note">{say("since.source", { source: level.source })}</p>
-      )}
+      {level === undefined ? null : <p class="note">{say(`since.limit_${level.limit_by}`)}</p>}
       <MishapLink machine={machine.machine} />
     </Page>
   );

@@ -42,7 +42,8 @@ export function StateScreen(props: CheckProps) {
   if (answer === null || answer.kind === "dropped") return <Waiting props={props} />;
   if (answer.kind === "down") return <Down props={props} />;
   if (answer.kind === "error") return <Refused props={props} error={answer.error} />;
-  const doubt = openDoubt({ doubts: answer.result.doubts ?? [] }, walk.kept);
+  const byLog = props.since.found?.doubts ?? [];
+  const doubt = openDoubt({ doubts: [...(answer.result.doubts ?? []), ...byLog] }, walk.kept);
   return doubt === null ? (
     <Ready props={props} assessment={answer.result} />
   ) : (

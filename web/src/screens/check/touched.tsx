@@ -4,7 +4,7 @@ import { Page } from "../../elements/page";
 import { ToolDrawing } from "../../elements/tools";
 import { Hint } from "../../elements/why";
 import { hasDip } from "../../store/entry";
-import { lastCheckWith } from "../../store/journal";
+import { lastCheckWith } from "../../store/machines";
 import type { Touched } from "../../store/walk";
 import { touchedWord } from "../../words/codes";
 import { say } from "../../words/say";

@@ -6,7 +6,8 @@ import type { AssessSumpResult, BucketRow, MachineTyped, Typed, Unit } from "../
 import { changeCleaning, endCleaning, type Cleaning } from "../../store/cleaning";
 import type { AnyContent, Common, MachineEntry } from "../../store/entry";
 import { newId } from "../../store/ids";
-import { save, statedOf } from "../../store/journal";
+import { save } from "../../store/journal";
+import { heldOf, statedOf } from "../../store/machines";
 import { readingUnit } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
@@ -157,9 +158,13 @@ export function useSavingClean(machine: MachineEntry, onSaved: () => void) {
   };
 }
 
-/** At the first tick the machine is told to be in a clean-out, so that its checks rest everywhere. */
+/**
+ * At the first tick the machine is told to be in a clean-out, so that its checks rest everywhere. A tag that
+ * hangs is not taken away by it: only a named person does that.
+ */
 export async function tellState(core: Core, machine: string): Promise<Saving> {
-  if (statedOf(machine)?.body.state === "clean_out") return { kind: "open" };
+  const isTold = statedOf(machine)?.body.state === "clean_out";
+  if (isTold || heldOf(machine) !== undefined) return { kind: "open" };
   const outcome = await save({
     ...(await common(core, machine, newId())),
     kind: "machine_state",

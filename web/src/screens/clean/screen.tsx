@@ -4,17 +4,21 @@ import { Page } from "../../elements/page";
 import { beginCleaning, cleaningOf } from "../../store/cleaning";
 import type { MachineEntry } from "../../store/entry";
 import { say } from "../../words/say";
-import { address, back, replace } from "../route";
+import { heldOf } from "../../store/machines";
+import { address, back, go, replace } from "../route";
+import { HeldLine } from "../told/stated";
 import { useTrend } from "../trend/asked";
 import { cleanOutSentences } from "../trend/sentences";
 import { FirstScreen } from "./first";
 import { STEPS } from "./steps";
 import { StopScreen } from "./stop";
+import { BeginHeld } from "./tag";
 import { CleanTickScreen } from "./tick";
 
 /** What the log says about it, before anybody begins. */
 function Begin({ machine }: { readonly machine: MachineEntry }) {
   const trend = useTrend(machine.machine, null);
+  const held = heldOf(machine.machine);
   return (
     <Page
       title={say("clean.title")}
@@ -25,13 +29,15 @@ function Begin({ machine }: { readonly machine: MachineEntry }) {
       action={
         <MainAction
           onPress={() => {
-            beginCleaning(machine.machine);
+            if (held === undefined) beginCleaning(machine.machine);
+            else go("machines", machine.machine, "clean-out", "begin");
           }}
         >
           {say("clean.begin")}
         </MainAction>
       }
     >
+      <HeldLine machine={machine.machine} />
       <p>{say("clean.what")}</p>
       <p>{say("clean.for_whom")}</p>
       {trend?.kind === "ok" ? (
@@ -58,6 +64,7 @@ function Done({ machine }: { readonly machine: MachineEntry }) {
       action={<MainAction onPress={onward}>{say("tell.done")}</MainAction>}
     >
       <p role="status">{say("clean.done_text")}</p>
+      <HeldLine machine={machine.machine} />
       <PlaceLink to={address("machines", machine.machine, "trend")}>{say("trend.title")}</PlaceLink>
     </Page>
   );
@@ -71,7 +78,10 @@ export function CleanOutScreen({
   readonly parts: readonly string[];
 }) {
   const cleaning = cleaningOf(machine.machine).value;
+  const held = heldOf(machine.machine);
   if (parts[0] === "done" && cleaning === null) return <Done machine={machine} />;
+  if (cleaning === null && parts[0] === "begin" && held !== undefined)
+    return <BeginHeld machine={machine} held={held} />;
   if (cleaning === null) return <Begin machine={machine} />;
   if (parts[0] === "stop") return <StopScreen machine={machine} cleaning={cleaning} />;
   const step = STEPS[cleaning.ticks.length];

@@ -6,7 +6,8 @@ import type { StoreTrouble } from "../../store/trouble";
 import type { MachineEntry } from "../../store/entry";
 import { newId } from "../../store/ids";
 import { codeOf, machineByCode } from "../../store/codes";
-import { machineById, save } from "../../store/journal";
+import { save } from "../../store/journal";
+import { machineById } from "../../store/machines";
 import { isoWithOffset } from "../../words/times";
 import { useCore } from "../core";
 

@@ -3,9 +3,19 @@ import type { CalibrateSumpBody, MachineTyped } from "../../core/messages";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/section";
-import { hasPlan, isWhole, type CheckEntry, type Entry, type ToldEntry } from "../../store/entry";
-import { entryById, load, machineById } from "../../store/journal";
+import {
+  hasPlan,
+  isWhole,
+  type AnyEntry,
+  type CheckEntry,
+  type DeedEntry,
+  type ToldEntry,
+} from "../../store/entry";
+import { deedById, entryById, load } from "../../store/journal";
+import { machineById } from "../../store/machines";
+import { isUsed } from "../../store/lines";
 import { levelChangeWord, toldKindWord, waterWord, wayTitle } from "../../words/codes";
+import { fieldFromPath } from "../../words/fields";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
@@ -15,11 +25,16 @@ import { dipFacts } from "../check/level";
 import { onceInputs, partialInputs, PartialView } from "../check/partial";
 import { readingFacts } from "../check/readingfacts";
 import { NothingView, RecipeView } from "../check/recipeview";
+import { StateView } from "../check/stateview";
 import { WayView } from "../check/wayview";
 import { writeCode } from "../code/written";
+import { deedFacts, deedWord } from "../correct/facts";
+import { AmendedPart, AmendLinks } from "../correct/marks";
+import { PouredPart } from "../correct/poured";
 import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 import { hasSlip } from "../sheets/slip";
+import { lookFacts } from "./lookfacts";
 import { toldFacts, toldText } from "../told/sentence";
 
 export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
@@ -35,15 +50,25 @@ export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
   );
 }
 
+/** As the gate names it: path, number, unit, and the code of what was asked. */
+function keptText(kept: string): string {
+  const [path = "", text = "", ...rest] = kept.split(" ");
+  const unit = rest.filter((word) => !word.includes("_")).join(" ") || "1";
+  return `${fieldFromPath(path).name} ${writeTyped({ text, unit })}`;
+}
+
 /** What a person said beside what was measured. */
 function saidFacts({
   despite,
   level_change: level,
   topped_up_with: water,
+  shown,
 }: CheckEntry): readonly Fact[] {
+  const { kept = [] } = shown as { readonly kept?: readonly string[] };
   const tag = despite === undefined ? undefined : entryById(despite);
   return [
     ...(level === undefined ? [] : [[say("since.answer"), levelChangeWord(level)] as const]),
+    ...(kept.length === 0 ? [] : [[say("entry.kept"), kept.map(keptText).join(", ")] as const]),
     ...(water === undefined ? [] : [[say("since.water_answer"), waterWord(water)] as const]),
     ...(despite === undefined
       ? []
@@ -121,7 +146,7 @@ function PourSteps({ test }: { readonly test: CalibrateSumpBody | undefined }) {
   );
 }
 
-function Versions({ entry }: { readonly entry: Entry }) {
+function Versions({ entry }: { readonly entry: AnyEntry }) {
   const blanks = {
     number: String(entry.seq),
     build: entry.versions.build,
@@ -141,17 +166,56 @@ function ToldEntryScreen({
   return (
     <Page title={toldKindWord(entry.kind)} place={name} onBack={onBack}>
       <p>{writeMoment(entry.measured_at)}</p>
+      <AmendedPart entry={entry} />
       <Facts facts={toldFacts(entry)} />
+      <AmendLinks entry={entry} />
       <Versions entry={entry} />
     </Page>
   );
 }
 
+function DeedEntryScreen({
+  deed,
+  onBack,
+}: {
+  readonly deed: DeedEntry;
+  readonly onBack: () => void;
+}) {
+  const name = machineById(deed.machine)?.body.machine.name;
+  const isRead = deed.kind === "recheck" && deed.body.reading !== undefined;
+  return (
+    <Page title={deedWord(deed)} place={name} onBack={onBack}>
+      <p>{writeMoment(deed.measured_at)}</p>
+      <AmendedPart entry={deed} />
+      <Facts facts={deedFacts(deed)} />
+      {isRead ? <StateView assessment={deed.shown.assessment} machine={deed.body.machine} /> : null}
+      <AmendLinks entry={deed} />
+      <Versions entry={deed} />
+    </Page>
+  );
+}
+
+/** What the page showed at first, where the numbers were corrected since: readable, and not the present one. */
+function ShownAtFirst({ entry }: { readonly entry: CheckEntry }) {
+  const was = entry.amended?.was;
+  if (was?.kind !== "check" || !isUsed(entry)) return null;
+  const first: CheckEntry = { ...was, place: entry.place };
+  return (
+    <details class="fold">
+      <summary>{say("amend.at_first")}</summary>
+      <Facts facts={[...inputsOf(first), ...lookFacts(first)]} />
+      <Recipe entry={first} />
+    </details>
+  );
+}
+
 export function EntryScreen({ id }: { readonly id: string }) {
   const entry = entryById(id);
+  const deed = entry === undefined ? deedById(id) : undefined;
   const onBack = (): void => {
     back("log");
   };
+  if (deed !== undefined) return <DeedEntryScreen deed={deed} onBack={onBack} />;
   if (entry === undefined) {
     const text = load.value.kind === "reading" ? say("machines.reading") : say("entry.missing");
     return (
@@ -176,18 +240,33 @@ export function EntryScreen({ id }: { readonly id: string }) {
       </Page>
     );
   }
+  return <CheckEntryScreen entry={entry} onBack={onBack} />;
+}
+
+function CheckEntryScreen({
+  entry,
+  onBack,
+}: {
+  readonly entry: CheckEntry;
+  readonly onBack: () => void;
+}) {
+  const { machine } = entry.body;
   return (
     <Page title={say("entry.check")} place={machine.name} onBack={onBack}>
       <p>{writeMoment(entry.measured_at)}</p>
+      <AmendedPart entry={entry} />
       <section>
         <h2>{say("entry.typed")}</h2>
-        <Facts facts={[...inputsOf(entry), ...saidFacts(entry)]} />
+        <Facts facts={[...inputsOf(entry), ...lookFacts(entry), ...saidFacts(entry)]} />
       </section>
       {isWhole(entry) && hasPlan(entry.shown) ? <Apart result={entry.shown} /> : null}
       <Recipe entry={entry} />
       {hasSlip(entry) ? (
         <PlaceLink to={address("log", entry.id, "slip")}>{say("print.slip_link")}</PlaceLink>
       ) : null}
+      <AmendLinks entry={entry} />
+      <ShownAtFirst entry={entry} />
+      <PouredPart check={entry} />
       <SetUp machine={machine} title={say("entry.set_up")} />
       <Versions entry={entry} />
     </Page>

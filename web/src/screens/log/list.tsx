@@ -6,28 +6,25 @@ import { Page } from "../../elements/page";
 import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
 import { RECENT, RECENT_OF_EACH } from "../../store/checkpoint";
-import { isWhole, type Entry, type MachineEntry } from "../../store/entry";
+import type { Entry, MachineEntry } from "../../store/entry";
 import {
   apart,
   coldOf,
-  machineById,
   opened,
   quarantined,
   recent,
+  recentTold,
   removed,
   unreadable,
   wantWhole,
 } from "../../store/journal";
+import { machineById } from "../../store/machines";
 import { keepingKey } from "../../store/keeping";
-import { write, writeTyped } from "../../words/numbers";
+import { isUsed } from "../../store/lines";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
-import { isEmpty, storedRecipe } from "../check/chosen";
-import { writeDip } from "../check/level";
-import { partialSummary } from "../check/partial";
-import { writeCode } from "../code/written";
+import { summary } from "../correct/facts";
 import { address, back } from "../route";
-import { toldText } from "../told/sentence";
 
 /** What is stored and does not stand in the list. */
 const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
@@ -37,34 +34,17 @@ const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
   ["log.quarantined", quarantined],
 ];
 
-function summary(entry: Entry): string {
-  if (entry.kind !== "machine" && entry.kind !== "check") return toldText(entry);
-  if (entry.kind === "machine")
-    return entry.code === undefined
-      ? say("log.set_up")
-      : say("machine.code", { code: writeCode(entry.code) });
-  if (!isWhole(entry)) return partialSummary(entry);
-  const blanks = {
-    dip: writeDip(entry.body.dip),
-    reading: writeTyped(entry.body.reading.shows),
-  };
-  const recipe = storedRecipe(entry);
-  const strength = entry.shown.assessment.strength?.shown.strength;
-  const now = strength === undefined ? "" : write(strength);
-  if (recipe === null)
-    return strength === undefined
-      ? say("log.no_recipe", blanks)
-      : say("log.measured", { ...blanks, now });
-  if (isEmpty(recipe)) return say("log.nothing", { ...blanks, now });
-  const then = write(recipe.strength);
-  return recipe.buckets === 0
-    ? say("log.run_in", { ...blanks, now, then })
-    : sayCount("log.recipe", recipe.buckets, { ...blanks, now, then });
-}
-
 function nameOf(entry: Entry): string {
   if (entry.kind === "machine" || entry.kind === "check") return entry.body.machine.name;
   return machineById(entry.machine)?.body.machine.name ?? "";
+}
+
+/** In words; what is struck besides is not used for anything. */
+function Amended({ entry }: { readonly entry: Entry }) {
+  const { amended } = entry;
+  return amended === undefined ? null : (
+    <strong class="amend-mark">{say(`amend.mark_${amended.standing}`)}</strong>
+  );
 }
 
 function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean }) {
@@ -74,11 +54,16 @@ function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean
         <span class="log-head">
           <time dateTime={entry.measured_at}>{writeClock(entry.measured_at)}</time>
           {named ? <span class="machine-name">{nameOf(entry)}</span> : null}
-          {entry.kind === "check" ? (
+          {entry.kind === "check" && isUsed(entry) ? (
             <StateMark state={entry.shown.assessment.strength?.state ?? "none"} />
           ) : null}
         </span>
-        <span class="note">{summary(entry)}</span>
+        <Amended entry={entry} />
+        {isUsed(entry) ? (
+          <span class="note">{summary(entry)}</span>
+        ) : (
+          <del class="note">{summary(entry)}</del>
+        )}
       </a>
     </li>
   );
@@ -123,7 +108,7 @@ function Latest({ machine }: { readonly machine: string | undefined }) {
   const [rows, setRows] = useState(ROWS_AT_ONCE);
   const here = (entry: Entry): boolean => machine === undefined || entry.machine === machine;
   const cold = coldOf(machine).entries;
-  const known = recent.value.filter(here);
+  const known = recentTold.value.filter(here);
   // Only whoever looks further back than the recent entries waits until the others are read.
   const gapless = machine === undefined ? RECENT : RECENT_OF_EACH;
   const isShort = cold > 0 && rows > gapless;

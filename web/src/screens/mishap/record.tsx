@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import type { AdviseMishapResult, MachineStateContent } from "../../core/messages";
 import { Choice } from "../../elements/choice";
 import { TextField } from "../../elements/textfield";
-import { statedOf } from "../../store/journal";
+import { statedOf } from "../../store/machines";
 import { shiftStateWord, toldKindWord } from "../../words/codes";
 import { say, startLarge } from "../../words/say";
 import { ToldForm } from "../told/form";

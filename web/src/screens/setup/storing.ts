@@ -2,7 +2,8 @@
 import { useState } from "preact/hooks";
 import type { MachineTyped, ReadMachineResult } from "../../core/messages";
 import type { MachineContent } from "../../store/entry";
-import { machineById, save } from "../../store/journal";
+import { save } from "../../store/journal";
+import { machineById } from "../../store/machines";
 import { changeWalk } from "../../store/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";

@@ -9,7 +9,7 @@ import { say, type Key } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
 import { useTelling, type Telling } from "./telling";
 
-const WHATS = ["water", "mix", "concentrate", "unknown"] as const;
+export const WHATS = ["water", "mix", "concentrate", "unknown"] as const;
 const AMOUNT_UNITS = ["mL", "L", "kg"] as const;
 
 export function TellUnknown({ machine }: { readonly machine: MachineEntry }) {

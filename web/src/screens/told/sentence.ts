@@ -60,7 +60,9 @@ function cleanOutText({ finished, charge, steps }: CleanOutContent): string {
   return say("told.cleaning_at", { state: say(`clean.tick_${last.state}`) });
 }
 
-function daysText(key: "told.check_every" | "told.clean_out_every", { text }: Typed): string {
+type CareKey = "told.check_every" | "told.clean_out_every" | "told.most_lost";
+
+function careText(key: CareKey, { text }: Typed): string {
   return text.trim() === "" ? say(`${key}_published`) : say(key, { n: text.trim() });
 }
 
@@ -69,10 +71,13 @@ function shopText({ body }: Extract<ToldEntry, { kind: "shop_set" }>): string {
   const parts = [
     ...(who === undefined ? [] : [who === "" ? say("told.nobody") : say("mishap.who", { who })]),
     ...(body.look_limits === undefined ? [] : [say("limits.title")]),
-    ...(body.check_every_d === undefined ? [] : [daysText("told.check_every", body.check_every_d)]),
+    ...(body.check_every_d === undefined ? [] : [careText("told.check_every", body.check_every_d)]),
     ...(body.clean_out_every_d === undefined
       ? []
-      : [daysText("told.clean_out_every", body.clean_out_every_d)]),
+      : [careText("told.clean_out_every", body.clean_out_every_d)]),
+    ...(body.most_lost_pct_d === undefined
+      ? []
+      : [careText("told.most_lost", body.most_lost_pct_d)]),
   ];
   return parts.join("; ");
 }

@@ -3,14 +3,14 @@ import { Choice } from "../../elements/choice";
 import { Select } from "../../elements/select";
 import type { MachineStateContent } from "../../core/messages";
 import type { MachineEntry } from "../../store/entry";
-import { statedOf } from "../../store/journal";
+import { statedOf } from "../../store/machines";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge, type Key } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
 import { NameField, nameOf, UntilField, untilOf } from "./tagfields";
 import { useTelling, type Telling } from "./telling";
 
-const STATES = [
+export const STATES = [
   "in_use",
   "watch",
   "on_hold",

@@ -3,7 +3,7 @@ import { PlaceLink } from "../../elements/buttons";
 import { StateShape } from "../../elements/statemark";
 import type { MachineEntry } from "../../store/entry";
 import type { StateEntry } from "../../store/entry";
-import { heldOf, statedOf } from "../../store/journal";
+import { heldOf, statedOf } from "../../store/machines";
 import { isAtRest, isHeld } from "../../store/told";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge } from "../../words/say";

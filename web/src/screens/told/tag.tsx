@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { Fault } from "../../elements/fault";
 import type { MachineEntry } from "../../store/entry";
-import { statedOf } from "../../store/journal";
+import { statedOf } from "../../store/machines";
 import { say } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
 import { ReasonField, reasonOf, StateField } from "./state";

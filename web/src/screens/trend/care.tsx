@@ -6,46 +6,48 @@ import { Page } from "../../elements/page";
 import { TextField } from "../../elements/textfield";
 import { newId } from "../../store/ids";
 import { opened } from "../../store/journal";
-import { intervalOf, saveFact, typedDays, type Interval } from "../../store/shop";
+import { careOf, saveFact, typedCare, type CareFact } from "../../store/shop";
 import { errorSentence } from "../../words/errors";
-import { say } from "../../words/say";
+import { say, type Key } from "../../words/say";
 import { NotSaved } from "../check/notsaved";
 import type { Saving } from "../check/save";
 import { useCore } from "../core";
 import { back } from "../route";
 
 const FIELDS = [
-  { part: "check_every_d", word: "care.check" },
-  { part: "clean_out_every_d", word: "care.clean_out" },
-] as const satisfies readonly { part: Interval; word: string }[];
+  { part: "check_every_d", word: "care.check", field: "field.days" },
+  { part: "clean_out_every_d", word: "care.clean_out", field: "field.days" },
+  { part: "most_lost_pct_d", word: "care.most_lost", field: "field.most_lost" },
+] as const satisfies readonly { part: CareFact; word: Key; field: Key }[];
 
-type Form = Readonly<Record<Interval, string>>;
-type Faults = Readonly<Partial<Record<Interval, string>>>;
+type Form = Readonly<Record<CareFact, string>>;
+type Faults = Readonly<Partial<Record<CareFact, string>>>;
 
-/** What was typed anew: the other interval stays as another phone may set it. */
+/** What was typed anew: the others stay as another phone may set them. */
 function changedIn(form: Form): ShopSetContent {
-  const changed = FIELDS.filter(({ part }) => form[part].trim() !== intervalOf(part).trim());
-  return Object.fromEntries(changed.map(({ part }) => [part, typedDays(form[part])]));
+  const changed = FIELDS.filter(({ part }) => form[part].trim() !== careOf(part).trim());
+  return Object.fromEntries(changed.map(({ part }) => [part, typedCare(part, form[part])]));
 }
 
-/** Reads both, says what is wrong with them, or saves them and goes back. */
+/** Reads them, says what is wrong with them, or saves them and goes back. */
 function useCare() {
   const core = useCore();
   const [id] = useState(newId);
   const [form, setForm] = useState<Form>(() => ({
-    check_every_d: intervalOf("check_every_d"),
-    clean_out_every_d: intervalOf("clean_out_every_d"),
+    check_every_d: careOf("check_every_d"),
+    clean_out_every_d: careOf("clean_out_every_d"),
+    most_lost_pct_d: careOf("most_lost_pct_d"),
   }));
   const [faults, setFaults] = useState<Faults>({});
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (): Promise<void> => {
-    const found: Partial<Record<Interval, string>> = {};
+    const found: Partial<Record<CareFact, string>> = {};
     let isWaiting = false;
-    for (const { part } of FIELDS) {
+    for (const { part, field } of FIELDS) {
       if (form[part].trim() === "") continue;
-      const body: ReadQuantityBody = { text: form[part], unit: "1", quantity: part };
+      const body: ReadQuantityBody = { ...typedCare(part, form[part]), quantity: part };
       const answer = await core.ask("read_quantity", body);
-      if (answer.kind === "error") found[part] = errorSentence(answer.error, say("field.days"));
+      if (answer.kind === "error") found[part] = errorSentence(answer.error, say(field));
       isWaiting ||= answer.kind !== "error" && answer.kind !== "ok";
     }
     setFaults(found);
@@ -60,7 +62,7 @@ function useCare() {
     if (outcome.kind === "saved") back();
     else setSaving({ kind: "not_saved", trouble: outcome.trouble });
   };
-  const change = (part: Interval, text: string): void => {
+  const change = (part: CareFact, text: string): void => {
     setForm({ ...form, [part]: text });
     setFaults({});
   };
@@ -93,6 +95,7 @@ function CareForm() {
           id={part}
           label={say(word)}
           hint={say(`${word}_hint`)}
+          {...(part === "most_lost_pct_d" ? { unit: "%" } : {})}
           text={form[part]}
           fault={faults[part]}
           onText={(text) => {

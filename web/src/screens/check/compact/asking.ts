@@ -4,6 +4,7 @@ import type { MachineEntry } from "../../../store/entry";
 import { assessBody, planBody, type Walk } from "../../../store/walk";
 import { useCore } from "../../core";
 import { checkOf, emptyError, useGate, type Check, type Gate } from "../../gate";
+import { doubtsByLog } from "../lookback";
 import { openDoubts } from "../recipe";
 import type { CheckProps } from "../steps";
 import { missingOf } from "./live";
@@ -26,7 +27,9 @@ function useLook(machine: MachineEntry, walk: Walk, isWhole: boolean) {
     const whole = isAsked ? checkOf(await core.ask("plan_check", planBody(typed, walk))) : null;
     // Without a factor there is no recipe, and a page of its own says so.
     const refused = (whole?.errors ?? []).filter(({ code }) => code !== "no_factor");
-    const doubts = [...checks, ...(whole === null ? [] : [whole])].flatMap((check) => check.doubts);
+    const found = [...checks, ...(whole === null ? [] : [whole])].flatMap((check) => check.doubts);
+    const byLog = errors.length === 0 ? await doubtsByLog(core, machine, walk) : [];
+    const doubts = [...found, ...byLog];
     return { errors: [...errors, ...refused], doubts: openDoubts(doubts, walk.kept) };
   };
 }

@@ -1,6 +1,6 @@
 // What the one screen knows at this moment: what is still missing, what stands in the way, or the recipe.
 // Nothing is worked out here; the questions are those of the guided pages.
-import type { DeskError, PlanCheckResult } from "../../../core/messages";
+import type { DeskError, Doubt, PlanCheckResult } from "../../../core/messages";
 import type { Answer } from "../../../core/client";
 import { secondLook } from "../../../core/secondlook";
 import type { MachineEntry } from "../../../store/entry";
@@ -12,6 +12,7 @@ import { say, startLarge } from "../../../words/say";
 import { useAnswer } from "../../core";
 import { recipeOf, type Recipe } from "../chosen";
 import { dipName, dipSteps } from "../level";
+import type { LevelChange } from "../lookback";
 import { openDoubts } from "../recipe";
 
 export type View =
@@ -75,6 +76,7 @@ function viewOf(
   missing: readonly Missing[],
   parts: readonly Found[],
   plan: Answer<PlanCheckResult> | null,
+  byLog: readonly Doubt[],
   kept: readonly string[],
 ): View {
   const all = [...parts, plan];
@@ -92,13 +94,13 @@ function viewOf(
   const doubts = all.flatMap((answer) =>
     answer?.kind === "ok" ? (answer.result.doubts ?? []) : [],
   );
-  const [doubt] = openDoubts(doubts, kept);
+  const [doubt] = openDoubts([...doubts, ...byLog], kept);
   if (doubt === undefined) return recipeView(plan.result);
   const field = startLarge(fieldFromPath(doubt.path).name);
   return { kind: "held", text: say("compact.unusual", { Field: field, got: write(doubt.got) }) };
 }
 
-export function useLive(machine: MachineEntry, walk: Walk) {
+export function useLive(machine: MachineEntry, walk: Walk, { found }: LevelChange) {
   const typed = machine.body.machine;
   const missing = missingOf(machine, walk);
   const isDipped = walk.dip.trim() !== "";
@@ -116,7 +118,7 @@ export function useLive(machine: MachineEntry, walk: Walk) {
     missing,
     level: dip?.kind === "ok" ? dip.result : null,
     strength: reading?.kind === "ok" ? reading.result : null,
-    view: viewOf(missing, [dip, reading], plan, walk.kept),
+    view: viewOf(missing, [dip, reading], plan, found?.doubts ?? [], walk.kept),
   };
 }
 

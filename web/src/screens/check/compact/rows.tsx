@@ -5,7 +5,7 @@ import { Fault } from "../../../elements/fault";
 import { LevelBar } from "../../../elements/levelbar";
 import { StateShape } from "../../../elements/statemark";
 import { hasDip, hasReading } from "../../../store/entry";
-import { lastCheckWith } from "../../../store/journal";
+import { lastCheckWith } from "../../../store/machines";
 import { dipTyped, dipUnit, readingUnit, warmthUnit, type Walk } from "../../../store/walk";
 import { errorSentence } from "../../../words/errors";
 import { write, writeTyped } from "../../../words/numbers";

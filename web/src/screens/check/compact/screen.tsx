@@ -221,7 +221,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
 
 export function CompactScreen(props: CheckProps) {
   const { machine, walk, onBack } = props;
-  const live = useLive(machine, walk);
+  const live = useLive(machine, walk, props.since);
   const gate = useAsking(props);
   return (
     <Page

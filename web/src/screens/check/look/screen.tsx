@@ -13,7 +13,7 @@ import { measurePlace } from "../place";
 import { AdviceScreen } from "./advice";
 import { MeasuredScreen } from "./measured";
 
-const ALL: readonly Exclude<Seen, "normal">[] = [
+export const ALL: readonly Exclude<Seen, "normal">[] = [
   "floating_oil",
   "foam",
   "smell",

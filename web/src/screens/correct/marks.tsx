@@ -1,0 +1,104 @@
+// An entry that others have said something about: the new value first, the old one struck, who and when.
+import { OtherAction, PlaceLink } from "../../elements/buttons";
+import type { Amendment } from "../../store/amend";
+import type { Amended, AnyEntry } from "../../store/entry";
+import { say } from "../../words/say";
+import { writeMoment } from "../../words/times";
+import { NotSaved } from "../check/notsaved";
+import { address } from "../route";
+import { OldAndNew } from "./after";
+import { contentOf } from "./content";
+import { fieldsOf, isRevocable } from "./fields";
+import { putBackOf, useAmending } from "./saving";
+import { changesOf } from "./written";
+
+function whoWords({ by, said_at: at, reason }: Amendment): string {
+  const time = writeMoment(at);
+  return by === ""
+    ? say("amend.said", { time, reason })
+    : say("amend.said_by", { time, reason, by });
+}
+
+function pairsOf(entry: AnyEntry, { was }: Amended, { content }: Amendment) {
+  if (content === null) return [];
+  const before = contentOf(was);
+  // A correction may hold a field that the first entry did not have.
+  const known = [fieldsOf(was as AnyEntry, before), fieldsOf(entry, content)].flat();
+  const fields = [...new Map(known.map((field) => [field.name, field])).values()];
+  return changesOf(fields, before, content).map(({ field, was: old, now }) => ({
+    label: field.label,
+    was: old,
+    now,
+  }));
+}
+
+function One({
+  entry,
+  amended,
+  amendment,
+}: { readonly entry: AnyEntry } & {
+  readonly amended: Amended;
+  readonly amendment: Amendment;
+}) {
+  return (
+    <>
+      {amendment.kind === "withdrawal" ? (
+        <p>{say("amend.is_taken_back")}</p>
+      ) : (
+        <OldAndNew pairs={pairsOf(entry, amended, amendment)} />
+      )}
+      <p class="note">{whoWords(amendment)}</p>
+    </>
+  );
+}
+
+function PutBack({ entry, withdrawal }: { readonly entry: AnyEntry; readonly withdrawal: string }) {
+  const { saving, press } = useAmending(entry);
+  return (
+    <>
+      <NotSaved saving={saving} />
+      <OtherAction
+        onPress={() => {
+          press(putBackOf(withdrawal));
+        }}
+      >
+        {say("amend.put_back")}
+      </OtherAction>
+    </>
+  );
+}
+
+/** Stands above everything else on the entry's page. */
+export function AmendedPart({ entry }: { readonly entry: AnyEntry }) {
+  const { amended } = entry;
+  if (amended === undefined) return null;
+  const { standing, by } = amended;
+  const [first] = by;
+  return (
+    <section class="stated amended">
+      <h2>{say(`amend.is_${standing}`)}</h2>
+      {standing === "conflict" ? <p>{say("amend.conflict_text")}</p> : null}
+      {standing === "withdrawn" ? <p>{say("amend.withdrawn_text")}</p> : null}
+      {by.map((amendment) => (
+        <One key={amendment.id} entry={entry} amended={amended} amendment={amendment} />
+      ))}
+      {standing === "withdrawn" && first !== undefined && by.length === 1 ? (
+        <PutBack entry={entry} withdrawal={first.id} />
+      ) : null}
+    </section>
+  );
+}
+
+/** The ways to put an entry right; a set-up is changed where it is made. */
+export function AmendLinks({ entry }: { readonly entry: AnyEntry }) {
+  if (!isRevocable(entry) || entry.amended?.standing === "withdrawn") return null;
+  const canCorrect = fieldsOf(entry, contentOf(entry)).length > 0;
+  return (
+    <div class="places">
+      {canCorrect ? (
+        <PlaceLink to={address("log", entry.id, "correct")}>{say("amend.correct")}</PlaceLink>
+      ) : null}
+      <PlaceLink to={address("log", entry.id, "take-back")}>{say("amend.take_back")}</PlaceLink>
+    </div>
+  );
+}

@@ -1,0 +1,24 @@
+// What was seen, smelled and measured beside a check, as rows of name and value.
+import { isLookOnly, type CheckEntry } from "../../store/entry";
+import { lookWord } from "../../words/codes";
+import { writeTyped } from "../../words/numbers";
+import { say } from "../../words/say";
+import type { Fact } from "../setup/facts";
+
+export function lookFacts(entry: CheckEntry): readonly Fact[] {
+  const { look, ph, nitrite, dip_slide: slide, temperature, first_fill_ph: first } = entry;
+  const measured = [
+    ["look.ph", ph],
+    ["look.nitrite", nitrite],
+    ["look.germs", slide?.germs],
+    ["look.warmth", temperature],
+    ["look.first_ph_label", first],
+  ] as const;
+  const seen = look === undefined || isLookOnly(entry) ? "" : look.map(lookWord).join(", ");
+  return [
+    ...(seen === "" ? [] : [[say("look.title"), seen] as const]),
+    ...measured.flatMap(([label, typed]) =>
+      typed === undefined ? [] : [[say(label), writeTyped(typed)] as const],
+    ),
+  ];
+}
