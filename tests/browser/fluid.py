@@ -37,6 +37,16 @@ def shown_day(page: Page, name: str) -> str:
     return f"{year}-{month}-{day.zfill(2)}" if year + month + day else ""
 
 
+def assert_day_refused(page: Page, name: str, said: str) -> None:
+    """The page refuses the day in words at the field, which keeps what was given."""
+    before = shown_day(page, name)
+    press(page, "Continue")
+    for part in day_parts(page, name):
+        expect(part).to_have_attribute("aria-invalid", "true")
+    expect(page.get_by_role("alert").first).to_contain_text(said)
+    assert shown_day(page, name) == before
+
+
 def type_all(page: Page, texts: Mapping[str, str]) -> None:
     """Types into fields found by part of their name, over what stands there; days by parts."""
     for name, text in texts.items():

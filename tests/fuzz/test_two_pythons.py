@@ -9,7 +9,7 @@ import pytest
 from hypothesis import HealthCheck, Phase, given, seed, settings
 
 from pycore.desk import handle
-from tests.browser.test_shipped_core import assert_alike
+from tests.browser.app.test_shipped_core import assert_alike
 from tests.fuzz.slips import requests
 from tests.published.checks import Shipped
 

@@ -1,6 +1,6 @@
 """Where every screen stands: addresses of places that can be opened without a way to them."""
 
-from tests.browser.test_languages import OF_MACHINE, OF_SHOP, SETUP
+from tests.browser.app.test_languages import OF_MACHINE, OF_SHOP, SETUP
 
 # Of a machine, while a check of it stands open with everything answered.
 OF_CHECK = [

@@ -1,7 +1,7 @@
 // Where one is in a pour: every bucket small (done with a tick, now thick, to come dashed), and the one
 // in the hand large, filled as far as it is.
 import type { PourShown } from "../core/messages";
-import { halfAt, slice, yAt } from "./bucket";
+import { halfAt, slice, yAt } from "./drawings/bucket";
 
 /** More than this many buckets are counted in words alone. */
 const MOST_DRAWN = 12;

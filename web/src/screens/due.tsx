@@ -1,8 +1,8 @@
 // Which checks are due, by the shop's interval: pycore says so from the latest entries of each machine.
 import type { CheckDue, DueChecksBody } from "../core/messages";
-import { isOfDeed } from "../store/entry";
-import { opened, recentPlaced } from "../store/journal";
-import type { Placed } from "../store/lines";
+import { isOfDeed } from "../store/log/entry";
+import { opened, recentPlaced } from "../store/log/journal";
+import type { Placed } from "../store/log/lines";
 import { say } from "../words/say";
 import { isoWithOffset, writeShortDay } from "../words/times";
 import { useAnswer } from "./backup/asked";

@@ -2,8 +2,8 @@
 // when the calculator did not start. Facts from offline.ts, nothing promised ahead of them.
 import { OtherAction } from "../elements/buttons";
 import { ready, updateWaiting, useUpdate as takeUpdate } from "../offline";
-import { opened } from "../store/journal";
-import { isExample } from "../store/which";
+import { opened } from "../store/log/journal";
+import { isExample } from "../store/phone/which";
 import { say, type Key } from "../words/say";
 import { useCore } from "./core";
 

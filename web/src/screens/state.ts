@@ -1,4 +1,4 @@
-import type { CheckEntry, RecheckEntry } from "../store/entry";
+import type { CheckEntry, RecheckEntry } from "../store/log/entry";
 import type { State } from "../words/codes";
 
 /** The state that pycore gave at the last check; without a per cent there is none. */

@@ -1,15 +1,15 @@
 // What is open at a machine: a pour that is not finished, a second reading that is due.
 import { PlaceLink } from "../elements/buttons";
 import { StateMark } from "../elements/statemark";
-import { pouringOf } from "../store/pouring";
-import { dueRecheck, lastMeasured, refusedLook } from "../store/deeds";
-import type { CheckEntry, PourEntry } from "../store/entry";
-import { entryById } from "../store/journal";
-import { heldOf } from "../store/machines";
+import { pouringOf } from "../store/underway/pouring";
+import { dueRecheck, lastMeasured, refusedLook } from "../store/log/deeds";
+import type { CheckEntry, PourEntry } from "../store/log/entry";
+import { entryById } from "../store/log/journal";
+import { heldOf } from "../store/log/machines";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeClock, writeMoment } from "../words/times";
-import { partialSummary } from "./check/partial";
+import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
 import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
 import { now_ms } from "./now";

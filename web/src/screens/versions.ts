@@ -1,5 +1,5 @@
 import type { Core } from "../core/client";
-import type { Versions } from "../store/entry";
+import type { Versions } from "../store/log/entry";
 
 /** Which build and which pycore answered: every entry says so, or it could not be worked out again. */
 export async function readVersions(core: Core): Promise<Versions> {

@@ -2,10 +2,10 @@
 import { useState } from "preact/hooks";
 import { MainAction } from "../elements/buttons";
 import { Page } from "../elements/page";
-import { TextField } from "../elements/textfield";
-import { newId } from "../store/ids";
-import { opened } from "../store/journal";
-import { saveFact, whoToAsk } from "../store/shop";
+import { TextField } from "../elements/fields/textfield";
+import { newId } from "../store/log/ids";
+import { opened } from "../store/log/journal";
+import { saveFact, whoToAsk } from "../store/written/shop";
 import { say } from "../words/say";
 import { NotSaved, saveWord } from "./check/notsaved";
 import type { Saving } from "./check/save";

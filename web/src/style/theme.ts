@@ -1,5 +1,5 @@
 // Light, dark, or as the phone has it. The colours themselves stand in tokens.css.
-import { readSetting, writeSetting } from "../store/settings";
+import { readSetting, writeSetting } from "../store/phone/settings";
 
 export const THEMES = ["phone", "light", "dark"] as const;
 export type Theme = (typeof THEMES)[number];

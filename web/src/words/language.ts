@@ -1,6 +1,6 @@
 // Which language the page speaks: the one that was chosen, else the first of the phone's list that is
 // there, else English. Each language's sentences are a file of their own; only one of them is fetched.
-import { readSetting, writeSetting } from "../store/settings";
+import { readSetting, writeSetting } from "../store/phone/settings";
 import type { Words } from "./say";
 
 export const LANGUAGES = ["en", "de"] as const;

@@ -2,8 +2,8 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { LogHead, Operations } from "../../core/messages";
-import { heads, lacking, lines, load } from "../../store/journal";
-import type { Head } from "../../store/witness";
+import { heads, lacking, lines, load } from "../../store/log/journal";
+import type { Head } from "../../store/log/witness";
 import { useCore } from "../core";
 
 const headOf = ({ log, count, head }: Head): LogHead => ({ log, count, head });

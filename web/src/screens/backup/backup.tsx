@@ -3,9 +3,9 @@
 import { useState } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { lines } from "../../store/journal";
-import { noteExported } from "../../store/exported";
-import type { Line } from "../../store/lines";
+import { lines } from "../../store/log/journal";
+import { noteExported } from "../../store/log/exported";
+import type { Line } from "../../store/log/lines";
 import { errorSentence } from "../../words/errors";
 import { say, sayCount, type Key } from "../../words/say";
 import { isoWithOffset } from "../../words/times";

@@ -2,7 +2,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { frameFrom, isComplete, textOf, withFrame, type Gathered } from "../../store/frames";
+import { frameFrom, isComplete, textOf, withFrame, type Gathered } from "../../store/log/frames";
 import { say, sayCount, type Key } from "../../words/say";
 import { useAwake } from "../check/pour/wake";
 import { back, replace } from "../route";

@@ -4,7 +4,7 @@ import { useState } from "preact/hooks";
 import type { HandoverResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { lines } from "../../store/journal";
+import { lines } from "../../store/log/journal";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";

@@ -2,8 +2,8 @@
 // page that says what can be done.
 import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { goOnWithout, lacking } from "../../store/journal";
-import type { Lack } from "../../store/lacking";
+import { goOnWithout, lacking } from "../../store/log/journal";
+import type { Lack } from "../../store/log/lacking";
 import { say, sayCount } from "../../words/say";
 import { address, back, go, replace } from "../route";
 

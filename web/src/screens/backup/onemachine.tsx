@@ -2,9 +2,9 @@
 import { useState } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import type { MachineEntry } from "../../store/entry";
-import { lines } from "../../store/journal";
-import type { Line } from "../../store/lines";
+import type { MachineEntry } from "../../store/log/entry";
+import { lines } from "../../store/log/journal";
+import type { Line } from "../../store/log/lines";
 import { errorSentence } from "../../words/errors";
 import { say, sayCount } from "../../words/say";
 import { isoWithOffset } from "../../words/times";

@@ -2,10 +2,10 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
-import type { Taken } from "../../store/database";
-import { readNews, whenRead } from "../../store/journal";
-import { takeIn } from "../../store/takein";
-import { troubleOf, type StoreTrouble } from "../../store/trouble";
+import type { Taken } from "../../store/log/database";
+import { readNews, whenRead } from "../../store/log/journal";
+import { takeIn } from "../../store/log/takein";
+import { troubleOf, type StoreTrouble } from "../../store/log/trouble";
 import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";
 import { isoWithOffset } from "../../words/times";

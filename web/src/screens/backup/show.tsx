@@ -1,8 +1,8 @@
 // The last entries of one machine as square codes, one after the other, for another phone's camera.
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { Page } from "../../elements/page";
-import { framesOf } from "../../store/frames";
-import type { MachineEntry } from "../../store/entry";
+import { framesOf } from "../../store/log/frames";
+import type { MachineEntry } from "../../store/log/entry";
 import { errorSentence } from "../../words/errors";
 import { say, sayCount } from "../../words/say";
 import { useAwake } from "../check/pour/wake";

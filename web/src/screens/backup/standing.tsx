@@ -1,6 +1,6 @@
 // On the first screen: how many entries are on this phone alone, and how old the oldest of them is.
 import { PlaceLink } from "../../elements/buttons";
-import { backlog } from "../../store/journal";
+import { backlog } from "../../store/log/journal";
 import { say, sayCount } from "../../words/say";
 import { writeAgo, writeMoment } from "../../words/times";
 import { address } from "../route";

@@ -2,7 +2,7 @@
 import { useState } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { lines } from "../../store/journal";
+import { lines } from "../../store/log/journal";
 import { errorSentence } from "../../words/errors";
 import { say, sayCount } from "../../words/say";
 import { isoWithOffset } from "../../words/times";

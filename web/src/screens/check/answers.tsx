@@ -11,7 +11,7 @@ import {
   readingUnit,
   secondTyped,
   warmthUnit,
-} from "../../store/walk";
+} from "../../store/underway/walk";
 import {
   cureSentence,
   levelChangeWord,
@@ -26,13 +26,13 @@ import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useAnswer } from "../core";
 import { address } from "../route";
-import { formula, readingDetails } from "./formula";
-import { dipLabel, dipSteps, writeDip } from "./level";
+import { formula, readingDetails } from "./reading/formula";
+import { dipLabel, dipSteps, writeDip } from "./dip/level";
 import { isUnexplained } from "./lookback";
-import { againText } from "./readingfacts";
+import { againText } from "./reading/readingfacts";
 import { levelWords } from "./since";
 import { kindOf, type CheckProps, type CheckStep } from "./steps";
-import { ZeroNotes } from "./zeronotes";
+import { ZeroNotes } from "./reading/zeronotes";
 
 interface RowProps {
   readonly label: string;

@@ -3,7 +3,7 @@ import type { ComponentChildren } from "preact";
 import type { DeskError } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
-import { NumberField } from "../../elements/numberfield";
+import { NumberField } from "../../elements/fields/numberfield";
 import { Page } from "../../elements/page";
 import { Hint } from "../../elements/why";
 import { errorSentence } from "../../words/errors";

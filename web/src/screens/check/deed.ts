@@ -1,7 +1,7 @@
 // A page about one deed: an address that names none, or one of another kind, leads to the list.
 import { useEffect } from "preact/hooks";
-import type { DeedEntry } from "../../store/entry";
-import { deedById, load } from "../../store/journal";
+import type { DeedEntry } from "../../store/log/entry";
+import { deedById, load } from "../../store/log/journal";
 import { replace } from "../route";
 
 type OfKind<K extends DeedEntry["kind"]> = Extract<DeedEntry, { readonly kind: K }>;

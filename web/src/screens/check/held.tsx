@@ -1,8 +1,8 @@
 // A check at a machine on hold: the tag first, then a plain choice. The app advises, it locks nobody out.
 import { MainAction, OtherAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { goOnDespite } from "../../store/despite";
-import type { MachineEntry, StateEntry } from "../../store/entry";
+import { goOnDespite } from "../../store/written/despite";
+import type { MachineEntry, StateEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { back } from "../route";
 import { TagFacts } from "../told/stated";

@@ -1,12 +1,12 @@
 // What the log says of a machine before something is added.
 import type { Answer, Core } from "../../core/client";
 import type { Doubt, LookBackBody, LookBackResult } from "../../core/messages";
-import { lines, load } from "../../store/journal";
-import { lastCheckWith } from "../../store/machines";
-import { linesOf } from "../../store/onemachine";
-import { ownLimits } from "../../store/shop";
-import { dipTyped, readingTyped, type Walk } from "../../store/walk";
-import { hasDip, type MachineEntry } from "../../store/entry";
+import { lines, load } from "../../store/log/journal";
+import { lastCheckWith } from "../../store/log/machines";
+import { linesOf } from "../../store/log/onemachine";
+import { ownLimits } from "../../store/written/shop";
+import { dipTyped, readingTyped, type Walk } from "../../store/underway/walk";
+import { hasDip, type MachineEntry } from "../../store/log/entry";
 import { isoWithOffset } from "../../words/times";
 import { useAsked } from "../backup/asked";
 import { now_ms } from "../now";

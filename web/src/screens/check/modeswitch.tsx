@@ -1,8 +1,8 @@
 // From one way of checking to the other, at any time: what was typed belongs to the check and not to the
 // page, so nothing is lost.
 import { SideAction } from "../../elements/buttons";
-import type { MachineEntry } from "../../store/entry";
-import { chooseMode, mode } from "../../store/mode";
+import type { MachineEntry } from "../../store/log/entry";
+import { chooseMode, mode } from "../../store/phone/mode";
 import { say } from "../../words/say";
 import { replace } from "../route";
 import { ALL, guidedPlace } from "./place";

@@ -1,8 +1,8 @@
 // Where a check stands open, in the mode of this phone, and where the other mode takes it up.
-import type { MachineEntry } from "../../store/entry";
-import { isLooked } from "../../store/looks";
-import { mode } from "../../store/mode";
-import { isStarted, walkOf, type Walk } from "../../store/walk";
+import type { MachineEntry } from "../../store/log/entry";
+import { isLooked } from "../../store/underway/looks";
+import { mode } from "../../store/phone/mode";
+import { isStarted, walkOf, type Walk } from "../../store/underway/walk";
 import { kindOf, stepsOf, type CheckStep } from "./steps";
 
 /** The address's word for the check on one screen. */

@@ -1,17 +1,17 @@
 // Saving a check: prepared once, so that pressing again after a failure is the same entry.
 import { useState } from "preact/hooks";
-import { save } from "../../store/journal";
+import { save } from "../../store/log/journal";
 import type {
   CheckContent,
   HoldContent,
   MachineEntry,
   ReadingContent,
   WholeContent,
-} from "../../store/entry";
-import type { StoreTrouble } from "../../store/trouble";
-import { despiteOf, endDespite } from "../../store/despite";
-import { endLook, lookPart } from "../../store/looks";
-import { changeWalk, endWalk, planBody, warmthUnit, type Walk } from "../../store/walk";
+} from "../../store/log/entry";
+import type { StoreTrouble } from "../../store/log/trouble";
+import { despiteOf, endDespite } from "../../store/written/despite";
+import { endLook, lookPart } from "../../store/underway/looks";
+import { changeWalk, endWalk, planBody, warmthUnit, type Walk } from "../../store/underway/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Core } from "../../core/client";
 import { useCore } from "../core";

@@ -2,18 +2,18 @@
 import { useEffect } from "preact/hooks";
 import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { SectionDrawing } from "../../elements/section";
-import { entryById, load } from "../../store/journal";
+import { SectionDrawing } from "../../elements/drawings/section";
+import { entryById, load } from "../../store/log/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
 import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
-import { isEmpty, isWait, storedRecipe, type Recipe } from "./chosen";
+import { isEmpty, isWait, storedRecipe, type Recipe } from "./recipe/chosen";
 import { NotSaved } from "./notsaved";
-import { partialNext } from "./partial";
+import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
-import type { CheckEntry } from "../../store/entry";
+import type { CheckEntry } from "../../store/log/entry";
 
 function nextStep(recipe: Recipe | null): string {
   if (recipe !== null && isWait(recipe)) return say("saved.wait");

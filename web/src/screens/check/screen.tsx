@@ -2,27 +2,27 @@
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
 import { TopAside } from "../../elements/page";
-import type { MachineEntry } from "../../store/entry";
-import { changeWalk, isStarted, walkOf } from "../../store/walk";
+import type { MachineEntry } from "../../store/log/entry";
+import { changeWalk, isStarted, walkOf } from "../../store/underway/walk";
 import { back, go, replace } from "../route";
-import { AgainScreen } from "./again";
+import { AgainScreen } from "./reading/again";
 import { AnswersScreen } from "./answers";
-import { BlurredScreen } from "./blurred";
-import { CleanSideScreen } from "./cleanside";
+import { BlurredScreen } from "./reading/blurred";
+import { CleanSideScreen } from "./dip/cleanside";
 import { CompactScreen } from "./compact/screen";
-import { DipScreen } from "./dip";
-import { FillScreen } from "./fill";
-import { HoldingScreen } from "./holding";
-import { LineScreen } from "./line";
+import { DipScreen } from "./dip/dip";
+import { FillScreen } from "./dip/fill";
+import { HoldingScreen } from "./without/holding";
+import { LineScreen } from "./reading/line";
 import { ToOneScreen } from "./modeswitch";
 import { ALL } from "./place";
 import { isSinceAsked, useLevelChange, type LevelChange, type Typing } from "./lookback";
-import { ReadingScreen } from "./reading";
-import { RecipeScreen } from "./recipe";
+import { ReadingScreen } from "./reading/reading";
+import { RecipeScreen } from "./recipe/recipe";
 import { SavedScreen } from "./saved";
-import { SecondScreen } from "./second";
+import { SecondScreen } from "./reading/second";
 import { SinceScreen } from "./since";
-import { StateScreen } from "./state";
+import { StateScreen } from "./without/state";
 import {
   isCheckStep,
   kindOf,
@@ -36,10 +36,10 @@ import {
 } from "./steps";
 import { StockScreen } from "./stock";
 import { TargetScreen } from "./target";
-import { TouchedScreen } from "./touched";
-import { UsualScreen } from "./usual";
-import { WarmthScreen } from "./warmth";
-import { ZeroScreen } from "./zero";
+import { TouchedScreen } from "./dip/touched";
+import { UsualScreen } from "./without/usual";
+import { WarmthScreen } from "./reading/warmth";
+import { ZeroScreen } from "./reading/zero";
 
 const SCREENS: Readonly<Record<CheckStep, (props: CheckProps) => VNode>> = {
   dip: DipScreen,

@@ -3,9 +3,9 @@
 import { useEffect } from "preact/hooks";
 import type { LookBackResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
-import { Choice } from "../../elements/choice";
+import { Choice } from "../../elements/fields/choice";
 import { Page } from "../../elements/page";
-import type { LevelSaid, Walk, WaterUsed } from "../../store/walk";
+import type { LevelSaid, Walk, WaterUsed } from "../../store/underway/walk";
 import { levelChangeWord, waterWord } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";

@@ -1,9 +1,9 @@
 // The order of the questions of a check, and what every question is given.
 import type { MachineTyped } from "../../core/messages";
-import type { MachineEntry } from "../../store/entry";
-import type { Order, Walk } from "../../store/walk";
+import type { MachineEntry } from "../../store/log/entry";
+import type { Order, Walk } from "../../store/underway/walk";
 import { say, type Key } from "../../words/say";
-import { dipSteps } from "./level";
+import { dipSteps } from "./dip/level";
 import type { LevelChange } from "./lookback";
 
 type OrdinaryStep =

@@ -1,8 +1,8 @@
 // How much concentrate is at hand. Asked only of who says that there is little; empty means enough.
 import type { Unit } from "../../core/messages";
 import { PlaceLink, SideAction } from "../../elements/buttons";
-import { Keypad } from "../../elements/keypad";
-import { ToolDrawing } from "../../elements/tools";
+import { Keypad } from "../../elements/fields/keypad";
+import { ToolDrawing } from "../../elements/drawings/tools";
 import { unitSign } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useCore } from "../core";

@@ -2,12 +2,12 @@
 import { useState } from "preact/hooks";
 import type { AssessSumpBody, DeskError } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
-import { Band } from "../../elements/band";
+import { Band } from "../../elements/drawings/band";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { Stepper } from "../../elements/stepper";
+import { Stepper } from "../../elements/fields/stepper";
 import { Hint } from "../../elements/why";
-import { assessBody, planBody } from "../../store/walk";
+import { assessBody, planBody } from "../../store/underway/walk";
 import { stateWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";

@@ -1,5 +1,5 @@
 // What a step of the clean-out asks for: numbers and words.
-import type { Cleaning, CleanState } from "../../store/cleaning";
+import type { Cleaning, CleanState } from "../../store/underway/cleaning";
 import { isKey, say, type Key } from "../../words/say";
 
 interface Asked {

@@ -1,8 +1,8 @@
 // The new charge: the recipe for what the rinse left behind, and what of it is in.
 import type { Answer } from "../../core/client";
 import type { BucketRow, MachineTyped, PlanCheckResult } from "../../core/messages";
-import type { Cleaning } from "../../store/cleaning";
-import { recipeOf, type Recipe } from "../check/chosen";
+import type { Cleaning } from "../../store/underway/cleaning";
+import { recipeOf, type Recipe } from "../check/recipe/chosen";
 import { bucketsOf, joined, rowOf } from "../check/pour/steps";
 import { useAnswer } from "../core";
 import { typedOf } from "./saving";

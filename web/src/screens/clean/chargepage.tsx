@@ -1,7 +1,7 @@
 // The recipe of the new charge and one tick for each bucket; or what really went in another way.
 import { Amount } from "../../elements/amount";
-import type { MachineEntry } from "../../store/entry";
-import { changeCleaning, type Cleaning } from "../../store/cleaning";
+import type { MachineEntry } from "../../store/log/entry";
+import { changeCleaning, type Cleaning } from "../../store/underway/cleaning";
 import type { Answer } from "../../core/client";
 import type { PlanCheckResult } from "../../core/messages";
 import { secondLook } from "../../core/secondlook";
@@ -9,9 +9,9 @@ import { cautionSentence } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { Disagree } from "../check/disagree";
+import { Disagree } from "../check/recipe/disagree";
 import { bucketsOf } from "../check/pour/steps";
-import { concentrateBy } from "../check/pours";
+import { concentrateBy } from "../check/recipe/pours";
 import { chargeRecipe } from "./charge";
 
 export interface ChargeProps {

@@ -1,7 +1,7 @@
 // On the machine's own page: what of its log speaks for a clean-out, by the decision table and the interval.
 import { PlaceLink } from "../../elements/buttons";
-import { cleaningOf } from "../../store/cleaning";
-import type { MachineEntry } from "../../store/entry";
+import { cleaningOf } from "../../store/underway/cleaning";
+import type { MachineEntry } from "../../store/log/entry";
 import { cleanOutReason } from "../../words/codes";
 import { say } from "../../words/say";
 import { useLookBack } from "../check/lookback";

@@ -1,7 +1,7 @@
 // The fields of a step. Numbers are read by pycore before the tick, words never.
-import { TextField } from "../../elements/textfield";
-import { changeCleaning, type Cleaning, type CleanState } from "../../store/cleaning";
-import type { MachineEntry } from "../../store/entry";
+import { TextField } from "../../elements/fields/textfield";
+import { changeCleaning, type Cleaning, type CleanState } from "../../store/underway/cleaning";
+import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { askedAt } from "./asked";
 import { faultFor, type Faults } from "./reading";

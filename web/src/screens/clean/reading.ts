@@ -1,7 +1,7 @@
 // Reads what was typed at a step through pycore, so that the log holds no number that nobody can read.
 import type { Core } from "../../core/client";
-import type { Cleaning, CleanState } from "../../store/cleaning";
-import type { MachineEntry } from "../../store/entry";
+import type { Cleaning, CleanState } from "../../store/underway/cleaning";
+import type { MachineEntry } from "../../store/log/entry";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
 import { askedAt, fieldWord } from "./asked";

@@ -3,12 +3,12 @@
 import { useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { AssessSumpResult, BucketRow, MachineTyped, Typed, Unit } from "../../core/messages";
-import { changeCleaning, endCleaning, type Cleaning } from "../../store/cleaning";
-import type { AnyContent, Common, MachineEntry } from "../../store/entry";
-import { newId } from "../../store/ids";
-import { save } from "../../store/journal";
-import { heldOf, statedOf } from "../../store/machines";
-import { readingUnit } from "../../store/walk";
+import { changeCleaning, endCleaning, type Cleaning } from "../../store/underway/cleaning";
+import type { AnyContent, Common, MachineEntry } from "../../store/log/entry";
+import { newId } from "../../store/log/ids";
+import { save } from "../../store/log/journal";
+import { heldOf, statedOf } from "../../store/log/machines";
+import { readingUnit } from "../../store/underway/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
 import { useCore } from "../core";

@@ -1,10 +1,10 @@
 // Clean-out and new charge: where it begins, the step that comes next, stopping, and the end.
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { beginCleaning, cleaningOf } from "../../store/cleaning";
-import type { MachineEntry } from "../../store/entry";
+import { beginCleaning, cleaningOf } from "../../store/underway/cleaning";
+import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
-import { heldOf } from "../../store/machines";
+import { heldOf } from "../../store/log/machines";
 import { address, back, go, replace } from "../route";
 import { HeldLine } from "../told/stated";
 import { useTrend } from "../trend/asked";

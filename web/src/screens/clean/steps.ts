@@ -1,5 +1,5 @@
 // The states of a clean-out in their order, and what each one has to say and to ask.
-import type { CleanState, CleanTick } from "../../store/cleaning";
+import type { CleanState, CleanTick } from "../../store/underway/cleaning";
 import { say, type Key } from "../../words/say";
 
 export interface CleanStep {

@@ -1,9 +1,9 @@
 // Stopping early: what was reached goes into the log, and that it is not finished.
 import { MainAction, OtherAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
-import { changeCleaning, endCleaning, type Cleaning } from "../../store/cleaning";
-import type { MachineEntry } from "../../store/entry";
+import { TextField } from "../../elements/fields/textfield";
+import { changeCleaning, endCleaning, type Cleaning } from "../../store/underway/cleaning";
+import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { NotSaved } from "../check/notsaved";

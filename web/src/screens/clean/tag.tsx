@@ -2,15 +2,15 @@
 // clean-out never takes it away by itself.
 import { useState } from "preact/hooks";
 import { MainAction } from "../../elements/buttons";
-import { Choice } from "../../elements/choice";
+import { Choice } from "../../elements/fields/choice";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
-import { beginCleaning } from "../../store/cleaning";
-import type { MachineEntry, StateEntry } from "../../store/entry";
-import { newId } from "../../store/ids";
-import { save } from "../../store/journal";
-import { keepName, ownName } from "../../store/name";
+import { TextField } from "../../elements/fields/textfield";
+import { beginCleaning } from "../../store/underway/cleaning";
+import type { MachineEntry, StateEntry } from "../../store/log/entry";
+import { newId } from "../../store/log/ids";
+import { save } from "../../store/log/journal";
+import { keepName, ownName } from "../../store/phone/name";
 import { say } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import { NotSaved } from "../check/notsaved";

@@ -2,12 +2,12 @@
 // stored as an entry of the machine. A code that was given once is never changed.
 import { useEffect, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
-import type { StoreTrouble } from "../../store/trouble";
-import type { MachineEntry } from "../../store/entry";
-import { newId } from "../../store/ids";
-import { codeOf, machineByCode } from "../../store/codes";
-import { save } from "../../store/journal";
-import { machineById } from "../../store/machines";
+import type { StoreTrouble } from "../../store/log/trouble";
+import type { MachineEntry } from "../../store/log/entry";
+import { newId } from "../../store/log/ids";
+import { codeOf, machineByCode } from "../../store/log/codes";
+import { save } from "../../store/log/journal";
+import { machineById } from "../../store/log/machines";
 import { isoWithOffset } from "../../words/times";
 import { useCore } from "../core";
 

@@ -1,7 +1,7 @@
 // The machine's code on its own page: to be written down where nothing can be printed.
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import type { MachineEntry } from "../../store/entry";
+import type { MachineEntry } from "../../store/log/entry";
 import { isKey, say } from "../../words/say";
 import { CoreTrouble } from "../foot";
 import { address, back } from "../route";

@@ -5,7 +5,7 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
+import { TextField } from "../../elements/fields/textfield";
 import { doubtSentence, errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";

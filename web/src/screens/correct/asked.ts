@@ -8,9 +8,9 @@ import type {
   JudgeLookBody,
   MachineTyped,
 } from "../../core/messages";
-import { hasDip, hasReading, isHolding, type AnyEntry } from "../../store/entry";
-import { BESIDE } from "../../store/entry";
-import { ownLimits } from "../../store/shop";
+import { hasDip, hasReading, isHolding, type AnyEntry } from "../../store/log/entry";
+import { BESIDE } from "../../store/log/entry";
+import { ownLimits } from "../../store/written/shop";
 import { onlyAt, NOTHING_WRONG } from "../check/asknumber";
 import { checkOf, type Check } from "../gate";
 import type { Content } from "./content";

@@ -1,6 +1,6 @@
 // The content of an entry with what was corrected in it. A place in it is a path with points.
-import type { AnyContent } from "../../store/entry";
-import { bodyOf } from "../../store/line";
+import type { AnyContent } from "../../store/log/entry";
+import { bodyOf } from "../../store/log/line";
 import type { Field } from "./fields";
 
 export type Content = Readonly<Record<string, unknown>>;

@@ -1,10 +1,10 @@
 // A correction under way: what was typed anew, why, and the entry as it was first sent to the store. It has a
 // draft of its own, so that a phone that goes dark loses nothing.
 import { signal, type Signal } from "@preact/signals";
-import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
-import type { AmendContent } from "../../store/entry";
-import { newId } from "../../store/ids";
-import { ownName } from "../../store/name";
+import { dropDraft, readDraft, writeDraft } from "../../store/underway/drafts";
+import type { AmendContent } from "../../store/log/entry";
+import { newId } from "../../store/log/ids";
+import { ownName } from "../../store/phone/name";
 import type { Texts } from "./content";
 
 export interface Draft {

@@ -1,12 +1,18 @@
 // An entry in one line, whatever its kind.
-import { isOfDeed, isWhole, type AnyEntry, type DeedEntry, type Entry } from "../../store/entry";
+import {
+  isOfDeed,
+  isWhole,
+  type AnyEntry,
+  type DeedEntry,
+  type Entry,
+} from "../../store/log/entry";
 import { toldKindWord } from "../../words/codes";
 import { write, writeTyped } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { isEmpty, storedRecipe } from "../check/chosen";
-import { writeDip } from "../check/level";
-import { partialSummary } from "../check/partial";
-import { readingFacts } from "../check/readingfacts";
+import { isEmpty, storedRecipe } from "../check/recipe/chosen";
+import { writeDip } from "../check/dip/level";
+import { partialSummary } from "../check/without/partial";
+import { readingFacts } from "../check/reading/readingfacts";
 import { writeCode } from "../code/written";
 import type { Fact } from "../setup/facts";
 import { rowsText, toldText } from "../told/sentence";

@@ -1,17 +1,17 @@
 // One field, asked as it was at first: empty, with what stands in the log beside it, and the same gates.
 import { useState } from "preact/hooks";
 import { MainAction, SideAction } from "../../elements/buttons";
-import { Answers } from "../../elements/choice";
+import { Answers } from "../../elements/fields/choice";
 import { Fault } from "../../elements/fault";
-import { Keypad } from "../../elements/keypad";
-import { NumberField } from "../../elements/numberfield";
+import { Keypad } from "../../elements/fields/keypad";
+import { NumberField } from "../../elements/fields/numberfield";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
-import { Ticks } from "../../elements/ticks";
+import { TextField } from "../../elements/fields/textfield";
+import { Ticks } from "../../elements/fields/ticks";
 import { errorSentence } from "../../words/errors";
 import { say, startLarge } from "../../words/say";
-import { DepthPad } from "../check/depthpad";
-import { GaugePad } from "../check/gaugepad";
+import { DepthPad } from "../check/dip/depthpad";
+import { GaugePad } from "../check/dip/gaugepad";
 import { ALL } from "../check/look/screen";
 import { MeasureDoubt } from "../check/measuredoubt";
 import { useCore } from "../core";

@@ -1,7 +1,13 @@
 // What of an entry can be corrected: the raw fields as they were typed, each with its unit and its keys.
 import type { BucketRow, ReadingTyped, Unit } from "../../core/messages";
-import type { AnyEntry, CheckEntry, ToldEntry } from "../../store/entry";
-import { readingUnit, dipUnit, warmthUnit, type Line, type Touched } from "../../store/walk";
+import type { AnyEntry, CheckEntry, ToldEntry } from "../../store/log/entry";
+import {
+  readingUnit,
+  dipUnit,
+  warmthUnit,
+  type Line,
+  type Touched,
+} from "../../store/underway/walk";
 import {
   levelChangeWord,
   lineWord,
@@ -12,7 +18,7 @@ import {
   waterWord,
 } from "../../words/codes";
 import { say, startLarge, type Key } from "../../words/say";
-import { dipLabel, dipSteps, wayOf } from "../check/level";
+import { dipLabel, dipSteps, wayOf } from "../check/dip/level";
 import { GAINED, LOST, WATERS } from "../check/since";
 import { REASONS, STATES } from "../told/state";
 import { WHATS } from "../told/others";

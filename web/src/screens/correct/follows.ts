@@ -2,8 +2,8 @@
 import { useEffect, useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { JudgeLookResult } from "../../core/messages";
-import type { AnyEntry } from "../../store/entry";
-import { pouringOf } from "../../store/pouring";
+import type { AnyEntry } from "../../store/log/entry";
+import { pouringOf } from "../../store/underway/pouring";
 import { say } from "../../words/say";
 import { isBegun } from "../check/pour/start";
 import { useAnswer, useCore } from "../core";

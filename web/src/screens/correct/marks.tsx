@@ -1,7 +1,7 @@
 // An entry that others have said something about: the new value first, the old one struck, who and when.
 import { OtherAction, PlaceLink } from "../../elements/buttons";
-import type { Amendment } from "../../store/amend";
-import type { Amended, AnyEntry } from "../../store/entry";
+import type { Amendment } from "../../store/log/amend";
+import type { Amended, AnyEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { NotSaved } from "../check/notsaved";

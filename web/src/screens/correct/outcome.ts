@@ -4,7 +4,7 @@ import { secondLook } from "../../core/secondlook";
 import { stateWord } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { isEmpty, recipeOf } from "../check/chosen";
+import { isEmpty, recipeOf } from "../check/recipe/chosen";
 
 export type Outcome = readonly { readonly label: string; readonly value: string }[];
 

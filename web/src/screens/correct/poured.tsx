@@ -1,7 +1,7 @@
 // What was done after a check: the way to what was poured and read again, which may have to be put right too.
 import { OtherAction, PlaceLink } from "../../elements/buttons";
-import type { CheckEntry, DeedEntry } from "../../store/entry";
-import { coldOf, recentDeedsTold, wantWhole } from "../../store/journal";
+import type { CheckEntry, DeedEntry } from "../../store/log/entry";
+import { coldOf, recentDeedsTold, wantWhole } from "../../store/log/journal";
 import { say } from "../../words/say";
 import { address } from "../route";
 import { deedWord, entryText } from "./facts";

@@ -1,8 +1,8 @@
 // Reached only when the store has answered and the stored text was read back.
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import type { AnyEntry } from "../../store/entry";
-import { machineById } from "../../store/machines";
+import type { AnyEntry } from "../../store/log/entry";
+import { machineById } from "../../store/log/machines";
 import { say } from "../../words/say";
 import { address, replace } from "../route";
 import { HeldLine } from "../told/stated";

@@ -1,9 +1,9 @@
 // Saving what is said about an entry: prepared once, so that pressing again after a failure is the same one.
 import { useState } from "preact/hooks";
 import type { CorrectionContent, WithdrawalContent } from "../../core/messages";
-import { storedKind, type AmendContent, type AnyEntry } from "../../store/entry";
-import { save } from "../../store/journal";
-import { keepName } from "../../store/name";
+import { storedKind, type AmendContent, type AnyEntry } from "../../store/log/entry";
+import { save } from "../../store/log/journal";
+import { keepName } from "../../store/phone/name";
 import { isoWithOffset } from "../../words/times";
 import { say } from "../../words/say";
 import type { Saving } from "../check/save";

@@ -2,9 +2,9 @@
 import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import type { AnyEntry } from "../../store/entry";
-import { deedById, entryById, load } from "../../store/journal";
-import { machineById } from "../../store/machines";
+import type { AnyEntry } from "../../store/log/entry";
+import { deedById, entryById, load } from "../../store/log/journal";
+import { machineById } from "../../store/log/machines";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, back, go, replace } from "../route";

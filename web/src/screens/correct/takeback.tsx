@@ -1,10 +1,10 @@
 // Taking an entry back: made at the wrong machine, entered twice, only practice. It stays readable, struck.
 import { useState } from "preact/hooks";
 import { MainAction } from "../../elements/buttons";
-import { Choice } from "../../elements/choice";
+import { Choice } from "../../elements/fields/choice";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import type { AnyEntry } from "../../store/entry";
+import type { AnyEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { isBegun } from "../check/pour/start";

@@ -2,7 +2,7 @@
 import { say } from "../../words/say";
 import { lookWord } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
-import { writeDip } from "../check/level";
+import { writeDip } from "../check/dip/level";
 import { partsOf, textOf, type Content } from "./content";
 import type { Field } from "./fields";
 

@@ -3,8 +3,8 @@
 import { useState } from "preact/hooks";
 import { OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { leaveExample } from "../../store/example";
-import { isExample } from "../../store/which";
+import { leaveExample } from "../../store/log/example";
+import { isExample } from "../../store/phone/which";
 import { say } from "../../words/say";
 import { back } from "../route";
 

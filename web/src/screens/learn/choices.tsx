@@ -1,6 +1,6 @@
 // One number of a card, taken from a short list by two large keys.
 import { useState } from "preact/hooks";
-import { Stepper } from "../../elements/stepper";
+import { Stepper } from "../../elements/fields/stepper";
 import { say } from "../../words/say";
 
 interface ChoicesProps {

@@ -1,13 +1,13 @@
 // To try on the cards about measuring: strength in its band, dip and litres, reading and factor.
-import { Band } from "../../elements/band";
-import { Eyepiece } from "../../elements/eyepiece";
-import { SectionDrawing } from "../../elements/section";
+import { Band } from "../../elements/drawings/band";
+import { Eyepiece } from "../../elements/drawings/eyepiece";
+import { SectionDrawing } from "../../elements/drawings/section";
 import { StateMark } from "../../elements/statemark";
 import { stateWord } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
-import { formula } from "../check/formula";
-import { dimensionOf } from "../check/dip";
+import { formula } from "../check/reading/formula";
+import { dimensionOf } from "../check/dip/dip";
 import { useResult } from "../core";
 import { Choices, useOneOf } from "./choices";
 import { assessAt, MACHINE } from "./sump";

@@ -1,9 +1,9 @@
 // To try on the cards about mixing: what leaves the sump, per cent of what, and how strong a bucket is.
 import { useState } from "preact/hooks";
 import type { TriedState } from "../../core/messages";
-import { Bucket } from "../../elements/bucket";
+import { Bucket } from "../../elements/drawings/bucket";
 import { OtherAction } from "../../elements/buttons";
-import { SectionDrawing } from "../../elements/section";
+import { SectionDrawing } from "../../elements/drawings/section";
 import { StateMark } from "../../elements/statemark";
 import type { ChangeTyped, PourShown } from "../../core/messages";
 import { write } from "../../words/numbers";

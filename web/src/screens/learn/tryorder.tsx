@@ -1,6 +1,6 @@
 // To try on the cards about pouring: water first, and the second reading beside what was expected.
-import { Bucket } from "../../elements/bucket";
-import { Eyepiece } from "../../elements/eyepiece";
+import { Bucket } from "../../elements/drawings/bucket";
+import { Eyepiece } from "../../elements/drawings/eyepiece";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { useResult } from "../core";

@@ -2,7 +2,7 @@
 import type { CalibrateSumpBody, MachineTyped } from "../../core/messages";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { SectionDrawing } from "../../elements/section";
+import { SectionDrawing } from "../../elements/drawings/section";
 import {
   hasPlan,
   isWhole,
@@ -10,23 +10,23 @@ import {
   type CheckEntry,
   type DeedEntry,
   type ToldEntry,
-} from "../../store/entry";
-import { deedById, entryById, load } from "../../store/journal";
-import { machineById } from "../../store/machines";
-import { isUsed } from "../../store/lines";
+} from "../../store/log/entry";
+import { deedById, entryById, load } from "../../store/log/journal";
+import { machineById } from "../../store/log/machines";
+import { isUsed } from "../../store/log/lines";
 import { levelChangeWord, toldKindWord, waterWord, wayTitle } from "../../words/codes";
 import { fieldFromPath } from "../../words/fields";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
-import { Apart } from "../check/apart";
-import { isEmpty, storedRecipe } from "../check/chosen";
-import { dipFacts } from "../check/level";
-import { onceInputs, partialInputs, PartialView } from "../check/partial";
-import { readingFacts } from "../check/readingfacts";
-import { NothingView, RecipeView } from "../check/recipeview";
-import { StateView } from "../check/stateview";
-import { WayView } from "../check/wayview";
+import { Apart } from "../check/reading/apart";
+import { isEmpty, storedRecipe } from "../check/recipe/chosen";
+import { dipFacts } from "../check/dip/level";
+import { onceInputs, partialInputs, PartialView } from "../check/without/partial";
+import { readingFacts } from "../check/reading/readingfacts";
+import { NothingView, RecipeView } from "../check/recipe/recipeview";
+import { StateView } from "../check/without/stateview";
+import { WayView } from "../check/recipe/wayview";
 import { writeCode } from "../code/written";
 import { deedFacts, deedWord } from "../correct/facts";
 import { AmendedPart, AmendLinks } from "../correct/marks";

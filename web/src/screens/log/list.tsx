@@ -5,8 +5,8 @@ import { OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
-import { RECENT, RECENT_OF_EACH } from "../../store/checkpoint";
-import type { Entry, MachineEntry } from "../../store/entry";
+import { RECENT, RECENT_OF_EACH } from "../../store/log/checkpoint";
+import type { Entry, MachineEntry } from "../../store/log/entry";
 import {
   apart,
   coldOf,
@@ -17,10 +17,10 @@ import {
   removed,
   unreadable,
   wantWhole,
-} from "../../store/journal";
-import { machineById } from "../../store/machines";
-import { keepingKey } from "../../store/keeping";
-import { isUsed } from "../../store/lines";
+} from "../../store/log/journal";
+import { machineById } from "../../store/log/machines";
+import { keepingKey } from "../../store/log/keeping";
+import { isUsed } from "../../store/log/lines";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { summary } from "../correct/facts";

@@ -1,5 +1,5 @@
 // What was seen, smelled and measured beside a check, as rows of name and value.
-import { isLookOnly, type CheckEntry } from "../../store/entry";
+import { isLookOnly, type CheckEntry } from "../../store/log/entry";
 import { lookWord } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";

@@ -2,9 +2,9 @@
 // where pycore does not answer, a note can be written all the same.
 import { useState } from "preact/hooks";
 import type { AdviseMishapResult, MachineStateContent } from "../../core/messages";
-import { Choice } from "../../elements/choice";
-import { TextField } from "../../elements/textfield";
-import { statedOf } from "../../store/machines";
+import { Choice } from "../../elements/fields/choice";
+import { TextField } from "../../elements/fields/textfield";
+import { statedOf } from "../../store/log/machines";
 import { shiftStateWord, toldKindWord } from "../../words/codes";
 import { say, startLarge } from "../../words/say";
 import { ToldForm } from "../told/form";

@@ -2,8 +2,8 @@
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import type { AdviseMishapBody } from "../../core/messages";
-import type { MachineEntry } from "../../store/entry";
-import { whoToAsk } from "../../store/shop";
+import type { MachineEntry } from "../../store/log/entry";
+import { whoToAsk } from "../../store/written/shop";
 import { say } from "../../words/say";
 import { address, back } from "../route";
 import { AdviceScreen } from "./advice";

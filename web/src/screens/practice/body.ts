@@ -13,7 +13,7 @@ import {
   type OwnRow,
   type Practice,
   type PracticeStep,
-} from "../../store/practice";
+} from "../../store/underway/practice";
 
 export const unitOf = (step: NumberStep): Unit =>
   step === "strength" || step === "top_up" ? "%" : "L";

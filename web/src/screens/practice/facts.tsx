@@ -1,6 +1,6 @@
 // What a step is worked out from: what stands at the machine, and the numbers of the steps before.
 import type { DealPracticeResult, JudgePracticeResult, Typed } from "../../core/messages";
-import type { NumberStep, Practice, PracticeStep } from "../../store/practice";
+import type { NumberStep, Practice, PracticeStep } from "../../store/underway/practice";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { unitOf } from "./body";

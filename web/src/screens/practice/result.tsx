@@ -1,11 +1,16 @@
 // How it came out: the person's recipe beside ours, then every step with its working.
 import { useEffect } from "preact/hooks";
 import type { JudgePracticeResult, OwnJudged, RecipeJudged, Section } from "../../core/messages";
-import { BucketRow } from "../../elements/bucket";
+import { BucketRow } from "../../elements/drawings/bucket";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
-import { SectionDrawing } from "../../elements/section";
-import { beginPractice, changePractice, drawNumber, type Practice } from "../../store/practice";
+import { SectionDrawing } from "../../elements/drawings/section";
+import {
+  beginPractice,
+  changePractice,
+  drawNumber,
+  type Practice,
+} from "../../store/underway/practice";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";

@@ -1,6 +1,6 @@
 // Which page of practice stands there now: the sump comes from its number, so a reload resumes it.
 import { Page } from "../../elements/page";
-import { practice, type NumberStep, type Practice } from "../../store/practice";
+import { practice, type NumberStep, type Practice } from "../../store/underway/practice";
 import { say } from "../../words/say";
 import { useAnswer, useResult } from "../core";
 import { CoreTrouble } from "../foot";

@@ -2,11 +2,17 @@
 import { useState } from "preact/hooks";
 import type { DeskError, PracticeLevel } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
-import { Choice } from "../../elements/choice";
+import { Choice } from "../../elements/fields/choice";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
-import { beginPractice, drawNumber, LEVELS, practice, type Mode } from "../../store/practice";
+import { TextField } from "../../elements/fields/textfield";
+import {
+  beginPractice,
+  drawNumber,
+  LEVELS,
+  practice,
+  type Mode,
+} from "../../store/underway/practice";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
 import { useCore } from "../core";

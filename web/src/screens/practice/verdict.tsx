@@ -1,6 +1,6 @@
 // How a step came out: a mark and a word, then the right number, its working and the slip that has a name.
 import type { JudgePracticeResult, StepJudged } from "../../core/messages";
-import type { Practice } from "../../store/practice";
+import type { Practice } from "../../store/underway/practice";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { slipLine, verdictLine, workedLine } from "./words";

@@ -1,6 +1,6 @@
 // A judged step in sentences; every number in them came from pycore.
 import type { JudgePracticeResult, Shown, StepJudged } from "../../core/messages";
-import type { Practice } from "../../store/practice";
+import type { Practice } from "../../store/underway/practice";
 import { write, writeNumber } from "../../words/numbers";
 import { isKey, say } from "../../words/say";
 

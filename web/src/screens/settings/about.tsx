@@ -3,7 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { reason, updateFailedOn } from "../../offline";
-import { buildSince } from "../../store/build";
+import { buildSince } from "../../store/phone/build";
 import { say } from "../../words/say";
 import { writeDay } from "../../words/times";
 import { useResult } from "../core";

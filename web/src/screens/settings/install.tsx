@@ -3,8 +3,8 @@
 import { useState } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { readSetting, writeSetting } from "../../store/settings";
-import { isExample } from "../../store/which";
+import { readSetting, writeSetting } from "../../store/phone/settings";
+import { isExample } from "../../store/phone/which";
 import { say, type Key } from "../../words/say";
 import { address, back } from "../route";
 

@@ -1,11 +1,11 @@
 // Settings: language and theme of the whole app, and the ways to what is set elsewhere.
 import { useState } from "preact/hooks";
 import { PlaceLink } from "../../elements/buttons";
-import { Choice } from "../../elements/choice";
+import { Choice } from "../../elements/fields/choice";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { keepingKey } from "../../store/keeping";
-import { isExample } from "../../store/which";
+import { keepingKey } from "../../store/log/keeping";
+import { isExample } from "../../store/phone/which";
 import { chosenTheme, keepTheme, THEMES, type Theme } from "../../style/theme";
 import { chosenLanguage, keepLanguage, LANGUAGES, type Language } from "../../words/language";
 import { say } from "../../words/say";

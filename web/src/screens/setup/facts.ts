@@ -4,9 +4,9 @@ import { fluidTypeWord, kindWord, knownByWord } from "../../words/codes";
 import type { SetupStep } from "../../words/fields";
 import { unitSign, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
-import { factorGroups, recordGroups } from "./recordfacts";
-import { allowFacts, pailFacts, typedOrNot } from "./shopfacts";
-import { dippingFacts, hiddenFacts, sizeFacts, thingFacts } from "./tankfacts";
+import { factorGroups, recordGroups } from "./fluid/recordfacts";
+import { allowFacts, pailFacts, typedOrNot } from "./shop/shopfacts";
+import { dippingFacts, hiddenFacts, sizeFacts, thingFacts } from "./tank/tankfacts";
 
 export type Fact = readonly [name: string, value: string];
 type Group = readonly [SetupStep, readonly Fact[]];

@@ -1,12 +1,19 @@
 // A machine's set-up while it is typed: texts as they stand in the fields, and nothing read out of them.
 import type { FluidTyped, MachineTyped, SumpTyped, Typed, Units } from "../../core/messages";
-import { newId } from "../../store/ids";
+import { newId } from "../../store/log/ids";
 import type { SetupStep } from "../../words/fields";
-import { glassFormOf, instrumentOf, NEW_GLASS, type GlassForm } from "./glass";
-import { NEW_JUGS, type JugsForm } from "./jugs";
-import { factorOf, NEW_RECORD, recordFormOf, recordOf, waterOf, type RecordForm } from "./record";
-import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop";
-import { NEW_TANK, sumpOf, tankFormOf, type TankForm } from "./tank";
+import { glassFormOf, instrumentOf, NEW_GLASS, type GlassForm } from "./fluid/glass";
+import { NEW_JUGS, type JugsForm } from "./jugs/jugs";
+import {
+  factorOf,
+  NEW_RECORD,
+  recordFormOf,
+  recordOf,
+  waterOf,
+  type RecordForm,
+} from "./fluid/record";
+import { NEW_SHOP, shopFormOf, shopOf, type ShopForm } from "./shop/shop";
+import { NEW_TANK, sumpOf, tankFormOf, type TankForm } from "./tank/tank";
 
 export type Kind = SumpTyped["kind"];
 export type KnownBy = SumpTyped["volume_known_by"];

@@ -1,5 +1,5 @@
-import { TextField } from "../../elements/textfield";
-import { EmptySump } from "../../elements/emptysump";
+import { TextField } from "../../elements/fields/textfield";
+import { EmptySump } from "../../elements/drawings/emptysump";
 import { say } from "../../words/say";
 import { Question } from "./frame";
 import type { SetupProps } from "./steps";

@@ -1,6 +1,6 @@
 // One typed number of the set-up: a field of the form, its path at pycore, and its sentence.
 import type { Unit } from "../../core/messages";
-import { TextField } from "../../elements/textfield";
+import { TextField } from "../../elements/fields/textfield";
 import type { Form } from "./form";
 import type { Asked, Faults } from "./frame";
 import type { SetupProps } from "./steps";

@@ -1,7 +1,7 @@
 // The forms of set-ups that are open. A form that nobody changed is made anew from what is stored.
 import { signal, type Signal } from "@preact/signals";
-import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
-import type { MachineEntry } from "../../store/entry";
+import { dropDraft, readDraft, writeDraft } from "../../store/underway/drafts";
+import type { MachineEntry } from "../../store/log/entry";
 import { draftOf, formOf, newForm, type Form } from "./form";
 
 const open = new Map<string, Signal<Form>>();

@@ -1,5 +1,5 @@
 // One of several choices on a page: its own heading names the answers below it.
-import { Choice, type Option } from "../../elements/choice";
+import { Choice, type Option } from "../../elements/fields/choice";
 
 interface PartProps<T extends string> {
   readonly name: string;

@@ -1,17 +1,17 @@
 // Saving a machine: prepared once, so that pressing again after a failure is the same entry.
 import { useState } from "preact/hooks";
 import type { MachineTyped, ReadMachineResult } from "../../core/messages";
-import type { MachineContent } from "../../store/entry";
-import { save } from "../../store/journal";
-import { machineById } from "../../store/machines";
-import { changeWalk } from "../../store/walk";
+import type { MachineContent } from "../../store/log/entry";
+import { save } from "../../store/log/journal";
+import { machineById } from "../../store/log/machines";
+import { changeWalk } from "../../store/underway/walk";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
 import { useCore } from "../core";
 import { replace } from "../route";
 import { readVersions } from "../versions";
 import { machineOf, type Form } from "./form";
-import { pourTestPart } from "./tank";
+import { pourTestPart } from "./tank/tank";
 
 /** What gives the digits of a dip their meaning. */
 function levelTaken({ sump, units }: MachineTyped): string {

@@ -4,7 +4,7 @@ import type { DeskError, Doubt, ReadMachineResult } from "../../core/messages";
 import { cautionSentence, noteSentence } from "../../words/codes";
 import { useAnswer } from "../core";
 import { machineOf, type Form } from "./form";
-import { fluidBody, useNow, waterBody } from "./together";
+import { fluidBody, useNow, waterBody } from "./fluid/together";
 
 export type Reading =
   | { readonly kind: "waiting" }

@@ -1,9 +1,9 @@
 // What a machine card says beside the set-up: the whole circuit, and since when the tank is measured.
 import { signal, type Signal } from "@preact/signals";
 import type { DrawSheetBody, SumpTyped, Unit } from "../../core/messages";
-import { readDraft, writeDraft } from "../../store/drafts";
-import type { MachineEntry } from "../../store/entry";
-import { entries } from "../../store/journal";
+import { readDraft, writeDraft } from "../../store/underway/drafts";
+import type { MachineEntry } from "../../store/log/entry";
+import { entries } from "../../store/log/journal";
 
 const open = new Map<string, Signal<string>>();
 

@@ -3,7 +3,7 @@ import { useState } from "preact/hooks";
 import type { DeskError } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
+import { TextField } from "../../elements/fields/textfield";
 import { errorSentence } from "../../words/errors";
 import { fieldById } from "../../words/fields";
 import { say } from "../../words/say";

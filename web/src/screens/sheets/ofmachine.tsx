@@ -1,8 +1,8 @@
 // The sheets of one machine: which there are, and each of them.
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
-import type { MachineEntry } from "../../store/entry";
+import { TextField } from "../../elements/fields/textfield";
+import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { givingSentence } from "../code/shown";
 import { useCode } from "../code/give";

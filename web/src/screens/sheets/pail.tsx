@@ -1,13 +1,13 @@
 // The bucket that a scale is drawn for: its inside measures, or two fills whose depth was measured.
 import type { DeskError, Doubt, Unit } from "../../core/messages";
-import type { Option } from "../../elements/choice";
+import type { Option } from "../../elements/fields/choice";
 import { MainAction } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
+import { TextField } from "../../elements/fields/textfield";
 import { Hint } from "../../elements/why";
-import type { MachineEntry } from "../../store/entry";
+import type { MachineEntry } from "../../store/log/entry";
 import { doubtSentence, errorSentence } from "../../words/errors";
 import { fieldById, fieldFromPath } from "../../words/fields";
 import { write } from "../../words/numbers";

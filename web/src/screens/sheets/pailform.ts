@@ -1,7 +1,7 @@
 // A machine's bucket while it is typed: inside measures, or two fills. Kept on this phone for printing.
 import { signal, type Signal } from "@preact/signals";
 import type { PailShapeTyped, Typed, Units } from "../../core/messages";
-import { readDraft, writeDraft } from "../../store/drafts";
+import { readDraft, writeDraft } from "../../store/underway/drafts";
 
 export type PailKind = PailShapeTyped["kind"];
 

@@ -1,7 +1,7 @@
 // The pages of a sheet: on the screen as small as the screen, on paper in their own millimetres.
 import { useLayoutEffect, useMemo, useRef } from "preact/hooks";
 import type { DrawSheetResult } from "../../core/messages";
-import { readDrawing } from "../../elements/drawing";
+import { readDrawing } from "../../elements/drawings/drawing";
 
 interface SheetProps {
   readonly result: DrawSheetResult;

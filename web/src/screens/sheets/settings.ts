@@ -2,7 +2,7 @@
 // machine's bucket. Texts as they were typed; pycore reads them at every print.
 import { signal, type Signal } from "@preact/signals";
 import type { DrawSheetBody, Typed, Unit } from "../../core/messages";
-import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
+import { dropDraft, readDraft, writeDraft } from "../../store/underway/drafts";
 import { DECIMAL_SIGN } from "../../words/numbers";
 import { LOCALE, sentencesBelow } from "../../words/say";
 

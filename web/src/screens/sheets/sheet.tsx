@@ -6,7 +6,7 @@ import type { DrawSheetBody, DrawSheetResult } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { Select } from "../../elements/select";
+import { Select } from "../../elements/fields/select";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
 import { useAnswer } from "../core";

@@ -1,12 +1,12 @@
 // The recipe of one entry on paper, with its numbers and cautions as they were shown.
 import type { SlipRecipe } from "../../core/messages";
-import { hasPlan, isWhole, type CheckEntry } from "../../store/entry";
-import { entryById, load } from "../../store/journal";
+import { hasPlan, isWhole, type CheckEntry } from "../../store/log/entry";
+import { entryById, load } from "../../store/log/journal";
 import { cautionSentence } from "../../words/codes";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { Page } from "../../elements/page";
-import { isEmpty, isWait, storedRecipe, type Recipe } from "../check/chosen";
+import { isEmpty, isWait, storedRecipe, type Recipe } from "../check/recipe/chosen";
 import { back } from "../route";
 import { SheetScreen } from "./sheet";
 

@@ -2,8 +2,8 @@
 import type { ComponentChildren } from "preact";
 import { MainAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/textfield";
-import type { MachineEntry } from "../../store/entry";
+import { TextField } from "../../elements/fields/textfield";
+import type { MachineEntry } from "../../store/log/entry";
 import { say, type Key } from "../../words/say";
 import { NotSaved, saveWord } from "../check/notsaved";
 import { back } from "../route";

@@ -1,9 +1,9 @@
 // Poured by somebody, an additive, a note: what is told in a few words.
 import { useState } from "preact/hooks";
-import { Choice } from "../../elements/choice";
-import { Select } from "../../elements/select";
-import { TextField } from "../../elements/textfield";
-import type { MachineEntry } from "../../store/entry";
+import { Choice } from "../../elements/fields/choice";
+import { Select } from "../../elements/fields/select";
+import { TextField } from "../../elements/fields/textfield";
+import type { MachineEntry } from "../../store/log/entry";
 import { toldWhatWord } from "../../words/codes";
 import { say, type Key } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";

@@ -1,8 +1,8 @@
 // Buckets by habit: nine of ten top-ups happen so. How many, of what, about how strong.
-import { Choice } from "../../elements/choice";
-import { Stepper } from "../../elements/stepper";
+import { Choice } from "../../elements/fields/choice";
+import { Stepper } from "../../elements/fields/stepper";
 import type { BucketRow } from "../../core/messages";
-import type { MachineEntry } from "../../store/entry";
+import type { MachineEntry } from "../../store/log/entry";
 import { say, sayCount } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
 import { useTelling, type Telling } from "./telling";

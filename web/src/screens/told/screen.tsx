@@ -2,9 +2,9 @@
 import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import type { MachineEntry } from "../../store/entry";
-import { entryById, load } from "../../store/journal";
-import { isToldKind } from "../../store/told";
+import type { MachineEntry } from "../../store/log/entry";
+import { entryById, load } from "../../store/log/journal";
+import { isToldKind } from "../../store/written/told";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { address, back, replace } from "../route";

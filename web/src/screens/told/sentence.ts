@@ -1,6 +1,6 @@
 // What was told, in one sentence for a list and as facts for its own page.
 import type { BucketRow, CleanOutContent, Typed } from "../../core/messages";
-import type { ToldEntry } from "../../store/entry";
+import type { ToldEntry } from "../../store/log/entry";
 import {
   lookWord,
   shiftStateWord,

@@ -1,9 +1,9 @@
 // How a machine is used: in use, to be watched, stopped, or at rest. Its checks rest while it does.
-import { Choice } from "../../elements/choice";
-import { Select } from "../../elements/select";
+import { Choice } from "../../elements/fields/choice";
+import { Select } from "../../elements/fields/select";
 import type { MachineStateContent } from "../../core/messages";
-import type { MachineEntry } from "../../store/entry";
-import { statedOf } from "../../store/machines";
+import type { MachineEntry } from "../../store/log/entry";
+import { statedOf } from "../../store/log/machines";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge, type Key } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";

@@ -1,10 +1,10 @@
 // How a machine is used, where that is not simply in use: loud on its own page, in one line in the list.
 import { PlaceLink } from "../../elements/buttons";
 import { StateShape } from "../../elements/statemark";
-import type { MachineEntry } from "../../store/entry";
-import type { StateEntry } from "../../store/entry";
-import { heldOf, statedOf } from "../../store/machines";
-import { isAtRest, isHeld } from "../../store/told";
+import type { MachineEntry } from "../../store/log/entry";
+import type { StateEntry } from "../../store/log/entry";
+import { heldOf, statedOf } from "../../store/log/machines";
+import { isAtRest, isHeld } from "../../store/written/told";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge } from "../../words/say";
 import { writeMoment } from "../../words/times";

@@ -1,8 +1,8 @@
 // The hold tag of a machine: hung with a reason, a name and a time; taken off with a name.
 import { useState } from "preact/hooks";
 import { Fault } from "../../elements/fault";
-import type { MachineEntry } from "../../store/entry";
-import { statedOf } from "../../store/machines";
+import type { MachineEntry } from "../../store/log/entry";
+import { statedOf } from "../../store/log/machines";
 import { say } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
 import { ReasonField, reasonOf, StateField } from "./state";

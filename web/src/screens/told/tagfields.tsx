@@ -1,8 +1,8 @@
 // Until when a tag holds, and who says so. The time is fixed when it is chosen: "tomorrow" moves on.
-import { Choice } from "../../elements/choice";
-import { DateField } from "../../elements/datefield";
-import { TextField } from "../../elements/textfield";
-import { ownName } from "../../store/name";
+import { Choice } from "../../elements/fields/choice";
+import { DateField } from "../../elements/fields/datefield";
+import { TextField } from "../../elements/fields/textfield";
+import { ownName } from "../../store/phone/name";
 import { say } from "../../words/say";
 import { isCalendarDay, isoWithOffset, writeMoment } from "../../words/times";
 import type { Telling } from "./telling";

@@ -1,10 +1,10 @@
 // A form of what is told: kept at every key, prepared once, so that a second press is the same entry.
 import { useState } from "preact/hooks";
-import { dropDraft, readDraft, writeDraft } from "../../store/drafts";
-import { newId } from "../../store/ids";
-import { save } from "../../store/journal";
-import { keepName } from "../../store/name";
-import type { ToldContent } from "../../store/told";
+import { dropDraft, readDraft, writeDraft } from "../../store/underway/drafts";
+import { newId } from "../../store/log/ids";
+import { save } from "../../store/log/journal";
+import { keepName } from "../../store/phone/name";
+import type { ToldContent } from "../../store/written/told";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
 import { replace } from "../route";

@@ -2,9 +2,9 @@
 import { useState } from "preact/hooks";
 import type { Answer } from "../../core/client";
 import type { TrendResult } from "../../core/messages";
-import { lines } from "../../store/journal";
-import { linesOf } from "../../store/onemachine";
-import { ownLimits } from "../../store/shop";
+import { lines } from "../../store/log/journal";
+import { linesOf } from "../../store/log/onemachine";
+import { ownLimits } from "../../store/written/shop";
 import { isoWithOffset } from "../../words/times";
 import { useAsked } from "../backup/asked";
 

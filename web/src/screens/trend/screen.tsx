@@ -3,9 +3,9 @@
 import { useState } from "preact/hooks";
 import type { TrendResult } from "../../core/messages";
 import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
-import { Choice } from "../../elements/choice";
+import { Choice } from "../../elements/fields/choice";
 import { Page } from "../../elements/page";
-import type { MachineEntry } from "../../store/entry";
+import type { MachineEntry } from "../../store/log/entry";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
 import { CoreTrouble } from "../foot";

@@ -1,11 +1,11 @@
 // Asking for the recipe while none stands there: every row tells what is wrong with it, and what is unusual
 // is asked once, as Continue does on the guided pages.
-import type { MachineEntry } from "../../../store/entry";
-import { assessBody, planBody, type Walk } from "../../../store/walk";
+import type { MachineEntry } from "../../../store/log/entry";
+import { assessBody, planBody, type Walk } from "../../../store/underway/walk";
 import { useCore } from "../../core";
 import { checkOf, emptyError, useGate, type Check, type Gate } from "../../gate";
 import { doubtsByLog } from "../lookback";
-import { openDoubts } from "../recipe";
+import { openDoubts } from "../recipe/recipe";
 import type { CheckProps } from "../steps";
 import { missingOf } from "./live";
 

@@ -2,13 +2,13 @@
 // guided page and back; and the row for look and smell, as long as nobody has looked.
 import { Fault } from "../../../elements/fault";
 import { useGuard } from "../../../elements/guard";
-import { isLooked, isNormal, lookOf, seeNothing } from "../../../store/looks";
+import { isLooked, isNormal, lookOf, seeNothing } from "../../../store/underway/looks";
 import { lineWord, touchedWord } from "../../../words/codes";
 import { writeTyped } from "../../../words/numbers";
 import { isKey, say } from "../../../words/say";
 import { isoWithOffset } from "../../../words/times";
 import { address } from "../../route";
-import { dipSteps } from "../level";
+import { dipSteps } from "../dip/level";
 import { kindOf, type CheckProps } from "../steps";
 
 interface KeyProps {

@@ -1,6 +1,6 @@
 // A row of the one screen: its name, the number in a field of its own, and what the number comes to.
 import type { ComponentChildren } from "preact";
-import { NumberField } from "../../../elements/numberfield";
+import { NumberField } from "../../../elements/fields/numberfield";
 
 export interface CellProps {
   readonly id: string;

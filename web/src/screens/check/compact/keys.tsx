@@ -1,10 +1,10 @@
 // The keys of the row that is typed now: digits, parts of an inch, or the marks of a gauge.
 import type { Unit } from "../../../core/messages";
-import { Keypad } from "../../../elements/keypad";
-import { dipUnit } from "../../../store/walk";
+import { Keypad } from "../../../elements/fields/keypad";
+import { dipUnit } from "../../../store/underway/walk";
 import { say } from "../../../words/say";
-import { DepthPad } from "../depthpad";
-import { GaugePad } from "../gaugepad";
+import { DepthPad } from "../dip/depthpad";
+import { GaugePad } from "../dip/gaugepad";
 import type { CheckProps } from "../steps";
 import type { Row } from "./rows";
 

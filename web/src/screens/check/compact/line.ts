@@ -1,8 +1,8 @@
 // A recipe in one line that people remember, and where it leads; in pieces for the page, whole for the voice.
 import { write, writeNumber } from "../../../words/numbers";
 import { say, sayCount, sayCountPieces, sayPieces, type Piece } from "../../../words/say";
-import { amountWords, amountsOf } from "../amounts";
-import type { Recipe } from "../chosen";
+import { amountWords, amountsOf } from "../recipe/amounts";
+import type { Recipe } from "../recipe/chosen";
 
 /** The first kind of bucket; empty where none is filled. */
 export function mainLine({ pours }: Recipe): readonly Piece[] {

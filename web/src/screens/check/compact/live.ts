@@ -3,17 +3,17 @@
 import type { DeskError, Doubt, PlanCheckResult } from "../../../core/messages";
 import type { Answer } from "../../../core/client";
 import { secondLook } from "../../../core/secondlook";
-import type { MachineEntry } from "../../../store/entry";
-import { isLooked } from "../../../store/looks";
-import { assessBody, planBody, type Walk } from "../../../store/walk";
+import type { MachineEntry } from "../../../store/log/entry";
+import { isLooked } from "../../../store/underway/looks";
+import { assessBody, planBody, type Walk } from "../../../store/underway/walk";
 import { fieldFromPath } from "../../../words/fields";
 import { write } from "../../../words/numbers";
 import { say, startLarge } from "../../../words/say";
 import { useAnswer } from "../../core";
-import { recipeOf, type Recipe } from "../chosen";
-import { dipName, dipSteps } from "../level";
+import { recipeOf, type Recipe } from "../recipe/chosen";
+import { dipName, dipSteps } from "../dip/level";
 import type { LevelChange } from "../lookback";
-import { openDoubts } from "../recipe";
+import { openDoubts } from "../recipe/recipe";
 
 export type View =
   | {

@@ -3,17 +3,17 @@
 import { useEffect, useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { PlanCheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
-import { Strip } from "../../../elements/strip";
-import type { MachineEntry } from "../../../store/entry";
+import { Strip } from "../../../elements/drawings/strip";
+import type { MachineEntry } from "../../../store/log/entry";
 import { cautionSentence } from "../../../words/codes";
 import { write } from "../../../words/numbers";
 import { say, sayCount, type Piece } from "../../../words/say";
 import { useCore } from "../../core";
 import { address } from "../../route";
-import { bestSentence, cannotSentence } from "../cannot";
-import { isEmpty, type Recipe } from "../chosen";
-import { dipHint } from "../level";
-import { nothingSentence, stateBefore } from "../recipeview";
+import { bestSentence, cannotSentence } from "../recipe/cannot";
+import { isEmpty, type Recipe } from "../recipe/chosen";
+import { dipHint } from "../dip/level";
+import { nothingSentence, stateBefore } from "../recipe/recipeview";
 import { linesAfter, linesBefore, mainLine, rangeLine, spokenRecipe } from "./line";
 import { LOOK_PATH, PATHS, type View } from "./live";
 

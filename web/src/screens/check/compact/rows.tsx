@@ -2,17 +2,23 @@
 // machine and instrument ask for them.
 import type { AssessSumpResult } from "../../../core/messages";
 import { Fault } from "../../../elements/fault";
-import { LevelBar } from "../../../elements/levelbar";
+import { LevelBar } from "../../../elements/drawings/levelbar";
 import { StateShape } from "../../../elements/statemark";
-import { hasDip, hasReading } from "../../../store/entry";
-import { lastCheckWith } from "../../../store/machines";
-import { dipTyped, dipUnit, readingUnit, warmthUnit, type Walk } from "../../../store/walk";
+import { hasDip, hasReading } from "../../../store/log/entry";
+import { lastCheckWith } from "../../../store/log/machines";
+import {
+  dipTyped,
+  dipUnit,
+  readingUnit,
+  warmthUnit,
+  type Walk,
+} from "../../../store/underway/walk";
 import { errorSentence } from "../../../words/errors";
 import { write, writeTyped } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import type { Gate } from "../../gate";
-import { dipLabel, dipName, dipSteps, writeDip } from "../level";
-import { typedNow } from "../reading";
+import { dipLabel, dipName, dipSteps, writeDip } from "../dip/level";
+import { typedNow } from "../reading/reading";
 import { kindOf, type CheckProps } from "../steps";
 import { Cell, faultId } from "./cell";
 import { PATHS, type Live } from "./live";

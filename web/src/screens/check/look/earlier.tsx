@@ -2,8 +2,8 @@
 import { useState } from "preact/hooks";
 import type { LookBackResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
-import { TextField } from "../../../elements/textfield";
-import { changeLook, type Look } from "../../../store/looks";
+import { TextField } from "../../../elements/fields/textfield";
+import { changeLook, type Look } from "../../../store/underway/looks";
 import { writeTyped } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";

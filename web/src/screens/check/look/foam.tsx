@@ -2,7 +2,7 @@
 // concentrate and more soft water make it worse, so neither is tried first.
 import type { JudgeLookResult } from "../../../core/messages";
 import { OtherAction } from "../../../elements/buttons";
-import { changeLook, lookOf } from "../../../store/looks";
+import { changeLook, lookOf } from "../../../store/underway/looks";
 import { say } from "../../../words/say";
 
 export function Foam({

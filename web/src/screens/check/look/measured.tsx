@@ -2,9 +2,15 @@
 import type { DeskError } from "../../../core/messages";
 import { MainAction } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import { TextField } from "../../../elements/textfield";
-import { changeLook, isMeasured, judgeBody, lookOf, type Look } from "../../../store/looks";
-import { warmthUnit } from "../../../store/walk";
+import { TextField } from "../../../elements/fields/textfield";
+import {
+  changeLook,
+  isMeasured,
+  judgeBody,
+  lookOf,
+  type Look,
+} from "../../../store/underway/looks";
+import { warmthUnit } from "../../../store/underway/walk";
 import { errorSentence } from "../../../words/errors";
 import { say, type Key } from "../../../words/say";
 import { useAnswer } from "../../core";

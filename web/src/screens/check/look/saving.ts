@@ -1,11 +1,11 @@
 // Stopping after the look: the check is saved with what was seen and nothing measured at the sump.
 import { useState } from "preact/hooks";
-import { endDespite } from "../../../store/despite";
-import { newId } from "../../../store/ids";
-import type { MachineEntry } from "../../../store/entry";
-import { save } from "../../../store/journal";
-import { endLook, lookPart } from "../../../store/looks";
-import { warmthUnit } from "../../../store/walk";
+import { endDespite } from "../../../store/written/despite";
+import { newId } from "../../../store/log/ids";
+import type { MachineEntry } from "../../../store/log/entry";
+import { save } from "../../../store/log/journal";
+import { endLook, lookPart } from "../../../store/underway/looks";
+import { warmthUnit } from "../../../store/underway/walk";
 import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
 import { replace } from "../../route";

@@ -2,10 +2,10 @@
 import { useEffect } from "preact/hooks";
 import { MainAction, PlaceLink } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import { Ticks } from "../../../elements/ticks";
+import { Ticks } from "../../../elements/fields/ticks";
 import { Hint } from "../../../elements/why";
-import type { MachineEntry } from "../../../store/entry";
-import { changeLook, isNormal, lookOf, seeNothing, type Seen } from "../../../store/looks";
+import type { MachineEntry } from "../../../store/log/entry";
+import { changeLook, isNormal, lookOf, seeNothing, type Seen } from "../../../store/underway/looks";
 import { say } from "../../../words/say";
 import { isoWithOffset } from "../../../words/times";
 import { address, back, go, replace } from "../../route";

@@ -1,7 +1,7 @@
 // A pour that stands in the log: what went in, and when the second reading is due.
 import { MainAction, PlaceLink } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import type { MachineEntry } from "../../../store/entry";
+import type { MachineEntry } from "../../../store/log/entry";
 import { say } from "../../../words/say";
 import { writeClock, writeMoment } from "../../../words/times";
 import { address, replace } from "../../route";

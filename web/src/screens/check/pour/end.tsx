@@ -1,12 +1,12 @@
 // All is in: run the pump, and the time of the second reading. Nothing is in the log until Save.
 import { MainAction } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import { SectionDrawing } from "../../../elements/section";
-import { changePouring } from "../../../store/pouring";
+import { SectionDrawing } from "../../../elements/drawings/section";
+import { changePouring } from "../../../store/underway/pouring";
 import { say } from "../../../words/say";
 import { writeClock } from "../../../words/times";
 import { back } from "../../route";
-import type { Recipe } from "../chosen";
+import type { Recipe } from "../recipe/chosen";
 import { NotSaved, saveWord } from "../notsaved";
 import { dueAt, useFinish } from "./finish";
 import type { PourProps } from "./screen";

@@ -1,11 +1,16 @@
 // The end of a pour, or of a part of it: what really went in goes into the log.
 import { useState } from "preact/hooks";
 import type { Typed } from "../../../core/messages";
-import type { BucketRow, PourContent } from "../../../store/deed";
-import type { MachineEntry } from "../../../store/entry";
-import { newId } from "../../../store/ids";
-import { save } from "../../../store/journal";
-import { changePouring, endPouring, type Pouring, type Tick } from "../../../store/pouring";
+import type { BucketRow, PourContent } from "../../../store/written/deed";
+import type { MachineEntry } from "../../../store/log/entry";
+import { newId } from "../../../store/log/ids";
+import { save } from "../../../store/log/journal";
+import {
+  changePouring,
+  endPouring,
+  type Pouring,
+  type Tick,
+} from "../../../store/underway/pouring";
 import { isoWithOffset } from "../../../words/times";
 import type { Core } from "../../../core/client";
 import { useCore } from "../../core";

@@ -1,11 +1,11 @@
 // What to do now, and in small what comes then.
 import { Amount } from "../../../elements/amount";
 import { PourBucket } from "../../../elements/pourrow";
-import type { MachineEntry } from "../../../store/entry";
+import type { MachineEntry } from "../../../store/log/entry";
 import { write, writeSpoken } from "../../../words/numbers";
 import { say } from "../../../words/say";
-import { amountsOf } from "../amounts";
-import { concentrateBy } from "../pours";
+import { amountsOf } from "../recipe/amounts";
+import { concentrateBy } from "../recipe/pours";
 import type { Step } from "./steps";
 
 /** Said once, before anything is lifted. */

@@ -1,7 +1,7 @@
 // After a dead phone or a closed app: where one was, when, and the one thing that the app cannot know.
 import { MainAction, OtherAction } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import { changePouring, takeUp } from "../../../store/pouring";
+import { changePouring, takeUp } from "../../../store/underway/pouring";
 import { say, sayCount } from "../../../words/say";
 import { writeClock, writeMoment } from "../../../words/times";
 import { back, go } from "../../route";

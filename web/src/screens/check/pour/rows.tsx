@@ -1,5 +1,5 @@
 // What went in, as the log has it, in words.
-import type { BucketRow } from "../../../store/deed";
+import type { BucketRow } from "../../../store/written/deed";
 import { writeTyped } from "../../../words/numbers";
 import { say, sayCount } from "../../../words/say";
 

@@ -1,11 +1,11 @@
 // Pouring a saved recipe: which page stands there now, from the ticks that are kept.
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import type { MachineEntry } from "../../../store/entry";
-import { entryById, load, opened } from "../../../store/journal";
-import { isInterrupted, pouringOf, type Pouring } from "../../../store/pouring";
+import type { MachineEntry } from "../../../store/log/entry";
+import { entryById, load, opened } from "../../../store/log/journal";
+import { isInterrupted, pouringOf, type Pouring } from "../../../store/underway/pouring";
 import { replace } from "../../route";
-import type { Recipe } from "../chosen";
+import type { Recipe } from "../recipe/chosen";
 import { DoneScreen } from "./done";
 import { EndScreen } from "./end";
 import { ResumeScreen } from "./resume";

@@ -1,17 +1,17 @@
 // From a saved recipe to its first step: the plan goes into the log first, so that a hand-over knows of
 // the pour even when this phone dies.
 import { useState } from "preact/hooks";
-import type { PlanContent } from "../../../store/deed";
-import type { CheckEntry } from "../../../store/entry";
-import { newId } from "../../../store/ids";
-import { recentDeeds, save } from "../../../store/journal";
-import { mode } from "../../../store/mode";
-import { beginPouring, pouringOf } from "../../../store/pouring";
+import type { PlanContent } from "../../../store/written/deed";
+import type { CheckEntry } from "../../../store/log/entry";
+import { newId } from "../../../store/log/ids";
+import { recentDeeds, save } from "../../../store/log/journal";
+import { mode } from "../../../store/phone/mode";
+import { beginPouring, pouringOf } from "../../../store/underway/pouring";
 import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
 import { go } from "../../route";
 import { readVersions } from "../../versions";
-import { storedRecipe, type Recipe } from "../chosen";
+import { storedRecipe, type Recipe } from "../recipe/chosen";
 import type { Saving } from "../save";
 import { plannedRows, typedFrom } from "./steps";
 

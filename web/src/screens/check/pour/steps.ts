@@ -1,8 +1,8 @@
 // A recipe as the states that are reached one after the other, and what they mean for the log.
 import type { PourShown, Shown, Typed } from "../../../core/messages";
-import type { BucketRow } from "../../../store/deed";
-import type { Tick } from "../../../store/pouring";
-import type { Recipe } from "../chosen";
+import type { BucketRow } from "../../../store/written/deed";
+import type { Tick } from "../../../store/underway/pouring";
+import type { Recipe } from "../recipe/chosen";
 
 export type State =
   | "ready"

@@ -2,11 +2,11 @@
 // comes later.
 import { useState } from "preact/hooks";
 import { MainAction, OtherAction } from "../../../elements/buttons";
-import { Choice } from "../../../elements/choice";
+import { Choice } from "../../../elements/fields/choice";
 import { Fault } from "../../../elements/fault";
 import { Page } from "../../../elements/page";
-import type { BucketRow } from "../../../store/deed";
-import type { Tick } from "../../../store/pouring";
+import type { BucketRow } from "../../../store/written/deed";
+import type { Tick } from "../../../store/underway/pouring";
 import { say } from "../../../words/say";
 import { isoWithOffset, writeMoment } from "../../../words/times";
 import { back } from "../../route";

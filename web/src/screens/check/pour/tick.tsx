@@ -6,7 +6,7 @@ import { PlaceLink } from "../../../elements/buttons";
 import { useRest } from "../../../elements/guard";
 import { Page } from "../../../elements/page";
 import { PourRow } from "../../../elements/pourrow";
-import { changePouring } from "../../../store/pouring";
+import { changePouring } from "../../../store/underway/pouring";
 import { say } from "../../../words/say";
 import { isoWithOffset } from "../../../words/times";
 import { MishapLink } from "../../mishap/link";

@@ -2,7 +2,7 @@
 import type { RecheckResult } from "../../../core/messages";
 import { MainAction, PlaceLink } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import type { MachineEntry } from "../../../store/entry";
+import type { MachineEntry } from "../../../store/log/entry";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address, replace } from "../../route";

@@ -1,9 +1,9 @@
 // Saving a second reading: prepared once, so that pressing again after a failure is the same entry.
 import { useState } from "preact/hooks";
-import type { RecheckContent } from "../../../store/deed";
-import { newId } from "../../../store/ids";
-import { save } from "../../../store/journal";
-import { endWalk } from "../../../store/walk";
+import type { RecheckContent } from "../../../store/written/deed";
+import { newId } from "../../../store/log/ids";
+import { save } from "../../../store/log/journal";
+import { endWalk } from "../../../store/underway/walk";
 import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
 import { replace } from "../../route";

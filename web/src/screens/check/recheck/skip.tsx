@@ -2,8 +2,8 @@
 import { useState } from "preact/hooks";
 import { MainAction } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
-import { TextField } from "../../../elements/textfield";
-import type { MachineEntry, PourEntry } from "../../../store/entry";
+import { TextField } from "../../../elements/fields/textfield";
+import type { MachineEntry, PourEntry } from "../../../store/log/entry";
 import { say } from "../../../words/say";
 import { back } from "../../route";
 import { NotSaved } from "../notsaved";

@@ -1,0 +1,1 @@
+"""The app as a whole: start, languages, settings, headers."""

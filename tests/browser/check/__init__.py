@@ -1,0 +1,1 @@
+"""A check at the machine, from dip to second reading."""

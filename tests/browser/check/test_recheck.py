@@ -1,0 +1,117 @@
+"""The second reading after a pour: due, read, dipped, compared, or left out."""
+
+import re
+from datetime import datetime, timedelta
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.check.test_pouring import entries, folded
+from tests.browser.phone import heading
+from tests.browser.pouring import pour_all, start_pouring
+from tests.browser.setup.sumpwalk import open_pours
+from tests.browser.sidesteps import to_machine
+from tests.browser.walk import check_until_recipe, field, next_page, press
+
+
+def poured(page: Page) -> None:
+    """From an empty phone to the machine's page with a second reading due."""
+    pour_all(page, start_pouring(page))
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    press(page, "Back to the machines")
+    page.get_by_role("link", name="Wheel lathe").click()
+    expect(heading(page)).to_have_text("Wheel lathe")
+
+
+def read_again(page: Page, reading: str) -> None:
+    """From the machine's page to expected against found."""
+    page.get_by_role("link", name="Enter the reading").click()
+    expect(heading(page)).to_have_text("What does the reading say?")
+    field(page, "What does the reading").fill(reading)
+    next_page(page)
+    page.get_by_role("button", name=re.compile("Sharp line")).click()
+    expect(heading(page)).to_have_text("Expected and found")
+    expect(page.get_by_role("button", name="Save to the log")).to_be_visible()
+
+
+def test_due_is_half_an_hour_after_the_last_bucket_and_passes(page: Page) -> None:
+    poured(page)
+    (pour,) = entries(page, "pour")
+    due = datetime.fromisoformat(pour["body"]["recheck_due_at"])
+    assert due - datetime.fromisoformat(pour["measured_at"]) == timedelta(minutes=30)
+    expect(page.get_by_role("heading", name=re.compile("Reading due at"))).to_be_visible()
+    page.clock.install(time=due + timedelta(minutes=1))
+    page.reload()
+    expect(page.get_by_role("heading", name=re.compile("Reading due since"))).to_be_visible()
+
+
+def test_as_expected_is_saved_and_nothing_is_due_any_more(page: Page) -> None:
+    poured(page)
+    read_again(page, "5.3")
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("As expected")
+    expect(main).to_contain_text("In range: nothing more to do.")
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    expect(main).to_contain_text("As expected")
+    (pour,), (again,) = entries(page, "pour"), entries(page, "recheck")
+    assert again["body"]["of"] == pour["id"]
+    assert again["body"]["reading"]["shows"] == {"text": "5.3", "unit": "Brix"}
+    expected = again["shown"]["strength"]["expected_pct"]["value"]
+    (check,) = entries(page, "check")
+    final = check["shown"]["plan"]["final"]["strength_pct"]["value"]
+    assert expected == pytest.approx(final)
+    machine = folded(page)
+    assert "recheck" not in machine
+    assert machine["strength"]["entry"] == again["id"]
+    press(page, "Back to the machines")
+    row = page.get_by_role("link", name="Wheel lathe")
+    expect(row).not_to_contain_text("Reading due")
+    expect(row).to_contain_text("In range")
+    row.click()
+    expect(page.get_by_role("main")).to_contain_text("Second reading of")
+
+
+def test_weaker_with_a_dip_says_what_to_look_for(page: Page) -> None:
+    poured(page)
+    read_again(page, "4.2")
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("Weaker than expected")
+    expect(main).to_contain_text("It has hardly mixed yet.")
+    page.get_by_role("link", name="Dip it too").click()
+    expect(heading(page)).to_have_text("How deep is the coolant?")
+    field(page, "How deep").fill("400")
+    next_page(page)
+    page.get_by_role("button", name=re.compile("Hard floor")).click()
+    expect(heading(page)).to_have_text("Expected and found")
+    expect(main).to_contain_text("look for a leak")
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    (again,) = entries(page, "recheck")
+    assert again["body"]["dip"]["depth"]["text"] == "400"
+    assert again["shown"]["level"]["verdict"] == "lower"
+
+
+def test_no_second_reading_is_a_true_answer(page: Page) -> None:
+    poured(page)
+    page.get_by_role("link", name="I will not read again").click()
+    field(page, "Why not").fill("Glass is broken.")
+    press(page, "Close it without a reading")
+    expect(heading(page)).to_have_text("Saved to the log")
+    (again,) = entries(page, "recheck")
+    assert again["body"]["remarks"] == "Glass is broken."
+    assert "reading" not in again["body"]
+    assert "recheck" not in folded(page)
+
+
+def test_ticked_buckets_stand_beside_the_dips_of_a_pour_test(page: Page) -> None:
+    poured(page)
+    check_until_recipe(page, "400", "5.3")
+    press(page, "Save to the log")
+    to_machine(page)
+    open_pours(page)
+    (pour,) = entries(page, "pour")
+    buckets = sum(row["count"] for row in pour["body"]["pours"])
+    said = f"Dip 342 mm before, 400 mm after. {buckets} buckets were ticked."
+    expect(page.get_by_text(said)).to_be_visible()

@@ -1,0 +1,135 @@
+"""Checks where the level is no plain dip: scale, gauge, from the top, divided, waiting."""
+
+import re
+
+from playwright.sync_api import Page, expect
+
+from tests.browser.phone import heading
+from tests.browser.setup.sumpwalk import SHAPES, choose
+from tests.browser.setup.test_wrong_input import assert_refused
+from tests.browser.sidesteps import stored
+from tests.browser.walk import (
+    field,
+    has_button,
+    next_page,
+    open_group,
+    press,
+    save_check,
+    set_up_machine,
+    start_check,
+)
+
+BOX = "Box with measured sides"
+
+
+def set_up(page: Page, *answers: str, height: str = "", wait: str = "") -> None:
+    """A measured box, 288 L at 400 mm, whose level is taken as the answers say."""
+    set_up_machine(page, SHAPES[BOX], kind=BOX)
+    open_group(page, "taking the level")
+    for answer in answers:
+        choose(page, answer)
+    if height:
+        field(page, "Height of that point").fill(height)
+    if wait:
+        page.get_by_role("combobox", name="Wait after the stop").select_option(wait)
+    next_page(page)
+    next_page(page, "Save the machine")
+    start_check(page)
+
+
+def to_recipe(page: Page) -> None:
+    """From the page of the reading to the end."""
+    expect(heading(page)).to_have_text("What does the reading say?")
+    field(page, "What does the reading").fill("4.0")
+    next_page(page)
+    page.get_by_role("button", name="Sharp line").click()
+    expect(heading(page)).to_have_text("Where should it be?")
+    next_page(page)
+    expect(heading(page)).to_have_text("Is everything right?")
+
+
+def test_printed_scale_is_read_in_the_plates_unit(page: Page) -> None:
+    set_up(page, "Volume on a printed scale")
+    for text in ("", "1e3", "-5", "9999999"):
+        assert_refused(page, "How much on the scale", text)
+    field(page, "How much on the scale").fill("180")
+    expect(page.get_by_text("= 180 L")).to_be_visible()
+    next_page(page)
+    to_recipe(page)
+    expect(page.get_by_text("The stick touched")).to_have_count(0)
+    next_page(page, "Work out the recipe")
+    save_check(page)
+    assert stored(page)[-1]["body"]["dip"] == {"depth": {"text": "180", "unit": "L"}}
+
+
+def test_gauge_between_two_marks(page: Page) -> None:
+    set_up(page, "A rough gauge")
+    assert_refused(page, "How much on the gauge", "3")
+    page.get_by_role("button", name="1/2 to 3/4").click()
+    expect(page.get_by_text("1/2 to 3/4 = 180 L")).to_be_visible()
+    next_page(page)
+    to_recipe(page)
+    expect(page.get_by_text("1/2 to 3/4")).to_be_visible()
+    next_page(page, "Work out the recipe")
+    save_check(page)
+    dip = stored(page)[-1]["body"]["dip"]
+    assert dip == {
+        "depth": {"text": "1/2", "unit": "1"},
+        "gauge_to": {"text": "3/4", "unit": "1"},
+    }
+
+
+def test_from_the_top_with_a_waiting_time(page: Page) -> None:
+    set_up(page, "From a point at the top", height="500", wait="5")
+    expect(page.get_by_text("Stop the pump and wait 5 minutes.")).to_be_visible()
+    assert_refused(page, "How far down is it", "20")
+    field(page, "How far down is it").fill("180")
+    # 320 mm deep: 320 × 0.72 L.
+    expect(page.get_by_text("= 230 L")).to_be_visible()
+    next_page(page)
+    to_recipe(page)
+
+
+def test_running_pump_says_so(page: Page) -> None:
+    set_up(page, "Pump running")
+    expect(page.get_by_text("Leave the pump running")).to_be_visible()
+
+
+def test_blocked_screen_is_no_recipe(page: Page) -> None:
+    set_up(page, "Yes, a dirty and a clean side")
+    field(page, "How deep").fill("342")
+    next_page(page)
+    for text in ("", "1e3", "-5", "600"):
+        assert_refused(page, "And on the clean side", text)
+    field(page, "And on the clean side").fill("300")
+    expect(page.get_by_text("stand far apart")).to_be_visible()
+    next_page(page)
+    page.get_by_role("button", name="Hard floor").click()
+    to_recipe(page)
+    press(page, "Work out the recipe")
+    alert = page.get_by_role("alert").first
+    expect(alert).to_contain_text("The two sides stand 42 mm apart; 20 mm is the most. No recipe")
+    page.get_by_role("link", name="Change: dip on the clean side").click()
+    field(page, "And on the clean side").fill("340")
+    next_page(page)
+    # Back to where the change was asked for: the recipe, or the answers on the way to it.
+    expect(heading(page)).to_have_text(re.compile("Pour this|Is everything right"))
+    if has_button(page, "Work out the recipe"):
+        next_page(page, "Work out the recipe")
+    save_check(page)
+    assert stored(page)[-1]["body"]["dip"]["clean_side"] == {"text": "340", "unit": "mm"}
+
+
+def test_another_way_of_reading_asks_for_the_dip_anew(page: Page) -> None:
+    set_up(page)
+    field(page, "How deep").fill("180")
+    expect(page.get_by_text("= 130 L")).to_be_visible()
+    page.go_back()
+    page.go_back()
+    expect(heading(page)).to_have_text("Wheel lathe")
+    open_group(page, "taking the level")
+    choose(page, "Volume on a printed scale")
+    next_page(page)
+    next_page(page, "Save the machine")
+    start_check(page)
+    expect(field(page, "How much on the scale")).to_have_value("")

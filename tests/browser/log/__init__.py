@@ -1,0 +1,1 @@
+"""What is kept: the log, backups, states, trend."""

@@ -1,0 +1,97 @@
+"""How often a shop checks is a fact of its log, and every page calls the same machines due."""
+
+import json
+import re
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.files import start_at
+from tests.browser.look.test_look import Look
+from tests.browser.phone import Phone, Theme, heading
+from tests.browser.server import Server
+from tests.browser.stored import rows
+from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
+NOTE = "pailwright.care"
+
+
+def facts(page: Page) -> list[dict[str, Any]]:
+    """What was said of the shop, in order."""
+    found = [json.loads(row["text"]) for row in rows(page)]
+    return [line["body"] for line in found if line["kind"] == "shop_set"]
+
+
+def days_later(page: Page, days: int) -> None:
+    """The app is opened again so many days after it was last used."""
+    page.clock.install(time=datetime.now(UTC) + timedelta(days=days))
+    page.reload()
+    start_at(page)
+
+
+def checked(page: Page) -> None:
+    """From the list to a saved check."""
+    open_machine(page)
+    check_until_recipe(page, "400", "5.3")
+    save_check(page)
+    start_at(page)
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_an_interval_kept_on_the_phone_moves_into_the_log_and_counts_on_every_page(
+    phone: Phone, server: Server, theme: Theme
+) -> None:
+    page = phone.start(theme)
+    page.goto(server.address)
+    checked(page)
+    old = {"check": " 5 ", "cleanOut": ""}
+    page.evaluate("([name, text]) => localStorage.setItem(name, text)", [NOTE, json.dumps(old)])
+    days_later(page, 6)
+    row = page.get_by_role("link", name="Wheel lathe").first
+    expect(row).to_contain_text("Check due since")
+    assert facts(page) == [{"check_every_d": {"text": "5", "unit": "1"}}]
+    assert page.evaluate("(name) => localStorage.getItem(name)", NOTE) is None
+    look = Look(f"{theme}-due")
+    look(page)
+    row.click()
+    expect(page.get_by_role("main")).to_contain_text("Check due since")
+    look(page)
+    page.get_by_role("link", name="Log and trend").click()
+    expect(page.get_by_text(re.compile(r"Due since .*: at least every 5 days\."))).to_be_visible()
+    start_at(page, "handover")
+    expect(page.get_by_role("heading", name="Checks due")).to_be_visible()
+    expect(page.get_by_text(re.compile(r"due since .*: at least every 5 days\."))).to_be_visible()
+    look(page)
+    assert not look.wrong
+
+
+def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:
+    checked(page)
+    days_later(page, 8)
+    expect(page.get_by_role("link", name="Wheel lathe").first).to_contain_text("Check due since")
+    start_at(page, "care")
+    field(page, "Check at least every").fill("0")
+    press(page, "Save the intervals")
+    expect(page.get_by_role("alert")).to_contain_text("1")
+    assert facts(page) == []
+    field(page, "Check at least every").fill("14")
+    press(page, "Save the intervals")
+    expect(heading(page)).not_to_have_text("How often here")
+    start_at(page)
+    expect(page.get_by_role("button", name=re.compile("Start"))).to_be_visible()
+    expect(page.get_by_role("link", name="Wheel lathe").first).not_to_contain_text("Check due")
+    start_at(page, "care")
+    expect(field(page, "Check at least every")).to_have_value("14")
+    field(page, "Check at least every").fill("")
+    press(page, "Save the intervals")
+    expect(heading(page)).not_to_have_text("How often here")
+    start_at(page)
+    expect(page.get_by_role("link", name="Wheel lathe").first).to_contain_text("Check due since")
+    typed = [fact["check_every_d"]["text"] for fact in facts(page)]
+    assert typed == ["14", ""]
+    start_at(page, "log")
+    expect(page.get_by_text("Days from check to check: 14")).to_be_visible()
+    expect(page.get_by_text("Days from check to check: as published")).to_be_visible()

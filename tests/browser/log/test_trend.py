@@ -1,0 +1,94 @@
+"""Log and trend of a machine: sentence, charts and table say the same, in both themes."""
+
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Page, Playwright, expect
+
+from tests.browser.log.test_example_shop import look_at_example
+from tests.browser.look.test_look import Look
+from tests.browser.phone import DESK_SIZE, Phone, Theme, heading
+from tests.browser.server import Server
+from tests.browser.walk import field, press
+
+PAINTED = """
+(canvas) => {
+  const { data } = canvas.getContext("2d").getImageData(0, 0, canvas.width, canvas.height);
+  const shades = new Set();
+  for (let i = 0; i < data.length; i += 4) if (data[i + 3] > 250) shades.add(data[i]);
+  return shades.size;
+}
+"""
+
+
+def to_trend(page: Page, machine: str) -> None:
+    """From the example's list to the trend of a machine, charts drawn."""
+    page.get_by_role("link", name=machine).first.click()
+    page.get_by_role("link", name="Log and trend").click()
+    expect(heading(page)).to_have_text("Log and trend")
+    expect(page.locator(".chart canvas")).to_have_count(4)
+
+
+@pytest.mark.parametrize("theme", ["light", "dark"])
+def test_chart_sentence_and_table_agree(phone: Phone, server: Server, theme: Theme) -> None:
+    page = phone.start(theme)
+    page.goto(server.address)
+    # Nobody pays for the chart before one is looked at.
+    scripts = "performance.getEntriesByType('resource').map(({ name }) => name)"
+    assert not [name for name in page.evaluate(scripts) if "plot" in name]
+    look_at_example(page)
+    to_trend(page, "Wheel lathe")
+    said = page.locator(".trend-said").inner_text()
+    last = re.search(r"([\d.]+)\s% last", said)
+    assert last is not None
+    assert page.locator(".chart canvas").first.evaluate(PAINTED) > 2
+    name = page.get_by_role("img", name=re.compile("Chart of the strength")).first
+    expect(name).to_have_attribute("aria-label", re.compile(re.escape(said)))
+    look = Look(f"{theme}-trend")
+    look(page)
+    press(page, "Show the same numbers as a table")
+    rows = page.locator(".trend-table tbody tr")
+    expect(rows.first).to_contain_text(last[1])
+    few = rows.count()
+    page.get_by_role("radio", name="4 weeks").check(force=True)
+    expect(rows.first).to_contain_text(last[1])
+    expect(page.locator(".trend-said")).not_to_have_text(said)
+    assert rows.count() < few
+    look.seen.clear()
+    look.kind = f"{theme}-trend-table"
+    look(page)
+    page.get_by_role("link", name="How often here").click()
+    field(page, "Check at least").fill("0")
+    press(page, "Save the intervals")
+    expect(page.get_by_role("main")).to_contain_text("between 1 and 365")
+    field(page, "Check at least").fill("2")
+    look(page)
+    press(page, "Save the intervals")
+    expect(page.get_by_text("at least every 2 days")).to_be_visible()
+    assert look.wrong == []
+
+
+def test_trend_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server: Server) -> None:
+    desk = Phone(playwright, tmp_path / "desk", DESK_SIZE)
+    try:
+        page = desk.start()
+        page.goto(server.address)
+        look_at_example(page)
+        to_trend(page, "Drill line")
+        look = Look("desk-trend")
+        look(page)
+        assert look.wrong == []
+        assert desk.problems == []
+    finally:
+        desk.close()
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_nothing_measured_yet_promises_nothing(page: Page) -> None:
+    page.get_by_role("link", name="Wheel lathe").click()
+    page.get_by_role("link", name="Log and trend").click()
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("No reading in this time.")
+    expect(main).to_contain_text("Check now.")
+    expect(main).to_contain_text("Too few checks yet")

@@ -1,0 +1,1 @@
+"""What every screen looks like: pictures, sizes, contrast, both themes."""

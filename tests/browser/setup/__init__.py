@@ -1,0 +1,1 @@
+"""Setting a machine up."""

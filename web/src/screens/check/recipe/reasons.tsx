@@ -1,0 +1,75 @@
+// Where a recipe comes from: dip, reading, target, and what limits it.
+import type { MachineTyped, PlanCheckResult } from "../../../core/messages";
+import { shareSentence } from "../../../words/codes";
+import { write, writeTyped } from "../../../words/numbers";
+import { say } from "../../../words/say";
+import { secondLine } from "../reading/apart";
+import { formula } from "../reading/formula";
+
+/** The input with the largest share, as pycore gave it: what to measure again in doubt. */
+function largestShare(result: PlanCheckResult): string | null {
+  const [first] = [...result.plan.shares].sort((a, b) => b.share - a.share);
+  return first === undefined || first.share === 0 ? null : first.input;
+}
+
+/** To which mark: the full one, or another for this once. */
+function roomReason({ assessment, shown }: PlanCheckResult): string {
+  const level = assessment.level?.shown;
+  const mark = shown.fill_to === undefined ? "" : write(shown.fill_to);
+  if (shown.fill_room !== undefined)
+    return say("reason.fill", { mark, room: write(shown.fill_room) });
+  if (shown.fill_over !== undefined)
+    return say("reason.fill_over", { mark, over: write(shown.fill_over) });
+  if (level === undefined) return "";
+  const full = write(level.full_volume);
+  return level.over === undefined
+    ? say("reason.room", { room: write(level.room), full })
+    : say("reason.over", { over: write(level.over), full });
+}
+
+export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): readonly string[] {
+  const { assessment, shown } = result;
+  const level = assessment.level?.shown;
+  const bucket = {
+    usable: writeTyped(machine.bucket.usable),
+    water: writeTyped(machine.bucket.water_mark),
+    jug: writeTyped(machine.bucket.jug_mark),
+  };
+  const share = largestShare(result);
+  return [
+    level === undefined
+      ? ""
+      : say("reason.dip", { depth: write(level.depth), volume: write(level.volume) }),
+    assessment.strength === undefined
+      ? ""
+      : say("reason.reading", { formula: formula(assessment) }),
+    secondLine(result) ?? "",
+    say("reason.target", {
+      aim: write(shown.aim),
+      low: write(shown.band_low),
+      high: write(shown.band_high),
+    }),
+    roomReason(result),
+    say("reason.bucket", bucket),
+    share === null ? "" : shareSentence(share),
+  ].filter((line) => line !== "");
+}
+
+export function Reasons({
+  result,
+  machine,
+}: {
+  readonly result: PlanCheckResult;
+  readonly machine: MachineTyped;
+}) {
+  return (
+    <section class="reasons">
+      <h2>{say("reason.title")}</h2>
+      <ul>
+        {reasonsOf(result, machine).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}
