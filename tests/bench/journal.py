@@ -3,14 +3,16 @@
 "trend" is the whole question about one machine with the log in it, so it reads and folds as well;
 "plan" is a recipe worked out in the same process while the log is held, the median of some.
 Times are this process's own, which a busy machine lengthens less than the clock on the wall.
+``--million`` adds a log of that many entries, for some minutes and gigabytes more.
 Every entry is a check, a top-up or a note of one of six machines, with nothing shown beside it.
 """
 
+import argparse
 import json
 import resource
 import statistics
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from math import log
 from typing import Any
 
@@ -25,6 +27,7 @@ from pycore.journal.union import file_of, gathered, read_lines
 from tests.phones import MORNING_S, Phone, check, id_of, moment, pour, setup
 
 SIZES = (1_000, 20_000, 100_000)
+MILLION = 1_000_000
 MACHINES = 6
 PHONES = 50
 MERGED_ENTRIES = 20_000
@@ -87,9 +90,9 @@ def _row(size: int) -> list[float]:
     return times_s
 
 
-def _exponent(times_s: list[float]) -> float:
+def _exponent(sizes: Sequence[int], times_s: Sequence[float]) -> float:
     """Slope of the logarithms, by least squares: 1 grows with the size, 2 with its square."""
-    xs, ys = [log(size) for size in SIZES], [log(time_s) for time_s in times_s]
+    xs, ys = [log(size) for size in sizes], [log(time_s) for time_s in times_s]
     middle_x, middle_y = sum(xs) / len(xs), sum(ys) / len(ys)
     above = sum((x - middle_x) * (y - middle_y) for x, y in zip(xs, ys, strict=True))
     return above / sum((x - middle_x) ** 2 for x in xs)
@@ -97,6 +100,9 @@ def _exponent(times_s: list[float]) -> float:
 
 def main() -> None:
     """Prints the figures, and how they grow."""
+    parser = argparse.ArgumentParser(prog="python3 -m tests.bench journal")
+    parser.add_argument("--million", action="store_true", help="a log of a million entries too")
+    sizes = [*SIZES, MILLION] if parser.parse_args().million else list(SIZES)
     files = [
         (f"phone {place}", log_of(f"phone {place}", MERGED_ENTRIES // PHONES).export())
         for place in range(PHONES)
@@ -108,8 +114,8 @@ def main() -> None:
     print(f"writing {len(text) / 1e6:.1f} MB: {write_s:.2f} s; peak memory {peak_mb:.0f} MB")
     titles = "".join(f"{f'{name} s':>12}" for name in PARTS)
     print(f"\n{'entries':>9}{titles}{'µs read+fold':>14}")
-    rows = [_row(size) for size in SIZES]
-    exponents = (_exponent(list(times_s)) for times_s in zip(*rows, strict=True))
+    rows = [_row(size) for size in sizes]
+    exponents = (_exponent(sizes, times_s) for times_s in zip(*rows, strict=True))
     grown = ", ".join(f"{name} {x:.2f}" for name, x in zip(PARTS, exponents, strict=True))
     print(f"growth exponent: {grown}")
 
