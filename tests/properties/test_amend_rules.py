@@ -69,7 +69,7 @@ def test_page_and_pycore_agree_about_what_an_entry_says_now() -> None:
     cases = [_case(chance) for _ in range(CASES)]
     command = [*ensure_node(Steps()).node, "--input-type=module", "-e", _RUN]
     done = subprocess.run(
-        [*command, str(WEB / "src" / "store" / "amend.ts")],
+        [*command, str(WEB / "src" / "store" / "log" / "amend.ts")],
         input=json.dumps([given for given, _ in cases]),
         capture_output=True,
         text=True,

@@ -174,7 +174,7 @@ def test_below_an_edge_that_does_not_belong_to_the_range() -> None:
     ("text", "unit", "quantity", "limits"),
     [("5001", "mm", "depth_mm", {"minimum": 0, "maximum": 5000, "unit": "mm"}),
      ("-1", "mm", "depth_mm", {"minimum": 0, "maximum": 5000, "unit": "mm"}),
-     ("0", "mm", "full_depth_mm", {"above": 0, "maximum": 5000, "unit": "mm"}),
+     ("9", "mm", "full_depth_mm", {"minimum": 10, "maximum": 5000, "unit": "mm"}),
      ("0.3", "1", "factor", {"above": 0.3, "maximum": 8, "unit": "1"}),
      ("40", "%", "strength_pct", {"minimum": 0, "below": 40, "unit": "%"}),
      ("600", "cm", "depth_mm", {"minimum": 0, "maximum": 500, "unit": "cm"})],

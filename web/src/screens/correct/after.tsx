@@ -17,16 +17,10 @@ import { address, back, go } from "../route";
 import { fieldAt, type Shown } from "./asked";
 import { changeDraft, type Draft } from "./draft";
 import { followsOf, shownOf, useAdvice, useOutcome } from "./follows";
-import { isAgreed, outcomeOf } from "./outcome";
+import { isAgreed, outcomePairs, type Pair } from "./outcome";
 import { correctionOf, useAmending } from "./saving";
 import { placeName, type CorrectProps } from "./screen";
 import { changesOf } from "./written";
-
-interface Pair {
-  readonly label: string;
-  readonly was: string | undefined;
-  readonly now: string;
-}
 
 /** The new one first; what stood there before is struck, and read out as such. */
 export function OldAndNew({ pairs }: { readonly pairs: readonly Pair[] }) {
@@ -81,17 +75,8 @@ function Follows({
   readonly shown: object | null;
 }) {
   const { entry } = props;
-  const way = "way" in entry ? entry.way : undefined;
-  const before = shown === null || !("shown" in entry) ? [] : outcomeOf(entry.shown, way);
-  const now = shown === null ? [] : outcomeOf(shown);
-  const labels = [...new Set([...now, ...before].map(({ label }) => label))];
-  const valueOf = (list: typeof now, label: string): string | undefined =>
-    list.find((one) => one.label === label)?.value;
-  const pairs = labels.map((label) => ({
-    label,
-    was: valueOf(before, label),
-    now: valueOf(now, label) ?? say("amend.no_more"),
-  }));
+  const before = "shown" in entry ? entry.shown : null;
+  const pairs = outcomePairs(before, shown, "way" in entry ? entry.way : undefined);
   return (
     <section>
       <h2>{say("amend.follows")}</h2>

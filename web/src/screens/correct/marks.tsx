@@ -9,6 +9,7 @@ import { address } from "../route";
 import { OldAndNew } from "./after";
 import { contentOf } from "./content";
 import { fieldsOf, isRevocable } from "./fields";
+import { outcomePairs, type Pair } from "./outcome";
 import { putBackOf, useAmending } from "./saving";
 import { changesOf } from "./written";
 
@@ -17,6 +18,14 @@ function whoWords({ by, said_at: at, reason }: Amendment): string {
   return by === ""
     ? say("amend.said", { time, reason })
     : say("amend.said_by", { time, reason, by });
+}
+
+/** The recipe below is the one that follows: what was shown at the sump stands here beside it. */
+function followingOf({ was }: Amended, { shown }: Amendment): readonly Pair[] {
+  const before = "shown" in was ? was.shown : null;
+  if (shown === null || !("assessment" in shown)) return [];
+  const way = "way" in was ? was.way : undefined;
+  return outcomePairs(before, shown, way).filter((pair) => pair.was !== pair.now);
 }
 
 function pairsOf(entry: AnyEntry, { was }: Amended, { content }: Amendment) {
@@ -45,7 +54,9 @@ function One({
       {amendment.kind === "withdrawal" ? (
         <p>{say("amend.is_taken_back")}</p>
       ) : (
-        <OldAndNew pairs={pairsOf(entry, amended, amendment)} />
+        <OldAndNew
+          pairs={[...pairsOf(entry, amended, amendment), ...followingOf(amended, amendment)]}
+        />
       )}
       <p class="note">{whoWords(amendment)}</p>
     </>

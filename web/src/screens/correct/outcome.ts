@@ -6,7 +6,14 @@ import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import { isEmpty, recipeOf } from "../check/recipe/chosen";
 
-export type Outcome = readonly { readonly label: string; readonly value: string }[];
+type Outcome = readonly { readonly label: string; readonly value: string }[];
+
+/** The same before and after a correction; undefined where there was none before. */
+export interface Pair {
+  readonly label: string;
+  readonly was: string | undefined;
+  readonly now: string;
+}
 
 type Result = Partial<PlanCheckResult> &
   Partial<Pick<HoldCheckResult, "holding">> & { readonly assessment?: AssessSumpResult };
@@ -35,7 +42,7 @@ export function isAgreed(shown: object): boolean {
   return recipe !== null && secondLook(result.shown, recipe).agrees;
 }
 
-export function outcomeOf(shown: object, way?: number): Outcome {
+function outcomeOf(shown: object, way?: number): Outcome {
   const result = shown as Result;
   const { strength, level } = result.assessment ?? {};
   const recipe = recipeText(result, way);
@@ -49,4 +56,22 @@ export function outcomeOf(shown: object, way?: number): Outcome {
       : [{ label: say("amend.volume"), value: write(level.shown.volume) }]),
     ...(recipe === null ? [] : [{ label: say("amend.recipe"), value: recipe }]),
   ];
+}
+
+/** What was shown beside what the new numbers lead to; nothing where the new ones show nothing. */
+export function outcomePairs(
+  before: object | null,
+  now: object | null,
+  way: number | undefined,
+): readonly Pair[] {
+  if (now === null) return [];
+  const [olds, news] = [before === null ? [] : outcomeOf(before, way), outcomeOf(now)];
+  const labels = [...new Set([...news, ...olds].map(({ label }) => label))];
+  const valueOf = (list: Outcome, label: string): string | undefined =>
+    list.find((one) => one.label === label)?.value;
+  return labels.map((label) => ({
+    label,
+    was: valueOf(olds, label),
+    now: valueOf(news, label) ?? say("amend.no_more"),
+  }));
 }
