@@ -31,7 +31,8 @@ def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
     dip = DipTyped(depth=body.left, read_as="volume")
     units = body.machine.units
     try:
-        dipped = level_from(reader, machine.tank, dip, units, "body.left", "body.machine.sump")
+        # Little is left in an emptied sump: there is nothing to ask about its level.
+        dipped = level_from(Reader(), machine.tank, dip, units, "body.left", "body.machine.sump")
     except Fault as fault:
         path = fault.path.removesuffix(".depth")
         raise Fault(fault.code, path, fault.got, fault.limit) from None

@@ -16,6 +16,7 @@ from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, decimals_for, on_rule, shown, shown_with_u
 from pycore.quantity.typed import Reading
 from pycore.quantity.units import UNITS, from_base, to_base
+from pycore.recipe.outlook import NEW_CHARGE_SHARE
 from pycore.sump.shapes import DIP_U_MM
 from pycore.sump.stick import SIDES_MOST_MM, both_sides, gauge_depth
 
@@ -116,6 +117,27 @@ def _depth_read(
     return sides.depth, read, sides.difference_mm
 
 
+def _ask_where_unusual(
+    reader: Reader, tank: Tank, read: Reading, depth: Measured, path: str
+) -> None:
+    """Asks once about a level below a fifth of the full sump or above its mark.
+
+    Without an earlier dip nothing else could notice a slip of a digit. Common practice, no source.
+    """
+    sump, unit = tank.sump, read.unit
+    low_l = NEW_CHARGE_SHARE * sump.full_volume_l
+    low_mm, high_mm = sump.depth_from_volume(low_l, path), sump.full_depth_mm
+    is_asked_already = any(doubt.path == path for doubt in reader.doubts)
+    if is_asked_already or low_mm <= depth.value <= high_mm + 2 * depth.u:
+        return
+    if read.quantity == "volume_l":
+        ends = (low_l, sump.full_volume_l)
+    else:
+        ends = (tank.stick.shown_mm(low_mm), tank.stick.shown_mm(high_mm))
+    usual = (from_base(min(ends), unit), from_base(max(ends), unit))
+    reader.doubt("unusual_level", path, read.shown, usual)
+
+
 def _blocked(sides_mm: float | None, is_running: bool, stick: str, path: str) -> Fault | None:
     """The refusal for sides that differ at rest; while the pump runs they always do."""
     if sides_mm is None or is_running or abs(sides_mm) <= SIDES_MOST_MM:
@@ -150,6 +172,8 @@ def level_from(
     """
     sump = tank.sump
     depth, read, sides_mm = _depth_read(reader, tank, dip, path)
+    if read.quantity != "gauge":
+        _ask_where_unusual(reader, tank, read, depth, f"{path}.depth")
     is_running = tank.is_true_running if dip.pump is None else dip.pump == "running"
     is_other = is_running != tank.is_true_running
     hidden = tank.hidden

@@ -99,3 +99,31 @@ def test_a_first_reading_far_from_the_target_is_asked_about(page: Page) -> None:
     asked = page.get_by_role("region", name="Is that right?")
     expect(asked).to_contain_text("far from the target")
     expect(asked).to_contain_text("Or is it 5.0")
+
+
+def test_an_unusual_level_is_asked_about_once_also_at_a_first_check(page: Page) -> None:
+    open_machine(page)
+    start_check(page)
+    field(page, "How deep").fill("34")
+    press(page, "Continue")
+    asked = page.get_by_role("region", name="Is that right?")
+    expect(asked).to_contain_text("between 88 mm and 440 mm")
+    boxes = [
+        asked.get_by_role("button", name=name).bounding_box() for name in ("Measure again", "Keep")
+    ]
+    assert boxes[0]
+    assert boxes[1]
+    assert boxes[0]["width"] == pytest.approx(boxes[1]["width"], abs=1)
+    assert min(box["height"] for box in boxes if box) >= 60
+    press(page, "Measure again")
+    expect(field(page, "How deep")).to_have_value("34")
+    page.wait_for_timeout(1_100)
+    press(page, "Continue")
+    asked.get_by_role("button", name="Keep").click()
+    page.get_by_role("button", name="Hard floor").click()
+    expect(heading(page)).to_have_text("What does the reading say?")
+    page.go_back()
+    page.go_back()
+    press(page, "Continue")
+    # Kept, it is not asked about again.
+    expect(heading(page)).to_have_text("What did the stick touch?")

@@ -90,3 +90,37 @@ def test_drawing_shows_level_full_mark_and_dots() -> None:
     got = ask("assess_sump", assess())["section"]
     assert (got["level"], got["full_mark"]) == pytest.approx((342 / 484, 440 / 484))
     assert got["dots"] == round(153.9 * 6 / 99)
+
+
+@pytest.mark.parametrize(
+    ("depth", "usual"),
+    [
+        ("87", (88, 440)),
+        ("88", None),
+        ("342", None),
+        ("440", None),
+        ("444", None),
+        ("446", (88, 440)),
+    ],
+)
+def test_level_that_hardly_ever_stands_there_is_asked_about_once(
+    depth: str, usual: tuple[float, float] | None
+) -> None:
+    # A fifth of the full sump, and its mark with twice the uncertainty of a dip on a hard floor
+    # (2 mm): common practice, no source.
+    doubts = ask("assess_sump", assess(depth))["doubts"]
+    assert [doubt["code"] for doubt in doubts] == ([] if usual is None else ["unusual_level"])
+    for doubt in doubts:
+        assert doubt["path"] == "body.dip.depth"
+        assert (doubt["usual_low"], doubt["usual_high"]) == pytest.approx(usual)
+
+
+def test_unusual_level_in_the_unit_and_direction_of_what_was_read() -> None:
+    inches = {"depth": {"text": "2", "unit": "in"}}
+    (doubt,) = ask("assess_sump", assess(None, dip=inches))["doubts"]
+    assert doubt["usual_high"] == pytest.approx(440 / 25.4)
+    litres = {"depth": {"text": "20", "unit": "L"}, "read_as": "volume"}
+    (doubt,) = ask("assess_sump", assess(None, dip=litres))["doubts"]
+    assert (doubt["usual_low"], doubt["usual_high"]) == pytest.approx((0.2 * 198, 198))
+    gauge = {"depth": {"text": "0", "unit": "1"}, "read_as": "gauge"}
+    assert ask("assess_sump", assess(None, dip=gauge))["doubts"] == []

@@ -22,6 +22,13 @@ def test_from_the_top() -> None:
     assert got["shown"]["depth"]["value"] == 250
 
 
+def test_unusual_level_from_the_top_is_said_as_the_tape_shows_it() -> None:
+    # By hand: 600 mm less the mark at 400 mm, and less a fifth of it.
+    (doubt,) = _ask(TOP, depth=mm("590"))["doubts"]
+    assert (doubt["code"], doubt["got"]["value"]) == ("unusual_level", 590)
+    assert (doubt["usual_low"], doubt["usual_high"]) == pytest.approx((200, 520))
+
+
 def test_zero_of_the_stick() -> None:
     got = _ask({**BOX, "zero_offset": mm("-10")}, depth=mm("260"))["level"]
     assert got["depth_mm"]["value"] == 250

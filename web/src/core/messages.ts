@@ -875,6 +875,7 @@ export interface Doubt {
   path: string;
   code:
     | "unusual"
+    | "unusual_level"
     | "uneven_step"
     | "readings_scatter"
     | "factor_moved"
