@@ -26,11 +26,12 @@ def test_a_steady_hand_types_what_it_means(page: Page) -> None:
 
 def test_each_gate_stops_what_it_is_for() -> None:
     lines = log_of(("360", "4.1"))
-    found = {text: dip_gate(text, lines, days_since=3) for text in ("", "342", "34", "3422")}
+    found = {text: dip_gate(text, lines, days_since=3) for text in ("", "342", "34", "202", "3422")}
     assert found == {
         "": "refused",
         "342": "passed",
-        "34": "asked against the log",
+        "34": "asked once",
+        "202": "asked against the log",
         "3422": "refused",
     }
     readings = ("4.0", "40", "22", "0.4")
@@ -46,4 +47,5 @@ def test_each_gate_stops_what_it_is_for() -> None:
         "passed",
         "asked against the log",
     ]
-    assert dip_gate("34", first, days_since=0) == "passed"
+    found = {text: dip_gate(text, first, days_since=0) for text in ("34", "202")}
+    assert found == {"34": "asked once", "202": "passed"}

@@ -27,8 +27,8 @@ def measure_stick_in(page: Page, unit: str, full_depth: str) -> None:
 def test_dip_is_asked_for_anew_when_the_stick_has_another_unit(page: Page) -> None:
     open_machine(page)
     start_check(page)
-    field(page, "How deep").fill("12")
-    expect(page.get_by_text("= 5.4 L")).to_be_visible()
+    field(page, "How deep").fill("120")
+    expect(page.get_by_text("= 54 L")).to_be_visible()
     next_page(page)
     for _ in range(3):
         page.go_back()

@@ -159,11 +159,7 @@ export function MachinesScreen() {
   };
   const name = used.body.machine.name;
   return (
-    <Page
-      title={say("machines.title")}
-      stays
-      action={<MainAction onPress={start}>{say("machines.start", { name })}</MainAction>}
-    >
+    <Page title={say("machines.title")}>
       <MissingAlarm />
       <ul class="machine-list">
         {inOrder(list).map((machine) => (
@@ -172,6 +168,9 @@ export function MachinesScreen() {
           </Safe>
         ))}
       </ul>
+      <div class="list-action actions-stay">
+        <MainAction onPress={start}>{say("machines.start", { name })}</MainAction>
+      </div>
       <InstallNote />
       {isExample ? null : <BackupStanding />}
       <nav class="place-list" aria-label={say("machines.places")}>
