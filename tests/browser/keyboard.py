@@ -31,4 +31,6 @@ def enter(page: Page, role: str, name: str) -> None:
     wanted = page.get_by_role(role, name=name)  # type: ignore[arg-type]
     assert wanted.evaluate(IS_SEEN), f"{name} has the focus and is covered"
     assert wanted.evaluate(RING), f"{name} has the focus and does not show it"
+    # What Save has brought rests for a second.
+    expect(wanted).to_be_enabled()
     page.keyboard.press("Enter")
