@@ -32,5 +32,5 @@ def enter(page: Page, role: str, name: str) -> None:
     assert wanted.evaluate(IS_SEEN), f"{name} has the focus and is covered"
     assert wanted.evaluate(RING), f"{name} has the focus and does not show it"
     # What Save has brought rests for a second.
-    expect(wanted).to_be_enabled()
+    expect(wanted).not_to_have_attribute("aria-disabled", "true")
     page.keyboard.press("Enter")

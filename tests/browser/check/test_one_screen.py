@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.keyboard import tab_to
+from tests.browser.keyboard import enter, tab_to
 from tests.browser.onescreen import (
     entries_of,
     expect_recipe,
@@ -232,6 +232,5 @@ def test_from_the_machine_to_the_first_bucket_by_keyboard(page: Page) -> None:
     assert expect_recipe(page).startswith("6 buckets")
     tab_to(page, "button", "Save and pour")
     page.keyboard.press("Enter")
-    tab_to(page, "button", "Right drum, gloves on")
-    page.keyboard.press("Enter")
+    enter(page, "button", "Right drum, gloves on")
     expect(heading(page)).to_have_text("Bucket 1 of 6")
