@@ -7,12 +7,18 @@ from playwright.sync_api import Page, expect
 from tests.browser.phone import heading
 from tests.browser.walk import press
 
+READING = "Reading the log …"
+
 
 def start_at(page: Page, *place: str) -> None:
-    """Opens a place of the app anew, as its icon does."""
+    """Opens a place of the app anew, as its icon does, and waits until the log is read there."""
     home = page.url.split("#")[0]
+    # A page that is still starting would write its own place over this one.
+    expect(heading(page)).to_be_visible()
     page.goto(f"{home}#/{'/'.join(place)}")
     page.reload()
+    expect(heading(page)).to_be_visible()
+    expect(page.get_by_text(READING)).to_have_count(0)
 
 
 def saved_file(page: Page, button: str) -> tuple[str, str]:

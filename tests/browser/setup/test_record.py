@@ -136,7 +136,7 @@ def test_metals_sheet_drum_and_water(page: Page) -> None:
     type_all(page, {"Batch": "D-2611", "Delivered on": "2025-02-03"})
     expect(page.get_by_text("The drum is older than a year")).to_be_visible()
     day_parts(page, "Opened on")[0].fill("3")
-    assert_day_refused(page, "Opened on", "You typed “?-?-3”")
+    assert_day_refused(page, "Opened on", "You typed “?-?-03”")
     set_day(page, "Opened on", "2999-02-03")
     assert_day_refused(page, "Opened on", "2999-02-03")
     set_day(page, "Opened on", "2025-03-01")
