@@ -8,7 +8,8 @@ from pycore.sheets.code import code_of, read_code, shown_code
 
 def make_code(body: MakeCodeBody) -> CodeResult:
     """The short code of a number, which the schema keeps in its range."""
-    code = code_of(body.code_number)
+    # The schema calls 3.0 and -0.0 whole numbers too.
+    code = code_of(int(body.code_number))
     return CodeResult(code, shown_code(code))
 
 

@@ -115,7 +115,9 @@ def read_export(body: ReadExportBody) -> dict[str, Any]:
     bad = [part.line for part in done.union.quarantined if part.line not in there]
     kinds = Counter(entry.kind for entry in fresh)
     machines = Counter(entry.machine for entry in fresh if entry.machine)
-    setups = [entry for entry in done.union.entries if entry.kind == "machine_set"]
+    # A newer build may write a set-up in which this one finds no name.
+    used = (entry for entry in done.union.entries if not entry.is_newer)
+    setups = [entry for entry in used if entry.kind == "machine_set"]
     names = {entry.machine: entry.body["machine"]["name"] for entry in setups}
     return {
         "file": _file_shown(report),
