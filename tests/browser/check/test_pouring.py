@@ -13,6 +13,8 @@ from tests.browser.stored import rows
 from tests.browser.walk import press
 from tests.properties.asking import ask
 
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
+
 LATER = "2100-01-01T00:00:00+00:00"
 
 

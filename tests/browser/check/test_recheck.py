@@ -13,9 +13,11 @@ from tests.browser.setup.sumpwalk import open_pours
 from tests.browser.sidesteps import to_machine
 from tests.browser.walk import check_until_recipe, field, next_page, press
 
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
+
 
 def poured(page: Page) -> None:
-    """From an empty phone to the machine's page with a second reading due."""
+    """From the list to the machine's page with a second reading due."""
     pour_all(page, start_pouring(page))
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

@@ -12,7 +12,14 @@ from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import rows
-from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    on_machine,
+    open_machine,
+    press,
+    save_check,
+)
 
 
 def lines(page: Page, kind: str) -> list[dict[str, Any]]:
@@ -131,10 +138,8 @@ def check_from_look(page: Page) -> None:
 @pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-mishap")
-    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     open_machine(page)
