@@ -1,14 +1,11 @@
 """A reading beside the last one: asked once, with two equal answers, and written down."""
 
-import json
-from typing import Any
-
 import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.onescreen import begin_one_screen, expect_recipe, result
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import entries
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -19,12 +16,6 @@ from tests.browser.walk import (
 )
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
-
-
-def last_check(page: Page) -> dict[str, Any]:
-    """The check that was stored last."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line for line in found if line["kind"] == "check"][-1]
 
 
 def checked_once(page: Page) -> None:
@@ -86,7 +77,7 @@ def test_a_decimal_sign_left_out_is_asked_about_once(page: Page) -> None:
     press(page, "Work out the recipe")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    assert last_check(page)["shown"]["kept"] == ["body.reading.shows 2 Brix unlike_last"]
+    assert entries(page, "check")[-1]["shown"]["kept"] == ["body.reading.shows 2 Brix unlike_last"]
     page.get_by_role("link", name="Open this entry").click()
     expect(page.get_by_role("main")).to_contain_text("Asked about and kept")
 

@@ -2,7 +2,7 @@
 import { TextField } from "../../../elements/fields/textfield";
 import { Question, type Asked } from "../frame";
 import type { SetupProps } from "../steps";
-import { useTogether } from "./together";
+import { useTogether } from "../together";
 
 interface PerCent {
   readonly part: "low" | "aim" | "high" | "strong" | "weak" | "closeness";

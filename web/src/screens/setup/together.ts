@@ -1,7 +1,7 @@
-// What pycore says of fields that only make sense together.
-import { useCore } from "../../core";
-import { checkOf } from "../../gate";
-import { machineOf, type Form } from "../form";
+// Answers of a page that hang together with other pages: read with the whole machine.
+import { useCore } from "../core";
+import { checkOf } from "../gate";
+import { machineOf, type Form } from "./form";
 
 /** Order is settled by pycore with the whole machine; faults of other pages are not this page's. */
 export function useTogether(form: Form, paths: readonly string[]) {
