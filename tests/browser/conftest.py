@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Page, Playwright
 
-from tests.browser.phone import Phone, wait_until_ready
+from tests.browser.phone import DESK_SIZE, Phone, wait_until_ready
 from tests.browser.server import Server
 from tests.browser.walk import set_up_machine
 
@@ -66,6 +66,16 @@ def phone(playwright: Playwright, tmp_path: Path, server: Server) -> Iterator[Ph
     """
     assert server.address
     one = Phone(playwright, _profile(tmp_path))
+    yield one
+    one.close()
+    assert one.problems == []
+
+
+@pytest.fixture
+def desk(playwright: Playwright, tmp_path: Path, server: Server) -> Iterator[Phone]:
+    """The same at the size of a desk's screen."""
+    assert server.address
+    one = Phone(playwright, tmp_path / "desk", DESK_SIZE)
     yield one
     one.close()
     assert one.problems == []

@@ -1,13 +1,12 @@
 """The check on one screen, as a person uses it."""
 
-import json
 import re
 from typing import Any
 
 from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import entries
 from tests.browser.walk import field, open_machine, press
 
 # What differs between two checks that say the same: who, when, and the place in the log.
@@ -59,5 +58,4 @@ def without_own(part: Any) -> Any:
 
 def entries_of(page: Page, kind: str) -> list[Any]:
     """What the phone's log has of one kind, as far as two equal checks agree."""
-    entries = [json.loads(row["text"]) for row in rows(page)]
-    return [without_own(entry) for entry in entries if entry["kind"] == kind]
+    return [without_own(entry) for entry in entries(page, kind)]

@@ -1,36 +1,9 @@
 """Off the ordinary way of a check: with a part left open, or with something for this once only."""
 
-import json
-from typing import Any
-
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
 from tests.browser.walk import field, next_page, pass_since, press, start_check
-
-READ_ROWS = """
-async () => {
-  const db = await new Promise((resolve, reject) => {
-    const opened = indexedDB.open(DATABASE);
-    opened.onsuccess = () => resolve(opened.result);
-    opened.onerror = () => reject(opened.error);
-  });
-  const rows = await new Promise((resolve, reject) => {
-    const asked = db.transaction("entries").objectStore("entries").getAll();
-    asked.onsuccess = () => resolve(asked.result);
-    asked.onerror = () => reject(asked.error);
-  });
-  db.close();
-  return rows.map((row) => row.text);
-}
-"""
-
-
-def stored(page: Page) -> list[dict[str, Any]]:
-    """Every entry as it is stored on the phone."""
-    name = page.evaluate("indexedDB.databases().then((all) => all[0].name)")
-    texts = page.evaluate(READ_ROWS.replace("DATABASE", json.dumps(name)))
-    return [json.loads(text) for text in texts]
 
 
 def dip(page: Page, depth: str = "342") -> None:

@@ -1,10 +1,14 @@
 """What is stored on the phone, seen from outside the app, and how to damage it."""
 
+import json
 from typing import Any
 
 from playwright.sync_api import Page
 
 from tests.browser.server import Server
+from tests.properties.asking import ask
+
+LATER = "2100-01-01T00:00:00+00:00"
 
 _RUN = """
 async ([job, given]) => {
@@ -56,6 +60,21 @@ def rows(page: Page) -> list[dict[str, Any]]:
     """The rows of the phone's own log, by number."""
     found: list[dict[str, Any]] = page.evaluate(_RUN, ["rows", None])
     return found
+
+
+def entries(page: Page, *kinds: str) -> list[dict[str, Any]]:
+    """The phone's own entries in order, as they are stored: of some kinds, or all."""
+    found = [json.loads(row["text"]) for row in rows(page)]
+    return [entry for entry in found if not kinds or entry["kind"] in kinds]
+
+
+def folded(page: Page) -> dict[str, Any]:
+    """The only machine as pycore finds it in the phone's log; nothing in it may be refused."""
+    lines = [row["text"] for row in rows(page)]
+    log = ask("fold_log", {"lines": lines, "now": LATER})
+    assert log["counts"]["quarantined"] == 0
+    (machine,) = log["machines"]
+    return dict(machine)
 
 
 def taken(page: Page) -> list[dict[str, Any]]:

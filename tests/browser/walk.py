@@ -5,7 +5,8 @@ from collections.abc import Callable, Mapping
 
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.phone import heading, wait_until_ready
+from tests.browser.phone import Phone, Theme, heading, wait_until_ready
+from tests.browser.server import Server
 
 # Part of a field's name -> what is typed; a field that holds something already is left alone.
 TYPED = {
@@ -153,6 +154,14 @@ def open_machine(page: Page) -> None:
     wait_until_ready(page)
     page.get_by_role("link", name=TYPED["Name of the machine"]).click()
     expect(heading(page)).to_have_text(TYPED["Name of the machine"])
+
+
+def on_machine(phone: Phone, server: Server, theme: Theme) -> Page:
+    """Switches the phone on in a theme and opens the page of its machine."""
+    page = phone.start(theme)
+    page.goto(server.address)
+    open_machine(page)
+    return page
 
 
 def check_until_recipe(

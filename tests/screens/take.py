@@ -10,6 +10,7 @@ from typing import Protocol
 from playwright.sync_api import Page, expect, sync_playwright
 
 from tests.browser.phone import Phone, heading, wait_until_ready
+from tests.browser.pouring import pass_rest, take_clock
 from tests.browser.server import Server
 from tests.browser.walk import check_until_recipe, open_machine, set_up_machine
 from tests.screens.album import FOLDER, Album
@@ -32,9 +33,11 @@ class Visitor(Protocol):
 
 def _onward(page: Page) -> None:
     """Presses the main action, whatever it is called in this language."""
-    page.locator(".main-action").click()
-    # A committing button rests for a second.
-    page.wait_for_timeout(1_100)
+    action = page.locator(".main-action")
+    before = action.inner_text()
+    action.click()
+    expect(action).not_to_have_text(before)
+    pass_rest(page)
 
 
 def _use(page: Page, album: Visitor, mode: str) -> None:
@@ -89,6 +92,7 @@ def walk_past(
     of_phone: Sequence[str] = OF_PHONE,
 ) -> None:
     """From the list with one machine past a check, the given places, the pour and what follows."""
+    take_clock(page)
     open_machine(page)
     machine = page.url.split("#/")[1]
     check_until_recipe(page)

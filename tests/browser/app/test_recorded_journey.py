@@ -13,11 +13,11 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Error, Page, expect
 
-from tests.browser.check.test_pouring import entries
 from tests.browser.faults.saving import kill_browser
 from tests.browser.phone import PICTURES, Phone, heading, picture
 from tests.browser.pouring import pour_all, pour_bucket
 from tests.browser.server import Server
+from tests.browser.stored import entries
 from tests.browser.walk import field, next_page, open_machine, press
 
 pytestmark = [

@@ -5,11 +5,10 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import entries
 from tests.browser.check.test_recheck import read_again
 from tests.browser.phone import heading
-from tests.browser.pouring import pour_after_check, pour_all
-from tests.browser.stored import rows
+from tests.browser.pouring import pour_after_check, pour_quickly
+from tests.browser.stored import entries, rows
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -102,7 +101,7 @@ def test_a_double_tap_is_one_tick_one_note_and_one_second_reading(page: Page) ->
     expect(page.get_by_role("button", name="Stirred, it looks even")).to_be_visible()
     press(page, "Undo")
     press(page, "Undo")
-    pour_all(page, buckets)
+    pour_quickly(page, buckets)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     press(page, "Back to the machines")

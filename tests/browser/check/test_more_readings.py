@@ -6,7 +6,8 @@ from playwright.sync_api import Page, expect
 from tests.browser.fluid import choose, type_all
 from tests.browser.phone import heading
 from tests.browser.setup.test_wrong_input import WRONG, assert_refused
-from tests.browser.sidesteps import dip, follow, open_entry, stored, until_answers
+from tests.browser.sidesteps import dip, follow, open_entry, until_answers
+from tests.browser.stored import entries
 from tests.browser.walk import change_group, field, next_page, open_group, open_machine, press
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
@@ -64,7 +65,7 @@ def test_read_again_and_average(page: Page) -> None:
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text("4.2 Brix, 4.4 Brix")).to_be_visible()
-    reading = stored(page)[-1]["body"]["reading"]
+    reading = entries(page)[-1]["body"]["reading"]
     assert [typed["text"] for typed in reading["again"]] == ["4.2", "4.4"]
 
 
@@ -90,7 +91,7 @@ def test_blurred_is_diluted_and_doubled_once(page: Page) -> None:
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text("One to one")).to_be_visible()
-    reading = stored(page)[-1]["body"]["reading"]
+    reading = entries(page)[-1]["body"]["reading"]
     assert reading["shows"] == {"text": "2.4", "unit": "Brix"}
     assert reading["diluted"] == {"text": "1", "unit": "1"}
 
@@ -122,7 +123,7 @@ def test_temperature_and_an_old_zero(page: Page) -> None:
     next_page(page, "Work out the recipe")
     press(page, "Save to the log")
     open_entry(page)
-    check = stored(page)[-1]
+    check = entries(page)[-1]
     assert check["body"]["reading"]["temperature"] == {"text": "28", "unit": "°C"}
     assert check["body"]["now"][10] == "T"
     assert check["body"]["now"][-6] in "+-"
@@ -154,7 +155,7 @@ def test_zeroed_just_now_before_the_reading(page: Page) -> None:
     expect(page.get_by_text("The zero is older than a day")).to_have_count(0)
     field(page, "What does the reading").fill("4.0")
     expect(page.get_by_text("4.0 × factor 1.5 = 6.0 %")).to_be_visible()
-    zero = stored(page)[-1]["body"]["machine"]["instrument"]["zero"]
+    zero = entries(page)[-1]["body"]["machine"]["instrument"]["zero"]
     assert zero["shows"] == {"text": "0", "unit": "Brix"}
     assert zero["on"][10] == "T"
     # The dip that was typed before is still there.
@@ -185,7 +186,7 @@ def test_zeroed_just_now_at_the_answers(page: Page) -> None:
     next_page(page, "Work out the recipe")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    assert stored(page)[-1]["body"]["machine"]["instrument"]["zero"]["shows"]["text"] == "-0.2"
+    assert entries(page)[-1]["body"]["machine"]["instrument"]["zero"]["shows"]["text"] == "-0.2"
 
 
 def test_new_zero_reaches_a_set_up_that_is_being_changed(page: Page) -> None:
@@ -203,7 +204,7 @@ def test_new_zero_reaches_a_set_up_that_is_being_changed(page: Page) -> None:
     expect(heading(page)).to_have_text("Wheel lathe")
     page.get_by_role("link", name="Change the set-up").click()
     next_page(page, "Save the machine")
-    machine = stored(page)[-1]["body"]["machine"]
+    machine = entries(page)[-1]["body"]["machine"]
     assert machine["fluid"]["metals"] == ["steel"]
     assert machine["instrument"]["zero"]["shows"]["text"] == "0"
 
@@ -245,7 +246,7 @@ def test_second_method_that_disagrees(page: Page) -> None:
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text("Two methods disagree: 6.0 % and 8.5 %.")).to_be_visible()
-    check = stored(page)[-1]
+    check = entries(page)[-1]
     assert check["body"]["second"] == {
         "method": "titration",
         "shows": {"text": "17", "unit": "1"},

@@ -11,10 +11,10 @@ from tests.browser.setup.test_wrong_input import WRONG, assert_refused
 from tests.browser.sidesteps import (
     follow,
     open_entry,
-    stored,
     to_machine_from_entry,
     until_answers,
 )
+from tests.browser.stored import entries
 from tests.browser.walk import field, next_page, open_machine, press, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
@@ -40,7 +40,7 @@ def test_concentrate_at_hand(page: Page) -> None:
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text("Concentrate at hand", exact=True)).to_be_visible()
-    check = stored(page)[-1]
+    check = entries(page)[-1]
     assert check["body"]["concentrate_at_hand"] == {"text": "2", "unit": "L"}
     assert check["shown"]["request"]["stock"] == {"concentrate_l": 2}
 
@@ -80,7 +80,7 @@ def test_fill_to_less_than_the_full_mark(page: Page) -> None:
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text("400 mm", exact=True)).to_be_visible()
-    assert stored(page)[-1]["body"]["fill_to_depth"] == {"text": "400", "unit": "mm"}
+    assert entries(page)[-1]["body"]["fill_to_depth"] == {"text": "400", "unit": "mm"}
     to_machine_from_entry(page)
     until_answers(page)
     expect(page.get_by_text("Full mark", exact=True)).to_be_visible()

@@ -8,7 +8,7 @@ from tests.browser.check.test_sump_dips import set_up
 from tests.browser.onescreen import begin_one_screen, expect_recipe, result
 from tests.browser.phone import picture
 from tests.browser.setup.test_changed_unit import measure_stick_in
-from tests.browser.sidesteps import stored
+from tests.browser.stored import entries
 from tests.browser.walk import field, open_machine, press
 
 
@@ -26,7 +26,7 @@ def test_inches_by_taps(page: Page) -> None:
     expect_recipe(page)
     press(page, "Save and pour")
     press(page, "Right drum, gloves on")
-    checks = [entry for entry in stored(page) if entry["kind"] == "check"]
+    checks = [entry for entry in entries(page) if entry["kind"] == "check"]
     assert checks[-1]["body"]["dip"]["depth"] == {"text": "13 7/16", "unit": "in"}
 
 

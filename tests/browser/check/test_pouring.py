@@ -1,34 +1,15 @@
 """Pouring a saved recipe: ticks, undo, a dead phone, stopping early, and what the log then says."""
 
-import json
-from typing import Any
-
 import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import Phone, heading
 from tests.browser.pouring import pour_all, pour_bucket, start_pouring
 from tests.browser.server import Server
-from tests.browser.stored import rows
+from tests.browser.stored import entries, folded
 from tests.browser.walk import press
-from tests.properties.asking import ask
 
-LATER = "2100-01-01T00:00:00+00:00"
-
-
-def entries(page: Page, kind: str) -> list[dict[str, Any]]:
-    """Entries of one kind, as they are stored."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [entry for entry in found if entry["kind"] == kind]
-
-
-def folded(page: Page) -> dict[str, Any]:
-    """The only machine as pycore finds it in the phone's log; nothing in it may be refused."""
-    lines = [row["text"] for row in rows(page)]
-    log = ask("fold_log", {"lines": lines, "now": LATER})
-    assert log["counts"]["quarantined"] == 0
-    (machine,) = log["machines"]
-    return dict(machine)
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def litres(typed: dict[str, str]) -> float:

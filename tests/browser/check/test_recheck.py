@@ -6,16 +6,18 @@ from datetime import datetime, timedelta
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import entries, folded
 from tests.browser.phone import heading
 from tests.browser.pouring import pour_all, start_pouring
 from tests.browser.setup.sumpwalk import open_pours
 from tests.browser.sidesteps import to_machine
+from tests.browser.stored import entries, folded
 from tests.browser.walk import check_until_recipe, field, next_page, press
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
 def poured(page: Page) -> None:
-    """From an empty phone to the machine's page with a second reading due."""
+    """From the list to the machine's page with a second reading due."""
     pour_all(page, start_pouring(page))
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

@@ -13,9 +13,9 @@ from tests.browser.sidesteps import (
     follow,
     open_entry,
     read_first,
-    stored,
     to_machine_from_entry,
 )
+from tests.browser.stored import entries
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -49,7 +49,7 @@ def test_dip_without_a_reading_and_without_a_log(page: Page) -> None:
     open_entry(page)
     expect(page.get_by_text("Still open", exact=True)).to_be_visible()
     expect(page.get_by_text("In each of the")).to_be_visible()
-    check = stored(page)[-1]
+    check = entries(page)[-1]
     assert check["body"]["usual"] == {"text": "3", "unit": "%"}
     assert "reading" not in check["body"]
     assert "strength" not in check["shown"]["assessment"]
@@ -89,7 +89,7 @@ def test_dip_without_a_reading_after_a_check(page: Page) -> None:
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text(re.compile("At worst"))).to_be_visible()
-    whole, held = stored(page)[-2:]
+    whole, held = entries(page)[-2:]
     measured = {name: part for name, part in whole["body"].items() if name != "look"}
     assert held["body"]["last"] == {"check": measured, "at": whole["measured_at"]}
     assert held["shown"]["assumed"] == ["last_recipe_poured", "usual_of_last_recipe", "drift"]
@@ -100,7 +100,7 @@ def test_dip_without_a_reading_after_a_check(page: Page) -> None:
     expect(page.get_by_text("Nobody can tell without a reading.")).to_be_visible()
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    again = stored(page)[-1]
+    again = entries(page)[-1]
     assert "last" not in again["body"]
     assert float(again["body"]["usual"]["text"]) == held["shown"]["shown"]["usual"]["value"]
 
@@ -147,7 +147,7 @@ def test_reading_without_a_dip(page: Page) -> None:
     expect(page.get_by_text("The dip is still open.", exact=False)).to_be_visible()
     open_entry(page)
     expect(page.get_by_text("Still open", exact=True)).to_be_visible()
-    check = stored(page)[-1]
+    check = entries(page)[-1]
     assert check["body"].keys() == {"machine", "reading", "look"}
     assert check["shown"].keys() == {"assessment", "look"}
     to_machine_from_entry(page)

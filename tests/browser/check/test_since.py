@@ -1,7 +1,6 @@
 """Before anything is added: the level beside the log, the water, earlier results, and foam."""
 
 import json
-from typing import Any
 
 import pytest
 from playwright.sync_api import Page, expect
@@ -12,7 +11,7 @@ from tests.browser.look.test_look import Look
 from tests.browser.look.test_look_first import looked
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.stored import rows
+from tests.browser.stored import entries, rows
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -26,12 +25,6 @@ from tests.browser.walk import (
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 GUARD_MS = 1_100
-
-
-def checks(page: Page) -> list[dict[str, Any]]:
-    """The stored checks, in order."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line for line in found if line["kind"] == "check"]
 
 
 def dip_again(page: Page, depth: str) -> None:
@@ -73,7 +66,7 @@ def test_a_loss_is_asked_about_and_the_leak_comes_before_the_recipe(page: Page) 
     expect(main).not_to_contain_text("Look for the leak")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    assert checks(page)[-1]["body"]["level_change"] == "taken_out"
+    assert entries(page, "check")[-1]["body"]["level_change"] == "taken_out"
 
 
 def test_nothing_is_asked_where_the_log_explains_the_level(page: Page) -> None:
@@ -98,7 +91,7 @@ def test_the_water_of_a_bucket_by_habit_is_asked_for(page: Page) -> None:
     read(page, "5.3")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    body = checks(page)[-1]["body"]
+    body = entries(page, "check")[-1]["body"]
     assert body["topped_up_with"] == "softened"
     assert "level_change" not in body
     page.get_by_role("link", name="Open this entry").click()
@@ -154,8 +147,7 @@ def test_limits_that_stood_on_the_phone_move_into_the_log(page: Page) -> None:
     )
     page.reload()
     open_machine_after(page)
-    facts = [json.loads(row["text"]) for row in rows(page)]
-    (fact,) = [line for line in facts if line["kind"] == "shop_set"]
+    (fact,) = entries(page, "shop_set")
     assert fact["body"] == {"look_limits": limits}
     assert page.evaluate("localStorage.getItem('pailwright.limits')") is None
     start_at(page, "limits")

@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.phone import heading
 from tests.browser.setup.sumpwalk import SHAPES, choose
 from tests.browser.setup.test_wrong_input import assert_refused
-from tests.browser.sidesteps import stored
+from tests.browser.stored import entries
 from tests.browser.walk import (
     field,
     has_button,
@@ -59,7 +59,7 @@ def test_printed_scale_is_read_in_the_plates_unit(page: Page) -> None:
     expect(page.get_by_text("The stick touched")).to_have_count(0)
     next_page(page, "Work out the recipe")
     save_check(page)
-    assert stored(page)[-1]["body"]["dip"] == {"depth": {"text": "180", "unit": "L"}}
+    assert entries(page)[-1]["body"]["dip"] == {"depth": {"text": "180", "unit": "L"}}
 
 
 def test_gauge_between_two_marks(page: Page) -> None:
@@ -72,7 +72,7 @@ def test_gauge_between_two_marks(page: Page) -> None:
     expect(page.get_by_text("1/2 to 3/4")).to_be_visible()
     next_page(page, "Work out the recipe")
     save_check(page)
-    dip = stored(page)[-1]["body"]["dip"]
+    dip = entries(page)[-1]["body"]["dip"]
     assert dip == {
         "depth": {"text": "1/2", "unit": "1"},
         "gauge_to": {"text": "3/4", "unit": "1"},
@@ -117,7 +117,7 @@ def test_blocked_screen_is_no_recipe(page: Page) -> None:
     if has_button(page, "Work out the recipe"):
         next_page(page, "Work out the recipe")
     save_check(page)
-    assert stored(page)[-1]["body"]["dip"]["clean_side"] == {"text": "340", "unit": "mm"}
+    assert entries(page)[-1]["body"]["dip"]["clean_side"] == {"text": "340", "unit": "mm"}
 
 
 def test_another_way_of_reading_asks_for_the_dip_anew(page: Page) -> None:

@@ -1,14 +1,11 @@
 """A reading beside the last one: asked once, with two equal answers, and written down."""
 
-import json
-from typing import Any
-
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Locator, Page, expect
 
 from tests.browser.onescreen import begin_one_screen, expect_recipe, result
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import entries
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -21,12 +18,6 @@ from tests.browser.walk import (
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
-def last_check(page: Page) -> dict[str, Any]:
-    """The check that was stored last."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line for line in found if line["kind"] == "check"][-1]
-
-
 def checked_once(page: Page) -> None:
     """The machine has a check of 250 mm and 4.1 Brix, and its page is open."""
     open_machine(page)
@@ -35,25 +26,42 @@ def checked_once(page: Page) -> None:
     open_machine(page)
 
 
+def question(page: Page) -> Locator:
+    """What is asked about a number that was typed."""
+    return page.get_by_role("region", name="Is that right?")
+
+
+def type_dip(page: Page, depth: str) -> None:
+    """Begins a check and goes on from the dip."""
+    start_check(page)
+    field(page, "How deep").fill(depth)
+    press(page, "Continue")
+
+
+def type_reading(page: Page, reading: str) -> None:
+    """Goes on from the page after the dip, and from the reading."""
+    page.get_by_role("button", name="Hard floor").click()
+    field(page, "What does the reading").fill(reading)
+    press(page, "Continue")
+
+
+def assert_equal_answers(asked: Locator, *names: str) -> None:
+    """Neither answer is easier to press than the other, and both are large enough."""
+    boxes = [asked.get_by_role("button", name=name).bounding_box() for name in names]
+    widths = [box["width"] for box in boxes if box]
+    assert widths == pytest.approx([widths[0]] * len(names), abs=1)
+    assert min(box["height"] for box in boxes if box) >= 60
+
+
 def test_a_decimal_sign_left_out_is_asked_about_once(page: Page) -> None:
     checked_once(page)
-    start_check(page)
-    field(page, "How deep").fill("248")
-    press(page, "Continue")
-    page.get_by_role("button", name="Hard floor").click()
-    field(page, "What does the reading").fill("0.4")
-    press(page, "Continue")
-    asked = page.get_by_role("region", name="Is that right?")
+    type_dip(page, "248")
+    type_reading(page, "0.4")
+    asked = question(page)
     expect(asked).to_contain_text("Last time 4.1")
     expect(asked).to_contain_text("nothing poured since")
     expect(asked).to_contain_text("Or is it 4.0")
-    boxes = [
-        asked.get_by_role("button", name=name).bounding_box() for name in ("Read again", "Keep")
-    ]
-    assert boxes[0]
-    assert boxes[1]
-    assert boxes[0]["width"] == pytest.approx(boxes[1]["width"], abs=1)
-    assert min(box["height"] for box in boxes if box) >= 60
+    assert_equal_answers(asked, "Read again", "Keep")
     press(page, "Read again")
     expect(field(page, "What does the reading")).to_have_value("0.4")
     # 0.4 leaves the target out of reach; 2.0 does not, and is unlike 4.1 too.
@@ -69,7 +77,7 @@ def test_a_decimal_sign_left_out_is_asked_about_once(page: Page) -> None:
     press(page, "Work out the recipe")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    assert last_check(page)["shown"]["kept"] == ["body.reading.shows 2 Brix unlike_last"]
+    assert entries(page, "check")[-1]["shown"]["kept"] == ["body.reading.shows 2 Brix unlike_last"]
     page.get_by_role("link", name="Open this entry").click()
     expect(page.get_by_role("main")).to_contain_text("Asked about and kept")
 
@@ -82,7 +90,7 @@ def test_on_one_screen_no_recipe_stands_before_the_answer(page: Page) -> None:
     field(page, "Reading").fill("2.0")
     expect(result(page)).to_contain_text("unusual")
     press(page, "Work out the recipe")
-    asked = page.get_by_role("region", name="Is that right?")
+    asked = question(page)
     expect(asked).to_contain_text("Last time 4.1")
     asked.get_by_role("button", name="Keep").click()
     expect_recipe(page)
@@ -90,31 +98,19 @@ def test_on_one_screen_no_recipe_stands_before_the_answer(page: Page) -> None:
 
 def test_a_first_reading_far_from_the_target_is_asked_about(page: Page) -> None:
     open_machine(page)
-    start_check(page)
-    field(page, "How deep").fill("342")
-    press(page, "Continue")
-    page.get_by_role("button", name="Hard floor").click()
-    field(page, "What does the reading").fill("0.5")
-    press(page, "Continue")
-    asked = page.get_by_role("region", name="Is that right?")
+    type_dip(page, "342")
+    type_reading(page, "0.5")
+    asked = question(page)
     expect(asked).to_contain_text("far from the target")
     expect(asked).to_contain_text("Or is it 5.0")
 
 
 def test_an_unusual_level_is_asked_about_once_also_at_a_first_check(page: Page) -> None:
     open_machine(page)
-    start_check(page)
-    field(page, "How deep").fill("34")
-    press(page, "Continue")
-    asked = page.get_by_role("region", name="Is that right?")
+    type_dip(page, "34")
+    asked = question(page)
     expect(asked).to_contain_text("between 88 mm and 440 mm")
-    boxes = [
-        asked.get_by_role("button", name=name).bounding_box() for name in ("Measure again", "Keep")
-    ]
-    assert boxes[0]
-    assert boxes[1]
-    assert boxes[0]["width"] == pytest.approx(boxes[1]["width"], abs=1)
-    assert min(box["height"] for box in boxes if box) >= 60
+    assert_equal_answers(asked, "Measure again", "Keep")
     press(page, "Measure again")
     expect(field(page, "How deep")).to_have_value("34")
     page.wait_for_timeout(1_100)

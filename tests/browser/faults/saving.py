@@ -7,7 +7,7 @@ from pathlib import Path
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import entries
 from tests.browser.walk import set_up_machine
 
 # Goes by what a person sees: presses, and counts only what the page calls saved.
@@ -46,10 +46,7 @@ def start_saving(page: Page, count: int, mark: str) -> None:
 
 def texts(page: Page) -> list[str]:
     """The notes that are stored, in their order."""
-    import json
-
-    lines = [json.loads(row["text"]) for row in rows(page)]
-    return [line["body"]["text"] for line in lines if line["kind"] == "note"]
+    return [entry["body"]["text"] for entry in entries(page, "note")]
 
 
 def browser_on(profile: Path) -> list[int]:

@@ -10,8 +10,7 @@ from tests.browser.faults.host import Host
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.practice import get_sump
 from tests.browser.server import Server
-from tests.browser.sidesteps import stored
-from tests.browser.stored import rows
+from tests.browser.stored import entries, rows
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -120,7 +119,7 @@ def test_a_label_of_another_machine_takes_no_draft_along(phone: Phone, server: S
     code = page.get_by_text("-", exact=False)
     expect(heading(page)).to_have_text("Code of the machine")
     expect(code.first).to_be_visible()
-    label = next(entry["body"]["code"] for entry in stored(page) if "code" in entry["body"])
+    label = next(entry["body"]["code"] for entry in entries(page) if "code" in entry["body"])
     page.goto(f"{server.address}#/")
     open_machine(page)
     start_check(page)
@@ -140,6 +139,6 @@ def test_a_label_of_another_machine_takes_no_draft_along(phone: Phone, server: S
     page.goto(at_lathe)
     page.reload()
     expect(field(page, "How deep")).to_have_value("342")
-    machines = {entry["body"]["machine"]["name"]: entry["machine"] for entry in stored(page)[:2]}
-    assert stored(page)[-1]["machine"] == machines["Axle grinder"]
-    assert stored(page)[-1]["body"]["dip"]["depth"]["text"] == "300"
+    machines = {entry["body"]["machine"]["name"]: entry["machine"] for entry in entries(page)[:2]}
+    assert entries(page)[-1]["machine"] == machines["Axle grinder"]
+    assert entries(page)[-1]["body"]["dip"]["depth"]["text"] == "300"

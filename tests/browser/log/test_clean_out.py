@@ -6,12 +6,11 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from pycore.journal.file import write_file
-from tests.browser.check.test_pouring import entries
 from tests.browser.files import start_at, take_in
 from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.stored import rows
+from tests.browser.stored import entries, rows
 from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
 from tests.phones import Phone as Writer
 

@@ -1,25 +1,16 @@
 """A tag that hangs when a clean-out begins: it comes off by a named person, or it stays."""
 
-import json
-from typing import Any
-
 import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at
 from tests.browser.log.test_mishap import hang_tag
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import entries
 from tests.browser.walk import field, open_machine, press
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 GUARD_MS = 1_100
-
-
-def states(page: Page) -> list[dict[str, Any]]:
-    """What was said of the machine, in order."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line for line in found if line["kind"] == "machine_state"]
 
 
 def begin(page: Page) -> None:
@@ -42,7 +33,7 @@ def test_a_tag_that_stays_outlasts_the_clean_out(page: Page) -> None:
     expect(heading(page)).to_have_text("Get ready")
     press(page, "All is ready")
     expect(heading(page)).to_have_text("Skim the oil")
-    assert [line["body"]["state"] for line in states(page)] == ["on_hold"]
+    assert [line["body"]["state"] for line in entries(page, "machine_state")] == ["on_hold"]
     start_at(page)
     expect(page.get_by_role("link", name="Wheel lathe").first).to_contain_text("On hold")
 
@@ -58,7 +49,7 @@ def test_a_tag_comes_off_by_a_named_person_with_a_reason(page: Page) -> None:
     field(page, "Your name").fill("KB")
     press(page, "Begin the clean-out")
     expect(heading(page)).to_have_text("Get ready")
-    last = states(page)[-1]
+    last = entries(page, "machine_state")[-1]
     assert (last["by"], last["body"]) == (
         "KB",
         {"state": "clean_out", "remarks": "The laboratory says drain"},

@@ -5,7 +5,6 @@ import json
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import folded
 from tests.browser.correcting import (
     change,
     compare,
@@ -18,7 +17,7 @@ from tests.browser.correcting import (
 )
 from tests.browser.files import start_at
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import folded, rows
 from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")

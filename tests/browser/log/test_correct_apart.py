@@ -1,28 +1,20 @@
 """What others say of an entry: no tag is lost to it, and two who disagree are both seen."""
 
-import json
 from typing import Any
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import folded
 from tests.browser.correcting import change, compare, correct, last, open_entry, retype, save
 from tests.browser.files import start_at, take_in
 from tests.browser.log.test_mishap import hang_tag
 from tests.browser.log.test_told import store, tell
 from tests.browser.phone import heading
-from tests.browser.stored import rows
+from tests.browser.stored import entries, folded
 from tests.browser.walk import check_until_recipe, open_machine, press, save_check
 from tests.phones import Phone
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
-
-
-def lines(page: Page, kind: str) -> list[dict[str, Any]]:
-    """Stored lines of one kind."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line for line in found if line["kind"] == kind]
 
 
 def corrected_by(title: str, entry: dict[str, Any], content: dict[str, Any]) -> str:
@@ -57,7 +49,7 @@ def test_a_corrected_hold_tag_still_hangs(page: Page) -> None:
 def test_a_tag_about_which_two_phones_disagree_still_hangs(page: Page) -> None:
     open_machine(page)
     hang_tag(page)
-    (tag,) = lines(page, "machine_state")
+    (tag,) = entries(page, "machine_state")
     for title in ("KB", "PA"):
         state = {"state": "watch"} if title == "KB" else {"state": "on_hold", "reason": "repair"}
         take_in(page, corrected_by(title, tag, state), 1)

@@ -12,7 +12,7 @@ from tests.browser.files import start_at
 from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.stored import rows
+from tests.browser.stored import entries
 from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
@@ -21,8 +21,7 @@ NOTE = "pailwright.care"
 
 def facts(page: Page) -> list[dict[str, Any]]:
     """What was said of the shop, in order."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line["body"] for line in found if line["kind"] == "shop_set"]
+    return [line["body"] for line in entries(page, "shop_set")]
 
 
 def days_later(page: Page, days: int) -> None:

@@ -1,24 +1,21 @@
 """A mishap and the hold tag: reached in one tap, written down, seen first, taken off."""
 
-import json
-from typing import Any
-
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import folded
 from tests.browser.files import start_at
 from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.stored import rows
-from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
-
-
-def lines(page: Page, kind: str) -> list[dict[str, Any]]:
-    """Stored entries of one kind, in order."""
-    found = [json.loads(row["text"]) for row in rows(page)]
-    return [line for line in found if line["kind"] == kind]
+from tests.browser.stored import entries, folded
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    on_machine,
+    open_machine,
+    press,
+    save_check,
+)
 
 
 def went_wrong(page: Page, what: str) -> None:
@@ -66,12 +63,12 @@ def test_neat_concentrate_from_the_recipe_to_the_log(page: Page) -> None:
     field(page, "Your name").fill("KT")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    (addition,) = lines(page, "unknown_addition")
+    (addition,) = entries(page, "unknown_addition")
     said = {"what": "concentrate", "remarks": "Concentrate poured in neat: About two jugs"}
     assert (addition["body"], addition["by"]) == (said, "KT")
-    (state,) = lines(page, "machine_state")
+    (state,) = entries(page, "machine_state")
     assert state["body"] == {"state": "on_hold", "reason": "neat_concentrate"}
-    (fact,) = lines(page, "shop_set")
+    (fact,) = entries(page, "shop_set")
     assert fact["body"] == {"who_to_ask": "Coolant keeper, bay 3"}
     assert folded(page)["state"]["by"] == "KT"
 
@@ -82,7 +79,7 @@ def test_a_tag_is_seen_first_and_a_check_in_spite_of_it_says_so(page: Page) -> N
     hang_tag(page)
     expect(page.get_by_role("status").first).to_contain_text("On hold: waits for the laboratory")
     expect(page.get_by_role("status").first).to_contain_text("Sample 14 is away.")
-    (tag,) = lines(page, "machine_state")
+    (tag,) = entries(page, "machine_state")
     assert (tag["by"], tag["body"]["state"]) == ("RO", "on_hold")
     assert tag["body"]["until"] > tag["wall"]
     press(page, "Start a check")
@@ -92,7 +89,7 @@ def test_a_tag_is_seen_first_and_a_check_in_spite_of_it_says_so(page: Page) -> N
     press(page, "Start a check")
     press(page, "I have seen it. Make the check")
     check_from_look(page)
-    (check,) = lines(page, "check")
+    (check,) = entries(page, "check")
     assert check["body"]["despite"] == tag["id"]
     page.get_by_role("link", name="Open this entry").click()
     expect(page.get_by_role("main")).to_contain_text("Made in spite of")
@@ -108,7 +105,7 @@ def test_a_tag_is_seen_first_and_a_check_in_spite_of_it_says_so(page: Page) -> N
     field(page, "Your name").fill("KT")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
-    last = lines(page, "machine_state")[-1]
+    last = entries(page, "machine_state")[-1]
     assert (last["body"], last["by"]) == ({"state": "in_use"}, "KT")
     press(page, "Done")
     expect(page.get_by_role("link", name="Take the tag off")).to_have_count(0)
@@ -131,10 +128,8 @@ def check_from_look(page: Page) -> None:
 @pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-mishap")
-    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     open_machine(page)

@@ -13,6 +13,7 @@ from tests.browser.stored import rows
 from tests.browser.walk import (
     check_until_recipe,
     field,
+    on_machine,
     open_machine,
     press,
     save_check,
@@ -121,10 +122,8 @@ def test_due_checks_rest_while_the_machine_does(page: Page) -> None:
 @pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_look_at_what_is_told(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-told")
-    open_machine(page)
     check_until_recipe(page)
     save_check(page)
     start_at(page)

@@ -1,14 +1,13 @@
 """Log and trend of a machine: sentence, charts and table say the same, in both themes."""
 
 import re
-from pathlib import Path
 
 import pytest
-from playwright.sync_api import Page, Playwright, expect
+from playwright.sync_api import Page, expect
 
 from tests.browser.log.test_example_shop import look_at_example
 from tests.browser.look.test_look import Look
-from tests.browser.phone import DESK_SIZE, Phone, Theme, heading
+from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.walk import field, press
 
@@ -69,19 +68,14 @@ def test_chart_sentence_and_table_agree(phone: Phone, server: Server, theme: The
     assert look.wrong == []
 
 
-def test_trend_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server: Server) -> None:
-    desk = Phone(playwright, tmp_path / "desk", DESK_SIZE)
-    try:
-        page = desk.start()
-        page.goto(server.address)
-        look_at_example(page)
-        to_trend(page, "Drill line")
-        look = Look("desk-trend")
-        look(page)
-        assert look.wrong == []
-        assert desk.problems == []
-    finally:
-        desk.close()
+def test_trend_on_a_desk_screen(desk: Phone, server: Server) -> None:
+    page = desk.start()
+    page.goto(server.address)
+    look_at_example(page)
+    to_trend(page, "Drill line")
+    look = Look("desk-trend")
+    look(page)
+    assert look.wrong == []
 
 
 @pytest.mark.usefixtures("machine_on_phone")

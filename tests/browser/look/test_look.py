@@ -1,20 +1,20 @@
 """Every screen in both themes: a picture, nothing serious for axe, no sideways scrolling."""
 
 import re
-from pathlib import Path
 from typing import Any
 
 import pytest
 from axe_playwright_python.sync_playwright import Axe
-from playwright.sync_api import Page, Playwright, expect
+from playwright.sync_api import Page, expect
 
-from tests.browser.phone import DESK_SIZE, Phone, Theme, heading, picture
+from tests.browser.phone import Phone, Theme, heading, picture
 from tests.browser.server import Server
 from tests.browser.walk import (
     OPTIONS,
     check_until_recipe,
     fill_in,
     next_page,
+    on_machine,
     open_group,
     open_machine,
     press,
@@ -80,9 +80,7 @@ def test_every_screen_at_phone_size(phone: Phone, server: Server, theme: Theme) 
 @pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_aside_of_the_set_up(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-aside")
     for group in ("rim", "measuring", "what the shop allows"):
         open_group(page, group)
@@ -112,9 +110,7 @@ def test_pages_aside_of_the_set_up(phone: Phone, server: Server, theme: Theme) -
 def test_pages_without_an_ordinary_recipe(
     phone: Phone, server: Server, theme: Theme, kind: str, depth: str, reading: str, title: str
 ) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
+    page = on_machine(phone, server, theme)
     check_until_recipe(page, depth, reading)
     assert heading(page).inner_text() == title
     look = Look(f"{theme}-{kind}")
@@ -129,19 +125,14 @@ def test_pages_without_an_ordinary_recipe(
     assert look.wrong == []
 
 
-def test_recipe_on_a_desk_screen(playwright: Playwright, tmp_path: Path, server: Server) -> None:
-    desk = Phone(playwright, tmp_path / "desk", DESK_SIZE)
-    try:
-        page = desk.start()
-        page.goto(server.address)
-        set_up_machine(page)
-        check_until_recipe(page)
-        look = Look("desk")
-        look(page)
-        assert look.wrong == []
-        assert desk.problems == []
-    finally:
-        desk.close()
+def test_recipe_on_a_desk_screen(desk: Phone, server: Server) -> None:
+    page = desk.start()
+    page.goto(server.address)
+    set_up_machine(page)
+    check_until_recipe(page)
+    look = Look("desk")
+    look(page)
+    assert look.wrong == []
 
 
 @pytest.mark.usefixtures("machine_on_phone")

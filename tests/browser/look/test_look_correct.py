@@ -7,15 +7,13 @@ from tests.browser.files import start_at
 from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, open_machine, press, save_check
+from tests.browser.walk import check_until_recipe, on_machine, press, save_check
 
 
 @pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_of_a_correction(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
+    page = on_machine(phone, server, theme)
     check_until_recipe(page)
     save_check(page)
     look = Look(f"{theme}-correct")

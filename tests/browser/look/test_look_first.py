@@ -7,11 +7,10 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import folded
 from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.stored import rows
+from tests.browser.stored import folded, rows
 from tests.browser.walk import field, next_page, open_machine, press
 
 

@@ -1,7 +1,7 @@
 """The pages about instrument, fluid, water, jugs and a second method, in both themes."""
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import expect
 
 from tests.browser.fluid import choose, fill_jugs, to_jugs, type_all
 from tests.browser.look.test_look import Look
@@ -12,25 +12,17 @@ from tests.browser.walk import (
     change_group,
     field,
     next_page,
+    on_machine,
     open_group,
-    open_machine,
     press,
 )
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
-def opened(phone: Phone, server: Server, theme: Theme) -> Page:
-    """A fresh phone with one machine."""
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
-    return page
-
-
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_of_the_record(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-record")
     page.get_by_role("link", name="Change the set-up").click()
     expect(heading(page)).to_have_text("Is the set-up right?")
@@ -69,7 +61,7 @@ def test_pages_of_the_record(phone: Phone, server: Server, theme: Theme) -> None
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_of_the_jugs(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-jugs")
     open_group(page, "factor")
     look(page)
@@ -85,7 +77,7 @@ def test_pages_of_the_jugs(phone: Phone, server: Server, theme: Theme) -> None:
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_of_the_reading(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-reading")
     open_group(page, "instrument")
     choose(page, "Brix")
@@ -124,7 +116,7 @@ def test_pages_of_the_reading(phone: Phone, server: Server, theme: Theme) -> Non
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_of_a_second_method(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-second")
     until_answers(page)
     follow(page, "I have a second method")

@@ -11,7 +11,7 @@ from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.pouring import OF_A_BUCKET
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, open_machine, press
+from tests.browser.walk import check_until_recipe, on_machine, press
 
 At = Callable[[str], None]
 
@@ -66,9 +66,7 @@ def _read(page: Page, at: At) -> None:
 @pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pour_and_second_reading(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
+    page = on_machine(phone, server, theme)
     check_until_recipe(page)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

@@ -6,7 +6,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.look.test_look import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, field, open_machine, press
+from tests.browser.walk import check_until_recipe, field, on_machine, press
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -43,9 +43,7 @@ def look_at_bucket(page: Page, look: Look) -> None:
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_about_printing(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-print")
     page.get_by_role("link", name="Print for this machine").click()
     look(page)
@@ -71,9 +69,7 @@ def test_pages_about_printing(phone: Phone, server: Server, theme: Theme) -> Non
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages_about_codes_and_slips(phone: Phone, server: Server, theme: Theme) -> None:
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-code")
     page.get_by_role("link", name="Give it a short code").click()
     expect(page.get_by_text("on any phone that has it")).to_be_visible()

@@ -11,7 +11,7 @@ from tests.browser.walk import (
     check_until_recipe,
     field,
     next_page,
-    open_machine,
+    on_machine,
     pass_since,
     press,
     save_check,
@@ -30,17 +30,9 @@ def open_log_entry(page: Page, look: Look) -> None:
     expect(heading(page)).to_have_text("Saved to the log")
 
 
-def opened(phone: Phone, server: Server, theme: Theme) -> Page:
-    """A fresh phone with one machine."""
-    page = phone.start(theme)
-    page.goto(server.address)
-    open_machine(page)
-    return page
-
-
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_without_a_reading(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-hold-new")
     dip(page)
     look(page)
@@ -68,7 +60,7 @@ def test_without_a_reading(phone: Phone, server: Server, theme: Theme) -> None:
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_without_a_reading_after_a_check(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     check_until_recipe(page, "380", "5.4")
     save_check(page)
     page.get_by_role("link", name="Wheel lathe").click()
@@ -92,7 +84,7 @@ def test_without_a_reading_after_a_check(phone: Phone, server: Server, theme: Th
 @pytest.mark.parametrize("theme", ["light", "dark"])
 @pytest.mark.parametrize("reading", ["4.0", "5.3", "7.4"])
 def test_without_a_dip(phone: Phone, server: Server, theme: Theme, reading: str) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-state-{reading}")
     read_first(page, reading)
     look(page)
@@ -109,7 +101,7 @@ def test_without_a_dip(phone: Phone, server: Server, theme: Theme, reading: str)
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_concentrate_and_mark(phone: Phone, server: Server, theme: Theme) -> None:
-    page = opened(phone, server, theme)
+    page = on_machine(phone, server, theme)
     look = Look(f"{theme}-once")
     until_answers(page)
     page.get_by_role("link", name="Change: Fill up to").click()

@@ -5,10 +5,10 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.check.test_pouring import entries
 from tests.browser.fluid import choose
 from tests.browser.phone import heading
 from tests.browser.pouring import pour_after_check
+from tests.browser.stored import entries
 from tests.browser.walk import (
     check_until_recipe,
     field,

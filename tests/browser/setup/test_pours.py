@@ -7,7 +7,8 @@ from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
 from tests.browser.setup.sumpwalk import POURS, choose, open_pours, pour, to_kinds
 from tests.browser.setup.test_wrong_input import WRONG, spoil_fields
-from tests.browser.sidesteps import stored, to_machine
+from tests.browser.sidesteps import to_machine
+from tests.browser.stored import entries
 from tests.browser.walk import (
     check_until_recipe,
     field,
@@ -35,12 +36,12 @@ def test_table_goes_into_the_set_up(page: Page) -> None:
     expect(heading(page)).to_have_text("Is the set-up right?")
     expect(page.get_by_text("Table of depth and volume")).to_be_visible()
     next_page(page, "Save the machine")
-    sump = stored(page)[-1]["body"]["machine"]["sump"]
+    sump = entries(page)[-1]["body"]["machine"]["sump"]
     assert sump["kind"] == "table"
     assert sump["volume_known_by"] == "poured"
     assert len(sump["points"]) > len(POURS)
     assert all(point["u"]["unit"] == "L" for point in sump["points"])
-    steps = stored(page)[-1]["body"]["pour_test"]["steps"]
+    steps = entries(page)[-1]["body"]["pour_test"]["steps"]
     assert [step["poured"]["text"] for step in steps] == [str(poured) for poured, _ in POURS]
     assert all(step["at"][10] == "T" for step in steps)
     start_check(page)

@@ -10,7 +10,7 @@ from tests.browser.fluid import assert_day_refused, choose, day_parts, set_day, 
 from tests.browser.phone import heading
 from tests.browser.setup.test_shop import row
 from tests.browser.setup.test_wrong_input import WRONG, assert_refused
-from tests.browser.sidesteps import stored
+from tests.browser.stored import entries
 from tests.browser.walk import (
     change_group,
     check_until_recipe,
@@ -30,7 +30,7 @@ WRONG_ZERO = [text for text in WRONG if not text.startswith("-")] + ["-11"]
 
 def machine_of(page: Page) -> dict[str, Any]:
     """The newest set-up as it lies in the store."""
-    body: dict[str, Any] = [e for e in stored(page) if e["kind"] == "machine_set"][-1]["body"]
+    body: dict[str, Any] = [e for e in entries(page) if e["kind"] == "machine_set"][-1]["body"]
     return body["machine"]
 
 
@@ -196,7 +196,7 @@ def _assert_stored(page: Page) -> None:
     }
     check_until_recipe(page)
     save_check(page)
-    assert stored(page)[-1]["body"]["machine"] == machine
+    assert entries(page)[-1]["body"]["machine"] == machine
     page.get_by_role("link", name="Open the log").click()
     page.get_by_role("main").get_by_role("link", name="Wheel lathe").first.click()
     for fact in ("Metals worked", "Batch number", "Hardest water", "Chloride"):

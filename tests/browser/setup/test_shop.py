@@ -1,12 +1,10 @@
 """What a shop knows and allows: typed once, kept with the machine, used by the next recipe."""
 
-import json
-from typing import Any
-
 import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading, wait_until_ready
+from tests.browser.stored import entries
 from tests.browser.walk import (
     OPTIONS,
     change_group,
@@ -21,19 +19,6 @@ from tests.browser.walk import (
 )
 
 GROUPS = ("rim", "measuring", "what the shop allows")
-
-ROWS = """
-() => new Promise((give, refuse) => {
-  const asked = indexedDB.open("pailwright");
-  asked.onerror = () => refuse(asked.error);
-  asked.onsuccess = () => {
-    const rows = asked.result.transaction("entries").objectStore("entries").getAll();
-    rows.onerror = () => refuse(rows.error);
-    rows.onsuccess = () => { asked.result.close(); give(rows.result.map((row) => row.text)); };
-  };
-})
-"""
-
 
 # An entry of the first build: nothing in it about the shop.
 MAKE_OLD = """
@@ -62,13 +47,6 @@ MAKE_OLD_DRAFT = """
   localStorage.setItem(name, JSON.stringify(old));
 }
 """
-
-
-def stored(page: Page, kind: str) -> dict[str, Any]:
-    """The newest entry of a kind, as it lies in the store."""
-    entries = [json.loads(text) for text in page.evaluate(ROWS)]
-    newest: dict[str, Any] = [entry for entry in entries if entry["kind"] == kind][-1]
-    return newest
 
 
 def choose(page: Page, name: str) -> None:
@@ -110,7 +88,7 @@ def test_every_option_reaches_the_store_and_the_next_recipe(page: Page) -> None:
     assert row(page, "Mixing unit") == "1 % to 10 %, by 0.5 %"
     next_page(page, "Save the machine")
 
-    machine = stored(page, "machine_set")["body"]["machine"]
+    machine = entries(page, "machine_set")[-1]["body"]["machine"]
     assert machine["sump"]["never_above_depth"] == {"text": "470", "unit": "mm"}
     assert machine["pail"] == {
         "first_mark": {"text": "2", "unit": "L"},
@@ -133,7 +111,7 @@ def test_every_option_reaches_the_store_and_the_next_recipe(page: Page) -> None:
 
     check_until_recipe(page)
     save_check(page)
-    request = stored(page, "check")["shown"]["request"]
+    request = entries(page, "check")[-1]["shown"]["request"]
     # 470 of 440 mm and 198 L in a straight sump.
     assert abs(request["never_above_l"] - 198 * 470 / 440) < 1e-9
     assert request["pail"]["first_mark_l"] == 2
@@ -153,7 +131,7 @@ def test_ordinary_set_up_stays_short_and_says_what_holds(page: Page) -> None:
     set_up_machine(page, at_page=lambda page: seen.append(heading(page).inner_text()))
     assert "What does your shop allow?" not in seen
     assert "How do bucket and jug measure?" not in seen
-    machine = stored(page, "machine_set")["body"]["machine"]
+    machine = entries(page, "machine_set")[-1]["body"]["machine"]
     assert machine["ways"] == {"draw_off": False, "own_fluid": True}
     assert "pail" not in machine
     open_set_up(page)
@@ -177,7 +155,7 @@ def test_measured_by_the_bucket_and_nothing_carried_back(page: Page) -> None:
     next_page(page)
     assert row(page, "Concentrate is measured by") == "The bucket's own marks"
     next_page(page, "Save the machine")
-    machine = stored(page, "machine_set")["body"]["machine"]
+    machine = entries(page, "machine_set")[-1]["body"]["machine"]
     assert machine["pail"] == {"measure_by": "pail"}
     assert machine["ways"] == {"draw_off": False, "own_fluid": False}
     open_set_up(page)
@@ -209,7 +187,7 @@ def test_table_is_asked_for_its_never_above_mark_alone(page: Page) -> None:
 
     set_up_machine(page, at_page=note)
     assert at_the_rim == [("Is there a mark never to pass?", 1)]
-    sump = stored(page, "machine_set")["body"]["machine"]["sump"]
+    sump = entries(page, "machine_set")[-1]["body"]["machine"]["sump"]
     assert sump["never_above_depth"] == {"text": "460", "unit": "mm"}
 
 
@@ -254,13 +232,13 @@ def test_older_machine_opens_with_what_it_has(page: Page) -> None:
     open_machine(page)
     page.evaluate(MAKE_OLD)
     page.reload()
-    assert "ways" not in stored(page, "machine_set")["body"]["machine"]
+    assert "ways" not in entries(page, "machine_set")[-1]["body"]["machine"]
     open_set_up(page)
     assert row(page, "Depth at the full mark") == "440 mm"
     assert row(page, "Taking coolant out") == "Only as another way"
     assert row(page, "Own coolant as carrier") == "Yes, healthy coolant only"
     next_page(page, "Save the machine")
-    machine = stored(page, "machine_set")["body"]["machine"]
+    machine = entries(page, "machine_set")[-1]["body"]["machine"]
     assert machine["ways"] == {"draw_off": False, "own_fluid": True}
 
 

@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.phone import heading, wait_until_ready
 from tests.browser.setup.sumpwalk import SHAPES, choose, to_kinds, to_size
 from tests.browser.setup.test_wrong_input import spoil_fields
-from tests.browser.sidesteps import stored
+from tests.browser.stored import entries
 from tests.browser.walk import (
     field,
     fill_in,
@@ -121,7 +121,7 @@ def test_every_field_of_the_details_refuses_what_is_wrong(
     assert len(spoil_fields(page)) == len(typed)
     next_page(page)
     next_page(page, "Save the machine")
-    sump = json.dumps(stored(page)[-1]["body"]["machine"]["sump"])
+    sump = json.dumps(entries(page)[-1]["body"]["machine"]["sump"])
     assert all(f'"{text}"' in sump for text in typed.values())
 
 

@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 from pycore.sheets.code import ALPHABET, code_of
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
-from tests.browser.sidesteps import stored
+from tests.browser.stored import entries
 from tests.browser.walk import field, open_machine, press, set_up_machine
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
@@ -94,7 +94,7 @@ def test_what_is_typed_at_once_stays(page: Page) -> None:
 
 def test_a_code_is_given_once_and_typed_in_any_case(page: Page) -> None:
     give_code(page)
-    first, second = stored(page)
+    first, second = entries(page)
     assert "code" not in first["body"]
     assert second["body"]["code"] == CODE
     # The set-up is that of the entry before, so nothing of it can have got lost.
@@ -102,7 +102,7 @@ def test_a_code_is_given_once_and_typed_in_any_case(page: Page) -> None:
     assert second["body"] == {**first["body"], "code": CODE}
     page.reload()
     expect(page.get_by_text("7K3F-4", exact=True)).to_be_visible()
-    assert len(stored(page)) == 2
+    assert len(entries(page)) == 2
     to_code(page)
     press(page, "Open the machine")
     expect(page.get_by_role("alert")).to_have_text("Enter the code.")
@@ -117,7 +117,7 @@ def test_a_code_outlives_a_changed_set_up(page: Page) -> None:
     follow(page, "Change the set-up")
     press(page, "Save the machine")
     expect(heading(page)).to_have_text("Wheel lathe")
-    assert [entry["body"].get("code") for entry in stored(page)] == [None, CODE, None]
+    assert [entry["body"].get("code") for entry in entries(page)] == [None, CODE, None]
     expect(page.get_by_text("Code 7K3F-4")).to_be_visible()
 
 
@@ -129,7 +129,7 @@ def test_a_code_that_is_taken_is_not_given_again(page: Page) -> None:
     set_up_machine(page, {"Name of the machine": "Axle grinder"}, begin=None)
     other = code_of(OTHER)
     give_code(page, f"{other[:4]}-{other[4:]}")
-    assert [entry["body"]["code"] for entry in stored(page) if "code" in entry["body"]] == [
+    assert [entry["body"]["code"] for entry in entries(page) if "code" in entry["body"]] == [
         CODE,
         other,
     ]

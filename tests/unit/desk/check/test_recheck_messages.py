@@ -1,15 +1,19 @@
 """pycore.desk.check.recheck_messages: field for field as in the contract."""
 
-from dataclasses import MISSING, fields
 from typing import Any
 
 import pytest
 
 from pycore.desk.check import recheck_messages as messages
 from pycore.journal import recheck
-from tests.unit.desk.contract.test_messages import DEFINITIONS
+from tests.unit.desk.contract.compared import (
+    DEFINITIONS,
+    Pairs,
+    assert_same_fields,
+    names_of,
+)
 
-PAIRS: list[tuple[type, dict[str, Any]]] = [
+PAIRS: Pairs = [
     (messages.RecheckBody, DEFINITIONS["recheck_body"]),
     (messages.BucketRow, DEFINITIONS["bucket_row"]),
     (messages.RecheckResult, DEFINITIONS["recheck_result"]),
@@ -18,9 +22,6 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=[kind.__name__ for kind, _ in PAIRS])
-def test_fields_and_what_is_needed(kind: type, definition: dict[str, Any]) -> None:
-    own = fields(kind)
-    needed = {field.name for field in own if field.default is MISSING}
-    assert {field.name for field in own} == set(definition["properties"])
-    assert needed == set(definition["required"])
+@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=names_of(PAIRS))
+def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str, Any]) -> None:
+    assert_same_fields(kind, definition)

@@ -1,7 +1,6 @@
 """pycore.desk.contract.messages: field for field as in the contract."""
 
-import json
-from dataclasses import MISSING, fields
+from dataclasses import fields
 from typing import Any
 
 import pytest
@@ -9,20 +8,20 @@ import pytest
 from pycore.desk.contract import answers, messages, records, results
 from pycore.recipe import holding, outcome, outlook, pours, request
 from pycore.sump import outline
-from tests.properties.asking import SCHEMAS
+from tests.unit.desk.contract.compared import (
+    DEFINITIONS,
+    Pairs,
+    assert_same_fields,
+    names_of,
+)
 
-DEFINITIONS = {
-    name: definition
-    for path in SCHEMAS.glob("*.json")
-    for name, definition in json.loads(path.read_text(encoding="utf-8"))["definitions"].items()
-}
 PLAN_BODY = DEFINITIONS["plan_recipe_body"]["properties"]
 PLAN_RESULT = DEFINITIONS["plan_recipe_result"]["properties"]
 FLUID = DEFINITIONS["fluid_typed"]["properties"]
 FIT = DEFINITIONS["fit_factor_result"]["properties"]
 SUMP = DEFINITIONS["sump_typed"]["properties"]
 CALIBRATION = DEFINITIONS["calibrate_sump_body"]["properties"]
-PAIRS: list[tuple[type, dict[str, Any]]] = [
+PAIRS: Pairs = [
     (records.Typed, DEFINITIONS["typed"]),
     (messages.PointTyped, DEFINITIONS["sump_typed"]["properties"]["points"]["items"]),
     (messages.SumpTyped, DEFINITIONS["sump_typed"]),
@@ -115,13 +114,9 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=[kind.__name__ for kind, _ in PAIRS])
+@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=names_of(PAIRS))
 def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str, Any]) -> None:
-    own = fields(kind)
-    assert {field.name for field in own} == set(definition["properties"])
-    free = {f.name for f in own if f.default is not MISSING or f.default_factory is not MISSING}
-    if kind.__name__ != "AssessSumpResult":
-        assert {field.name for field in own} - free == set(definition["required"])
+    assert_same_fields(kind, definition)
 
 
 def test_every_dataclass_of_the_messages_is_compared() -> None:

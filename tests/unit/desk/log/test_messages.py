@@ -1,16 +1,21 @@
 """pycore.desk.log.messages: field for field as in the contract."""
 
-from dataclasses import MISSING, fields
 from typing import Any
 
 import pytest
 
 from pycore.desk.log import messages as told
 from pycore.journal import chain, clocks, file, open_pours, state
-from tests.unit.desk.contract.test_messages import DEFINITIONS
+from tests.unit.desk.contract.compared import (
+    DEFINITIONS,
+    Pairs,
+    assert_all_compared,
+    assert_same_fields,
+    names_of,
+)
 
 REPORT = DEFINITIONS["log_report"]["properties"]
-PAIRS: list[tuple[type, dict[str, Any]]] = [
+PAIRS: Pairs = [
     (told.FoldLogBody, DEFINITIONS["fold_log_body"]),
     (told.ReadExportBody, DEFINITIONS["read_export_body"]),
     (told.WriteExportBody, DEFINITIONS["write_export_body"]),
@@ -40,15 +45,10 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=[kind.__name__ for kind, _ in PAIRS])
+@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=names_of(PAIRS))
 def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str, Any]) -> None:
-    own = fields(kind)
-    assert {field.name for field in own} == set(definition["properties"])
-    free = {f.name for f in own if f.default is not MISSING or f.default_factory is not MISSING}
-    assert {field.name for field in own} - free == set(definition["required"])
+    assert_same_fields(kind, definition)
 
 
 def test_every_dataclass_is_compared() -> None:
-    own = {kind for kind in vars(told).values() if isinstance(kind, type)}
-    mine = {kind for kind in own if kind.__module__ == told.__name__}
-    assert mine == {kind for kind, _ in PAIRS if kind.__module__ == told.__name__}
+    assert_all_compared(told, PAIRS)

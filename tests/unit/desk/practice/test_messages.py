@@ -1,14 +1,18 @@
 """pycore.desk.practice.messages: field for field as in the contract."""
 
-from dataclasses import MISSING, fields
 from typing import Any
 
 import pytest
 
-from pycore.desk.practice import messages as messages
-from tests.unit.desk.contract.test_messages import DEFINITIONS
+from pycore.desk.practice import messages
+from tests.unit.desk.contract.compared import (
+    DEFINITIONS,
+    Pairs,
+    assert_same_fields,
+    names_of,
+)
 
-PAIRS: list[tuple[type, dict[str, Any]]] = [
+PAIRS: Pairs = [
     (messages.DealPracticeBody, DEFINITIONS["deal_practice_body"]),
     (messages.DealPracticeResult, DEFINITIONS["deal_practice_result"]),
     (messages.OwnBucketTyped, DEFINITIONS["own_bucket_typed"]),
@@ -25,9 +29,6 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
 ]
 
 
-@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=[kind.__name__ for kind, _ in PAIRS])
-def test_fields_and_what_is_needed(kind: type, definition: dict[str, Any]) -> None:
-    own = fields(kind)
-    needed = {field.name for field in own if field.default is MISSING}
-    assert {field.name for field in own} == set(definition["properties"])
-    assert needed == set(definition["required"])
+@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=names_of(PAIRS))
+def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str, Any]) -> None:
+    assert_same_fields(kind, definition)

@@ -1,14 +1,18 @@
 """pycore.desk.sheets.messages: field for field as in the contract."""
 
-from dataclasses import MISSING, fields
 from typing import Any
 
 import pytest
 
-from pycore.desk.sheets import messages as messages
-from tests.unit.desk.contract.test_messages import DEFINITIONS
+from pycore.desk.sheets import messages
+from tests.unit.desk.contract.compared import (
+    DEFINITIONS,
+    Pairs,
+    assert_same_fields,
+    names_of,
+)
 
-PAIRS: list[tuple[type, dict[str, Any]]] = [
+PAIRS: Pairs = [
     (messages.DrawSheetBody, DEFINITIONS["draw_sheet_body"]),
     (messages.DrawSheetResult, DEFINITIONS["draw_sheet_result"]),
     (messages.PailShapeTyped, DEFINITIONS["pail_shape_typed"]),
@@ -22,15 +26,6 @@ PAIRS: list[tuple[type, dict[str, Any]]] = [
 ]
 
 
-@pytest.mark.parametrize(
-    ("kind", "definition"), PAIRS, ids=lambda part: getattr(part, "__name__", "")
-)
-def test_fields_and_what_is_needed(kind: type, definition: dict[str, Any]) -> None:
-    names = {field.name for field in fields(kind)}  # type: ignore[arg-type]
-    needed = {
-        field.name
-        for field in fields(kind)  # type: ignore[arg-type]
-        if field.default is MISSING and field.default_factory is MISSING
-    }
-    assert names == set(definition["properties"])
-    assert needed == set(definition["required"])
+@pytest.mark.parametrize(("kind", "definition"), PAIRS, ids=names_of(PAIRS))
+def test_same_fields_and_the_same_ones_required(kind: type, definition: dict[str, Any]) -> None:
+    assert_same_fields(kind, definition)
