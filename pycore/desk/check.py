@@ -12,7 +12,7 @@ from pycore.desk.dip import level_from
 from pycore.desk.machine import Machine, read_machine
 from pycore.desk.messages import MachineTyped, PlanCheckBody
 from pycore.desk.reader import Reader, placed
-from pycore.desk.recipe import plan_shown, section_after, way_shown
+from pycore.desk.recipe import plan_shown, section_after, wait_depth, way_shown
 from pycore.desk.records import Typed
 from pycore.desk.results import (
     AssessSumpResult,
@@ -148,7 +148,13 @@ def planned(
         plan=plan,
         shown={**plan_shown(plan, whole, typed), **_hidden_shown(hidden_l, typed)},
         after=after(plan),
-        ways=[way_shown(way, whole, typed, after(way), hidden_l) for way in plan.alternatives],
+        ways=[
+            replace(
+                way_shown(way, whole, typed, after(way), hidden_l),
+                level_depth=wait_depth(way, machine.tank, typed.units.stick, hidden_l),
+            )
+            for way in plan.alternatives
+        ],
         doubts=assessment.doubts or [],
     )
 
