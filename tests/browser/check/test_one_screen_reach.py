@@ -1,4 +1,4 @@
-"""The one screen where the target is out of reach: the way on is in sight, keys do not push it off."""
+"""The one screen where the target is out of reach: the way on stays in sight."""
 
 import pytest
 from playwright.sync_api import Page, expect
