@@ -17,7 +17,12 @@ USAGE = """usage: python -m pycore < requests
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}
-Exit status 0, also when a reply is an error; 2 when the command is misused."""
+Exit status 0, also when a reply is an error; 2 when the command is misused; 130 after Ctrl+C."""
+
+# What a shell itself gives for a command that Ctrl+C has ended: 128 and the number of the signal.
+_STOPPED = 130
+# Somebody who sits at a terminal sees nothing else until the first line is typed.
+_WAITING = "Waiting for requests, one JSON object a line. Ctrl+D ends, --help tells more."
 
 
 def _desk() -> Callable[[str], str] | None:
@@ -85,6 +90,15 @@ _COMMANDS = {
 
 
 def main(arguments: list[str]) -> int:
+    """The exit status of a call; one that is stopped by Ctrl+C says so and no more."""
+    try:
+        return _answered(arguments)
+    except KeyboardInterrupt:
+        print("\nStopped.", file=sys.stderr)
+        return _STOPPED
+
+
+def _answered(arguments: list[str]) -> int:
     """Answers standard input line by line; empty lines are passed over."""
     if arguments in (["-h"], ["--help"]):
         print(USAGE)
@@ -104,6 +118,8 @@ def main(arguments: list[str]) -> int:
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
     if arguments:
         return _COMMANDS[arguments[0]](arguments[1:])
+    if sys.stdin.isatty():
+        print(_WAITING, file=sys.stderr)
     try:
         for line in sys.stdin:
             if line.strip():

@@ -81,19 +81,21 @@ def settled(value: float) -> float:
     return float(f"{value:.11e}")
 
 
-def decimals_apart(value: float, decimals: int, edges: tuple[float, ...]) -> int:
-    """At least so many decimals, and enough to show on which side of each edge the value lies.
+def decimals_apart(value: float, decimals: int, band: tuple[float, float] | None) -> int:
+    """At least so many decimals, and enough to show whether the value lies below, in or above a
+    range. Its edges belong to the range, so 7.005 in 7 to 9 may be shown as 7.0.
 
     Valid: decimals 0 to MOST_DECIMALS; a value that cannot be told apart with these gets them all.
 
-    >>> decimals_apart(6.975, 1, (7.0, 9.0)), decimals_apart(6.8, 1, (7.0, 9.0))
+    >>> decimals_apart(6.975, 1, (7.0, 9.0)), decimals_apart(7.005, 1, (7.0, 9.0))
     (2, 1)
     """
+    if band is None:
+        return decimals
+    low, high = band
     for enough in range(decimals, MOST_DECIMALS):
         rounded = half_up(value, enough)
-        if all(
-            (rounded > edge) - (rounded < edge) == (value > edge) - (value < edge) for edge in edges
-        ):
+        if (rounded < low, rounded > high) == (value < low, value > high):
             return enough
     return MOST_DECIMALS
 

@@ -16,6 +16,10 @@ _OF_A_WAIT = ("above_full_mark", "strong_harms_skin")
 # near to drawing air and what is left runs hot and dirty. Common practice, no source.
 LOWEST_WAIT_SHARE = 0.5
 
+# Share of the band's lower end below which nobody leaves a sump to evaporate for days: so weak it
+# no longer keeps machine and parts from rust. Common practice, no source.
+LEANEST_WAIT_SHARE = 0.5
+
 # A charge seldom serves longer than a year, so a longer wait promises nothing: common practice, no
 # source.
 LONGEST_WAIT_D = 365.0
@@ -31,11 +35,14 @@ def leave_room(ask: PlanRequest) -> tuple[Plan, Wait] | None:
 
     From there the strongest premix up to the mark lands on the aim, and nothing is wasted.
     Evaporation takes no concentrate, so this never helps a rich sump: None for one. Nor is there
-    such a way below half of the mark, or below what cannot be taken out.
+    such a way for a sump so weak that it would rust meanwhile, below half of the mark, or below
+    what cannot be taken out.
     """
     volume_l, strength = ask.sump.volume_l.value, ask.sump.strength_pct.value
     strong, aim = ask.mixing.strong_pct, ask.target.aim_pct
-    if strength >= ask.target.low_pct or aim > strong:
+    if not LEANEST_WAIT_SHARE * ask.target.low_pct <= strength < ask.target.low_pct:
+        return None
+    if aim > strong:
         return None
     held_l = volume_l * strength / 100
     room_l = (ask.fill_to_l * aim / 100 - held_l) / (strong / 100)
@@ -50,13 +57,15 @@ def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
     """Days until a rich sump that is topped up with the weakest mix comes down to its aim.
 
     V·dC/dt = D·(weak − C) with D litres carried out a day and the level held, so
-    t = V/D · ln((C − weak)/(aim − weak)). None when nothing is known to be carried out, the
+    t = V/D · ln((C − weak)/(aim − weak)). Without D nobody knows how many days. None when the
     weakest mix is not below the aim, or it takes more than a year.
     """
     strength, aim = ask.sump.strength_pct.value, ask.target.aim_pct
     weak = ask.mixing.weak_pct
-    if ask.losses is None or strength <= ask.target.high_pct or weak >= aim:
+    if strength <= ask.target.high_pct or weak >= aim:
         return None
+    if ask.losses is None:
+        return _left_alone(ask), Wait()
     volume_l, carried_l_d = ask.sump.volume_l.value, ask.losses.carry_out_l_d
     time_d = volume_l / carried_l_d * math.log((strength - weak) / (aim - weak))
     return (_left_alone(ask), Wait(time_d=time_d)) if time_d <= LONGEST_WAIT_D else None

@@ -80,3 +80,10 @@ def test_readme_names_the_two_commands() -> None:
     readme = (ROOT / "README.md").read_text(encoding="utf-8")
     assert "python3 -m web" in readme
     assert "python3 -m tests" in readme
+
+
+def test_readme_takes_an_entry_out_that_is_in_the_invented_year() -> None:
+    readme = (ROOT / "README.md").read_text(encoding="utf-8")
+    (entry,) = re.findall(r"pycore tombstone all\.jsonl (\S+)", readme)
+    year = (ROOT / "shared" / "demo" / "year.txt").read_text(encoding="utf-8")
+    assert f'{{"id":"{entry}",' in year

@@ -1,6 +1,9 @@
 """``python -m pycore``: one request a line in, one reply a line out."""
 
 import json
+import os
+import pty
+import signal
 import subprocess
 import sys
 
@@ -49,3 +52,16 @@ def test_misuse_is_status_2(arguments: list[str]) -> None:
 def test_help() -> None:
     done = run("--help")
     assert (done.returncode, b"usage" in done.stdout) == (0, True)
+
+
+def test_at_a_terminal_it_says_what_it_waits_for_and_ctrl_c_is_no_trace() -> None:
+    mine, its = pty.openpty()
+    command = [sys.executable, "-m", "pycore"]
+    with subprocess.Popen(command, cwd=ROOT, stdin=its, stderr=subprocess.PIPE) as asked:
+        assert asked.stderr is not None
+        assert b"one JSON object a line" in asked.stderr.readline()
+        asked.send_signal(signal.SIGINT)
+        assert asked.wait(timeout=60) == 130
+        assert asked.stderr.read().split() == [b"Stopped."]
+    os.close(mine)
+    os.close(its)

@@ -9,7 +9,7 @@ from pycore.desk.check.assess import assessed, is_blurry, section_of
 from pycore.desk.check.charge_messages import PlanChargeBody
 from pycore.desk.check.circuit import Circuit, read_circuit
 from pycore.desk.check.dip import level_from
-from pycore.desk.check.recipe import plan_shown, section_after, way_shown
+from pycore.desk.check.recipe import plan_shown, section_after, wait_depth, way_shown
 from pycore.desk.check.second import read_second
 from pycore.desk.check.strength import fluid_notes, strength_from
 from pycore.desk.contract.messages import MachineTyped, PlanCheckBody
@@ -148,7 +148,13 @@ def planned(
         plan=plan,
         shown={**plan_shown(plan, whole, typed), **_hidden_shown(hidden_l, typed)},
         after=after(plan),
-        ways=[way_shown(way, whole, typed, after(way), hidden_l) for way in plan.alternatives],
+        ways=[
+            replace(
+                way_shown(way, whole, typed, after(way), hidden_l),
+                level_depth=wait_depth(way, machine.tank, typed.units.stick, hidden_l),
+            )
+            for way in plan.alternatives
+        ],
         doubts=assessment.doubts or [],
     )
 

@@ -8,8 +8,9 @@ from typing import Any
 from pycore.desk.check.assess import is_customary, section_of
 from pycore.desk.contract.messages import MachineTyped, Units
 from pycore.desk.contract.results import Jugs, PourShown, Section, WayShown
+from pycore.desk.setup.tank import Tank
 from pycore.quantity.measured import Measured
-from pycore.quantity.rounding import Shown, decimals_apart, decimals_for, shown, tidy
+from pycore.quantity.rounding import Shown, decimals_apart, decimals_for, on_rule, shown, tidy
 from pycore.recipe.balance import mix_strength_pct
 from pycore.recipe.outcome import Alternative, Plan
 from pycore.recipe.outlook import Final, bucket_weight_kg
@@ -135,6 +136,16 @@ def plan_shown(plan: Plan, request: PlanRequest, typed: MachineTyped) -> dict[st
         "reach_high": shown(plan.reachable.high_pct, "%", 1),
         **({} if chance is None else {"chance": chance}),
     }
+
+
+def wait_depth(way: Alternative, tank: Tank, stick: str, hidden_l: Measured | None) -> Shown | None:
+    """What the stick, read in this unit, shows at the level to wait for; None where the machine's
+    level is not read by one."""
+    if way.wait is None or way.wait.level_l is None or tank.read_as != "depth":
+        return None
+    level_l = way.wait.level_l - (hidden_l.value if hidden_l else 0.0)
+    depth_mm = tank.sump.depth_from_volume(level_l, "body.dip.depth")
+    return on_rule(tank.stick.shown_mm(depth_mm), stick)
 
 
 def way_shown(

@@ -152,8 +152,8 @@ def strength_from(
         more.append("beyond_chart")
     strength = _multiplied(corrected, used, glass, place)
     said["factor"] = tidy(_plain_factor(corrected, used, strength), "1")
-    edges = (target.low_pct, target.high_pct) if target else ()
-    said.update(strength_shown(strength, edges))
+    band = (target.low_pct, target.high_pct) if target else None
+    said.update(strength_shown(strength, band))
     worked_out = _worked_out(said, strength.value)
     if worked_out is not None:
         said["worked_out"] = worked_out
@@ -197,13 +197,15 @@ def _worked_out(said: dict[str, Shown], strength_pct: float) -> Shown | None:
     return None
 
 
-def strength_shown(strength_pct: Measured, edges: tuple[float, ...] = ()) -> dict[str, Shown]:
+def strength_shown(
+    strength_pct: Measured, band: tuple[float, float] | None = None
+) -> dict[str, Shown]:
     """A strength and its likely range for people, in per cent, never on the wrong side of an edge
     of the band."""
     decimals = decimals_for(strength_pct.u, 1) if strength_pct.u > 0 else 3
     # 3.3 × 1.5 is 4.949999999999999 here, and 4.95 for everybody else.
     value = round(strength_pct.value, 9)
-    apart = decimals_apart(value, decimals, edges)
+    apart = decimals_apart(value, decimals, band)
     spread = LIKELY_K * strength_pct.u
     return {
         "strength": shown(value, "%", apart),

@@ -126,6 +126,7 @@ class WayShown:
     chance: str | None = None
     take_out: Shown | None = None
     level: Shown | None = None
+    level_depth: Shown | None = None
     level_strength: Shown | None = None
     days: int | None = None
     run_in: Shown | None = None

@@ -159,22 +159,25 @@ def test_noise_of_the_last_bits_turns_no_half_down() -> None:
 
 
 @pytest.mark.parametrize(
-    ("value", "decimals", "edges", "enough"),
+    ("value", "decimals", "band", "enough"),
     [
         (6.975, 1, (7.0, 9.0), 2),
         (6.97, 1, (7.0, 9.0), 2),
         (6.94, 1, (7.0, 9.0), 1),
         (7.0, 1, (7.0, 9.0), 1),
         (9.004, 0, (7.0, 9.0), 3),
+        # Inside, on the edge itself: as much as an instrument can tell, and no more.
+        (7.005, 1, (7.0, 9.0), 1),
+        (8.996, 1, (7.0, 9.0), 1),
         (9.6, 0, (7.0, 9.0), 0),
-        (5.0, 2, (), 2),
-        (7.0 - 1e-12, 0, (7.0,), 9),
+        (5.0, 2, None, 2),
+        (7.0 - 1e-12, 0, (7.0, 9.0), 9),
     ],
 )
 def test_decimals_that_show_the_side_of_an_edge(
-    value: float, decimals: int, edges: tuple[float, ...], enough: int
+    value: float, decimals: int, band: tuple[float, float] | None, enough: int
 ) -> None:
-    assert decimals_apart(value, decimals, edges) == enough
+    assert decimals_apart(value, decimals, band) == enough
 
 
 @given(st.floats(allow_nan=False, allow_infinity=False), st.integers(0, 9))

@@ -93,7 +93,7 @@ def test_8_rich_and_low_with_the_weakest_mix_not_enough() -> None:
     assert plan["reachable"]["low_pct"] == pytest.approx(11.0)
     assert "needs_weaker_mix" in plan["cautions"]
     # Evaporation takes no concentrate: waiting for a lower level never helps a rich sump.
-    assert set(ways(plan)) == {"least_draw_off", "draw_off_to_aim"}
+    assert set(ways(plan)) == {"use_it_up", "least_draw_off", "draw_off_to_aim"}
 
 
 def test_9_rich_and_full() -> None:

@@ -34,17 +34,22 @@ def test_no_level_where_the_premix_is_weaker_than_the_aim_or_there_is_room_alrea
 
 
 def test_lowest_levels_to_wait_for() -> None:
-    # Half of 198 L of water and half of 16 % is 8 %.
-    at_half = leave_room(question(198.0, 0.0, strong_pct=16.0))
+    # Half of 198 L at 3.5 % in its level, which is 7 %, and half of it at 9 %: together 8 %.
+    at_half = leave_room(question(198.0, 3.5, strong_pct=9.0))
     assert at_half is not None
     assert at_half[1].level_l == pytest.approx(99.0)
-    assert leave_room(question(198.0, 0.0, strong_pct=15.9)) is None
+    assert leave_room(question(198.0, 3.5, strong_pct=8.99)) is None
     # With 8 % itself: 198 L less (15.84 − 13.662)/0.08 L.
     held = leave_room(question(198.0, 6.9, strong_pct=8.0))
     assert held is not None
     assert held[1].level_l == pytest.approx(198 * 6.9 / 8)
-    # (15.84 − 1.485)/0.09 = 159.5 L of 9 %: what is left is 38.5 L of 198.
-    assert leave_room(question(198.0, 0.75, strong_pct=9.0)) is None
+
+
+def test_nobody_waits_for_days_with_a_sump_that_rusts_meanwhile() -> None:
+    # The band begins at 7 %. Water alone had been left for days until half of it was gone.
+    assert leave_room(question(198.0, 0.0)) is None
+    assert leave_room(question(198.0, 3.49)) is None
+    assert leave_room(question(198.0, 3.5)) is not None
 
 
 def test_no_level_below_what_cannot_be_taken_out() -> None:
@@ -79,9 +84,18 @@ def test_a_year_to_the_day_is_still_a_way() -> None:
     assert found[1].time_d == 365.0
 
 
-def test_days_only_for_a_rich_sump_with_known_carry_out_and_a_weaker_mix() -> None:
+def test_a_rich_sump_can_be_used_up_though_nobody_knows_the_days() -> None:
+    found = use_it_up(question(198.0, 11.0))
+    assert found is not None
+    plan, wait = found
+    assert (plan.pours, wait.level_l, wait.time_d) == ([], None, None)
+    assert plan.cautions == ["strong_harms_skin"]
+    assert use_it_up(question(198.0, 9.0)) is None
+    assert use_it_up(question(198.0, 11.0, weak_pct=8.0)) is None
+
+
+def test_days_only_for_a_rich_sump_and_a_weaker_mix() -> None:
     rich = replace(question(198.0, 11.0), losses=Losses(2.0))
-    assert use_it_up(question(198.0, 11.0)) is None
     assert use_it_up(replace(question(198.0, 9.0), losses=Losses(2.0))) is None
     assert use_it_up(replace(rich, mixing=replace(rich.mixing, weak_pct=8.0))) is None
 

@@ -2469,6 +2469,7 @@ export interface WayShown {
   volume: Shown;
   take_out?: Shown;
   level?: Shown;
+  level_depth?: Shown;
   level_strength?: Shown;
   days?: number;
   run_in?: Shown;

@@ -9,14 +9,14 @@ import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
 import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
-import { isEmpty, isWait, storedRecipe, type Recipe } from "./recipe/chosen";
+import { isEmpty, storedRecipe, type Recipe } from "./recipe/chosen";
 import { NotSaved } from "./notsaved";
 import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
 import type { CheckEntry } from "../../store/log/entry";
 
 function nextStep(recipe: Recipe | null): string {
-  if (recipe !== null && isWait(recipe)) return say("saved.wait");
+  if (recipe?.waits === true) return say("saved.wait");
   if (recipe === null || isEmpty(recipe)) return say("saved.nothing");
   return recipe.runMinutes === null
     ? say("saved.read_again")

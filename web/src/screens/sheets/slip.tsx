@@ -6,13 +6,13 @@ import { cautionSentence } from "../../words/codes";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { Page } from "../../elements/page";
-import { isEmpty, isWait, storedRecipe, type Recipe } from "../check/recipe/chosen";
+import { isEmpty, storedRecipe, type Recipe } from "../check/recipe/chosen";
 import { back } from "../route";
 import { SheetScreen } from "./sheet";
 
 /** A slip lists buckets: what is run in by a hose or waited for does not stand on one. */
 function fitsSlip(recipe: Recipe | null): recipe is Recipe {
-  return recipe !== null && !isEmpty(recipe) && !isWait(recipe) && recipe.runIn === null;
+  return recipe !== null && !isEmpty(recipe) && !recipe.waits && recipe.runIn === null;
 }
 
 export function hasSlip(check: CheckEntry): boolean {

@@ -18,6 +18,16 @@ import { linesAfter, linesBefore, mainLine, rangeLine, spokenRecipe } from "./li
 import { LOOK_PATH, PATHS, type View } from "./live";
 
 const REST_MS = 1_000;
+/** Said by the sentence on top already, so that the keys below still fit. */
+const ON_TOP: readonly string[] = [
+  "nothing_to_pour",
+  "best_reachable",
+  "needs_stronger_premix",
+  "needs_weaker_mix",
+  "no_room",
+  "marks_too_coarse",
+  "stock_short",
+];
 /** Said with every recipe: they stand behind those that belong to this one. */
 const ALWAYS: readonly string[] = ["gloves_and_eyes", "water_first"];
 
@@ -30,8 +40,9 @@ export function isOutOfReach({ verdict }: Recipe): boolean {
   return verdict === "out_of_band";
 }
 
+/** The number itself stands in the line below. */
 function textOf({ result, recipe }: ReadyProps): string {
-  if (isOutOfReach(recipe)) return `${cannotSentence(result)} ${bestSentence(result, recipe)}`;
+  if (isOutOfReach(recipe)) return cannotSentence(result);
   return isEmpty(recipe) ? nothingSentence(result, recipe) : "";
 }
 
@@ -94,7 +105,8 @@ function Picture({ result, recipe }: ReadyProps) {
 
 /** One caution in full and how many more; the whole card leads to all of them. */
 function More({ recipe, machine }: { readonly recipe: Recipe; readonly machine: string }) {
-  const codes = recipe.cautions.filter((code) => code !== "nothing_to_pour");
+  const onTop = isOutOfReach(recipe) ? ON_TOP : ["nothing_to_pour"];
+  const codes = recipe.cautions.filter((code) => !onTop.includes(code));
   const [first, ...rest] = [
     ...codes.filter((code) => !ALWAYS.includes(code)),
     ...codes.filter((code) => ALWAYS.includes(code)),
@@ -147,7 +159,9 @@ function plainText(view: Exclude<View, { kind: "ready" }>, waiting: string): str
 function spokenText(view: View): string {
   if (view.kind === "waiting") return "";
   if (view.kind !== "ready") return plainText(view, "");
-  return textOf(view) === "" ? spokenRecipe(view.recipe) : textOf(view);
+  const text = textOf(view);
+  if (text === "") return spokenRecipe(view.recipe);
+  return isOutOfReach(view.recipe) ? `${text} ${bestSentence(view.result, view.recipe)}` : text;
 }
 
 /**

@@ -8,12 +8,13 @@ import { isKey, say } from "../../../words/say";
 import type { Recipe } from "./chosen";
 import { BeforeAfter } from "./recipeview";
 
-/** These say why; the others belong to a recipe that is poured. */
+/** These say why, or hold for what is in the sump; the others belong to a recipe that is poured. */
 const REASONS: readonly string[] = [
   "needs_stronger_premix",
   "needs_weaker_mix",
   "above_full_mark",
   "stock_short",
+  "strong_harms_skin",
 ];
 
 /** Where the mixes would do and only marks or stock do not, the case would name the wrong reason. */

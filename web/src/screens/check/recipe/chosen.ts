@@ -20,7 +20,10 @@ export interface Recipe {
   readonly takeOut: Shown | null;
   readonly runIn: Shown | null;
   readonly setting: Shown | null;
+  /** Nothing is poured now: a level or days are waited for, known or not. */
+  readonly waits: boolean;
   readonly level: Shown | null;
+  readonly levelDepth: Shown | null;
   readonly levelStrength: Shown | null;
   readonly days: number | null;
   readonly strength: Shown;
@@ -60,7 +63,9 @@ function mainRecipe({ plan, shown, after }: PlanCheckResult): Recipe {
     takeOut: shown.take_out.value > 0 ? shown.take_out : null,
     runIn: null,
     setting: null,
+    waits: false,
     level: null,
+    levelDepth: null,
     levelStrength: null,
     days: null,
     chance: shown.chance ?? null,
@@ -80,7 +85,9 @@ function wayRecipe({ plan, ways }: PlanCheckResult, index: number): Recipe | nul
     takeOut: way.take_out ?? null,
     runIn: way.run_in ?? null,
     setting: way.setting ?? null,
+    waits: full.wait !== undefined,
     level: way.level ?? null,
+    levelDepth: way.level_depth ?? null,
     levelStrength: way.level_strength ?? null,
     days: way.days ?? null,
     chance: way.chance ?? null,
@@ -96,10 +103,6 @@ export function recipeOf(result: PlanCheckResult, way?: number): Recipe | null {
 /** What an entry stands for. A stored index always has its way: both were stored together. */
 export function storedRecipe(check: CheckEntry): Recipe | null {
   return isWhole(check) && hasPlan(check.shown) ? recipeOf(check.shown, check.way) : null;
-}
-
-export function isWait({ level, days }: Recipe): boolean {
-  return level !== null || days !== null;
 }
 
 /** Nothing goes in, neither by bucket nor by hose. */

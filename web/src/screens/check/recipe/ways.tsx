@@ -8,10 +8,11 @@ import { recipeOf, type Recipe } from "./chosen";
 
 /** What a way comes to, in a few words, so that ways can be compared without opening each. */
 function summaryOf(recipe: Recipe): string {
-  const { level, days, runIn, takeOut, buckets } = recipe;
+  const { waits, level, days, runIn, takeOut, buckets } = recipe;
   const strength = write(recipe.strength);
   if (level !== null) return say("ways.to_level", { level: write(level) });
   if (days !== null) return sayCount("ways.to_days", days);
+  if (waits) return say("ways.to_use_up");
   if (runIn !== null && buckets === 0)
     return say("ways.to_run", { amount: write(runIn), strength });
   if (takeOut !== null)
