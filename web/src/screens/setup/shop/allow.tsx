@@ -7,7 +7,7 @@ import { askedOf, givenOf, NumberRows, type NumberPart } from "../numberrow";
 import { ChoicePart } from "../part";
 import { massUnit, type ShopForm, type YesNo } from "./shop";
 import type { SetupProps } from "../steps";
-import { useTogether } from "./target";
+import { useTogether } from "../together";
 
 function carryParts({ units }: Form): readonly NumberPart[] {
   return [

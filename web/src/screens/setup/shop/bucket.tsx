@@ -3,7 +3,7 @@ import type { Form } from "../form";
 import { Question } from "../frame";
 import { askedOf, NumberRows, type NumberPart } from "../numberrow";
 import type { SetupProps } from "../steps";
-import { useTogether } from "./target";
+import { useTogether } from "../together";
 
 function partsOf({ units: { pail, jug } }: Form): readonly NumberPart[] {
   return [

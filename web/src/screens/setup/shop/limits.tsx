@@ -2,7 +2,7 @@ import { TextField } from "../../../elements/fields/textfield";
 import { say } from "../../../words/say";
 import { Question, type Asked } from "../frame";
 import type { SetupProps } from "../steps";
-import { useTogether } from "./target";
+import { useTogether } from "../together";
 
 const PARTS = ["strong", "weak", "closeness"] as const;
 

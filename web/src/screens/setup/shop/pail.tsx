@@ -8,7 +8,7 @@ import { givenOf, NumberRows, type NumberPart } from "../numberrow";
 import { ChoicePart } from "../part";
 import type { MeasureBy } from "./shop";
 import type { SetupProps } from "../steps";
-import { useTogether } from "./target";
+import { useTogether } from "../together";
 
 const MEASURED_BY: readonly Option<MeasureBy>[] = (["jug", "pail"] as const).map((value) => ({
   value,

@@ -1,25 +1,10 @@
 import { TextField } from "../../../elements/fields/textfield";
 import { say } from "../../../words/say";
-import { useCore } from "../../core";
-import { checkOf } from "../../gate";
-import { machineOf, type Form } from "../form";
 import { Question, type Asked } from "../frame";
 import type { SetupProps } from "../steps";
+import { useTogether } from "../together";
 
 const PARTS = ["low", "aim", "high"] as const;
-
-/** Order is settled by pycore with the whole machine; faults of other pages are not this page's. */
-export function useTogether(form: Form, paths: readonly string[]) {
-  const core = useCore();
-  return async () => {
-    const check = checkOf(await core.ask("read_machine", { machine: machineOf(form) }));
-    if (check === null) return null;
-    const errors = check.errors.filter((error) =>
-      paths.some((path) => error.path.startsWith(`body.machine.${path}`)),
-    );
-    return { errors, doubts: [] };
-  };
-}
 
 export function TargetStep(props: SetupProps) {
   const { form, change } = props;

@@ -10,7 +10,7 @@ import { askedOf, givenOf, NumberRows, type NumberPart } from "../numberrow";
 import { ChoicePart } from "../part";
 import type { SetupProps } from "../steps";
 import type { DipFrom, LevelTrue, ReadAs } from "./tank";
-import { useTogether } from "../shop/target";
+import { useTogether } from "../together";
 
 const READ_AS: readonly Option<ReadAs>[] = [
   { value: "depth", word: readAsWord("depth"), drawing: <ToolDrawing tool="stick" /> },

@@ -6,7 +6,7 @@ import { Question } from "../frame";
 import { givenOf, NumberRows, type NumberPart } from "../numberrow";
 import { ChoicePart } from "../part";
 import type { SetupProps } from "../steps";
-import { useTogether } from "../shop/target";
+import { useTogether } from "../together";
 
 const DRAINS: readonly Option<"yes" | "no">[] = (["yes", "no"] as const).map((value) => ({
   value,
