@@ -25,7 +25,8 @@ class Standing:
 
     standing: ``as_written``, ``corrected``, ``withdrawn``, ``conflict``, ``disputed`` (one of a
     fork that is open), ``left_out`` (one of a fork that was decided). by: ids of the corrections
-    and withdrawals about it that count, or that contradict one another.
+    and withdrawals about it that count, or that contradict one another. content: of a withdrawn
+    entry what it said last.
     """
 
     entry: Entry
@@ -145,14 +146,23 @@ def _amended(entry: Entry, group: list[Entry], open_lines: frozenset[str]) -> St
     if any(e.hash in open_lines for e in group):
         return Standing(entry, "conflict", *plain, by=tuple(sorted({e.id for e in group})))
     if all(e.kind == "withdrawal" for e in left):
-        return Standing(entry, "withdrawn", *plain, by=by)
-    if len(left) > 1 or left[0].body["kind"] != entry.kind:
+        said = _survivors([e for e in group if e.kind == "correction"])
+        last = _corrected(entry, said) if _is_clear(entry, said) else plain
+        return Standing(entry, "withdrawn", *last, by=by)
+    if not _is_clear(entry, left):
         return Standing(entry, "conflict", *plain, by=by)
-    new = left[0].body
+    return Standing(entry, "corrected", *_corrected(entry, left), by=by)
+
+
+def _is_clear(entry: Entry, said: list[Entry]) -> bool:
+    return len(said) == 1 and said[0].body.get("kind") == entry.kind
+
+
+def _corrected(entry: Entry, said: list[Entry]) -> tuple[str, str, int, dict[str, Any]]:
+    new = said[0].body
     measured_at = new.get("measured_at", entry.measured_at)
     measured_s = moment_of(measured_at, "measured_at")[0]
-    machine = new.get("machine", entry.machine)
-    return Standing(entry, "corrected", machine, measured_at, measured_s, new["content"], by)
+    return new.get("machine", entry.machine), measured_at, measured_s, new["content"]
 
 
 def standings(

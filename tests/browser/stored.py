@@ -93,18 +93,28 @@ def put_row(page: Page, row: dict[str, Any]) -> None:
     page.evaluate(_RUN, ["put", row])
 
 
+def about(page: Page, name: str) -> str | None:
+    """The text that the database keeps under a name beside the log, if there is one."""
+    found: dict[str, str] | None = page.evaluate(_RUN, ["about", name])
+    return None if found is None else found["text"]
+
+
+def put_about(page: Page, name: str, text: str | None) -> None:
+    """Puts another text in its place, or takes it away."""
+    if text is None:
+        page.evaluate(_RUN, ["untell", name])
+    else:
+        page.evaluate(_RUN, ["tell", {"name": name, "text": text}])
+
+
 def checkpoint(page: Page) -> str | None:
     """The text of the checkpoint that a start goes by, if there is one."""
-    found: dict[str, str] | None = page.evaluate(_RUN, ["about", "first"])
-    return None if found is None else found["text"]
+    return about(page, "first")
 
 
 def put_checkpoint(page: Page, text: str | None) -> None:
     """Puts another text in its place, or takes it away."""
-    if text is None:
-        page.evaluate(_RUN, ["untell", "first"])
-    else:
-        page.evaluate(_RUN, ["tell", {"name": "first", "text": text}])
+    put_about(page, "first", text)
 
 
 def blank_page(page: Page, server: Server) -> None:

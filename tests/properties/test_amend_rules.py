@@ -5,6 +5,7 @@ import random
 import subprocess
 from typing import Any
 
+from pycore.journal.amend import Standing
 from tests.phones import Phone, check
 from tests.unit.journal.reading import standing_of
 from web.build.node import ensure_node
@@ -28,8 +29,10 @@ const found = cases.map(({ lines, targets }) => {
   });
   const groups = amendedBy(all);
   return targets.map((id) => {
-    const { standing, by } = standingBy(groups, id, "check") ?? { standing: "as_written", by: [] };
-    return [standing, by.map((one) => one.id).sort()];
+    const plain = { standing: "as_written", by: [] };
+    const { standing, by, said } = standingBy(groups, id, "check") ?? plain;
+    const depth = said?.content.dip.depth.text ?? "";
+    return [standing, by.map((one) => one.id).sort(), depth];
   });
 });
 process.stdout.write(JSON.stringify(found));
@@ -60,8 +63,14 @@ def _case(chance: random.Random) -> tuple[dict[str, Any], list[Any]]:
     lines = [json.loads(line) for phone in phones for line in phone.lines]
     chance.shuffle(lines)
     standings = {one.id: one for one in standing_of(*phones).values()}
-    wanted = [[standings[one].standing, sorted(standings[one].by)] for one in targets]
+    wanted = [_told(standings[one]) for one in targets]
     return {"lines": lines, "targets": targets}, wanted
+
+
+def _told(one: Standing) -> list[Any]:
+    """How it stands, by which amendments, and the depth of the correction that it reads with."""
+    depth = one.content["dip"]["depth"]["text"]
+    return [one.standing, sorted(one.by), "" if one.content == one.entry.body else depth]
 
 
 def test_page_and_pycore_agree_about_what_an_entry_says_now() -> None:
@@ -78,5 +87,7 @@ def test_page_and_pycore_agree_about_what_an_entry_says_now() -> None:
     )
     found = json.loads(done.stdout)
     assert found == [wanted for _, wanted in cases]
-    seen = {standing for wanted in found for standing, _ in wanted}
+    told = [one for wanted in found for one in wanted]
+    seen = {standing for standing, _, _ in told}
     assert seen == {"as_written", "corrected", "withdrawn", "conflict"}
+    assert any(standing == "withdrawn" and depth for standing, _, depth in told)

@@ -10,7 +10,7 @@ from pathlib import Path
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import PHONE_SIZE, PICTURES, Theme, heading
-from tests.screens.measure import faint, measured
+from tests.screens.measure import broken, faint, measured
 
 FOLDER = PICTURES / "screens"
 THEMES: tuple[Theme, ...] = ("light", "dark")
@@ -38,7 +38,8 @@ class Album:
             page.emulate_media(color_scheme=theme)
             path = FOLDER / f"{self.language}-{theme}-{self.names[-1]}.png"
             page.screenshot(path=path, full_page=True, animations="disabled")
-            self.wrong += [f"{self.names[-1]} {theme} {found}" for found in faint(page)]
+            found = [*faint(page), *broken(page)]
+            self.wrong += [f"{self.names[-1]} {theme} {one}" for one in found]
         self.wrong += [f"{self.names[-1]} {found}" for found in measured(page)]
 
     def open(self, page: Page, place: str, name: str) -> None:

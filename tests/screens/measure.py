@@ -44,6 +44,12 @@ def measured(page: Page) -> list[str]:
     return wrong
 
 
+def broken(page: Page) -> list[str]:
+    """What axe calls wrong with the page as it stands there, whatever it weighs."""
+    found: list[dict[str, Any]] = Axe().run(page).response["violations"]
+    return [f"axe {entry['id']}: {entry['nodes'][0]['html'][:90]}" for entry in found]
+
+
 def faint(page: Page) -> list[str]:
     """Text under 7:1 in the theme that stands there (large text under 4.5:1), by axe."""
     only = {"runOnly": {"type": "rule", "values": ["color-contrast-enhanced"]}}

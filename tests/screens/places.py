@@ -10,9 +10,21 @@ OF_CHECK = [
 ]
 # Of a machine, without a check.
 ABOUT_MACHINE = ["wrong", "wrong/wrong_drum", "clean-out", "trend", *OF_MACHINE]
-ABOUT_MACHINE += ["print/bucket_scale", "print/log_sheet", *(f"set-up/{step}" for step in SETUP)]
+ABOUT_MACHINE += [
+    "hand-over/show",
+    "print/bucket_scale",
+    "print/log_sheet",
+    *(f"set-up/{step}" for step in SETUP),
+]
 CARDS = ["strength", "dip", "factor", "evaporate", "percent", "top_up", "order", "again", "safety"]
 OF_PHONE = [
     *("settings", "about", "licences", "install", "who", "care", "backup", "handover", "log"),
-    *("tell", "learn", *(f"learn/{card}" for card in CARDS), "practice", *OF_SHOP),
+    *(
+        "take-in/camera",
+        "tell",
+        "learn",
+        *(f"learn/{card}" for card in CARDS),
+        "practice",
+        *OF_SHOP,
+    ),
 ]

@@ -37,6 +37,11 @@ def test_concentrate_at_hand(page: Page) -> None:
     expect(page.get_by_text("2 L", exact=True)).to_be_visible()
     next_page(page, "Work out the recipe")
     press(page, "Use the best reachable")
+    # What the limit changed stands there before and after, and the log keeps both.
+    changed = re.compile(
+        r"aimed at 8.0\s%, about 7\.\d\s%|filled to about \d+\sL instead of 198\sL"
+    )
+    expect(page.locator(".reasons")).to_contain_text(changed)
     press(page, "Save to the log")
     open_entry(page)
     expect(page.get_by_text("Concentrate at hand", exact=True)).to_be_visible()

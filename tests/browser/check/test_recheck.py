@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import heading, picture
 from tests.browser.pouring import pour_all, start_pouring
 from tests.browser.setup.sumpwalk import open_pours
 from tests.browser.sidesteps import to_machine
@@ -93,6 +93,32 @@ def test_weaker_with_a_dip_says_what_to_look_for(page: Page) -> None:
     (again,) = entries(page, "recheck")
     assert again["body"]["dip"]["depth"]["text"] == "400"
     assert again["shown"]["level"]["verdict"] == "lower"
+
+
+@pytest.mark.parametrize("minutes", [12, 95])
+def test_early_and_late_are_taken_with_their_minutes(page: Page, minutes: int) -> None:
+    poured(page)
+    (pour,) = entries(page, "pour")
+    at = datetime.fromisoformat(pour["measured_at"]) + timedelta(minutes=minutes, seconds=5)
+    page.clock.install(time=at)
+    page.reload()
+    main = page.get_by_role("main")
+    if minutes < 30:
+        expect(main).to_contain_text(f"Only {minutes} minutes since the last bucket")
+        expect(page.get_by_role("heading", name=re.compile("Reading due at"))).to_be_visible()
+    else:
+        expect(main).not_to_contain_text("since the last bucket")
+        expect(page.get_by_role("heading", name=re.compile("Reading due since"))).to_be_visible()
+    picture(page, f"light-recheck-{minutes}-minutes")
+    promised = re.compile(r"\b(will ring|rings|alarm|remind)", re.IGNORECASE)
+    assert not promised.search(main.inner_text())
+    read_again(page, "5.3")
+    expect(main).to_contain_text(f"Read {minutes} minutes after the last bucket.")
+    assert not promised.search(main.inner_text())
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    (again,) = entries(page, "recheck")
+    assert int(again["shown"]["minutes"]) == minutes
 
 
 def test_no_second_reading_is_a_true_answer(page: Page) -> None:

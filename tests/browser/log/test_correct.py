@@ -122,6 +122,28 @@ def test_an_entry_is_taken_back_and_put_back(page: Page) -> None:
     expect(page.locator(".log-row", has_text="reading 4.0")).not_to_contain_text("Taken back")
 
 
+def test_a_corrected_entry_that_is_taken_back_shows_what_it_said_last(page: Page) -> None:
+    checked(page)
+    open_entry(page, "reading 4.0")
+    correct(page)
+    retype(page, "Reading", "5.3")
+    compare(page)
+    save(page)
+    open_entry(page, "reading 5.3")
+    take_back(page, "Wrong machine")
+    start_at(page, "log")
+    row = page.locator(".log-row", has_text="Taken back")
+    expect(row.locator("del")).to_contain_text("reading 5.3")
+    row.click()
+    main = page.get_by_role("main")
+    expect(main.get_by_role("heading", name="Taken back")).to_be_visible()
+    expect(main.locator("del", has_text="was 4.0")).to_be_visible()
+    expect(main.locator(".fact-row", has_text="Reading").first).to_contain_text("5.3")
+    press(page, "Put this entry back")
+    start_at(page, "log")
+    expect(page.locator(".log-row", has_text="reading 5.3")).to_contain_text("Corrected")
+
+
 def test_not_saved_is_said_and_the_next_press_stores_it_once(page: Page) -> None:
     checked(page)
     before = len(rows(page))

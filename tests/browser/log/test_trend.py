@@ -59,11 +59,11 @@ def test_chart_sentence_and_table_agree(phone: Phone, server: Server, theme: The
     look(page)
     page.get_by_role("link", name="How often here").click()
     field(page, "Check at least").fill("0")
-    press(page, "Save the intervals")
+    press(page, "Save to the log")
     expect(page.get_by_role("main")).to_contain_text("between 1 and 365")
     field(page, "Check at least").fill("2")
     look(page)
-    press(page, "Save the intervals")
+    press(page, "Save to the log")
     expect(page.get_by_text("at least every 2 days")).to_be_visible()
     assert look.wrong == []
 

@@ -9,6 +9,7 @@ import { isAsked } from "../store/written/despite";
 import { opened } from "../store/log/journal";
 import { heldOf, machineById } from "../store/log/machines";
 import { isExample } from "../store/phone/which";
+import { recalled } from "../store/underway/drafts";
 import { say } from "../words/say";
 import { BackupScreen } from "./backup/backup";
 import { HandoverScreen } from "./backup/handover";
@@ -121,6 +122,8 @@ const LEAVES_THE_PHONE: ReadonlySet<string> = new Set(["backup", "take-in", "tab
 function Place() {
   const [first, second, third, ...rest] = route.value.parts;
   if (first === undefined) return <MachinesScreen />;
+  // A page that takes up a draft before it is whole would go on from an older one.
+  if (!recalled.value) return null;
   if (isExample && LEAVES_THE_PHONE.has(first)) return <NotInExample />;
   if (first === "take-in" && second === "camera") return <CameraScreen />;
   const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;

@@ -7,7 +7,7 @@ import type { CheckEntry, PourEntry } from "../store/log/entry";
 import { entryById } from "../store/log/journal";
 import { heldOf } from "../store/log/machines";
 import { write } from "../words/numbers";
-import { say } from "../words/say";
+import { say, sayCount } from "../words/say";
 import { writeClock, writeMoment } from "../words/times";
 import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
@@ -26,6 +26,15 @@ export function dueWords(pour: PourEntry): string {
   const due = pour.body.recheck_due_at ?? pour.measured_at;
   const key = Date.parse(due) > now_ms.value ? "recheck.due" : "recheck.due_since";
   return say(key, { time: timeOf(due) });
+}
+
+const MINUTE_MS = 60_000;
+
+/** A reading before its time is taken too, and it is said how early it is; null from then on. */
+function earlyWords({ measured_at: last, body }: PourEntry): string | null {
+  if (Date.parse(body.recheck_due_at ?? last) <= now_ms.value) return null;
+  const minutes = Math.floor((now_ms.value - Date.parse(last)) / MINUTE_MS);
+  return sayCount("recheck.early", Math.max(0, minutes));
 }
 
 /** "2 of 5 buckets poured"; null where no pour is open. */
@@ -109,6 +118,7 @@ function OpenPour({ machine }: { readonly machine: string }) {
 /** On the machine's own page, first of all. */
 export function Tasks({ machine, check }: { machine: string; check: CheckEntry | undefined }) {
   const due = dueRecheck(machine);
+  const early = due === undefined ? null : earlyWords(due);
   const isWaiting =
     check !== undefined &&
     pouringOf(machine).value === null &&
@@ -121,6 +131,7 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
       {due === undefined ? null : (
         <section class="task">
           <h2>{dueWords(due)}</h2>
+          {early === null ? null : <p>{early}</p>}
           <div class="places">
             <PlaceLink to={address("machines", machine, "recheck")}>
               {say("recheck.enter")}

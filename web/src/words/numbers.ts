@@ -1,10 +1,9 @@
 // pycore rounds and chooses the unit. Here a number only gets its decimal sign and its space.
 import type { Shown } from "../core/messages";
+import { countIn, decimalIn } from "./decimal";
 import { isCountKey, isKey, LOCALE, say, sayCount } from "./say";
 
 const NO_BREAK = "\u00a0";
-const THIN = "\u202f";
-const GROUPS_FROM = 10_000;
 
 /** Turkish writes the sign in front: the place comes from the language, not from us. */
 const PERCENT_FIRST =
@@ -15,15 +14,12 @@ export const DECIMAL_SIGN =
   ".";
 
 export function writeDecimal(value: number, least: number, most: number): string {
-  const grouped = Math.abs(value) >= GROUPS_FROM;
-  return new Intl.NumberFormat(LOCALE, {
-    minimumFractionDigits: least,
-    maximumFractionDigits: most,
-    useGrouping: grouped,
-  })
-    .formatToParts(value)
-    .map((part) => (part.type === "group" ? THIN : part.value))
-    .join("");
+  return decimalIn(LOCALE, value, least, most);
+}
+
+/** A count that stands in a sentence beside another one. */
+export function writeCount(count: number): string {
+  return countIn(LOCALE, count);
 }
 
 /** The number without its unit: "13 7/16", "8,5". */

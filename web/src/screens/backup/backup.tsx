@@ -7,6 +7,7 @@ import { lines } from "../../store/log/journal";
 import { noteExported } from "../../store/log/exported";
 import type { Line } from "../../store/log/lines";
 import { errorSentence } from "../../words/errors";
+import { writeCount } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import { CoreTrouble } from "../foot";
@@ -44,7 +45,7 @@ function usePrepared(): { readonly prepared: Prepared | null; readonly trouble: 
   return { prepared: { file, count, now, lines: stored }, trouble: null };
 }
 
-const kilobytes = (file: File): string => String(Math.max(1, Math.round(file.size / 1000)));
+const kilobytes = (file: File): string => writeCount(Math.max(1, Math.round(file.size / 1000)));
 
 function Ways() {
   return (

@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { frameFrom, isComplete, textOf, withFrame, type Gathered } from "../../store/log/frames";
+import { writeCount } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
 import { useAwake } from "../check/pour/wake";
 import { back, replace } from "../route";
@@ -138,7 +139,7 @@ function Ticks({ gathered }: { readonly gathered: Gathered }) {
   const { count, parts } = gathered;
   return (
     <>
-      <p role="status">{sayCount("frames.got", count, { got: String(parts.size) })}</p>
+      <p role="status">{sayCount("frames.got", count, { got: writeCount(parts.size) })}</p>
       <ol class="frame-ticks" aria-hidden="true">
         {Array.from({ length: count }, (_, place) => (
           <li key={place} class={parts.has(place) ? "has" : ""}>

@@ -4,11 +4,12 @@ import { MainAction, OtherAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { goOnWithout, lacking } from "../../store/log/journal";
 import type { Lack } from "../../store/log/lacking";
+import { writeCount } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
 import { address, back, go, replace } from "../route";
 
 function sentence({ found, count }: Lack): string {
-  const blanks = { count: String(count) };
+  const blanks = { count: writeCount(count) };
   return found < count ? sayCount("missing.short", found, blanks) : say("missing.changed", blanks);
 }
 

@@ -83,14 +83,16 @@ function PutBack({ entry, withdrawal }: { readonly entry: AnyEntry; readonly wit
 export function AmendedPart({ entry }: { readonly entry: AnyEntry }) {
   const { amended } = entry;
   if (amended === undefined) return null;
-  const { standing, by } = amended;
+  const { standing, by, said } = amended;
   const [first] = by;
+  // What was taken back had been corrected before: its old words are told too.
+  const told = said === undefined || by.includes(said) ? by : [...by, said];
   return (
     <section class="stated amended">
       <h2>{say(`amend.is_${standing}`)}</h2>
       {standing === "conflict" ? <p>{say("amend.conflict_text")}</p> : null}
       {standing === "withdrawn" ? <p>{say("amend.withdrawn_text")}</p> : null}
-      {by.map((amendment) => (
+      {told.map((amendment) => (
         <One key={amendment.id} entry={entry} amended={amended} amendment={amendment} />
       ))}
       {standing === "withdrawn" && first !== undefined && by.length === 1 ? (

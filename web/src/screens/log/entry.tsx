@@ -13,10 +13,9 @@ import {
 } from "../../store/log/entry";
 import { deedById, entryById, load } from "../../store/log/journal";
 import { machineById } from "../../store/log/machines";
-import { isUsed } from "../../store/log/lines";
 import { levelChangeWord, toldKindWord, waterWord, wayTitle } from "../../words/codes";
 import { fieldFromPath } from "../../words/fields";
-import { writeTyped } from "../../words/numbers";
+import { writeCount, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { Apart } from "../check/reading/apart";
@@ -148,7 +147,7 @@ function PourSteps({ test }: { readonly test: CalibrateSumpBody | undefined }) {
 
 function Versions({ entry }: { readonly entry: AnyEntry }) {
   const blanks = {
-    number: String(entry.seq),
+    number: writeCount(entry.seq),
     build: entry.versions.build,
     pycore: entry.versions.pycore,
   };
@@ -195,10 +194,10 @@ function DeedEntryScreen({
   );
 }
 
-/** What the page showed at first, where the numbers were corrected since: readable, and not the present one. */
+/** What the page showed at first, where the numbers were corrected since: readable, and not the last one. */
 function ShownAtFirst({ entry }: { readonly entry: CheckEntry }) {
   const was = entry.amended?.was;
-  if (was?.kind !== "check" || !isUsed(entry)) return null;
+  if (was?.kind !== "check" || entry.amended?.said === undefined) return null;
   const first: CheckEntry = { ...was, place: entry.place };
   return (
     <details class="fold">

@@ -9,7 +9,7 @@ import { opened } from "../../store/log/journal";
 import { careOf, saveFact, typedCare, type CareFact } from "../../store/written/shop";
 import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";
-import { NotSaved } from "../check/notsaved";
+import { NotSaved, saveWord } from "../check/notsaved";
 import type { Saving } from "../check/save";
 import { useCore } from "../core";
 import { back } from "../route";
@@ -83,7 +83,7 @@ function CareForm() {
           about={JSON.stringify(form)}
           busy={saving.kind === "saving"}
         >
-          {say("care.save")}
+          {saveWord(saving)}
         </MainAction>
       }
     >

@@ -1,7 +1,7 @@
 // The trend in plain sentences: the same numbers as in the chart and the table.
 import type { TrendResult } from "../../core/messages";
 import { cleanOutReason } from "../../words/codes";
-import { write } from "../../words/numbers";
+import { write, writeCount } from "../../words/numbers";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeDay } from "../../words/times";
 
@@ -16,14 +16,14 @@ export function strengthSentences({ strength }: TrendResult): readonly string[] 
   if (strength === undefined) return [say("trend.none")];
   const { readings, below, above, direction, shown } = strength;
   const days = Math.max(1, Math.round(strength.over_d));
-  const ends = { first: write(shown.first), last: write(shown.last), all: String(readings) };
+  const ends = { first: write(shown.first), last: write(shown.last), all: writeCount(readings) };
   const first =
     direction === "too_few"
       ? sayCount("trend.too_few", readings)
       : sayCount(MOVES[direction], days, ends);
   const out = [
-    ...(below > 0 ? [say("trend.below", { n: String(below), ...ends })] : []),
-    ...(above > 0 ? [say("trend.above", { n: String(above), ...ends })] : []),
+    ...(below > 0 ? [say("trend.below", { n: writeCount(below), ...ends })] : []),
+    ...(above > 0 ? [say("trend.above", { n: writeCount(above), ...ends })] : []),
   ];
   const isIn = direction !== "too_few" && out.length === 0;
   return [

@@ -32,6 +32,8 @@ export interface Standing {
   readonly standing: "corrected" | "withdrawn" | "conflict";
   /** Those that count, or that contradict one another. */
   readonly by: readonly Amendment[];
+  /** The correction that the entry now reads with, or read with last before it was withdrawn. */
+  readonly said?: Amendment;
 }
 
 const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
@@ -116,13 +118,21 @@ function survivorsOf(group: readonly Amendment[]): readonly Amendment[] {
   return left.length === 0 ? group : left;
 }
 
+/** The correction where there is just one and it is of the entry's own kind. */
+function clearOf(left: readonly Amendment[], kind: string): { readonly said?: Amendment } {
+  const [said, ...more] = left;
+  return said?.of === kind && more.length === 0 ? { said } : {};
+}
+
 function standingOf(group: readonly Amendment[], kind: string): Standing {
   const left = survivorsOf(group);
-  const [first] = left;
   if (group.some(({ isDisputed }) => isDisputed)) return { standing: "conflict", by: group };
-  if (left.every((one) => one.kind === "withdrawal")) return { standing: "withdrawn", by: left };
-  if (left.length > 1 || first?.of !== kind) return { standing: "conflict", by: left };
-  return { standing: "corrected", by: left };
+  if (left.every((one) => one.kind === "withdrawal")) {
+    const before = survivorsOf(group.filter((one) => one.kind === "correction"));
+    return { standing: "withdrawn", by: left, ...clearOf(before, kind) };
+  }
+  const clear = clearOf(left, kind);
+  return { standing: clear.said === undefined ? "conflict" : "corrected", by: left, ...clear };
 }
 
 /** What amends each entry, by the entry's id. An entry that is not there stands as it was written. */

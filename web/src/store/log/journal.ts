@@ -12,7 +12,7 @@ import { askToKeep } from "./keeping";
 import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
 import { lineOf, sortLines, type Line, type Placed } from "./lines";
-import { recallPourings } from "../underway/pouring";
+import { recallDrafts } from "../underway/drafts";
 import { isExample, STORE } from "../phone/which";
 import { dropLacking, noteIfGone, type Head } from "./witness";
 
@@ -167,9 +167,8 @@ function take(now: Held): void {
 async function fetchAll(): Promise<void> {
   await fillExample();
   const wanted = need;
-  const read = await readHeld(held.value, wanted);
   // Before the first page is drawn: it tells how many buckets are poured.
-  if (held.value === null) await recallPourings();
+  const [read] = await Promise.all([readHeld(held.value, wanted), recallDrafts()]);
   take(read);
   if (wanted !== need) await fetchAll();
 }
@@ -195,6 +194,7 @@ async function readAgain(anew = false): Promise<void> {
     await fetchAll();
   } catch (error) {
     state.value = { kind: "failed", trouble: troubleOf(error) };
+    await recallDrafts();
   }
 }
 

@@ -132,11 +132,10 @@ function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
 }
 
 /** The line as it reads with its correction: content, time and machine of the new one, at the old place. */
-function corrected({ text }: Line, { by }: Standing): Unplaced | null {
+function corrected({ text }: Line, said: Amendment): Unplaced | null {
   const line = parsedLine(text);
-  const [amendment] = by;
-  if (line === null || amendment === undefined) return null;
-  const { of: kind, content: body, machine, measured_at } = amendment;
+  if (line === null) return null;
+  const { of: kind, content: body, machine, measured_at } = said;
   const { id, log, seq, wall, versions } = line;
   return entryFrom({
     ...{ id, log, seq, wall, versions, schema: ENTRY_SCHEMA, kind, body },
@@ -144,14 +143,15 @@ function corrected({ text }: Line, { by }: Standing): Unplaced | null {
     measured_at: measured_at ?? line["measured_at"],
     ...("by" in line ? { by: line["by"] } : {}),
     // What was shown of the old numbers would be an old result beside new ones.
-    ...(amendment.shown === null ? {} : { shown: amendment.shown }),
+    ...(said.shown === null ? {} : { shown: said.shown }),
   });
 }
 
 function amended(line: Line, standing: Standing | undefined): Unplaced | null {
   const { entry } = line;
   if (entry === null || standing === undefined) return entry;
-  const now = standing.standing === "corrected" ? corrected(line, standing) : entry;
+  const { said } = standing;
+  const now = said === undefined ? entry : corrected(line, said);
   return now === null ? null : { ...now, amended: { ...standing, was: entry } };
 }
 

@@ -3,7 +3,6 @@
 import { signal, type Signal } from "@preact/signals";
 import { dropDraft, followDrafts, readDraft, writeDraft } from "./drafts";
 import { newId } from "../log/ids";
-import { notedTicks, noteTicks } from "./tickbook";
 import type { PlanContent, PourContent } from "../written/deed";
 
 /** A state that was reached: its place among the steps of the recipe, and when. */
@@ -29,13 +28,6 @@ export interface Pouring {
   readonly quick: boolean;
   /** The entry as it was first sent to the store, so that a second try is the same one. */
   readonly prepared: PourContent | null;
-  /** Counts what was kept of this machine's pours: of two notes the higher one is the later. */
-  readonly writes?: number;
-}
-
-interface Ended {
-  readonly ended: true;
-  readonly writes: number;
 }
 
 const open = new Map<string, Signal<Pouring | null>>();
@@ -75,46 +67,11 @@ export function followPourings(): void {
   });
 }
 
-const writes = new Map<string, number>();
-
-function nextWrite(machine: string): number {
-  const next = Math.max(writes.get(machine) ?? 0, pouringOf(machine).value?.writes ?? 0) + 1;
-  writes.set(machine, next);
-  return next;
-}
-
 /** False when it could not be kept: then nothing has changed. */
 function keep(machine: string, pouring: Pouring): boolean {
-  const kept = { ...pouring, writes: nextWrite(machine) };
-  if (!writeDraft(`pouring.${machine}`, kept)) return false;
-  noteTicks(machine, JSON.stringify(kept));
-  pouringOf(machine).value = kept;
+  if (!writeDraft(`pouring.${machine}`, pouring)) return false;
+  pouringOf(machine).value = pouring;
   return true;
-}
-
-function readNoted(text: string): Pouring | Ended | null {
-  try {
-    const noted: unknown = JSON.parse(text);
-    if (isPouring(noted)) return noted;
-    return (noted as Partial<Ended> | null)?.ended === true ? (noted as Ended) : null;
-  } catch {
-    return null;
-  }
-}
-
-/** At a start: what a killed browser had not written of its notes any more. */
-export async function recallPourings(): Promise<void> {
-  for (const [machine, text] of await notedTicks()) {
-    const noted = readNoted(text);
-    const count = noted?.writes ?? 0;
-    const known = Math.max(writes.get(machine) ?? 0, stored(machine)?.writes ?? 0);
-    if (noted === null || count <= known) continue;
-    writes.set(machine, count);
-    const pouring = "ended" in noted ? null : noted;
-    if (pouring === null) dropDraft(`pouring.${machine}`);
-    else writeDraft(`pouring.${machine}`, pouring);
-    pouringOf(machine).value = pouring;
-  }
 }
 
 export function beginPouring(
@@ -141,7 +98,6 @@ export function changePouring(machine: string, change: Partial<Pouring>): boolea
 }
 
 export function endPouring(machine: string): void {
-  noteTicks(machine, JSON.stringify({ ended: true, writes: nextWrite(machine) } satisfies Ended));
   dropDraft(`pouring.${machine}`);
   pouringOf(machine).value = null;
 }

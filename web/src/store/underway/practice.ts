@@ -2,7 +2,7 @@
 // practised has no part in the log. It outlasts a reload and goes with the next deal.
 import { signal, type ReadonlySignal } from "@preact/signals";
 import type { PracticeLevel } from "../../core/messages";
-import { readDraft, writeDraft } from "./drafts";
+import { followDrafts, readDraft, writeDraft } from "./drafts";
 
 export const LEVELS = ["alike", "rich", "full", "band"] as const satisfies readonly PracticeLevel[];
 export const NUMBER_STEPS = ["volume", "strength", "room", "take_out", "top_up"] as const;
@@ -62,6 +62,12 @@ function stored(): Practice | null {
 
 const current = signal<Practice | null>(stored());
 export const practice: ReadonlySignal<Practice | null> = current;
+
+export function followPractice(): void {
+  followDrafts((name) => {
+    if (name === DRAFT) current.value = stored();
+  });
+}
 
 function keep(next: Practice): void {
   current.value = next;

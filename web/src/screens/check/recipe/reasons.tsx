@@ -5,6 +5,10 @@ import { write, writeTyped } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import { secondLine } from "../reading/apart";
 import { formula } from "../reading/formula";
+import type { Recipe } from "./chosen";
+
+/** Why a recipe does not fill up to its mark. */
+const LESS_HIGH: ReadonlySet<string> = new Set(["stock_short", "water_short", "not_filled_up"]);
 
 /** The input with the largest share, as pycore gave it: what to measure again in doubt. */
 function largestShare(result: PlanCheckResult): string | null {
@@ -27,7 +31,27 @@ function roomReason({ assessment, shown }: PlanCheckResult): string {
     : say("reason.over", { over: write(level.over), full });
 }
 
-export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): readonly string[] {
+/** Aim and level that the limits above did not allow, beside what became of them. */
+function changesOf({ assessment, shown }: PlanCheckResult, recipe: Recipe): readonly string[] {
+  const full = assessment.level?.shown.full_volume;
+  const [aim, strength] = [write(shown.aim), write(recipe.strength)];
+  const [wanted, volume] = [full === undefined ? "" : write(full), write(recipe.volume)];
+  const isLower = recipe.cautions.some((code) => LESS_HIGH.has(code));
+  return [
+    recipe.verdict === "on_target" || aim === strength
+      ? ""
+      : say("reason.changed", { aim, strength }),
+    isLower && wanted !== "" && wanted !== volume && shown.fill_to === undefined
+      ? say("reason.lower", { wanted, volume })
+      : "",
+  ];
+}
+
+export function reasonsOf(
+  result: PlanCheckResult,
+  machine: MachineTyped,
+  recipe: Recipe,
+): readonly string[] {
   const { assessment, shown } = result;
   const level = assessment.level?.shown;
   const bucket = {
@@ -51,6 +75,7 @@ export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): reado
     }),
     roomReason(result),
     say("reason.bucket", bucket),
+    ...changesOf(result, recipe),
     share === null ? "" : shareSentence(share),
   ].filter((line) => line !== "");
 }
@@ -58,15 +83,17 @@ export function reasonsOf(result: PlanCheckResult, machine: MachineTyped): reado
 export function Reasons({
   result,
   machine,
+  recipe,
 }: {
   readonly result: PlanCheckResult;
   readonly machine: MachineTyped;
+  readonly recipe: Recipe;
 }) {
   return (
     <section class="reasons">
       <h2>{say("reason.title")}</h2>
       <ul>
-        {reasonsOf(result, machine).map((line) => (
+        {reasonsOf(result, machine, recipe).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

@@ -159,7 +159,7 @@ export function RecipeView({
       <Pours recipe={recipe} />
       <BeforeAfter result={result} recipe={recipe} now={now} />
       <Chance result={result} recipe={recipe} />
-      <Reasons result={result} machine={machine} />
+      <Reasons result={result} machine={machine} recipe={recipe} />
       <Cautions codes={cautions} />
       {children}
     </>
