@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from fractions import Fraction
 
+from pycore.desk.bounds import refuse_too_many_litres, refuse_unsure_litres
 from pycore.desk.messages import DipTyped, Units
 from pycore.desk.reader import Reader, placed
 from pycore.desk.records import Typed
@@ -168,7 +169,8 @@ def level_from(
     """What was read says about the sump.
 
     Errors: ``out_of_range`` outside the sump, limits as the stick or scale shows them in the unit
-    that was typed; ``not_for_kind`` and ``order`` for fields that contradict each other.
+    that was typed; ``not_for_kind`` and ``order`` for fields that contradict each other;
+    ``too_uncertain`` where the litres could be off by more than the sump holds.
     """
     sump = tank.sump
     depth, read, sides_mm = _depth_read(reader, tank, dip, path)
@@ -185,6 +187,13 @@ def level_from(
     # What has drained back is in the sump already; all other hidden coolant is not.
     counts = hidden is not None and (tank.is_true_running or not hidden.drains_back)
     hidden_l = hidden.volume_l if hidden is not None and counts else None
+    beside = hidden_l or Measured(0.0, 0.0)
+    circuit_l = volume.value + beside.value
+    refuse_too_many_litres(tank, depth.value, circuit_l, f"{path}.depth", units.stick)
+    try:
+        refuse_unsure_litres(tank, volume, beside, dip, (path, sump_path))
+    except Fault as fault:
+        raise placed(fault, fault.path, units.plate) from None
     drains = hidden is not None and hidden.drains_back
     blocked = _blocked(sides_mm, is_running, units.stick, f"{path}.clean_side")
     said = {

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from pycore.desk.bounds import refuse_unsure_strength
 from pycore.desk.factor import ask_about_inside
 from pycore.desk.instrument import Glass
 from pycore.desk.reader import Reader, placed
@@ -133,7 +134,7 @@ def strength_from(
     """What the reading says, and notes on it; without any factor there is no per cent.
 
     Errors: those of ``read_typed``; ``off_scale``; ``out_of_range`` for a strength that cannot be
-    or a temperature outside the table; all at fields below ``path``.
+    or a temperature outside the table; ``too_uncertain``; all at fields below ``path``.
     """
     place = f"{path}.shows"
     texts = [(reading.shows, place)]
@@ -156,6 +157,7 @@ def strength_from(
     if used.at(corrected.brix.value).is_beyond:
         more.append("beyond_chart")
     strength = _multiplied(corrected, used, glass, place)
+    refuse_unsure_strength(strength, reading, path)
     said["factor"] = tidy(_plain_factor(corrected, used, strength), "1")
     edges = (target.low_pct, target.high_pct) if target else ()
     said.update(strength_shown(strength, edges))

@@ -266,6 +266,7 @@ export type ErrorCode =
   | "unknown_unit"
   | "wrong_dimension"
   | "order"
+  | "too_uncertain"
   | "not_rising"
   | "not_for_kind"
   | "obstacle_too_large"
@@ -2243,14 +2244,14 @@ export interface PlanRecipeBody {
    */
   never_above_l?: number;
   /**
-   * Liquid that does not show on the stick: pipes, filters, a second tank.
+   * Liquid that does not show on the stick: pipes, filters, a second tank. Without strength_pct it is the sump's own coolant: same strength, same error of the reading.
    */
   hidden?: {
     volume_l: {
       value: number;
       u: number;
     };
-    strength_pct: {
+    strength_pct?: {
       value: number;
       u: number;
     };
