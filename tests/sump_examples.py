@@ -127,10 +127,14 @@ def refused(ask: Ask, check: Body) -> dict[str, Any]:
     """Requests that are refused, each with the code that its name says."""
     risen = _with_sump(check, rise=_mm("60"))["machine"]
     dip = {**check["dip"], "clean_side": _mm("300")}
+    diluted = {"text": "9", "unit": "1"}
+    shows, u = {"text": "2", "unit": "Brix"}, {"text": "10", "unit": "Brix"}
+    unsure = {"shows": shows, "u": u, "diluted": diluted}
     return {
         "error_not_for_kind": ask("read_machine", {"machine": risen}),
         "error_obstacle_too_large": ask("assess_sump", {"sump": _CROWDED}),
         "error_thousands": ask("assess_sump", {"sump": {**BOX, "length": _mm("1,200")}}),
         "error_pours_contradict": ask("calibrate_sump", _CONTRADICTING),
         "error_screen_blocked": ask("plan_check", {**check, "dip": dip}),
+        "error_too_uncertain": ask("plan_check", {**check, "reading": unsure}),
     }

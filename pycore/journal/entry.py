@@ -7,7 +7,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Any
 
-from pycore.journal.line import opened
+from pycore.journal.line import MOST_SEQ, opened
 from pycore.journal.migrations import ENTRY_SCHEMA, KINDS_BEFORE, migrated
 from pycore.journal.strict import parsed_object, short
 from pycore.journal.times import moment_of
@@ -92,7 +92,7 @@ def _text(message: dict[str, Any], name: str, form: re.Pattern[str]) -> str:
 def _newer(line: str, digest: str, message: dict[str, Any]) -> Entry:
     seq, wall_s, offset_min = message.get("seq"), None, None
     log = _text(message, "log", _ID)
-    if not isinstance(seq, int) or isinstance(seq, bool) or seq < 1 or not log:
+    if type(seq) is not int or not 1 <= seq <= MOST_SEQ or not log:
         log, seq = "", 0
     wall = message.get("wall")
     if isinstance(wall, str):

@@ -15,7 +15,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, field
 from typing import Any
 
-from pycore.journal.line import is_sealed
+from pycore.journal.line import MOST_SEQ, is_sealed
 from pycore.journal.strict import parsed_object
 from pycore.quantity.fault import Fault
 
@@ -82,8 +82,8 @@ class _Header:
 
 def _head_from(part: Any) -> Head:
     log, count, head = part["log"], part["count"], part["head"]
-    fits = _ID.fullmatch(log) and _HASH.fullmatch(head) and isinstance(count, int) and count > 0
-    if not fits or isinstance(count, bool) or len(part) > 3:
+    fits = _ID.fullmatch(log) and _HASH.fullmatch(head) and type(count) is int
+    if not fits or not 0 < count <= MOST_SEQ or len(part) > 3:
         raise ValueError(log)
     return Head(log, count, head)
 

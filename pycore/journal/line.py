@@ -13,6 +13,8 @@ from typing import Any
 
 from pycore.quantity.fault import Fault
 
+# The contract's largest number of a line in its log.
+MOST_SEQ = 1_000_000_000
 _SEAL = re.compile(r'(.*),"hash":"([0-9a-f]{64})"\}', re.DOTALL)
 # The first schema knew no seal. Its lines were written by one program, in this order.
 _SCHEMA_1 = re.compile(r'\{"id":"[0-9a-f]{32}","log":"[0-9a-f]{32}","seq":[0-9]+,"schema":1,.*\}')

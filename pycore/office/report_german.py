@@ -20,6 +20,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "open_pour": "Eimer eingefüllt seit {time}: {poured}, es sollte mehr folgen",
         "no_reading": "nie gemessen",
         "old_reading": "Prüfung fällig: letzte Messung am {last}, Tage von Prüfung zu Prüfung {n}",
+        "clean_out_due": "Zeit für eine Reinigung: {why}",
         "out_of_range": "letzte Messung {strength}: {state}",
         "conflicts": "{n} Einträge widersprechen sich: jemand muss entscheiden",
         "machines": "Maschinen",
@@ -124,5 +125,10 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "stop_reason.holiday": "Betriebsruhe",
         "stop_reason.repair": "Reparatur",
         "stop_reason.other": "anderer Grund",
+        "trend.reason.germs_act": "Der letzte Dipslide sagt: ablassen und reinigen.",
+        "trend.reason.germs_review": "Der letzte Dipslide sagt: überprüfen.",
+        "trend.reason.ph_dropped_far": "Der pH ist seit dem Neuansatz weit gefallen.",
+        "trend.reason.smells": "Es roch mehr als einmal in vier Wochen.",
+        "trend.reason.old": "Der Ansatz ist älter als der Abstand der Reinigungen.",
     }
 )

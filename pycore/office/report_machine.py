@@ -9,7 +9,7 @@ from pycore.desk.log.due_checks import CheckDue, check_due
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.spells import bands_of, rests_of
 from pycore.desk.log.state import machine_now
-from pycore.journal.state import AT_REST, MachineNow
+from pycore.journal.state import AT_REST, Folded, MachineNow
 from pycore.office.report_chart import Mark, Span, Trend
 from pycore.office.report_page import MachineShown
 from pycore.office.report_times import day_word, ticks_of, time_word
@@ -109,9 +109,9 @@ def _use(machine: MachineNow, language: Language) -> str:
 
 
 def machine_shown(
-    machine: MachineNow, time: Period, every_d: float, language: Language
+    machine: MachineNow, folded: Folded, time: Period, language: Language
 ) -> tuple[MachineShown, list[str], list[Point]]:
-    """The machine for the page, what it waits for, and its history. every_d: days to a check."""
+    """The machine for the page, what it waits for, and its history."""
     now = machine_now(machine, time.now_s)
     points = history_of(machine)
     strength = now.strength.strength if now.strength else None
@@ -134,7 +134,7 @@ def machine_shown(
         levels=levels,
         said=_said(points, language),
     )
-    due = check_due(machine, every_d, time.now_s)
+    due = check_due(machine, folded, time.now_s)
     return shown, _waits(machine, due, shown, language), points
 
 
@@ -158,6 +158,9 @@ def _waits(
         waits.append(say("conflicts", n=str(len(machine.conflicts))))
     if due.resting:
         return waits
+    if due.clean_out:
+        why = " ".join(say(f"trend.reason.{code}") for code in due.clean_out)
+        waits.append(say("clean_out_due", why=why))
     if machine.strength is None:
         return [*waits, say("no_reading")]
     if due.due:

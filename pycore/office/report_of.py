@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from pycore.desk.log.due_checks import every_d_of
 from pycore.desk.log.history import Point
 from pycore.journal.amend import AMENDING, Standing
 from pycore.journal.entry import INVENTED, Entry
@@ -108,9 +107,8 @@ def report_of(log: OpenLog, language: Language) -> Report:
     period = _period(log)
     shown, waiting, points, names = [], [], [], {}
     machines = log.folded.machines
-    every_d = every_d_of(log.folded, "check_every_d")
     for place, machine in enumerate(machines, 1):
-        page, waits, history = machine_shown(machine, period, every_d, language)
+        page, waits, history = machine_shown(machine, log.folded, period, language)
         say(f"[3/3] {page.name} ({place} of {len(machines)})")
         shown.append(page)
         names[machine.machine] = page.name

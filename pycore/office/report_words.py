@@ -20,6 +20,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "open_pour": "buckets poured since {time}: {poured}, more was to come",
         "no_reading": "never read",
         "old_reading": "check due: last reading on {last}, days from check to check {n}",
+        "clean_out_due": "time for a clean-out: {why}",
         "out_of_range": "last reading {strength}: {state}",
         "conflicts": "{n} entries contradict one another: somebody has to decide",
         "machines": "Machines",
@@ -124,5 +125,10 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "stop_reason.holiday": "holiday",
         "stop_reason.repair": "repair",
         "stop_reason.other": "other reason",
+        "trend.reason.germs_act": "The last dip slide says: drain and clean.",
+        "trend.reason.germs_review": "The last dip slide says: look into it.",
+        "trend.reason.ph_dropped_far": "The pH fell far below the first fill.",
+        "trend.reason.smells": "It smelled more than once in four weeks.",
+        "trend.reason.old": "The charge is older than the clean-out interval.",
     }
 )

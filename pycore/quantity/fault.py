@@ -32,6 +32,7 @@ _SENTENCES = {
     "unknown_unit": "this unit is not known",
     "wrong_dimension": "this unit measures something else",
     "order": "this contradicts another setting",
+    "too_uncertain": "what follows is too uncertain to say anything",
     "not_rising": "depth and litres must both rise from row to row",
     "not_for_kind": "this field belongs to another kind of sump",
     "obstacle_too_large": "what stands in the liquid leaves no free surface",

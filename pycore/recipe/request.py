@@ -20,6 +20,17 @@ class SumpState:
 
 
 @dataclass(frozen=True)
+class HiddenState:
+    """What does not show on the stick, in litres; None for the sump's own coolant and strength.
+
+    One coolant has one error of the reading: a strength of its own is another measurement.
+    """
+
+    volume_l: Measured
+    strength_pct: Measured | None = None
+
+
+@dataclass(frozen=True)
 class Target:
     """Target band in per cent by volume, edges included, and the strength to aim for."""
 
@@ -131,7 +142,7 @@ class PlanRequest:
     bucket: Bucket
     draw_off: DrawOff
     never_above_l: float | None = None
-    hidden: SumpState | None = None
+    hidden: HiddenState | None = None
     pail: Pail | None = None
     effort: Effort | None = None
     unit: MixingUnit | None = None
@@ -159,9 +170,9 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
     volume = seen + hidden
     strength = ask.sump.strength_pct
     if ask.sump.volume_l.value + ask.hidden.volume_l.value > 0:
-        held = seen * variable(strength, "strength")
-        held = held + hidden * variable(ask.hidden.strength_pct, "hidden_strength")
-        strength = result(held / volume)
+        seen_pct, own_pct = variable(strength, "strength"), ask.hidden.strength_pct
+        hidden_pct = seen_pct if own_pct is None else variable(own_pct, "hidden_strength")
+        strength = result((seen * seen_pct + hidden * hidden_pct) / volume)
     above_l = ask.hidden.volume_l.value
     never = None if ask.never_above_l is None else ask.never_above_l + above_l
     seen_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l

@@ -6,6 +6,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
+from pycore.quantity.known import KNOWN
 from tests.fuzz.seeds import examples, pool, written
 
 # What fingers, other programs and other countries type: edges, other forms, other signs.
@@ -23,6 +24,15 @@ MOMENTS = [
     "2026-11-25", "2026-11-25T12:00:00+01:00", "0001-01-01T00:00:00+14:00", "2026-02-29",
     "9999-12-31T23:59:59-14:00", "2026-11-25T12:00", "1970-01-01T00:00:00Z", "2026-13-01",
 ]  # fmt: skip
+# The ends of what may be typed, each in its own unit: what follows from them has limits too.
+ENDS = sorted(
+    {
+        (f"{end:.15g}", known.unit)
+        for known in KNOWN.values()
+        for end in (known.minimum, known.above, known.maximum, known.below)
+        if known.typed and end is not None
+    }
+)
 ODD = [None, True, False, 0, -1, 1, 2.5, 1e308, -0.0, 10**30, "", "x", "\u202e", "\x00", [], {}]
 CUTS = ["", "\x00", "{", "}", '"', ",", "\\", "\n", "\r\n", "\ufeff", "\ud800", "9" * 50, "[" * 30]
 
@@ -70,6 +80,9 @@ def _replaced(draw: st.DrawFn, part: Any, name: str) -> Any:
     """Another value where ``part`` stands: one of the same name, a typed form, or anything."""
     same = pool().get(name, [])
     likely = TYPED if name == "text" else UNITS if name == "unit" else MOMENTS
+    if _is_typed(part) and draw(st.integers(0, 3)) == 0:
+        ends = [end for end in ENDS if end[1] == part.get("unit")] or ENDS
+        return dict(zip(("text", "unit"), draw(st.sampled_from(ends)), strict=True))
     if _is_typed(part) and draw(st.integers(0, 3)):
         return {**part, "text": draw(st.sampled_from(TYPED))}
     if _is_typed(part) and draw(st.booleans()):

@@ -7,7 +7,7 @@ PREFIX = "sheet."
 # Of the office's report alone: the phone does not carry these.
 REPORT_PREFIX = "report."
 # Words of the app that the report says too, under their whole key.
-REPORT_ALSO = "stop_reason."
+REPORT_ALSO = ("stop_reason.", "trend.reason.")
 LONGEST_LINE = 100
 
 HEAD = '''"""Generated from shared/words/{file} by `python3 -m web contract`. Do not edit."""
@@ -24,11 +24,11 @@ FOOT = "    }\n)\n"
 
 
 def words_module(
-    words: dict[str, Any], prefix: str, also: str | None = None, file: str = "en.json"
+    words: dict[str, Any], prefix: str, also: tuple[str, ...] | None = None, file: str = "en.json"
 ) -> str:
     """The text of the module with the sentences below a prefix, laid out as the formatter would.
 
-    also: keys that begin with it come too, as they are.
+    also: keys that begin with one of them come too, as they are.
     """
     found = {key[len(prefix) :]: text for key, text in words.items() if key.startswith(prefix)}
     if also is not None:

@@ -3,6 +3,7 @@ import { render } from "preact";
 import { startCore } from "./core/client";
 import { startOffline } from "./offline";
 import { App } from "./screens/app";
+import { followMarks } from "./screens/backup/marks";
 import { CoreContext } from "./screens/core";
 import { followAddress } from "./screens/route";
 import { followOtherWindows, readJournal } from "./store/log/journal";
@@ -27,6 +28,7 @@ followOtherWindows();
 void readKeeping();
 noteBuild(new Date());
 const core = startCore();
+followMarks(core);
 // Drafts are written at every change already, so there is nothing left to store before a reload.
 startOffline({ phase: core.phase, storeDrafts: () => Promise.resolve() });
 root.replaceChildren();

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from dataclasses import dataclass
 
 from pycore.desk.check.dip import Dipped
@@ -10,7 +9,7 @@ from pycore.desk.contract.reader import Reader
 from pycore.desk.contract.records import Typed
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
-from pycore.recipe.request import SumpState
+from pycore.recipe.request import HiddenState, SumpState
 
 
 @dataclass(frozen=True)
@@ -26,7 +25,7 @@ class Circuit:
         pumpable_l = self.dipped.level.pumpable_l
         return None if pumpable_l is None else max(pumpable_l, 0.0)
 
-    def at(self, read_pct: Measured) -> tuple[SumpState, SumpState | None]:
+    def at(self, read_pct: Measured) -> tuple[SumpState, HiddenState | None]:
         """The sump at the strength that was read, and what does not show beside it.
 
         Litres and per cent by volume; None where nothing is hidden.
@@ -34,13 +33,8 @@ class Circuit:
         sump, hidden_l = SumpState(self.dipped.level.volume_l, read_pct), self.dipped.hidden_l
         if hidden_l is None:
             return sump, None
-        if self.strength_pct is not None:
-            return sump, SumpState(hidden_l, Measured(self.strength_pct, read_pct.u))
-        # The same coolant, so the same error of the reading: the planner adds the two variances,
-        # and this share of them makes the mixture just as uncertain as the reading itself.
-        seen_l = sump.volume_l.value
-        times = math.sqrt(1 + 2 * seen_l / hidden_l.value) if hidden_l.value > 0 else 1.0
-        return sump, SumpState(hidden_l, Measured(read_pct.value, read_pct.u * times))
+        own = None if self.strength_pct is None else Measured(self.strength_pct, read_pct.u)
+        return sump, HiddenState(hidden_l, own)
 
 
 def read_circuit(reader: Reader, dipped: Dipped, typed: Typed | None, path: str) -> Circuit:

@@ -9,6 +9,7 @@ from pycore.desk.contract.messages import DipTyped, Units
 from pycore.desk.contract.reader import Reader, placed
 from pycore.desk.contract.records import Typed
 from pycore.desk.contract.results import Level
+from pycore.desk.setup.bounds import refuse_too_many_litres, refuse_unsure_litres
 from pycore.desk.setup.tank import Hidden, Tank, worth_of_one
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
@@ -155,7 +156,8 @@ def level_from(
     """What was read says about the sump.
 
     Errors: ``out_of_range`` outside the sump, limits as the stick or scale shows them in the unit
-    that was typed; ``not_for_kind`` and ``order`` for fields that contradict each other.
+    that was typed; ``not_for_kind`` and ``order`` for fields that contradict each other;
+    ``too_uncertain`` where the litres could be off by more than the sump holds.
     """
     sump = tank.sump
     depth, read, sides_mm = _depth_read(reader, tank, dip, path)
@@ -172,6 +174,13 @@ def level_from(
     # What has drained back is in the sump already; all other hidden coolant is not.
     counts = hidden is not None and (tank.is_true_running or not hidden.drains_back)
     hidden_l = hidden.volume_l if hidden is not None and counts else None
+    beside = hidden_l or Measured(0.0, 0.0)
+    circuit_l = volume.value + beside.value
+    refuse_too_many_litres(tank, depth.value, circuit_l, f"{path}.depth", units.stick)
+    try:
+        refuse_unsure_litres(tank, volume, beside, dip, (path, sump_path))
+    except Fault as fault:
+        raise placed(fault, fault.path, units.plate) from None
     drains = hidden is not None and hidden.drains_back
     blocked = _blocked(sides_mm, is_running, units.stick, f"{path}.clean_side")
     said = {

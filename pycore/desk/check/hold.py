@@ -13,6 +13,7 @@ from pycore.desk.check.strength import strength_from
 from pycore.desk.contract.messages import HoldCheckBody, LastCheck, LaterReading, MachineTyped
 from pycore.desk.contract.reader import Reader, placed
 from pycore.desk.contract.results import HoldCheckResult, PlanCheckResult, Section
+from pycore.desk.setup.bounds import STRENGTH_U_MOST_PCT
 from pycore.desk.setup.factor import read_factor
 from pycore.desk.setup.instrument import read_glass
 from pycore.desk.setup.machine import Machine, read_machine
@@ -77,7 +78,10 @@ def _read_pct(read: LaterReading) -> Measured:
 
 
 def _last_reading(body: HoldCheckBody, checked: PlanCheckResult | None) -> LastReading | None:
-    """The newest strength: of a later reading, else of the last check after its recipe."""
+    """The newest strength: of a later reading, else of the last check after its recipe.
+
+    None where that recipe's outcome may be off by more than any strength there is.
+    """
     moment_from(body.now, "body.now")
     if body.read is not None:
         age_d = _age_d(body.read.at, "body.read.at", body.now)
@@ -85,7 +89,9 @@ def _last_reading(body: HoldCheckBody, checked: PlanCheckResult | None) -> LastR
     if body.last is None or checked is None:
         return None
     age_d = _age_d(body.last.at, "body.last.at", body.now)
-    return LastReading(checked.plan.final.strength_pct, age_d, DRIFT_PCT_D)
+    reached_pct = checked.plan.final.strength_pct
+    is_known = reached_pct.u <= STRENGTH_U_MOST_PCT
+    return LastReading(reached_pct, age_d, DRIFT_PCT_D) if is_known else None
 
 
 def _usual(

@@ -8,6 +8,7 @@ from fractions import Fraction
 from pycore.desk.contract.reader import Reader, placed
 from pycore.desk.contract.records import FluidTyped, ReadingTyped
 from pycore.desk.contract.results import Strength
+from pycore.desk.setup.bounds import refuse_unsure_strength
 from pycore.desk.setup.factor import ask_about_inside
 from pycore.desk.setup.instrument import Glass, how_read
 from pycore.quantity.fault import Fault
@@ -128,7 +129,7 @@ def strength_from(
     """What the reading says, and notes on it; without any factor there is no per cent.
 
     Errors: those of ``read_typed``; ``off_scale``; ``out_of_range`` for a strength that cannot be
-    or a temperature outside the table; all at fields below ``path``.
+    or a temperature outside the table; ``too_uncertain``; all at fields below ``path``.
     """
     place = f"{path}.shows"
     texts = [(reading.shows, place)]
@@ -151,6 +152,7 @@ def strength_from(
     if used.at(corrected.brix.value).is_beyond:
         more.append("beyond_chart")
     strength = _multiplied(corrected, used, glass, place)
+    refuse_unsure_strength(strength, reading, path)
     said["factor"] = tidy(_plain_factor(corrected, used, strength), "1")
     band = (target.low_pct, target.high_pct) if target else None
     said.update(strength_shown(strength, band))

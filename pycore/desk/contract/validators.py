@@ -3110,9 +3110,9 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                 raise JsonSchemaValueException('type', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'type': 'object'}, rule='type')
             data__hidden_is_dict = isinstance(data__hidden, dict)
             if data__hidden_is_dict:
-                data__hidden__missing_keys = set(['volume_l', 'strength_pct']) - data__hidden.keys()
+                data__hidden__missing_keys = set(['volume_l']) - data__hidden.keys()
                 if data__hidden__missing_keys:
-                    raise JsonSchemaValueException('required', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l', 'strength_pct']}, rule='required')
+                    raise JsonSchemaValueException('required', value=data__hidden, name='' + (name_prefix or 'data') + '.hidden', definition={'required': ['volume_l']}, rule='required')
                 data__hidden_keys = set(data__hidden.keys())
                 if 'volume_l' in data__hidden_keys:
                     data__hidden_keys.remove('volume_l')

@@ -1,22 +1,25 @@
-"""How often a shop wants its machines checked and cleaned out, and which check is due.
+"""How often a shop wants its machines checked and cleaned out, and where either is due.
 
 List, machine's page, trend, handover and the office's report all ask here.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from pycore.advice.due import CHECK_EVERY_D, CLEAN_OUT_EVERY_D
+from pycore.desk.check.look import LookLimitsTyped
 from pycore.desk.contract.build import built
 from pycore.desk.contract.checked import checked
 from pycore.desk.contract.reader import Reader
 from pycore.desk.contract.records import Typed
+from pycore.desk.log.clean_due import clean_out_of
 from pycore.desk.log.state import name_of
 from pycore.journal.line import from_store
-from pycore.journal.state import AT_REST, Folded, MachineNow, folded
+from pycore.journal.state import AT_REST, Folded, MachineNow, folded, of_this_charge
 from pycore.journal.times import DAY_S, moment_of
 from pycore.journal.union import gathered, read_lines
+from pycore.quantity.fault import Fault
 
 _PUBLISHED_D = {"check_every_d": CHECK_EVERY_D, "clean_out_every_d": CLEAN_OUT_EVERY_D}
 
@@ -31,10 +34,11 @@ class DueChecksBody:
 
 @dataclass(frozen=True)
 class CheckDue:
-    """When a machine's next check is due by the shop's interval, days.
+    """When a machine's next check is due by the shop's interval, days, and its clean-out.
 
     read_at, due_s (seconds since 1970): None without a reading of this charge, which is due at
-    once. resting: nothing is due while the machine rests.
+    once. resting: nothing is due while the machine rests. clean_out: what speaks for one, the
+    strongest first; empty where nothing does.
     """
 
     machine: str
@@ -44,6 +48,7 @@ class CheckDue:
     every_d: float
     read_at: str | None = None
     due_s: int | None = None
+    clean_out: list[str] = field(default_factory=list)
 
 
 def shop_number(now: Folded, fact: str) -> float | None:
@@ -64,8 +69,20 @@ def every_d_of(now: Folded, fact: str) -> float:
     return _PUBLISHED_D[fact] if own_d is None else own_d
 
 
-def check_due(machine: MachineNow, every_d: float, now_s: int) -> CheckDue:
-    """By the last reading of this charge. every_d: days; now_s: seconds since 1970."""
+def _clean_out(machine: MachineNow, now: Folded, now_s: int) -> list[str]:
+    """As machine's page and trend have it; nothing where the shop's limits cannot be read."""
+    found = now.shop.get("look_limits")
+    limits = None if found is None else built(LookLimitsTyped, found.entry.content["look_limits"])
+    every_d, charge = every_d_of(now, "clean_out_every_d"), of_this_charge(machine.ordered)
+    try:
+        return clean_out_of(machine, charge, limits, every_d, now_s).reasons
+    except Fault:
+        return []
+
+
+def check_due(machine: MachineNow, now: Folded, now_s: int) -> CheckDue:
+    """By this charge and the facts of the shop. now_s: seconds since 1970."""
+    every_d = every_d_of(now, "check_every_d")
     state = machine.state.entry.content["state"] if machine.state else "in_use"
     last = machine.strength.entry if machine.strength else None
     due_s = None if last is None else last.measured_s + int(every_d * DAY_S)
@@ -78,14 +95,14 @@ def check_due(machine: MachineNow, every_d: float, now_s: int) -> CheckDue:
         every_d=every_d,
         read_at=None if last is None else last.measured_at,
         due_s=due_s,
+        clean_out=[] if rests else _clean_out(machine, now, now_s),
     )
 
 
 def checks_due(now: Folded, now_s: int) -> list[CheckDue]:
     """One for each machine that somebody has set up."""
-    every_d = every_d_of(now, "check_every_d")
     machines = (machine for machine in now.machines if machine.definition is not None)
-    return [check_due(machine, every_d, now_s) for machine in machines]
+    return [check_due(machine, now, now_s) for machine in machines]
 
 
 def due_checks(body: DueChecksBody) -> dict[str, list[CheckDue]]:

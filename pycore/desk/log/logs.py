@@ -176,14 +176,16 @@ def handover(body: HandoverBody) -> dict[str, Any]:
     now = folded(_stored(body.lines, body.heads), now_s)
     page = handed_over(now, since_s, now_s)
     names = {machine.machine: name_of(machine) for machine in now.machines}
+    due = checks_due(now, now_s)
 
     def of(machine: str) -> dict[str, str]:
         return {"machine": machine, "name": names.get(machine, "")}
 
     return {
         "open_pours": [{**of(machine), "open": pour} for machine, pour in page.open_pours],
-        "rechecks": [{**of(machine), "due": due} for machine, due in page.rechecks],
-        "checks": [due for due in checks_due(now, now_s) if due.due],
+        "rechecks": [{**of(machine), "due": again} for machine, again in page.rechecks],
+        "checks": [one for one in due if one.due],
+        "clean_outs": [one for one in due if one.clean_out],
         "low_sumps": _low_sumps(now, now_s),
         "states": [{**of(m.machine), "now": state_now(m, now_s)} for m in page.states],
         "said": [{**of(said.machine), **_said(said)} for said in page.said],

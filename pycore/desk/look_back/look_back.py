@@ -12,12 +12,12 @@ from pycore.desk.contract.messages import DipTyped
 from pycore.desk.contract.reader import Reader
 from pycore.desk.contract.records import ReadingTyped
 from pycore.desk.contract.results import Level
+from pycore.desk.log.clean_due import clean_out_of
 from pycore.desk.log.due_checks import every_d_of, shop_number
 from pycore.desk.log.first_ph import earlier, first_ph
 from pycore.desk.log.history import level_of, setup_from
 from pycore.desk.look_back.since import after, own_losses_l_d, went_since
 from pycore.desk.look_back.unlike import reading_doubt
-from pycore.desk.trend.due import clean_out_of
 from pycore.journal.amend import Standing
 from pycore.journal.line import from_store
 from pycore.journal.loss import LevelChange, MostLost, level_change, most_lost, most_lost_l

@@ -6,8 +6,9 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from pycore.advice.losses import usual_steps
+from pycore.desk.log.clean_due import number_of
 from pycore.desk.log.history import history_of
-from pycore.desk.trend.rows import number_of, steps_of
+from pycore.desk.trend.rows import steps_of
 from pycore.journal.amend import Standing
 from pycore.journal.poured import poured
 from pycore.journal.recheck import Went

@@ -27,6 +27,9 @@ def _u_share(reader: Reader, fluid: FluidTyped, number: float, path: str) -> flo
     if fluid.factor_u is None:
         return FACTOR_U_SHARE[fluid.factor_known_by or "sheet"]
     read = reader.read(fluid.factor_u, "factor_u", f"{path}.factor_u")
+    if read.value > number:
+        limit = {"maximum": number, "unit": "1"}
+        raise Fault("order", f"{path}.factor_u", read.value, limit)
     share = read.value / number
     if share > UNUSUAL_U_SHARE:
         usual = (0.0, UNUSUAL_U_SHARE * number)
@@ -56,7 +59,8 @@ def read_factor(reader: Reader, fluid: FluidTyped, path: str) -> Factor | None:
     """The fluid's factor with its standard uncertainty, or None when it is not known.
 
     Errors: those of ``read_typed`` and ``factor_from_chart``; ``order`` for a factor beside a
-    chart, or for what belongs to a factor where there is none.
+    chart, for what belongs to a factor where there is none, and for a factor that is less sure
+    than it is large.
     """
     if fluid.factor_on is not None:
         moment_from(fluid.factor_on, f"{path}.factor_on")

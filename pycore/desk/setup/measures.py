@@ -125,7 +125,11 @@ def _frustum(m: _Measures) -> Sump:
 
 
 def _table(m: _Measures) -> Sump:
-    """The measured table. Error: ``missing`` at the u of a row when only others have one."""
+    """The measured table.
+
+    Errors: ``missing`` at the u of a row when only others have one; ``order`` for one that is
+    larger than the whole sump.
+    """
     read, place = m.reader, f"{m.path}.points"
     points = m.typed.points or []
     depths = [
@@ -138,7 +142,12 @@ def _table(m: _Measures) -> Sump:
     known = [u_l for u_l in us if u_l is not None]
     if known and len(known) < len(us):
         raise Fault("missing", f"{place}[{us.index(None)}].u")
-    return shapes.table(depths, volumes, m.full_mm, m.u_share, m.rim_mm, known or None)
+    sump = shapes.table(depths, volumes, m.full_mm, m.u_share, m.rim_mm, known or None)
+    for i, u_l in enumerate(known):
+        if u_l > sump.full_volume_l:
+            limit = {"maximum": sump.full_volume_l, "unit": "L"}
+            raise Fault("order", f"{place}[{i}].u", u_l, limit)
+    return sump
 
 
 _SHAPES: dict[str, Callable[[_Measures], Sump]] = {

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from pycore.desk.contract.messages import MachineTyped, PailTyped, SumpTyped, UnitTyped, WaysTyped
 from pycore.desk.contract.reader import Reader, placed
 from pycore.desk.contract.records import Typed
+from pycore.desk.setup.bounds import most_depth_mm
 from pycore.desk.setup.machine import Machine
 from pycore.quantity.fault import Fault
 from pycore.recipe.request import (
@@ -40,14 +41,15 @@ def read_never_above(reader: Reader, typed: SumpTyped, sump: Sump, path: str) ->
     """Litres at the mark that may not be passed with the pump stopped, or None without one.
 
     Errors: those of ``read_typed``; ``order`` below the full mark; ``out_of_range`` above the
-    rim; limits in the unit that was typed.
+    rim or where no sump holds so much; limits in the unit that was typed.
     """
     given, place = typed.never_above_depth, f"{path}.never_above_depth"
     if given is None:
         return None
     read = reader.read(given, "never_above_mm", place)
-    limit = {"minimum": sump.full_depth_mm, "maximum": sump.rim_depth_mm, "unit": "mm"}
-    if not sump.full_depth_mm <= read.value <= sump.rim_depth_mm:
+    most_mm = most_depth_mm(sump)
+    limit = {"minimum": sump.full_depth_mm, "maximum": most_mm, "unit": "mm"}
+    if not sump.full_depth_mm <= read.value <= most_mm:
         code = "order" if read.value < sump.full_depth_mm else "out_of_range"
         raise placed(Fault(code, place, read.value, limit), place, read.unit.name)
     return sump.volume_from_depth(read.value, place)

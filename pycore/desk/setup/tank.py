@@ -21,6 +21,8 @@ from pycore.sump.sump import Sump
 
 # Relative standard uncertainty of what does not show on the stick: common practice, no source.
 HIDDEN_U_SHARE = 0.25
+# Litres of a whole circuit, however they are divided.
+MOST_L = KNOWN["circuit_volume_l"].maximum or 0.0
 
 # Fields of each kind of sump; the others belong to every kind.
 _MEASURED = ("obstacles",)
@@ -94,8 +96,8 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
 
     Errors: those of ``read_typed``; ``not_for_kind`` for a field of another kind of sump; those
     of the shapes (``order``, ``not_rising``, ``obstacle_too_large``); ``out_of_range`` for a shape
-    that holds less or more litres than any sump; ``order`` for a rest as large as the sump. Paths
-    begin with ``path``.
+    that holds less or more litres than any sump, also with what is hidden; ``order`` for a rest as
+    large as the sump. Paths begin with ``path``.
     """
     _refuse_other_kinds(typed, path)
     sump = _read_sump(reader, typed, path)
@@ -110,7 +112,7 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
         stick,
         typed.read_as or "depth",
         typed.level_true == "running",
-        _hidden(reader, typed, path),
+        _hidden(reader, typed, sump, path),
         rest_l,
     )
 
@@ -132,10 +134,15 @@ def _refuse_other_kinds(typed: SumpTyped, path: str) -> None:
             raise Fault("not_for_kind", f"{path}.{name}", got, {"allowed": list(own)})
 
 
-def _hidden(reader: Reader, typed: SumpTyped, path: str) -> Hidden | None:
+def _hidden(reader: Reader, typed: SumpTyped, sump: Sump, path: str) -> Hidden | None:
     if typed.hidden is None:
         return None
-    volume_l = reader.value(typed.hidden.volume, "hidden_l", f"{path}.hidden.volume")
+    place = f"{path}.hidden.volume"
+    read = reader.read(typed.hidden.volume, "hidden_l", place)
+    volume_l, most_l = read.value, max(0.0, MOST_L - sump.full_volume_l)
+    if volume_l > most_l:
+        limit = {"minimum": 0.0, "maximum": most_l, "unit": "L"}
+        raise placed(Fault("out_of_range", place, volume_l, limit), place, read.unit.name)
     u_l = reader.optional(typed.hidden.u, "hidden_u_l", f"{path}.hidden.u")
     u_l = HIDDEN_U_SHARE * volume_l if u_l is None else u_l
     return Hidden(Measured(volume_l, u_l), typed.hidden.drains_back)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from pycore.desk.check.look import LookLimitsTyped
+from pycore.desk.log.clean_due import CleanOutNow
 from pycore.desk.log.spells import BandSpell, Spell
 from pycore.journal.file import Head
 from pycore.quantity.measured import Measured
@@ -108,16 +109,6 @@ class NextCheck:
     every_d: float
     why: str
     resting: bool
-
-
-@dataclass(frozen=True)
-class CleanOutNow:
-    """Age of the charge, and what speaks for a clean-out."""
-
-    reasons: list[str]
-    every_d: float
-    at: str | None = None
-    age_d: float | None = None
 
 
 @dataclass(frozen=True)

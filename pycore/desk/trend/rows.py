@@ -2,36 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, field
-from typing import Any
 
 from pycore.advice.losses import Shared, State, Step
-from pycore.desk.contract.build import built
-from pycore.desk.contract.reader import Reader
-from pycore.desk.contract.records import Typed
+from pycore.desk.log.clean_due import number_of
 from pycore.desk.log.history import Point
 from pycore.desk.trend.messages import Addition, LeftOut, TrendRow
 from pycore.journal.recheck import dip_of
 from pycore.journal.state import AT_REST
 from pycore.journal.times import DAY_S
-from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown, tidy
 
 _MEASURING = frozenset({"check", "recheck"})
 _ADDING = frozenset({"pour", "unknown_addition"})
-
-
-def number_of(content: Mapping[str, Any], name: str, quantity: str) -> float | None:
-    """A typed number of an entry, or None where it is absent or cannot be read."""
-    typed = content.get(name)
-    if typed is None:
-        return None
-    try:
-        return Reader().value(built(Typed, typed), quantity, name)
-    except Fault:
-        return None
 
 
 def added_by(point: Point) -> Addition | None:

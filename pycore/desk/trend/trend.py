@@ -9,11 +9,12 @@ from typing import TypeVar
 from pycore.advice.drift import MOST_READINGS, Slope, direction, theil_sen
 from pycore.advice.losses import LEAST_CHECKS, Losses, losses, usual_steps
 from pycore.desk.contract.checked import checked
+from pycore.desk.log.clean_due import clean_out_of
 from pycore.desk.log.due_checks import check_due, every_d_of
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.spells import Spell, bands_of, rests_of
 from pycore.desk.log.state import name_of
-from pycore.desk.trend.due import clean_out_of, next_check_of
+from pycore.desk.trend.due import next_check_of
 from pycore.desk.trend.messages import (
     LossesShown,
     StrengthTrend,
@@ -178,7 +179,7 @@ def trend(body: TrendBody) -> TrendResult:
     union = gathered(*read_lines(map(from_store, body.lines), checked), body.heads)
     now = folded(union, now_s)
     machine = _machine(body, now)
-    due = check_due(machine, every_d_of(now, "check_every_d"), now_s)
+    due = check_due(machine, now, now_s)
     clean_every_d = every_d_of(now, "clean_out_every_d")
     points = history_of(machine)
     from_s = points[0].entry.measured_s if points else now_s

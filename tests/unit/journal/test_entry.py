@@ -157,6 +157,14 @@ def test_newer_ones_are_kept_with_what_can_be_read_from_outside() -> None:
     assert (strange.content, strange.body, strange.machine) == (None, {}, "")
 
 
+@pytest.mark.parametrize(
+    ("seq", "kept"), [("1000000000", 1_000_000_000), ("1000000001", 0), ("true", 0), ("0", 0)]
+)
+def test_a_number_that_no_log_has_is_no_place_of_a_newer_one(seq: str, kept: int) -> None:
+    line = sealed(f'{{"log":"{"ab" * 16}","schema":9,"seq":{seq}}}')
+    assert read_line(line, checked).seq == kept
+
+
 def test_newer_ones_of_another_build_are_kept_too() -> None:
     line = sealed('{"schema":9,"seq":"first","wall":"noon","kind":["a"]}')
     entry = read_line(line, checked)

@@ -98,6 +98,7 @@ def test_a_trailer_that_counts_wrong() -> None:
         ('"logs":[', '"logs":[7,'),
         ('"count":3', '"count":0'),
         ('"count":3', '"count":true'),
+        ('"count":3', '"count":1000000001'),
         ('"count":3', '"count":3,"colour":"blue"'),
         ('"logs":', '"logs_":'),
         ('"build":"example"', '"build":7'),

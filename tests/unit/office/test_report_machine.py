@@ -2,7 +2,6 @@
 
 import pytest
 
-from pycore.advice.due import CHECK_EVERY_D
 from pycore.office.report_machine import Period, machine_shown
 from pycore.office.report_words import WORDS
 from pycore.sheets.language import Language
@@ -26,8 +25,8 @@ def machine_with(*entries: tuple[str, dict[str, object]]) -> Phone:
 
 
 def waits(phone: Phone, after_s: int = 5 * HOUR_S) -> list[str]:
-    (machine,) = fold(phone).machines
-    return machine_shown(machine, period(after_s), CHECK_EVERY_D, LANGUAGE)[1]
+    now = fold(phone)
+    return machine_shown(now.machines[0], now, period(after_s), LANGUAGE)[1]
 
 
 def test_healthy_machine_waits_for_nothing() -> None:
@@ -47,6 +46,14 @@ def test_old_reading_is_overdue_unless_the_machine_rests() -> None:
     assert waits(machine_with(*entries), 7 * 24 * HOUR_S) == []
     resting = machine_with(*entries, ("machine_state", {"state": "shutdown"}))
     assert waits(resting, 30 * 24 * HOUR_S) == []
+
+
+def test_what_speaks_for_a_clean_out_is_told_in_the_apps_words() -> None:
+    phone = machine_with(*[("check", {**check("342", "5.4"), "look": ["smell"]})] * 2)
+    said = "time for a clean-out: It smelled more than once in four weeks."
+    assert waits(phone) == [said]
+    phone.save("machine_state", {"state": "shutdown"}, 4 * HOUR_S)
+    assert waits(phone) == []
 
 
 def test_a_tag_is_told_with_its_time_and_who_hung_it() -> None:
@@ -78,8 +85,8 @@ def test_charts_hold_every_reading_and_the_band_of_its_day() -> None:
     other["target"]["high"]["text"] = "10"
     phone.save("machine_set", {"machine": other}, 2 * HOUR_S)
     phone.save("check", check("300", "5.0"), 3 * HOUR_S)
-    (machine,) = fold(phone).machines
-    shown, _, points = machine_shown(machine, period(4 * HOUR_S), CHECK_EVERY_D, LANGUAGE)
+    now = fold(phone)
+    shown, _, points = machine_shown(now.machines[0], now, period(4 * HOUR_S), LANGUAGE)
     assert len(points) == 4
     assert shown.strengths is not None
     assert [round(mark.value, 1) for mark in shown.strengths.marks] == [8.1, 7.5]
@@ -97,8 +104,8 @@ def test_rest_is_drawn_from_its_start_to_its_end() -> None:
         ("machine_state", {"state": "in_use"}),
         ("machine_state", {"state": "shutdown"}),
     )
-    (machine,) = fold(phone).machines
-    shown, _, _ = machine_shown(machine, period(6 * HOUR_S), CHECK_EVERY_D, LANGUAGE)
+    now = fold(phone)
+    shown, _, _ = machine_shown(now.machines[0], now, period(6 * HOUR_S), LANGUAGE)
     assert shown.strengths is not None
     spans = [(s.from_s - MORNING_S, s.to_s - MORNING_S) for s in shown.strengths.rests]
     assert spans == [(2 * HOUR_S, 3 * HOUR_S), (4 * HOUR_S, 6 * HOUR_S)]

@@ -10,6 +10,7 @@ from pycore.quantity.measured import Measured
 from pycore.recipe.request import (
     Bucket,
     DrawOff,
+    HiddenState,
     Mixing,
     MixingUnit,
     Pail,
@@ -157,7 +158,7 @@ def test_options_on_their_edges_and_none_at_all() -> None:
 
 def test_hidden_liquid_is_mixed_in_and_raises_the_marks() -> None:
     # By hand: 174 L hold 924 + 100 points; the parts of u by JCGM 100:2008, 5.1.2.
-    hidden = SumpState(Measured(20.0, 1.0), Measured(5.0, 0.2))
+    hidden = HiddenState(Measured(20.0, 1.0), Measured(5.0, 0.2))
     whole = whole_circuit(replace(question(), hidden=hidden, never_above_l=210.0))
     strength = 1024 / 174
     assert whole.sump.volume_l.value == pytest.approx(174.0)
@@ -169,7 +170,7 @@ def test_hidden_liquid_is_mixed_in_and_raises_the_marks() -> None:
 
 
 def test_hidden_liquid_beside_little_and_beside_nothing() -> None:
-    hidden = SumpState(Measured(20.0, 1.0), Measured(5.0, 0.2))
+    hidden = HiddenState(Measured(20.0, 1.0), Measured(5.0, 0.2))
     # 10 L at 8 % and 20 L at 5 %; a third and two thirds of 0.9 L.
     more = whole_circuit(replace(question(10.0, 8.0), hidden=hidden))
     assert more.sump.strength_pct.value == pytest.approx(6.0)
@@ -188,9 +189,17 @@ def test_hidden_liquid_beside_little_and_beside_nothing() -> None:
 )
 def test_what_is_hidden_is_not_taken_out(most_l: float | None, left_l: float) -> None:
     # 154 L show on the stick; the 30 L in the pipes stay there.
-    hidden = SumpState(Measured(30.0, 1.0), Measured(5.0, 0.3))
+    hidden = HiddenState(Measured(30.0, 1.0), Measured(5.0, 0.3))
     ask = replace(question(), hidden=hidden, draw_off=DrawOff(True, 1.0, most_l))
     assert whole_circuit(ask).draw_off == DrawOff(True, 1.0, left_l)
+
+
+@pytest.mark.parametrize("hidden_l", [0.001, 20.0, 5000.0])
+def test_hidden_liquid_of_the_same_coolant_is_as_sure_as_the_reading(hidden_l: float) -> None:
+    # Litres of one strength mix to that strength: their own error changes nothing.
+    hidden = HiddenState(Measured(hidden_l, 0.25 * hidden_l))
+    strength = whole_circuit(replace(question(), hidden=hidden)).sump.strength_pct
+    assert (strength.value, strength.u) == pytest.approx((6.0, 0.3))
 
 
 def test_another_state_keeps_its_doubt() -> None:

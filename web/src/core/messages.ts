@@ -232,6 +232,12 @@ export type Moment = string;
  */
 export type EntryId = string;
 /**
+ * What speaks for a clean-out, the strongest first; empty where nothing does.
+ */
+export type CleanOutReasons = (
+  "germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old"
+)[];
+/**
  * SHA-256 of a line without its last field, hash.
  */
 export type EntryHash = string;
@@ -266,6 +272,7 @@ export type ErrorCode =
   | "unknown_unit"
   | "wrong_dimension"
   | "order"
+  | "too_uncertain"
   | "not_rising"
   | "not_for_kind"
   | "obstacle_too_large"
@@ -1203,7 +1210,7 @@ export interface DrawSheetResult {
  */
 export interface DueChecksBody {
   /**
-   * Rows of the store; the latest reading, clean-out, state and set-up of each machine suffice, with the facts of the shop.
+   * Rows of the store; of each machine suffice the latest reading, clean-out, state, set-up, pH and dip slide, the two latest smells and the first pH of the charge, with the facts of the shop.
    *
    * @maxItems 50000
    */
@@ -1217,7 +1224,7 @@ export interface DueChecksResult {
   checks: CheckDue[];
 }
 /**
- * When a machine's next check is due by the shop's interval. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
+ * When a machine's next check is due by the shop's interval, and what speaks for a clean-out. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
  */
 export interface CheckDue {
   machine: EntryId;
@@ -1230,6 +1237,7 @@ export interface CheckDue {
    * Seconds since 1970.
    */
   due_s?: number;
+  clean_out: CleanOutReasons;
 }
 /**
  * Two to five fresh mixes, each read once with the same freshly zeroed instrument. on: the day of it.
@@ -1652,6 +1660,10 @@ export interface HandoverResult {
    * Those that are due.
    */
   checks: CheckDue[];
+  /**
+   * Those for which something speaks for a clean-out.
+   */
+  clean_outs: CheckDue[];
   /**
    * Items: Sumps with room for at least one whole usable bucket, by their last dip. Machines that are stopped or at rest are not among them.
    */
@@ -2085,7 +2097,7 @@ export interface LookBackResult {
   nitrite_before: EarlierNitrite[];
   topped_up: boolean;
   level?: LevelChange;
-  clean_out: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  clean_out: CleanOutReasons;
   doubts: Doubt[];
 }
 export interface EarlierPh {
@@ -2243,14 +2255,14 @@ export interface PlanRecipeBody {
    */
   never_above_l?: number;
   /**
-   * Liquid that does not show on the stick: pipes, filters, a second tank.
+   * Liquid that does not show on the stick: pipes, filters, a second tank. Without strength_pct it is the sump's own coolant: same strength, same error of the reading.
    */
   hidden?: {
     volume_l: {
       value: number;
       u: number;
     };
-    strength_pct: {
+    strength_pct?: {
       value: number;
       u: number;
     };
@@ -2970,7 +2982,7 @@ export interface TrendLeftOut {
   count: number;
 }
 export interface TrendCleanOut {
-  reasons: ("germs_act" | "germs_review" | "ph_dropped_far" | "smells" | "old")[];
+  reasons: CleanOutReasons;
   every_d: number;
   at?: string;
   age_d?: number;

@@ -1,32 +1,48 @@
-// Which checks are due, by the shop's interval: pycore says so from the latest entries of each machine.
+// Which checks and clean-outs are due: pycore says so from the latest entries of each machine.
 import type { CheckDue, DueChecksBody } from "../core/messages";
+import { careOf, firstPhs, mostOf } from "../store/log/care";
 import { isOfDeed } from "../store/log/entry";
-import { opened, recentPlaced } from "../store/log/journal";
-import type { Placed } from "../store/log/lines";
+import { opened, recentBehind, recentPlaced } from "../store/log/journal";
+import type { Line, Placed } from "../store/log/lines";
 import { say } from "../words/say";
 import { isoWithOffset, writeShortDay } from "../words/times";
 import { useAnswer } from "./backup/asked";
 import { now_ms } from "./now";
 
-/** What a due check can depend on, once a machine and a log; empty for any other entry. */
-function bearing({ entry }: Placed): string {
+/** What of it a due check or clean-out can depend on; the latest of each count, by machine and log. */
+function bearing({ entry }: Placed): readonly string[] {
   if (isOfDeed(entry)) {
-    return entry.kind === "recheck" && entry.body.reading !== undefined ? "read again" : "";
+    return entry.kind === "recheck" && entry.body.reading !== undefined ? ["read again"] : [];
   }
-  if (entry.kind === "check") return "reading" in entry.body ? "read" : "";
-  if (entry.kind === "clean_out") return entry.body.finished ? "emptied" : "";
-  if (entry.kind === "shop_set") return `set ${Object.keys(entry.body).join(" ")}`;
-  return entry.kind === "machine" || entry.kind === "machine_state" ? entry.kind : "";
+  if (entry.kind === "check")
+    return [...("reading" in entry.body ? ["read"] : []), ...careOf(entry)];
+  if (entry.kind === "clean_out") return entry.body.finished ? ["emptied"] : [];
+  if (entry.kind === "shop_set") return [`set ${Object.keys(entry.body).join(" ")}`];
+  return entry.kind === "machine" || entry.kind === "machine_state" ? [entry.kind] : [];
 }
 
-function bearingLines(placed: readonly Placed[]): string[] {
-  const last = new Map<string, string>();
-  for (const one of placed) {
-    const what = bearing(one);
-    const { log, machine } = one.entry;
-    if (what !== "") last.set(`${what} ${log} ${machine}`, one.line.text);
+/** With what corrects them, and what takes a correction back. */
+function bearingLines(placed: readonly Placed[], behind: readonly Line[]): string[] {
+  const first = firstPhs(placed.map(({ entry }) => entry));
+  const times = new Map<string, number>();
+  const isLate = (name: string, most: number): boolean => {
+    const before = times.get(name) ?? 0;
+    times.set(name, before + 1);
+    return before < most;
+  };
+  const chosen = [...placed].reverse().filter((one) => {
+    const { id, log, machine } = one.entry;
+    const late = bearing(one).filter((what) => isLate(`${what} ${log} ${machine}`, mostOf(what)));
+    return late.length > 0 || first.has(id);
+  });
+  const ids = new Set(chosen.map(({ entry }) => entry.id));
+  const texts = chosen.map(({ line }) => line.text).reverse();
+  for (const { amends, id, text } of behind) {
+    if (!ids.has(amends)) continue;
+    ids.add(id);
+    texts.push(text);
   }
-  return [...last.values()];
+  return texts;
 }
 
 export type DueChecks = ReadonlyMap<string, CheckDue>;
@@ -37,7 +53,7 @@ const ASKED_EVERY_MS = 3_600_000;
 /** By machine; empty until pycore has answered. */
 export function useDueChecks(): DueChecks {
   const isRead = opened.value.kind === "ready";
-  const lines = isRead ? bearingLines(recentPlaced.value) : [];
+  const lines = isRead ? bearingLines(recentPlaced.value, recentBehind.value) : [];
   const hour = Math.floor(now_ms.value / ASKED_EVERY_MS);
   const about = `${String(hour)} ${lines.map((line) => line.slice(-66)).join()}`;
   const body: DueChecksBody = { lines, now: isoWithOffset(new Date(now_ms.peek())) };
@@ -52,4 +68,10 @@ export function checkDueWords(check: CheckDue | undefined): string | null {
   return say("machine.check_due", {
     day: writeShortDay(new Date(check.due_s * 1000).toISOString()),
   });
+}
+
+/** What is due at a machine, a line for each. */
+export function dueWords(check: CheckDue | undefined): readonly string[] {
+  const words = [checkDueWords(check), check?.clean_out.length ? say("clean.due") : null];
+  return words.filter((word) => word !== null);
 }

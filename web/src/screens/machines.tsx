@@ -18,7 +18,7 @@ import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/without/partial";
 import { firstPlace } from "./check/place";
-import { checkDueWords, useDueChecks } from "./due";
+import { dueWords, useDueChecks } from "./due";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go, replace } from "./route";
@@ -27,7 +27,13 @@ import { stateOf } from "./state";
 import { pressing, TaskLines } from "./tasks";
 import { StatedLine } from "./told/stated";
 
-function Row({ machine, due }: { readonly machine: MachineEntry; readonly due: string | null }) {
+function Row({
+  machine,
+  due,
+}: {
+  readonly machine: MachineEntry;
+  readonly due: readonly string[];
+}) {
   const check = lastCheck(machine.machine);
   const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
@@ -46,7 +52,11 @@ function Row({ machine, due }: { readonly machine: MachineEntry; readonly due: s
         {isReadingOpen(check) && !isResting(machine.machine) ? (
           <span class="machine-due">{say("machine.open")}</span>
         ) : null}
-        {due === null ? null : <span class="machine-due">{due}</span>}
+        {due.map((words) => (
+          <span key={words} class="machine-due">
+            {words}
+          </span>
+        ))}
         <TaskLines machine={machine.machine} />
       </a>
     </li>
@@ -164,7 +174,7 @@ export function MachinesScreen() {
       <ul class="machine-list">
         {inOrder(list).map((machine) => (
           <Safe key={machine.machine} instead={<BareRow machine={machine} />}>
-            <Row machine={machine} due={checkDueWords(due.get(machine.machine))} />
+            <Row machine={machine} due={dueWords(due.get(machine.machine))} />
           </Safe>
         ))}
       </ul>

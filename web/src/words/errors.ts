@@ -98,11 +98,18 @@ function mainSentence(error: DeskError, blanks: Blanks): string {
   if (error.code === "order") return orderSentence(error, blanks);
   // What was worked out from two dips was typed by nobody: it is told in the sentence alone.
   if (error.code === "screen_blocked") return say("error.screen_blocked", apart(error));
+  if (error.code === "too_uncertain") {
+    return say("error.too_uncertain", { ...blanks, ...apart(error) });
+  }
   const key = PLAIN[error.code];
   return key === undefined ? say("error.other", { ...blanks, code: error.code }) : say(key, blanks);
 }
 
-const WORKED_OUT: readonly DeskError["code"][] = ["screen_blocked", "obstacle_too_large"];
+const WORKED_OUT: readonly DeskError["code"][] = [
+  "screen_blocked",
+  "obstacle_too_large",
+  "too_uncertain",
+];
 
 /** `name` is used where the asked field stands alone and its path says less than the page knows. */
 export function errorSentence(error: DeskError, name?: string): string {

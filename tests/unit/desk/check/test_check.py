@@ -5,6 +5,8 @@ from typing import Any
 
 import pytest
 
+from pycore.desk.contract.build import built
+from pycore.recipe.request import PlanRequest, whole_circuit
 from tests.properties.plans import broken_laws
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, check, refusal
 
@@ -167,18 +169,15 @@ def test_what_does_not_show_on_the_stick_counts_in_the_balance() -> None:
     assert got["plan"]["totals"]["concentrate_l"] > plain["plan"]["totals"]["concentrate_l"]
 
 
-def test_same_coolant_has_one_error_of_the_reading() -> None:
-    def u_now_pct(machine: dict[str, Any]) -> float:
-        request = ask("plan_check", check(machine))["request"]
-        seen_l = request["sump"]["volume_l"]["value"]
-        parts = [(seen_l, request["sump"]["strength_pct"]["u"])]
-        if "hidden" in request:
-            hidden = request["hidden"]
-            parts.append((hidden["volume_l"]["value"], hidden["strength_pct"]["u"]))
-        total_l = sum(volume_l for volume_l, _ in parts)
-        return sum((volume_l * u / total_l) ** 2 for volume_l, u in parts) ** 0.5
-
-    assert u_now_pct(changed("sump.hidden", HIDDEN)) == pytest.approx(u_now_pct(WHEEL_LATHE))
+@pytest.mark.parametrize("hidden_l", ["0", "0.001", "30", "5000"])
+def test_same_coolant_has_one_error_of_the_reading(hidden_l: str) -> None:
+    hidden = {**HIDDEN, "volume": {"text": hidden_l, "unit": "L"}}
+    request = ask("plan_check", check(changed("sump.hidden", hidden)))["request"]
+    # It says no number of its own, so that none can grow past what a strength may be off by.
+    assert "strength_pct" not in request["hidden"]
+    whole = whole_circuit(built(PlanRequest, request)).sump.strength_pct
+    alone = ask("plan_check", check(WHEEL_LATHE))["request"]["sump"]["strength_pct"]
+    assert (whole.value, whole.u) == pytest.approx((alone["value"], alone["u"]))
 
 
 def test_what_drained_back_is_in_the_sump_already() -> None:

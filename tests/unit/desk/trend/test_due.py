@@ -1,4 +1,4 @@
-"""pycore.desk.trend.due: when a machine is checked and cleaned out next."""
+"""pycore.desk.trend.due: when a machine is checked next."""
 
 import pytest
 
@@ -29,17 +29,3 @@ def test_next_check_follows_drift_pours_and_the_shops_interval() -> None:
     assert (own["due_s"], own["every_d"]) == (last_s + 3 * DAY_S, 3)
     phone.save("machine_state", {"state": "shutdown"}, 12 * DAY_S + 300)
     assert trend_of(phone, 13)["next_check"]["resting"] is True
-
-
-def test_findings_speak_for_a_clean_out() -> None:
-    phone = falling()
-    slide = {"germs": typed("1000000", "CFU/mL")}
-    phone.save("check", {"look": ["smell"], "dip_slide": slide}, 13 * DAY_S)
-    phone.save("check", {"look": ["smell"]}, 14 * DAY_S)
-    found = trend_of(phone, 15)["clean_out"]
-    assert found["reasons"] == ["germs_act", "smells"]
-    high, higher = (typed(text, "CFU/mL") for text in ("2000000", "3000000"))
-    band = {"scheme": "Own", "review": high, "act": higher}
-    phone.save("shop_set", {"clean_out_every_d": typed("90", "1")}, 14 * DAY_S, machine="")
-    own = trend_of(phone, 15, limits={"dip_slide": band})
-    assert own["clean_out"] == {"reasons": ["smells"], "every_d": 90}

@@ -5,7 +5,7 @@ import type { HandoverResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { lines } from "../../store/log/journal";
-import { shiftStateWord, stopReasonWord } from "../../words/codes";
+import { cleanOutReason, shiftStateWord, stopReasonWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
@@ -71,6 +71,9 @@ function checkText({ due_s, every_d }: HandoverResult["checks"][number]): string
   });
 }
 
+const cleanText = ({ clean_out }: HandoverResult["clean_outs"][number]): string =>
+  clean_out.map(cleanOutReason).join(" ");
+
 function lowText({ level }: HandoverResult["low_sumps"][number]): string {
   const { volume, room } = level.level?.shown ?? {};
   if (volume === undefined || room === undefined) return writeMoment(level.measured_at);
@@ -110,6 +113,7 @@ function Parts({ page }: { readonly page: HandoverResult }) {
     page.open_pours,
     page.rechecks,
     page.checks,
+    page.clean_outs,
     page.low_sumps,
     page.unknown_additions,
     page.in_doubt,
@@ -122,6 +126,7 @@ function Parts({ page }: { readonly page: HandoverResult }) {
       <Part title="shift.open_title" list={page.open_pours} text={openText} />
       <Part title="shift.due_title" list={page.rechecks} text={dueText} />
       <Part title="shift.checks_title" list={page.checks} text={checkText} />
+      <Part title="clean.due" list={page.clean_outs} text={cleanText} />
       <Part title="shift.low_title" list={page.low_sumps} text={lowText} />
       <Part
         title="shift.unknown_title"

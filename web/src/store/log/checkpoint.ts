@@ -1,6 +1,7 @@
 // The part of the log that the first pages need, so that the app opens as fast with a log of years as
 // with an empty one. It is kept as places of lines, never as their texts: what is shown always comes from
 // the lines themselves. Whatever does not fit the stores exactly is thrown away and made anew from all lines.
+import { careOf, firstPhs, mostOf } from "./care";
 import { withDatabase } from "./database";
 import { isOfDeed, type AnyEntry } from "./entry";
 import { countedOf, type Counted } from "./exported";
@@ -46,7 +47,8 @@ function pinsOf(entry: AnyEntry): readonly string[] {
   // One that was begun later does not hide the last one that was finished.
   if (entry.kind === "clean_out" && entry.body.finished) return [entry.kind, "emptied"];
   if (entry.kind !== "check") return [entry.kind];
-  return ["check", ...PINNED.flatMap((fits, i) => (fits(entry) ? [`check ${i}`] : []))];
+  const fitting = PINNED.flatMap((fits, i) => (fits(entry) ? [`check ${i}`] : []));
+  return ["check", ...fitting, ...careOf(entry)];
 }
 
 /** The places in the order of entries that belong to the part. */
@@ -58,6 +60,7 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     seen.set(name, times + 1);
     return times < most;
   };
+  const first = firstPhs(placed.map(({ entry }) => entry).filter(isUsed));
   const byId = new Map(placed.map(({ entry }) => [entry.id, entry]));
   const choose = (entry: AnyEntry | undefined): void => {
     if (entry !== undefined) chosen.add(entry.place);
@@ -68,10 +71,10 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     const isLast = !isOfDeed(entry) && isFresh(` ${machine}`, RECENT_OF_EACH);
     // What is not used is only listed; what it is looked for by is another one.
     const pins = isUsed(entry) ? pinsOf(entry) : [];
-    const isPinned = pins.filter((pin) => isFresh(`${pin} ${machine}`)).length > 0;
+    const isPinned = pins.filter((pin) => isFresh(`${pin} ${machine}`, mostOf(pin))).length > 0;
     const isEnd = entry.log === log && isFresh("end");
     const hasCode = entry.kind === "machine" && entry.code !== undefined;
-    if (isLate || isLast || isPinned || isEnd || hasCode) choose(entry);
+    if (isLate || isLast || isPinned || isEnd || hasCode || first.has(entry.id)) choose(entry);
   }
   // A second reading goes back to the recipe that was poured.
   for (const { entry } of placed) {

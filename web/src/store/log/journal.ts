@@ -78,6 +78,8 @@ const sorted = computed(() => sortLines(held.value?.lines ?? []));
 const placed = computed(() => sorted.value.placed.map(({ entry }) => entry));
 /** The same in the lines they stand in, for what pycore is asked about now. */
 export const recentPlaced = computed<readonly Placed[]>(() => sorted.value.placed);
+/** Lines that correct or take back some of them. */
+export const recentBehind = computed<readonly Line[]>(() => sorted.value.behind);
 /** The latest entries of all and of each machine: what the first pages show. */
 export const recent = computed<readonly Entry[]>(() =>
   placed.value.filter((entry): entry is Entry => !isOfDeed(entry)),
