@@ -1,9 +1,10 @@
 """What the temperature of the prism does to a reading on the sucrose scale.
 
 Source of the table: the international temperature correction table for 20 °C (ICUMSA; printed in
-NBS Circular 440 and many standards). Rows of 10 to 19 °C and 21 °C were read in a reprint, an
-interstate food standard's table A.1; rows of 22 to 30 °C are from memory. The tests hold the 0 %
-column against the refractive index of water (IAPWS R9-97): it agrees within 0.025 Brix.
+NBS Circular 440 and many standards). Rows of 10 to 21 °C and that of 22 °C up to 25 % were read in
+a reprint, an interstate food standard's table A.1; the rest of 22 to 30 °C is from memory. The
+tests hold every number against shared/checks, and the 0 % column against the refractive index of
+water (IAPWS R9-97): it agrees within 0.025 Brix.
 """
 
 from __future__ import annotations

@@ -1,12 +1,23 @@
-"""pycore.reading.temperature. Published rows stand in shared/checks/refractometer.json."""
+"""pycore.reading.temperature. Published rows stand in shared/checks: refractometer, temperature."""
+
+import json
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from pycore.quantity.fault import Fault
-from pycore.reading.temperature import change_brix, change_u_brix, correction_brix
+from pycore.reading.temperature import (
+    COLUMNS_BRIX,
+    HIGHEST_C,
+    LOWEST_C,
+    change_brix,
+    change_u_brix,
+    correction_brix,
+)
+from web.build.paths import SHARED
 
+TABLE = json.loads((SHARED / "checks" / "temperature.json").read_text(encoding="utf-8"))["rows"]
 READINGS = st.floats(0, 30)
 TEMPERATURES = st.floats(10, 30)
 
@@ -14,6 +25,15 @@ TEMPERATURES = st.floats(10, 30)
 @given(READINGS, TEMPERATURES)
 def test_zeroed_as_warm_as_read_nothing_is_left(reading_brix: float, at_c: float) -> None:
     assert change_brix(reading_brix, at_c, at_c, "prism", "zero") == 0.0
+
+
+def test_the_table_is_the_published_one() -> None:
+    assert [row["prism_c"] for row in TABLE] == list(range(LOWEST_C, HIGHEST_C + 1))
+    for row in TABLE:
+        assert tuple(map(int, row["expect"])) == COLUMNS_BRIX
+        for at_brix, wanted in row["expect"].items():
+            got = correction_brix(float(at_brix), row["prism_c"], "prism")
+            assert got == pytest.approx(wanted, abs=1e-9), (row["name"], at_brix)
 
 
 def test_zeroed_and_read_at_any_temperature_outside_the_table() -> None:
