@@ -6,7 +6,9 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.measured import Measured
 from pycore.reading.factor import (
+    BEYOND_U_SHARE,
     FACTOR_USUAL,
+    UNUSUAL_U_SHARE,
     Factor,
     Segment,
     factor_from_chart,
@@ -38,6 +40,12 @@ def test_what_is_usual_for_each_type_of_fluid() -> None:
     assert FACTOR_USUAL["soluble_oil"] == (KNOWN["factor"].usual_low, 1.2)
     assert FACTOR_USUAL["semi_synthetic"] == (1.1, 1.9)
     assert FACTOR_USUAL["synthetic"] == (1.4, KNOWN["factor"].usual_high)
+
+
+def test_a_factor_of_old_fluid_is_no_reason_to_ask() -> None:
+    # Common practice, no source: known to 10 per cent it is used, to 20 it is asked about.
+    assert BEYOND_U_SHARE == 0.10
+    assert BEYOND_U_SHARE < UNUSUAL_U_SHARE < 0.20
 
 
 def test_chart_runs_through_its_pairs_and_straight_between() -> None:
