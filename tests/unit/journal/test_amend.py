@@ -199,11 +199,3 @@ def test_lines_of_a_fork_are_disputed(case: Case) -> None:
     found = standing_of(case.a, twin)
     assert {found[one.hash_of(2)].standing for one in (case.a, twin)} == {"disputed"}
     assert found[case.hash].standing == "as_written"
-
-
-def test_a_long_chain_of_withdrawals_is_no_burden(case: Case) -> None:
-    target = case.target
-    # Walking every link anew would take a thousand million steps.
-    for _ in range(40_001):
-        target = withdraw(case.b, target)
-    assert standing_of(case.a, case.b)[case.hash].standing == "withdrawn"
