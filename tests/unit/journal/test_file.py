@@ -95,6 +95,24 @@ def test_cut_file_gives_its_whole_lines_and_says_how_many_are_missing() -> None:
     assert (file.findings, file.missing) == (["cut"], 2)
 
 
+@pytest.mark.parametrize(("whole", "missing"), [(0, 3), (1, 2), (2, 1)])
+def test_the_piece_at_which_a_file_was_cut_is_no_line(whole: int, missing: int) -> None:
+    lines = TEXT.split("\n")[: whole + 2]
+    file = read_file("\n".join(lines)[:-1], PHONE)
+    assert (len(file.lines), file.findings, file.missing) == (whole + 1, ["cut"], missing)
+
+
+def test_one_whole_line_among_others_makes_a_log_of_a_text() -> None:
+    file = read_file(f"a;b;c\n{PHONE_A.lines[0]}\n1;2;3", PHONE)
+    assert (len(file.lines), file.findings) == (3, ["no_header", "cut"])
+
+
+def test_every_changed_line_is_damage() -> None:
+    for line in TEXT.split("\n")[1:-1]:
+        file = read_file(TEXT.replace(line, line.replace('"342"', '"343"')), PHONE)
+        assert (file.findings, file.missing) == (["damaged"], 0)
+
+
 def test_a_header_alone_knows_what_is_missing() -> None:
     file = read_file(TEXT.split("\n")[0], PHONE)
     assert (file.lines, file.heads, file.findings) == ([], PHONE_A.head(), ["cut"])
