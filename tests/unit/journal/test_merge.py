@@ -1,6 +1,6 @@
 """pycore.journal.merge: what each file brought. The laws stand in tests/properties."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import Gap
 from pycore.journal.entry import read_line
 from pycore.journal.file import PHONE, Limits, LogFile, write_file

@@ -1,6 +1,6 @@
 """pycore.journal.union. The laws of merging stand in tests/properties."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import PHONE, Head, read_file
 from pycore.journal.line import sealed
 from pycore.journal.tombstone import Tombstone, tombstone_of
