@@ -97,7 +97,7 @@ def test_forks_and_their_lines_stand_in_one_order_whatever_that_of_the_lines() -
         phone.lines += twin.lines
     lines = [line for phone in phones for line in phone.lines]
     found = chains(lines)
-    assert chains(lines[::-1]) == found
+    assert chains(lines[::-1]) == chains([*lines[5:], *lines[:5]]) == found
     assert [fork.why for fork in found.forks] == ["id", *["number"] * 5]
     assert [fork.log for fork in found.forks[1:]] == sorted(phone.log for phone in phones)
     assert all(list(fork.hashes) == sorted(fork.hashes) for fork in found.forks)
@@ -116,7 +116,9 @@ def test_lines_of_which_nobody_can_read_the_place_are_no_fork() -> None:
 def test_line_whose_predecessor_was_changed() -> None:
     phone, other = phone_with(3), Phone("a")
     other.save("check", check("1"), 0)
-    found = chains([other.lines[0], *phone.lines[1:]])
+    lines = [other.lines[0], *phone.lines[1:]]
+    found = chains(lines)
+    assert chains(lines[::-1]) == found
     assert found.breaks == (Break(phone.log, 2, phone.hash_of(2)),)
     assert found.is_forked
 

@@ -61,8 +61,9 @@ def test_a_decision_about_one_line_alone_changes_nothing() -> None:
 # Ten minutes: common practice, no source.
 @pytest.mark.parametrize(("behind_s", "others"), [(601, ()), (600, ("b1",))])
 def test_ten_minutes_between_logs(behind_s: int, others: tuple[str, ...]) -> None:
-    found = latest([stone("b1", 0), stone("a1", behind_s)], frozenset(), nobody)
-    assert found == Latest("a1", others)
+    for at_s in (0, 90_000):
+        stones = [stone("b1", at_s), stone("a1", at_s + behind_s)]
+        assert latest(stones, frozenset(), nobody) == Latest("a1", others)
 
 
 @pytest.mark.parametrize("flagged", ["a1", "b1"])
