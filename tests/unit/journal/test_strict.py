@@ -43,6 +43,7 @@ def test_refused(text: str, code: str) -> None:
         ('{"a": "\\ud800"}', "half of a surrogate pair", {}),
         # Always the same one of several.
         ('{"prototype": 1, "__proto__": 1}', "__proto__", {}),
+        ('{"A": 1, "prototype": 1}', "prototype", {}),
     ],
 )
 def test_a_refusal_says_what_was_found_and_allowed(
@@ -56,8 +57,18 @@ def test_a_refusal_says_what_was_found_and_allowed(
 def test_as_deep_as_allowed_however_often() -> None:
     text = '{"a": [1], "b": {"c": 1}, "d": [1]}'
     assert parsed_object(text, "line", 2) == {"a": [1], "b": {"c": 1}, "d": [1]}
-    with pytest.raises(Fault):
-        parsed_object(text, "line", 1)
+    for other, most in ((text, 1), ('{"a": [1], "b": [1], "c": [[1]]}', 2)):
+        with pytest.raises(Fault) as caught:
+            parsed_object(other, "line", most)
+        assert caught.value.code == "too_deep"
+
+
+def test_numbers_come_as_json_has_them() -> None:
+    assert parsed_object('{"a": 1.5, "b": -2, "c": 1e-3}', "line", 1) == {
+        "a": 1.5,
+        "b": -2,
+        "c": 0.001,
+    }
 
 
 def test_longest_number_has_as_many_signs_as_the_refusal_says() -> None:
