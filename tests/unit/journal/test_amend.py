@@ -4,8 +4,11 @@ from typing import Any
 
 import pytest
 
-from tests.phones import LATHE, Phone, check, id_of, moment
-from tests.unit.journal.reading import standing_of
+from pycore.desk.contract.checked import checked
+from pycore.journal.amend import standings
+from pycore.journal.union import read_lines
+from tests.phones import LATHE, Phone, check, id_of, moment, newer_phone
+from tests.unit.journal.reading import lines_of, standing_of
 
 GRINDER = id_of("axle grinder")
 
@@ -161,6 +164,34 @@ def test_two_corrections_that_name_each_other_stay_a_conflict(case: Case) -> Non
     correct(case.a, case.target, "324", settles=[id_of("b 1")])
     correct(case.b, case.target, "325", settles=[id_of("a 2")])
     assert case.now.standing == "conflict"
+
+
+def test_a_correction_of_one_that_names_it_stays_a_conflict_too(case: Case) -> None:
+    one = correct(case.a, case.target, "324", settles=[id_of("b 1")])
+    assert correct(case.b, one, "325") == id_of("b 1")
+    assert case.now.standing == "conflict"
+
+
+def test_a_disputed_correction_settles_nothing(case: Case) -> None:
+    one = correct(case.a, case.target, "324")
+    twin = case.b.clone()
+    two = correct(case.b, case.target, "325", settles=[one])
+    twin.save("note", {"text": "x"}, 900, machine="", id=id_of("y"))
+    third = correct(case.a, case.target, "326")
+    found = standing_of(case.a, case.b, twin)[case.hash]
+    assert (found.standing, found.by) == ("conflict", tuple(sorted([one, two, third])))
+
+
+def test_standings_come_by_log_and_number_and_newer_lines_not_at_all() -> None:
+    phones = [Phone("a"), Phone("b"), newer_phone()]
+    for after_s in range(0, 300, 60):
+        for phone in phones[:2]:
+            phone.save("check", check(), after_s)
+    entries, _ = read_lines(lines_of(*phones), checked)
+    found = standings(entries, frozenset(), frozenset())
+    assert found == standings(entries[::-1], frozenset(), frozenset())
+    places = [(phone.log, seq) for phone in phones for seq in range(1, 6)]
+    assert [one.place[:2] for one in found] == sorted([*places[:10], places[10]])
 
 
 def test_a_correction_that_names_itself_settles_nothing(case: Case) -> None:
