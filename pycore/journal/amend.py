@@ -87,16 +87,13 @@ def _roots(amending: Mapping[str, Entry]) -> dict[str, tuple[str, int]]:
     return found
 
 
-def _void(
-    chains: list[tuple[Entry, str, int]], amending: Mapping[str, Entry], open_lines: frozenset[str]
-) -> set[str]:
+def _void(chains: list[tuple[Entry, str, int]], open_lines: frozenset[str]) -> set[str]:
     """Ids that a withdrawal which counts has taken back, the outermost looked at first."""
     void: set[str] = set()
     for entry, _, _ in sorted(chains, key=lambda chain: (-chain[2], chain[0].place)):
-        target = _target(entry)
         counts = entry.id not in void and entry.hash not in open_lines
-        if entry.kind == "withdrawal" and counts and target in amending:
-            void.add(target)
+        if entry.kind == "withdrawal" and counts:
+            void.add(_target(entry))
     return void
 
 
@@ -109,7 +106,7 @@ def _groups(
     roots = _roots(amending)
     # By the target, since two versions of one id may be about different entries.
     chains = [(e, *roots.get(_target(e), (_target(e), 0))) for e in amendments]
-    void = _void(chains, amending, open_lines)
+    void = _void(chains, open_lines)
     groups: dict[str, list[Entry]] = defaultdict(list)
     for entry, root, _ in chains:
         # A withdrawal of a correction or withdrawal has done its work by making that one void.

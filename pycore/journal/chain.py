@@ -88,13 +88,14 @@ def _gaps(entries: tuple[Entry, ...], heads: Iterable[Head]) -> tuple[Gap, ...]:
     for entry in entries:
         if entry.seq:
             there[entry.log].add(entry.seq)
-    ends = {log: max(numbers) for log, numbers in there.items()}
+    told: dict[str, int] = defaultdict(int)
     for head in heads:
-        ends[head.log] = max(ends.get(head.log, 0), head.count)
+        told[head.log] = max(told[head.log], head.count)
     gaps = []
-    for log, end in sorted(ends.items()):
+    for log in sorted(there.keys() | told.keys()):
         before = 0
-        for seq in [*sorted(there[log]), end + 1]:
+        # An end that was told of and is there makes no gap.
+        for seq in [*sorted(there[log]), told[log] + 1]:
             if seq > before + 1:
                 gaps.append(Gap(log, before + 1, seq - 1))
             before = seq
@@ -106,7 +107,7 @@ def _breaks(ordered: tuple[Entry, ...]) -> tuple[Break, ...]:
     before_log, before_seq, before = "", 0, frozenset[str]()
     for (log, seq), group in groupby(ordered, key=lambda entry: (entry.log, entry.seq)):
         lines = list(group)
-        follows = log == before_log and seq == before_seq + 1 and seq > 1
+        follows = log == before_log and seq == before_seq + 1
         found += [
             Break(log, seq, entry.hash)
             for entry in lines

@@ -12,7 +12,7 @@ import hashlib
 import json
 import re
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import Any
 
 from pycore.journal.line import MOST_SEQ, is_sealed
@@ -75,9 +75,9 @@ class LogFile:
 @dataclass
 class _Header:
     lines: int
-    heads: list[Head] = field(default_factory=list)
-    written_at: str = ""
-    build: str = ""
+    heads: list[Head]
+    written_at: str
+    build: str
 
 
 def _head_from(part: Any) -> Head:

@@ -29,13 +29,12 @@ _OWN_SHARE, _OWN_TIMES = 0.9, 2.0
 # Coverage factor of the expanded uncertainty of a difference, about 95 of 100 (JCGM 100:2008).
 _K = 2.0
 
-VERDICTS = ("as_expected", "explained", "lost", "gained", "unknown_poured")
-
 
 @dataclass(frozen=True)
 class LevelChange:
-    """The level beside what was expected, litres of the sump alone; verdict one of ``VERDICTS``.
+    """The level beside what was expected, litres of the sump alone.
 
+    verdict: ``as_expected``, ``explained``, ``lost``, ``gained`` or ``unknown_poured``.
     most_lost_l: what evaporation and parts explain. unknown_poured: the level lies higher than
     expected, and somebody poured what nobody can put into litres.
     """

@@ -82,7 +82,7 @@ class _Collector:
 
 
 def _ahead_s(file: LogFile, now_s: int | None) -> int | None:
-    if now_s is None or not file.written_at:
+    if now_s is None:
         return None
     try:
         return moment_of(file.written_at, "file.header.written_at")[0] - now_s

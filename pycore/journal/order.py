@@ -70,15 +70,13 @@ def latest(
         return None
     ranked = sorted(lasts.values(), key=lambda entry: (-entry.measured_s, entry.place))
     first = ranked[0]
-    if len(ranked) == 1:
-        return Latest(first.place[2], ())
     doubtful = first.place[2] in flagged
     others = [
         entry.place[2]
         for entry in ranked[1:]
         if doubtful or entry.place[2] in flagged or first.measured_s - entry.measured_s <= CERTAIN_S
     ]
-    chosen = decided(frozenset([first.place[2], *others])) if others else None
+    chosen = decided(frozenset([first.place[2], *others]))
     if chosen is not None and len(chosen) == 1:
         return Latest(next(iter(chosen)), ())
     return Latest(first.place[2], tuple(others))

@@ -30,7 +30,7 @@ WATER_ONLY = frozenset({"water"})
 
 @dataclass(frozen=True)
 class Before:
-    """The last reading in Brix, the litres it was taken in, and how many seconds ago."""
+    """The last reading in Brix, the litres it was taken in, and how many seconds ago, from 0 on."""
 
     brix: Measured
     volume_l: float
@@ -75,7 +75,7 @@ def plausible(
     before : Before
         The last reading.
     went : Went
-        What is known to have gone out and in since.
+        What is known to have gone out and in since; less out than there was.
     neat_brix : float
         What undiluted concentrate would show, by the factor: 100 % over it.
     full_l, lost_l : float
@@ -91,10 +91,10 @@ def plausible(
     >>> round(found.low_brix, 2), round(found.high_brix, 2)
     (2.54, 5.87)
     """
-    left_l = max(0.0, before.volume_l - went.draw_off_l)
+    left_l = before.volume_l - went.draw_off_l
     filled_l = left_l + went.water_l + went.concentrate_l
     expected = (left_l * before.brix.value + went.concentrate_l * neat_brix) / filled_l
-    spread = _K * before.brix.u + drift_brix_d * min(max(0.0, before.age_s) / DAY_S, _MOST_DRIFT_D)
+    spread = _K * before.brix.u + drift_brix_d * min(before.age_s / DAY_S, _MOST_DRIFT_D)
     low = max(0.0, expected * (1 - ALIKE_SHARE) - spread)
     if unknown and full_l > filled_l:
         low *= filled_l / full_l

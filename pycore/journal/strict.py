@@ -61,7 +61,7 @@ def _hooks(path: str, refused_keys: frozenset[str]) -> dict[str, Callable[[Any],
         message = dict(pairs)
         if len(message) < len(pairs):
             counts = Counter(name for name, _ in pairs)
-            raise Fault("duplicate_key", path, short(counts.most_common(1)[0][0]))
+            raise Fault("duplicate_key", path, short(counts.most_common()[0][0]))
         if not refused_keys.isdisjoint(message):
             raise Fault("unknown_field", path, min(refused_keys & message.keys()))
         return message

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from pycore.quantity.fault import Fault
-from pycore.reading.refraction import brix_from_index, brix_per_index, index_from_brix
+from pycore.reading.refraction import BRIX_PER_INDEX, brix_from_index, index_from_brix
 from pycore.reading.temperature import change_brix, change_u_brix
 
 # Unit of what each scale shows.
@@ -47,7 +47,7 @@ class Instrument:
     def step_brix(self, step: float) -> float:
         """A distance of two marks or digits, in Brix."""
         if self.scale == "refractive_index":
-            return step * brix_per_index(0.0)
+            return step * BRIX_PER_INDEX
         return step / self.factor_inside if self.factor_inside else step
 
 

@@ -136,7 +136,7 @@ def _fitted(
     if not least < factor <= most:
         got = factor if math.isfinite(factor) else None
         raise Fault("out_of_range", "jugs", got, {"above": least, "maximum": most, "unit": "1"})
-    scatters = line.freedom > 0 and line.freedom * line.spread**2 > _CHI2_95[line.freedom]
+    scatters = line.freedom * line.spread**2 > _CHI2_95[line.freedom]
     enlarged = line.spread if scatters else 1.0
     zero_part = 0.0
     if not has_offset:

@@ -100,7 +100,7 @@ _HAIR = 1e-9
 
 
 def _seen(
-    seen: Collection[str], fluid_type: str, smell_again: str | None, foam_from: str | None
+    seen: Collection[str], fluid_type: str | None, smell_again: str | None, foam_from: str | None
 ) -> list[Row]:
     rows = [Row(code, *_SEEN[code]) for code in _SEEN if code in seen]
     if "foam" in seen:
@@ -146,15 +146,16 @@ def rows_that_hold(
     seen: Collection[str],
     measures: Measures,
     limits: Limits,
-    fluid_type: str = "semi_synthetic",
+    fluid_type: str | None = None,
     smell_again: str | None = None,
     foam_from: str | None = None,
 ) -> list[Row]:
     """Rows of the table that hold, the strongest decision first.
 
-    seen: codes of the contract's ``look``. smell_again: how it smells after circulating, "gone",
-    "still", or None while nobody has smelled again. foam_from: one of ``FOAM_ORDER``, "none" where
-    all of it was looked into in vain, or None while nobody has looked.
+    seen: codes of the contract's ``look``. fluid_type: None where it is not known. smell_again: how
+    it smells after circulating, "gone", "still", or None while nobody has smelled again.
+    foam_from: one of ``FOAM_ORDER``, "none" where all of it was looked into in vain, or None while
+    nobody has looked.
 
     >>> [row.code for row in rows_that_hold({"smell"}, Measures(ph=8.2), Limits())]
     ['smell', 'ph_low']

@@ -20,6 +20,10 @@ _INDEX = (
     1.38115, 1.38296, 1.38478, 1.38661, 1.38846, 1.39032,
 )  # fmt: skip
 
+# How many Brix one whole unit of nD is at water. Further up it is less, so that a step of the scale
+# is never taken for too small.
+BRIX_PER_INDEX = 1 / (_INDEX[1] - _INDEX[0])
+
 # Warm water reads below 0 Brix; the first step's slope is carried on that far and no farther.
 LOWEST_BRIX = -5.0
 HIGHEST_BRIX = float(len(_INDEX) - 1)
@@ -54,9 +58,3 @@ def brix_from_index(index_nd: float, path: str) -> float:
         raise Fault("out_of_range", path, index_nd, limit)
     step = min(max(bisect_right(_INDEX, index_nd) - 1, 0), len(_INDEX) - 2)
     return step + (index_nd - _INDEX[step]) / (_INDEX[step + 1] - _INDEX[step])
-
-
-def brix_per_index(at_brix: float) -> float:
-    """How many Brix one whole unit of nD is at this place of the scale, about 700."""
-    step = min(max(int(at_brix), 0), len(_INDEX) - 2)
-    return 1 / (_INDEX[step + 1] - _INDEX[step])

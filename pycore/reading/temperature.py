@@ -1,15 +1,16 @@
 """What the temperature of the prism does to a reading on the sucrose scale.
 
 Source of the table: the international temperature correction table for 20 °C (ICUMSA; printed in
-NBS Circular 440 and many standards). Rows of 10 to 19 °C and 21 °C were read in a reprint, an
-interstate food standard's table A.1; rows of 22 to 30 °C are from memory. The tests hold the 0 %
-column against the refractive index of water (IAPWS R9-97): it agrees within 0.025 Brix.
+NBS Circular 440 and many standards). Rows of 10 to 21 °C and that of 22 °C up to 25 % were read in
+a reprint, an interstate food standard's table A.1; the rest of 22 to 30 °C is from memory. The
+tests hold every number against shared/checks, and the 0 % column against the refractive index of
+water (IAPWS R9-97): it agrees within 0.025 Brix.
 """
 
 from __future__ import annotations
 
 import math
-from itertools import pairwise
+from bisect import bisect_left
 
 from pycore.quantity.fault import Fault
 
@@ -48,11 +49,10 @@ TEMPERATURE_U_C = 1.0
 def _in_row(row: tuple[int, ...], reading_brix: float) -> float:
     # Water warmer than 20 °C reads below 0; its column is the first one.
     at_brix = max(reading_brix, 0.0)
-    for i, (left, right) in enumerate(pairwise(COLUMNS_BRIX)):
-        if at_brix <= right:
-            part = (at_brix - left) / (right - left)
-            return (row[i] + part * (row[i + 1] - row[i])) / 100
-    return row[-1] / 100
+    right = max(bisect_left(COLUMNS_BRIX, at_brix), 1)
+    left = right - 1
+    part = (at_brix - COLUMNS_BRIX[left]) / (COLUMNS_BRIX[right] - COLUMNS_BRIX[left])
+    return (row[left] + part * (row[right] - row[left])) / 100
 
 
 def correction_brix(reading_brix: float, prism_c: float, path: str) -> float:
@@ -100,12 +100,13 @@ def change_brix(
 def change_u_brix(zero_c: float, prism_c: float) -> float:
     """Standard uncertainty of that change from the two temperatures' own, in Brix.
 
-    The slope is that of the 0 % column; each temperature is known to ``TEMPERATURE_U_C``.
+    The slope is that of the 0 % column; each temperature is known to ``TEMPERATURE_U_C``. Valid:
+    10 to 30 °C.
     """
     slopes = [_slope_per_c(at_c) for at_c in (zero_c, prism_c)]
     return TEMPERATURE_U_C * math.hypot(*slopes)
 
 
 def _slope_per_c(at_c: float) -> float:
-    below_c = min(max(int(at_c), LOWEST_C), HIGHEST_C - 1)
+    below_c = min(int(at_c), HIGHEST_C - 1)
     return (_TABLE[below_c + 1][0] - _TABLE[below_c][0]) / 100

@@ -1,7 +1,9 @@
 """``python3 -m tests.mutants [module ...]``: which small defects in pycore no test notices.
 
 Each defect meets the module's own tests and doctests first; what they do not notice meets, with
-``--wide``, all unit tests, the published tables natively and most of the properties.
+``--wide``, all unit tests, the published tables natively and most of the properties. Tests are
+loaded once for the defects inside functions that nothing calls meanwhile, and anew for each of
+the others, or for every one with ``--anew``.
 """
 
 import argparse
@@ -16,6 +18,9 @@ from web.build.paths import ROOT
 from web.build.steps import Steps
 
 ROOMS = ("quantity", "recipe")
+# Without a defect a module's own tests take about one second, and the wider set about twenty.
+OWN_CPU_S = 6
+WIDE_CPU_S = 90
 # Left out: the shipped bundle and other processes, which no mutant reaches; random sumps in
 # gallons, which walk through the same lines as those in litres; what tries the messages and not
 # the numbers; and the longest Monte Carlo run.
@@ -46,33 +51,37 @@ def own_tests(path: Path) -> list[str]:
     return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
 
 
-def _try(path: Path, is_wide: bool) -> tuple[str, int]:
-    from tests.mutants.changes import mutants
+def _try(path: Path, is_wide: bool, is_anew: bool) -> tuple[str, int]:
+    from tests.mutants.changes import compiled, mutants
+    from tests.mutants.collected import collected
     from tests.mutants.explained import explained
-    from tests.mutants.trial import OWN_CPU_S, WIDE_CPU_S, name_of, passes
+    from tests.mutants.trial import Tests, name_of, passes
 
-    sets = [(own_tests(path), OWN_CPU_S), *([(WIDE, WIDE_CPU_S)] if is_wide else [])]
-    if not all(passes(arguments, path, None, most_s) for arguments, most_s in sets):
-        raise SystemExit(f"The tests of {name_of(path)} fail without any defect.")
-    broken = compile("raise RuntimeError", str(path), "exec")
-    if any(passes(arguments, path, broken, most_s) for arguments, most_s in sets):
-        raise SystemExit(f"The tests of {name_of(path)} do not meet what takes its place.")
-    noticed, survivors = [0] * len(sets), []
-    known = explained(name_of(path).removeprefix("pycore."))
-    for mutant in mutants(path.read_text(encoding="utf-8"), str(path)):
-        for i, (arguments, most_s) in enumerate(sets):
-            if not passes(arguments, path, mutant.code, most_s):
-                noticed[i] += 1
-                break
+    name, source = name_of(path), path.read_text(encoding="utf-8")
+    tried = list(mutants(source, str(path)))
+    left, noticed = list(range(len(tried))), []
+    for arguments, most_s in [(own_tests(path), OWN_CPU_S), (WIDE, WIDE_CPU_S)][: 1 + is_wide]:
+        tests = Tests(arguments, name, path, most_s)
+        if not passes(tests, None):
+            raise SystemExit(f"The tests of {name} fail without any defect.")
+        if passes(tests, compile("raise RuntimeError", str(path), "exec")):
+            raise SystemExit(f"The tests of {name} do not meet what takes its place.")
+        before = len(left)
+        if is_anew:
+            left = [turn for turn in left if passes(tests, tried[turn].code)]
         else:
-            survivors.append(mutant.name)
-            if mutant.name not in known:
-                print(f"survived: {name_of(path)} {mutant}", flush=True)
-    for name in sorted(known - set(survivors)):
-        print(f"explained, but noticed or gone: {name_of(path)} {name}", flush=True)
-    unexplained = sum(name not in known for name in survivors)
-    figures = [sum(noticed) + len(survivors), *noticed, len(survivors), unexplained]
-    return f"{name_of(path):<28}" + "".join(f"{count:12}" for count in figures), unexplained
+            codes = [mutant.code for mutant in tried]
+            with collected(tests, compiled(source, str(path)), codes) as waiting:
+                left = [turn for turn in left if waiting.passes(turn)]
+        noticed.append(before - len(left))
+    known, survivors = explained(name.removeprefix("pycore.")), [tried[turn] for turn in left]
+    unexplained = [mutant for mutant in survivors if mutant.name not in known]
+    for mutant in unexplained:
+        print(f"survived: {name} {mutant}", flush=True)
+    for gone in sorted(known - {mutant.name for mutant in survivors}):
+        print(f"explained, but noticed or gone: {name} {gone}", flush=True)
+    figures = [len(tried), *noticed, len(survivors), len(unexplained)]
+    return f"{name:<28}" + "".join(f"{count:12}" for count in figures), len(unexplained)
 
 
 def main() -> int:
@@ -80,6 +89,7 @@ def main() -> int:
     parser = argparse.ArgumentParser(prog="python3 -m tests.mutants")
     parser.add_argument("names", nargs="*", metavar="MODULE", help="quantity, recipe.marks, ...")
     parser.add_argument("--wide", action="store_true", help="survivors meet more tests")
+    parser.add_argument("--anew", action="store_true", help="tests loaded anew for each (slow)")
     wanted = parser.parse_args()
     if find_spec("pytest") is None:
         ensure_venv()
@@ -87,7 +97,7 @@ def main() -> int:
         command = [str(venv_python()), "-m", "tests.mutants", *sys.argv[1:]]
         return subprocess.run(command, cwd=ROOT, check=False).returncode
     started_s = time.monotonic()
-    tried = [_try(path, wanted.wide) for path in modules(wanted.names)]
+    tried = [_try(path, wanted.wide, wanted.anew) for path in modules(wanted.names)]
     heads = ["mutants", "own", *(["wide"] if wanted.wide else []), "survived", "unexplained"]
     print(" " * 28 + "".join(f"{head:>12}" for head in heads))
     print("\n".join(line for line, _ in tried))

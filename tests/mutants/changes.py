@@ -6,6 +6,7 @@ Left as they are: docstrings, sentences, annotations, decorators, and the names 
 import ast
 from collections import Counter
 from collections.abc import Callable, Iterator
+from copy import copy
 from dataclasses import dataclass
 from types import CodeType
 from typing import Any
@@ -94,13 +95,19 @@ def mutants(source: str, file: str) -> Iterator[Mutant]:
     turns: Counter[tuple[str, str, str]] = Counter()
     for place, node in list(_places(tree)):
         for new in _changed(node):
-            place.put(ast.fix_missing_locations(ast.copy_location(new, node)))
+            # A copy, since a part of the tree that takes the place of the whole stays in the tree.
+            place.put(ast.fix_missing_locations(ast.copy_location(copy(new), node)))
             code = compile(tree, file, "exec", dont_inherit=True)
             place.put(node)
             line = _line(node)
             said = (_function(functions, line), _text(node), _text(new))
             turns[said] += 1
             yield Mutant(line, *said, turns[said], code)
+
+
+def compiled(source: str, file: str) -> CodeType:
+    """A module's text as it is, compiled as its mutants are."""
+    return compile(ast.parse(source, filename=file), file, "exec", dont_inherit=True)
 
 
 def _function(functions: list[ast.FunctionDef], line: int) -> str:

@@ -1,8 +1,9 @@
-"""Tests run against one mutant, in a forked process that ends with it."""
+"""Tests started anew for one mutant, in a forked process that ends with it."""
 
 import os
 import sys
 from collections.abc import Sequence
+from dataclasses import dataclass
 from importlib.abc import MetaPathFinder
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from importlib.util import spec_from_file_location
@@ -20,11 +21,26 @@ import uncertainties  # noqa: F401
 
 from web.build.paths import ROOT
 
-# Against loops that never end and lists that never stop growing. Without a defect a module's own
-# tests take about one second, and the wider set about twenty.
-OWN_CPU_S = 6
-WIDE_CPU_S = 90
+# Against lists that never stop growing.
 MOST_BYTES = 4 * 2**30
+
+
+@dataclass(frozen=True)
+class Tests:
+    """Arguments of pytest that run the tests of the module ``name`` in the file ``path``.
+
+    ``most_s`` seconds of a processor end them, against loops that never end.
+    """
+
+    arguments: Sequence[str]
+    name: str
+    path: Path
+    most_s: int
+
+    def check_not_loaded(self) -> None:
+        """Raises RuntimeError if the module is loaded, since a mutant would not be met then."""
+        if self.name in sys.modules:
+            raise RuntimeError(f"{self.name} is loaded already: a mutant could not take its place")
 
 
 class _Loader(SourceFileLoader):
@@ -40,7 +56,7 @@ class _Loader(SourceFileLoader):
         return self._code
 
 
-class _Finder(MetaPathFinder):
+class Finder(MetaPathFinder):
     """Finds one module as its mutant and no other one."""
 
     def __init__(self, name: str, path: Path, code: CodeType) -> None:
@@ -60,7 +76,7 @@ class _Finder(MetaPathFinder):
 class _Plugin:
     """A plugin of pytest that keeps the mutant in front."""
 
-    def __init__(self, finder: _Finder | None) -> None:
+    def __init__(self, finder: Finder | None) -> None:
         self._finder = finder
 
     def pytest_configure(self) -> None:
@@ -74,33 +90,47 @@ def name_of(path: Path) -> str:
     return ".".join(path.relative_to(ROOT).with_suffix("").parts)
 
 
-def passes(arguments: Sequence[str], path: Path, code: CodeType | None, most_s: int) -> bool:
-    """Whether the tests all pass, with the module at ``path`` as ``code``, or as it is with None.
+def passes(tests: Tests, code: CodeType | None) -> bool:
+    """Whether the tests all pass, with their module as ``code``, or as it is with None.
 
-    A run that ends in any other way, after ``most_s`` seconds of a processor or by its limit of
-    memory too, does not pass.
+    A run that ends in any other way, by its limit of time or memory too, does not pass.
     """
-    if "pycore" in sys.modules:
-        raise RuntimeError("pycore is loaded already, so a mutant could not take its place")
+    tests.check_not_loaded()
     child = os.fork()
     if child == 0:
-        status = 1
         try:
-            status = _run(arguments, path, code, most_s)
+            limit(tests.most_s)
+            silence()
+            finder = None if code is None else Finder(tests.name, tests.path, code)
+            os._exit(start(tests, finder))
         finally:
-            os._exit(status)
+            os._exit(1)
+    return exits_well(child)
+
+
+def exits_well(child: int) -> bool:
+    """Waits for a process; whether it ended with 0."""
     return os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == 0
 
 
-def _run(arguments: Sequence[str], path: Path, code: CodeType | None, most_s: int) -> int:
+def limit(most_s: int) -> None:
+    """Ends this process after ``most_s`` seconds of a processor or with too much memory."""
     # Not on Windows, where this file is read all the same when tests are collected.
     import resource
 
     resource.setrlimit(resource.RLIMIT_CPU, (most_s, most_s))
     resource.setrlimit(resource.RLIMIT_AS, (MOST_BYTES, MOST_BYTES))
+
+
+def silence() -> None:
+    """Leaves this process without any output."""
     nowhere = os.open(os.devnull, os.O_WRONLY)
     os.dup2(nowhere, 1)
     os.dup2(nowhere, 2)
+
+
+def start(tests: Tests, finder: Finder | None, *plugins: object) -> int:
+    """Runs pytest up to the first failure, with the module that ``finder`` gives; its status."""
     # The same cases for every mutant, no time spent on the smallest failing one, and no failure
     # because the machine is busy.
     quick = [hypothesis.Phase.explicit, hypothesis.Phase.generate]
@@ -109,9 +139,8 @@ def _run(arguments: Sequence[str], path: Path, code: CodeType | None, most_s: in
     )
     hypothesis.settings.load_profile("mutants")
     sys.dont_write_bytecode = True
-    finder = None if code is None else _Finder(name_of(path), path, code)
     if finder is not None:
         # Here already, since the first files of tests are loaded before pytest is configured.
         sys.meta_path.insert(0, finder)
     options = ["-x", "-q", "-p", "no:cacheprovider", "--hypothesis-profile=mutants"]
-    return int(pytest.main([*options, *arguments], plugins=[_Plugin(finder)]))
+    return int(pytest.main([*options, *tests.arguments], plugins=[_Plugin(finder), *plugins]))

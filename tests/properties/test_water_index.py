@@ -8,7 +8,7 @@ import pytest
 from iapws import IAPWS95
 from iapws._iapws import _Refractive
 
-from pycore.reading.refraction import brix_per_index
+from pycore.reading.refraction import BRIX_PER_INDEX
 from pycore.reading.temperature import HIGHEST_C, LOWEST_C, correction_brix
 
 SODIUM_UM = 0.5893
@@ -30,7 +30,7 @@ def test_the_library_gives_the_release_its_own_check_points() -> None:
 def test_water_reads_what_the_table_takes_off(at_c: int) -> None:
     lost = index_of_water(20.0) - index_of_water(at_c)
     # Tolerance: 0.025 Brix; the table is of 1936 and given to 0.01.
-    assert correction_brix(0.0, at_c, "x") == pytest.approx(lost * brix_per_index(0.0), abs=0.025)
+    assert correction_brix(0.0, at_c, "x") == pytest.approx(lost * BRIX_PER_INDEX, abs=0.025)
 
 
 def test_the_scale_begins_at_water_in_air() -> None:

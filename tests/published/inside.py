@@ -108,6 +108,10 @@ def _temperature(row: Row, _: Row) -> Row:
     return {"correction_brix": correction_brix(row["reading_brix"], row["prism_c"], "check")}
 
 
+def _temperature_row(row: Row, _: Row) -> Row:
+    return {at: correction_brix(float(at), row["prism_c"], "check") for at in row["expect"]}
+
+
 def _index(row: Row, _: Row) -> Row:
     return {
         "reading_brix": brix_from_index(row["index_nd"], "check"),
@@ -216,6 +220,7 @@ KINDS = {
     "strength": _strength,
     "hardness": _hardness,
     "temperature": _temperature,
+    "temperature_row": _temperature_row,
     "index": _index,
     "line": _line,
     "formula": _formula,

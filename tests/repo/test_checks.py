@@ -12,7 +12,7 @@ STATUS = ("read", "second hand", "from memory", "computed", "common practice, no
 NEEDED = {
     "units.json", "ratios.json", "dilution.json", "recipes.json", "tanks.json", "readings.json",
     "uncertainty.json", "common_practice.json", "hardness.json", "lines.json",
-    "refractometer.json",
+    "refractometer.json", "temperature.json",
 }  # fmt: skip
 
 

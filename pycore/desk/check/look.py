@@ -167,7 +167,7 @@ def judge_look(body: JudgeLookBody) -> JudgeLookResult:
         seen,
         measures,
         read_limits(reader, body.limits),
-        body.fluid_type or "semi_synthetic",
+        body.fluid_type,
         body.smell_again,
         body.foam_from,
     )

@@ -4,8 +4,11 @@ from typing import Any
 
 import pytest
 
-from tests.phones import LATHE, Phone, check, id_of, moment
-from tests.unit.journal.reading import standing_of
+from pycore.desk.contract.checked import checked
+from pycore.journal.amend import standings
+from pycore.journal.union import read_lines
+from tests.phones import LATHE, Phone, check, id_of, moment, newer_phone
+from tests.unit.journal.reading import lines_of, standing_of
 
 GRINDER = id_of("axle grinder")
 
@@ -71,8 +74,15 @@ def test_machine_and_time_can_be_corrected(case: Case) -> None:
 
 
 def test_withdrawn(case: Case) -> None:
-    withdraw(case.b, case.target)
+    gone = withdraw(case.b, case.target)
     assert (case.now.standing, case.now.is_used) == ("withdrawn", False)
+    assert (case.now.by, case.now.is_in_doubt) == ((gone,), False)
+
+
+def test_place_kind_and_id_are_those_of_the_entry_itself(case: Case) -> None:
+    correct(case.b, case.target, "324")
+    now = case.now
+    assert (now.place, now.kind, now.id) == ((case.a.log, 1, case.hash), "check", case.target)
 
 
 def test_later_correction_of_one_log_takes_the_place_of_the_earlier(case: Case) -> None:
@@ -85,6 +95,7 @@ def test_two_logs_correct_the_same_entry(case: Case) -> None:
     one, two = correct(case.a, case.target, "324"), correct(case.b, case.target, "325")
     assert (case.now.standing, case.now.is_used) == ("conflict", False)
     assert case.now.by == tuple(sorted([one, two]))
+    assert case.now.is_in_doubt
 
 
 def test_only_a_correction_that_names_the_others_resolves_a_conflict(case: Case) -> None:
@@ -155,6 +166,41 @@ def test_two_corrections_that_name_each_other_stay_a_conflict(case: Case) -> Non
     assert case.now.standing == "conflict"
 
 
+def test_a_correction_of_one_that_names_it_stays_a_conflict_too(case: Case) -> None:
+    one = correct(case.a, case.target, "324", settles=[id_of("b 1")])
+    assert correct(case.b, one, "325") == id_of("b 1")
+    assert case.now.standing == "conflict"
+
+
+def test_a_disputed_correction_settles_nothing(case: Case) -> None:
+    one = correct(case.a, case.target, "324")
+    twin = case.b.clone()
+    two = correct(case.b, case.target, "325", settles=[one])
+    twin.save("note", {"text": "x"}, 900, machine="", id=id_of("y"))
+    third = correct(case.a, case.target, "326")
+    found = standing_of(case.a, case.b, twin)[case.hash]
+    assert (found.standing, found.by) == ("conflict", tuple(sorted([one, two, third])))
+
+
+def test_standings_come_by_log_and_number_and_newer_lines_not_at_all() -> None:
+    phones = [Phone("a"), Phone("b"), newer_phone()]
+    for after_s in range(0, 300, 60):
+        for phone in phones[:2]:
+            phone.save("check", check(), after_s)
+    entries, _ = read_lines(lines_of(*phones), checked)
+    found = standings(entries, frozenset(), frozenset())
+    assert found == standings(entries[::-1], frozenset(), frozenset())
+    places = [(phone.log, seq) for phone in phones for seq in range(1, 6)]
+    assert [one.place[:2] for one in found] == sorted([*places[:10], places[10]])
+
+
+def test_a_correction_that_names_itself_settles_nothing(case: Case) -> None:
+    own = id_of("a 2")
+    assert correct(case.a, case.target, "324", settles=[own]) == own
+    correct(case.b, case.target, "325")
+    assert case.now.standing == "conflict"
+
+
 def test_a_correction_of_another_kind_is_a_conflict(case: Case) -> None:
     body = {"corrects": case.target, "reason": "x", "kind": "note", "content": {"text": "y"}}
     case.b.save("correction", body, 900, machine="")
@@ -196,14 +242,36 @@ def test_lines_of_a_fork_are_disputed(case: Case) -> None:
     twin = case.a.clone()
     case.a.save("check", check("1"), 60, id=id_of("x"))
     twin.save("check", check("2"), 60, id=id_of("y"))
-    found = standing_of(case.a, twin)
+    correction = correct(case.b, id_of("x"), "3")
+    found = standing_of(case.a, twin, case.b)
     assert {found[one.hash_of(2)].standing for one in (case.a, twin)} == {"disputed"}
     assert found[case.hash].standing == "as_written"
+    disputed = found[case.a.hash_of(2)]
+    assert (disputed.is_used, disputed.is_in_doubt, disputed.by) == (False, True, (correction,))
+    assert disputed.content == check("1")
 
 
-def test_a_long_chain_of_withdrawals_is_no_burden(case: Case) -> None:
-    target = case.target
-    # Walking every link anew would take a thousand million steps.
-    for _ in range(40_001):
-        target = withdraw(case.b, target)
-    assert standing_of(case.a, case.b)[case.hash].standing == "withdrawn"
+def decide(use: str, leave: str) -> Phone:
+    office = Phone("office")
+    body = {"use": [use], "leave": [leave], "reason": "asked both"}
+    office.save("decision", body, 999, machine="")
+    return office
+
+
+def test_the_line_that_was_decided_against_is_left_out(case: Case) -> None:
+    twin = case.a.clone()
+    case.a.save("check", check("1"), 60, id=id_of("x"))
+    twin.save("check", check("2"), 60, id=id_of("y"))
+    mine, theirs = case.a.hash_of(2), twin.hash_of(2)
+    found = standing_of(case.a, twin, decide(mine, theirs))
+    assert (found[mine].standing, found[theirs].standing) == ("as_written", "left_out")
+    assert (found[theirs].is_used, found[theirs].is_in_doubt) == (False, False)
+
+
+def test_a_correction_that_was_decided_against_counts_as_not_written(case: Case) -> None:
+    twin = case.b.clone()
+    correct(case.b, case.target, "324")
+    withdraw(twin, case.target)
+    office = decide(case.b.hash_of(1), twin.hash_of(1))
+    found = standing_of(case.a, case.b, twin, office)[case.hash]
+    assert (found.standing, found.content) == ("corrected", check("324"))

@@ -4,7 +4,7 @@ from pycore.desk.contract.checked import checked
 from pycore.journal.chain import Break, Chains, Fork, Gap, chains_of
 from pycore.journal.entry import read_line
 from pycore.journal.file import Head
-from pycore.journal.line import from_store
+from pycore.journal.line import from_store, sealed
 from tests.phones import Phone, check, id_of, newer_phone, stored_in_schema_1
 
 
@@ -29,6 +29,23 @@ def test_missing_lines_are_gaps_with_their_ends() -> None:
     phone = phone_with(8)
     kept = [line for place, line in enumerate(phone.lines, 1) if place in (2, 3, 7)]
     assert chains(kept).gaps == (Gap(phone.log, 1, 1), Gap(phone.log, 4, 6))
+
+
+def test_gaps_of_many_logs_stand_in_one_order_whatever_that_of_the_lines() -> None:
+    phone = phone_with(9)
+    kept = [phone.lines[7], phone.lines[0]]
+    others = sorted(phone_with(2, title).head()[0] for title in "bcdef")
+    wanted = [Gap(head.log, 1, 2) for head in others] + [Gap(phone.log, 2, 7)]
+    found = chains(kept, others[::-1])
+    assert found.gaps == tuple(sorted(wanted, key=lambda gap: gap.log))
+    assert found.missing_heads == tuple(others)
+
+
+def test_after_a_gap_and_in_another_log_nobody_can_say_what_went_before() -> None:
+    phone, other = phone_with(3), phone_with(2, "b")
+    assert chains([phone.lines[0], phone.lines[2]]).breaks == ()
+    for first, second in ((phone, other), (other, phone)):
+        assert chains([first.lines[0], second.lines[1]]).breaks == ()
 
 
 def test_missing_end_is_found_where_somebody_knew_of_it() -> None:
@@ -71,10 +88,37 @@ def test_one_id_with_other_content_is_a_fork() -> None:
     assert found.forks == (Fork("id", "", 0, id_of("x"), hashes),)
 
 
+def test_forks_and_their_lines_stand_in_one_order_whatever_that_of_the_lines() -> None:
+    phones = [Phone(title) for title in "abcde"]
+    for phone in phones:
+        twin = phone.clone()
+        phone.save("check", check("300"), 60, id=id_of("x"))
+        twin.save("check", check(phone.title), 60, id=id_of(f"twin of {phone.title}"))
+        phone.lines += twin.lines
+    lines = [line for phone in phones for line in phone.lines]
+    found = chains(lines)
+    assert chains(lines[::-1]) == chains([*lines[5:], *lines[:5]]) == found
+    assert [fork.why for fork in found.forks] == ["id", *["number"] * 5]
+    assert [fork.log for fork in found.forks[1:]] == sorted(phone.log for phone in phones)
+    assert all(list(fork.hashes) == sorted(fork.hashes) for fork in found.forks)
+
+
+def test_lines_of_which_nobody_can_read_the_place_are_no_fork() -> None:
+    strange = [sealed('{"schema":9,"kind":"a"}'), sealed('{"schema":9,"kind":"b"}')]
+    assert chains(strange) == Chains((), (), (), ())
+    phone = phone_with(1)
+    clone = Phone("a")
+    clone.save("check", check("300"), 60, id=id_of("second"))
+    found = chains([*strange, *phone.lines, *clone.lines])
+    assert [(fork.why, fork.seq) for fork in found.forks] == [("number", 1)]
+
+
 def test_line_whose_predecessor_was_changed() -> None:
     phone, other = phone_with(3), Phone("a")
     other.save("check", check("1"), 0)
-    found = chains([other.lines[0], *phone.lines[1:]])
+    lines = [other.lines[0], *phone.lines[1:]]
+    found = chains(lines)
+    assert chains(lines[::-1]) == found
     assert found.breaks == (Break(phone.log, 2, phone.hash_of(2)),)
     assert found.is_forked
 

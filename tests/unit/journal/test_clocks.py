@@ -1,7 +1,7 @@
 """pycore.journal.clocks."""
 
 from pycore.desk.contract.checked import checked
-from pycore.journal.clocks import AHEAD_S, clock_flags
+from pycore.journal.clocks import clock_flags
 from pycore.journal.entry import read_line
 from pycore.journal.line import sealed
 from tests.phones import MORNING_S, Phone, check, moment
@@ -25,7 +25,8 @@ def test_clock_set_back_stays_flagged_until_it_has_caught_up() -> None:
 
 
 def test_ahead_of_the_reading_computer_by_more_than_ten_minutes() -> None:
-    times = [moment(AHEAD_S), moment(AHEAD_S + 1)]
+    # Common practice, no source.
+    times = [moment(600), moment(601)]
     assert flags(times, MORNING_S) == [(2, "future")]
     assert flags(times) == []
 
@@ -47,6 +48,26 @@ def test_logs_do_not_flag_each_other() -> None:
     one.save("check", check(), 1000)
     two.save("check", check(), 0, wall=moment(0, 120))
     assert clock_flags(read_line(line, checked) for line in one.lines + two.lines) == ()
+
+
+def test_one_line_may_have_all_flags_in_one_order() -> None:
+    times = [moment(9000), moment(8000, 120)]
+    assert flags(times, MORNING_S)[1:] == [(2, "back"), (2, "future"), (2, "zone")]
+
+
+def test_a_clock_that_nobody_can_read_is_passed_over() -> None:
+    phone = Phone("a")
+    for wall in (moment(1000), "noon", moment(500, 60)):
+        phone.save("check", check(), 0, wall=wall, schema=3)
+    found = clock_flags([read_line(line, checked) for line in phone.lines], MORNING_S + 1000)
+    assert [(flag.log, flag.seq, flag.hash, flag.flag) for flag in found] == [
+        (phone.log, 3, phone.hash_of(3), "back")
+    ]
+
+
+def test_a_line_of_no_log_has_no_flag() -> None:
+    line = sealed('{"schema":9,"wall":"2199-01-01T00:00:00Z"}')
+    assert clock_flags([read_line(line, checked)], 0) == ()
 
 
 def test_newer_line_without_a_legible_clock() -> None:

@@ -59,6 +59,35 @@ def test_the_later_decision_of_one_log_holds() -> None:
     assert found(old, clone, phone) == (frozenset(), {mine})
 
 
+def test_the_later_one_has_the_higher_number_however_the_lines_come() -> None:
+    old, clone, _ = forked()
+    mine, theirs = old.hash_of(2), clone.hash_of(2)
+    phone = office([mine], [theirs])
+    phone.save("decision", {"use": [theirs], "leave": [mine], "reason": "no"}, 950, machine="")
+    entries, _ = read_lines(lines_of(old, clone, phone), checked)
+    forks = chains_of(entries, ()).forks
+    disputed = frozenset(name for fork in forks for name in fork.hashes)
+    for given in (entries, entries[::-1]):
+        assert unusable(forks, decisions(given, disputed)) == (frozenset(), {mine})
+
+
+def test_nothing_is_decided_about_no_line() -> None:
+    assert decisions([], frozenset())(frozenset()) is None
+
+
+def test_what_a_newer_version_decided_or_withdrew_is_not_guessed_at() -> None:
+    old, clone, both = forked()
+    mine, theirs = old.hash_of(2), clone.hash_of(2)
+    phone = office([mine], [theirs])
+    gone = {"retracts": id_of("office 1"), "reason": "no"}
+    phone.save("withdrawal", gone, 950, machine="", schema=3)
+    assert found(old, clone, phone) == (frozenset(), {theirs})
+    later = Phone("later")
+    body = {"use": [theirs], "leave": [mine], "reason": "no"}
+    later.save("decision", body, 960, machine="", schema=3)
+    assert found(old, clone, later) == (both, frozenset())
+
+
 def test_decisions_of_two_logs_hold_only_where_they_agree() -> None:
     old, clone, both = forked()
     mine, theirs = old.hash_of(2), clone.hash_of(2)

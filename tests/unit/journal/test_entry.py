@@ -6,10 +6,23 @@ from typing import Any
 import pytest
 
 from pycore.desk.contract.checked import checked
-from pycore.journal.entry import KINDS, MOST_LINE, OF_A_MACHINE, read_line
-from pycore.journal.line import sealed
+from pycore.journal.entry import KINDS, OF_A_MACHINE, Entry, read_line
+from pycore.journal.line import from_store, sealed
+from pycore.journal.tombstone import Tombstone, tombstone_of
 from pycore.quantity.fault import Fault
-from tests.phones import LATHE, Phone, check, id_of, moment, newer_phone, pour, setup, typed
+from tests.phones import (
+    LATHE,
+    MORNING_S,
+    Phone,
+    check,
+    id_of,
+    moment,
+    newer_phone,
+    pour,
+    setup,
+    stored_in_schema_1,
+    typed,
+)
 from web.build.paths import SHARED
 
 POURED = {
@@ -143,9 +156,12 @@ def test_moments_inside_a_correction() -> None:
 
 
 def test_a_line_of_the_greatest_length_is_read() -> None:
-    room = MOST_LINE - len(line_of(shown={"t": ""}))
+    room = 65_536 - len(line_of(shown={"t": ""}))
     assert read_line(line_of(shown={"t": "x" * room}), checked).kind == "check"
     assert code_of(line_of(shown={"t": "x" * (room + 1)})) == ("too_large", "line")
+    with pytest.raises(Fault) as caught:
+        read_line("x" * 65_537, checked)
+    assert (caught.value.got, caught.value.limit) == (65_537, {"most": 65_536})
 
 
 def test_newer_ones_are_kept_with_what_can_be_read_from_outside() -> None:
@@ -163,6 +179,100 @@ def test_newer_ones_are_kept_with_what_can_be_read_from_outside() -> None:
 def test_a_number_that_no_log_has_is_no_place_of_a_newer_one(seq: str, kept: int) -> None:
     line = sealed(f'{{"log":"{"ab" * 16}","schema":9,"seq":{seq}}}')
     assert read_line(line, checked).seq == kept
+
+
+def test_every_field_of_a_line_is_read() -> None:
+    line = line_of("note", by="RO", clock_flags=["back"], machine="")
+    message = json.loads(line)
+    assert read_line(line, checked) == Entry(
+        line=line, hash=message["hash"], id=message["id"], log=message["log"], seq=1, prev="",
+        schema=2, kind="note", wall_s=MORNING_S + 60, offset_min=60, usable=True, machine="",
+        measured_at=moment(60), measured_s=MORNING_S + 60, clock_flags=("back",), by="RO",
+        content=CONTENT["note"],
+    )  # fmt: skip
+    plain = read_line(line_of(), checked)
+    assert (plain.by, plain.clock_flags, plain.is_removed) == ("", (), False)
+    assert plain.place == (plain.log, 1, plain.hash)
+
+
+def test_a_tombstone_says_only_where_the_line_stood() -> None:
+    place = Tombstone("a" * 32, "b" * 32, 7, "c" * 64, "d" * 64)
+    line = tombstone_of(place, "asked for")
+    entry = read_line(line, checked)
+    assert entry == Entry(
+        line=line, hash="d" * 64, id="a" * 32, log="b" * 32, seq=7, prev="c" * 64, schema=2,
+        kind="tombstone", wall_s=None, offset_min=None, usable=False, machine="", measured_at="",
+        measured_s=0, clock_flags=(), by="", content=None,
+    )  # fmt: skip
+    assert (entry.is_removed, entry.is_newer, entry.body) == (True, False, {})
+
+
+def test_a_row_of_the_first_schema_has_no_line_before_it() -> None:
+    row = from_store(stored_in_schema_1("check", check(), 3))
+    assert (read_line(row, checked).seq, read_line(row, checked).prev) == (3, "")
+
+
+@pytest.mark.parametrize(
+    ("parts", "got", "limit"),
+    [
+        ({"schema": True}, True, {"type": "integer"}),
+        ({"schema": "2"}, "2", {"type": "integer"}),
+        ({"schema": 0}, 0, {"minimum": 1}),
+        ({"kind": 7}, 7, {"type": "string"}),
+        ({"seq": 2}, "", {"type": "empty only in the first"}),
+    ],
+)
+def test_a_refusal_says_what_was_found_and_allowed(
+    parts: dict[str, Any], got: object, limit: dict[str, object]
+) -> None:
+    with pytest.raises(Fault) as caught:
+        read_line(changed(line_of(), **parts), checked)
+    assert (caught.value.got, caught.value.limit) == (got, limit)
+
+
+@pytest.mark.parametrize("name", ["__proto__", "constructor", "prototype"])
+def test_names_that_lead_a_page_astray_are_refused(name: str) -> None:
+    assert code_of(changed(line_of(), shown={"a": [{name: 1}]})) == ("unknown_field", "line")
+
+
+def test_as_deep_as_a_request_and_no_deeper() -> None:
+    def nested(levels: int) -> str:
+        return changed(line_of(), shown=json.loads('{"a":' * levels + "1" + "}" * levels))
+
+    assert read_line(nested(11), checked).kind == "check"
+    assert code_of(nested(12)) == ("too_deep", "line")
+
+
+LOG = "a" * 32
+
+
+@pytest.mark.parametrize(
+    ("parts", "place"),
+    [
+        ({"log": LOG, "seq": 1}, (LOG, 1)),
+        ({"log": LOG, "seq": 0}, ("", 0)),
+        ({"log": LOG, "seq": True}, ("", 0)),
+        ({"log": LOG, "seq": 1.5}, ("", 0)),
+        ({"log": LOG}, ("", 0)),
+        ({"log": LOG[1:], "seq": 1}, ("", 0)),
+        ({"log": 7, "seq": 1}, ("", 0)),
+    ],
+)
+def test_a_newer_line_has_a_place_only_where_both_parts_can_be_read(
+    parts: dict[str, Any], place: tuple[str, int]
+) -> None:
+    entry = read_line(sealed(json.dumps({"schema": 9, **parts})), checked)
+    assert entry.place == (*place, entry.hash)
+    assert (entry.id, entry.prev, entry.kind) == ("", "", "")
+    assert (entry.measured_at, entry.measured_s, entry.by) == ("", 0, "")
+    assert (entry.wall_s, entry.offset_min, entry.clock_flags) == (None, None, ())
+
+
+def test_a_newer_line_keeps_its_id_its_clock_and_the_beginning_of_its_kind() -> None:
+    line = {"schema": 9, "id": LOG, "prev": "b" * 64, "wall": moment(60), "kind": "x" * 90}
+    entry = read_line(sealed(json.dumps(line)), checked)
+    assert (entry.id, entry.prev, entry.kind) == (LOG, "b" * 64, "x" * 80 + "…")
+    assert (entry.wall_s, entry.offset_min, entry.usable) == (MORNING_S + 60, 60, False)
 
 
 def test_newer_ones_of_another_build_are_kept_too() -> None:

@@ -1,6 +1,9 @@
 """pycore.journal.handover."""
 
-from pycore.journal.handover import Handover, handed_over
+import pytest
+
+from pycore.journal.handover import Handover, Said, handed_over
+from pycore.journal.state import AT_REST
 from tests.phones import LATHE, MORNING_S, NOW_S, Phone, check, id_of, moment, pour
 from tests.unit.journal.reading import fold
 
@@ -28,10 +31,32 @@ def test_machines_that_are_not_simply_in_use() -> None:
     assert [one.machine for one in page(phone).states] == [LATHE]
 
 
+@pytest.mark.parametrize("state", ["watch", "on_hold", "stopped", *sorted(AT_REST)])
+def test_every_state_but_in_use_is_told(state: str) -> None:
+    phone = Phone("a")
+    phone.save("machine_state", {"state": state}, 0)
+    assert [one.machine for one in page(phone).states] == [LATHE]
+
+
+def test_words_of_several_phones_are_told_in_the_order_of_time() -> None:
+    # The log of the first phone comes after that of the second.
+    one, two = sorted([Phone("a"), Phone("b")], key=lambda phone: phone.log, reverse=True)
+    first = one.save("note", {"text": "first"}, 4000, machine="")
+    second = two.save("unknown_addition", {"remarks": "second"}, 5000, by="RO")
+    third = one.save("unknown_addition", {}, 6000)
+    found = page(one, two)
+    assert found.said == (
+        Said(first, "note", "", moment(4000), "", "first"),
+        Said(second, "unknown_addition", LATHE, moment(5000), "RO", "second"),
+    )
+    assert [added.id for added in found.unknown_additions] == [second, third]
+
+
 def test_words_of_this_shift_and_those_that_still_hold() -> None:
     phone = Phone("a")
     phone.save("note", {"text": "before the shift"}, 3599, machine="")
     phone.save("note", {"text": "holds on", "until": moment(9 * 3600)}, 100, machine="")
+    phone.save("note", {"text": "to the second", "until": moment(8 * 3600)}, 105, machine="")
     phone.save("note", {"text": "has passed", "until": moment(7200)}, 110, machine="")
     phone.save("check", {**check(), "remarks": "oil on top"}, 3600, by="RO")
     phone.save("check", check(), 3660)
@@ -39,6 +64,7 @@ def test_words_of_this_shift_and_those_that_still_hold() -> None:
     phone.save("withdrawal", {"retracts": gone, "reason": "x"}, 3800, machine="")
     assert [(said.text, said.by) for said in page(phone).said] == [
         ("holds on", ""),
+        ("to the second", ""),
         ("oil on top", "RO"),
     ]
 
@@ -46,8 +72,11 @@ def test_words_of_this_shift_and_those_that_still_hold() -> None:
 def test_unknown_additions_of_this_shift() -> None:
     phone = Phone("a")
     phone.save("unknown_addition", {}, 0)
+    edge = phone.save("unknown_addition", {}, 3600)
     late = phone.save("unknown_addition", {}, 4000)
-    assert [one.id for one in page(phone).unknown_additions] == [late]
+    gone = phone.save("unknown_addition", {}, 4100)
+    phone.save("withdrawal", {"retracts": gone, "reason": "x"}, 4200, machine="")
+    assert [one.id for one in page(phone).unknown_additions] == [edge, late]
 
 
 def test_machines_in_doubt() -> None:

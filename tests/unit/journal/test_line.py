@@ -36,19 +36,27 @@ def test_published_hash() -> None:
 def test_refused(line: str, code: str) -> None:
     with pytest.raises(Fault) as caught:
         opened(line)
-    assert caught.value.code == code
+    assert (caught.value.code, caught.value.path) == (code, "line")
 
 
 def test_half_of_a_surrogate_pair_has_no_hash() -> None:
     with pytest.raises(Fault) as caught:
         hash_of("\ud800")
-    assert caught.value.code == "not_json"
+    assert (caught.value.code, caught.value.path) == ("not_json", "line")
 
 
-@pytest.mark.parametrize("text", ["", "{}", "[1]", "7"])
+@pytest.mark.parametrize("text", ["", "{}", "[1]", "7", '{"a":1', '"a":1}'])
 def test_only_objects_are_sealed(text: str) -> None:
-    with pytest.raises(Fault):
+    with pytest.raises(Fault) as caught:
         sealed(text)
+    assert (caught.value.code, caught.value.path) == ("wrong_type", "line")
+    assert caught.value.limit == {"type": "object"}
+
+
+@pytest.mark.parametrize("number", [float("nan"), float("inf"), -float("inf")])
+def test_what_json_has_no_number_for_is_not_written(number: float) -> None:
+    with pytest.raises(ValueError, match="JSON"):
+        written({"id": "a", "body": {"x": number}}, "b", 1, "")
 
 
 def test_numbers_stay_as_they_were_written() -> None:

@@ -2,7 +2,13 @@
 
 import pytest
 
-from pycore.journal.loss import MostLost, level_change, most_lost, most_lost_l, quantile
+from pycore.journal.loss import (
+    MostLost,
+    level_change,
+    most_lost,
+    most_lost_l,
+    quantile,
+)
 from pycore.journal.recheck import Dip, Went
 
 FULL_L = 198.0
@@ -66,6 +72,18 @@ def test_quantile_is_that_of_numpy() -> None:
 )
 def test_verdicts(before: float, now: float, hours: float, found: str) -> None:
     assert verdict(before, now, hours) == found
+
+
+@pytest.mark.parametrize(("more_l", "found"), [(0.01, "explained"), (-0.01, "lost")])
+def test_lost_is_what_two_standard_uncertainties_do_not_reach(more_l: float, found: str) -> None:
+    dips = Dip(180.0, 0.9, 0.03), Dip(140.0, 0.9, 0.03)
+    gone = level_change(*dips, NOTHING, 0.0, False).difference_l
+    assert gone.value == pytest.approx(-40.0)
+    # Coverage factor 2: JCGM 100:2008, 6.3.3.
+    most_l = -gone.value - 2 * gone.u + more_l
+    told = level_change(*dips, NOTHING, most_l, False)
+    assert told.verdict == found
+    assert (told.expected_l, told.found_l, told.most_lost_l) == (180.0, 140.0, most_l)
 
 
 def test_what_was_poured_and_taken_out_counts() -> None:

@@ -1,8 +1,11 @@
 """pycore.journal.merge: what each file brought. The laws stand in tests/properties."""
 
 from pycore.desk.contract.checked import checked
-from pycore.journal.file import PHONE, Limits, LogFile
-from pycore.journal.merge import Merged, merged
+from pycore.journal.chain import Gap
+from pycore.journal.entry import read_line
+from pycore.journal.file import PHONE, Limits, LogFile, write_file
+from pycore.journal.merge import FileReport, Merged, merged
+from pycore.journal.tombstone import Tombstone, tombstone_of
 from tests.phones import NOW_S, Phone, check, newer_phone
 
 
@@ -27,8 +30,45 @@ def test_what_each_file_added() -> None:
     assert not done.chains.is_forked
 
 
-def test_offset_of_the_writing_device() -> None:
+def test_a_line_that_stands_twice_in_a_file_counts_once() -> None:
+    newer = newer_phone()
+    lines = [*newer.lines, "nonsense"]
+    done = merge(write_file(lines * 2, newer.head()))
+    (report,) = done.files
+    assert (report.lines, report.added, report.known) == (8, 3, 4)
+    assert (report.newer, report.quarantined) == (2, 1)
+
+
+def test_what_was_removed_is_counted_and_its_copies_bring_nothing() -> None:
+    one, _ = two()
+    entry = read_line(one.lines[1], checked)
+    place = Tombstone(entry.id, entry.log, entry.seq, entry.prev, entry.hash)
+    kept = [one.lines[0], tombstone_of(place, "asked for"), one.lines[2]]
+    done = merge(write_file(kept, one.head()), one.export())
+    assert [(f.added, f.known, f.removed) for f in done.files] == [(3, 0, 1), (0, 3, 0)]
+    assert done.union.lines == kept
+    # The other way round the tombstone is news.
+    done = merge(one.export(), write_file(kept, one.head()))
+    assert [(f.added, f.known, f.removed) for f in done.files] == [(3, 0, 0), (1, 2, 1)]
+
+
+def test_a_cut_file_tells_of_what_it_no_longer_holds() -> None:
+    one, _ = two()
+    done = merge("\n".join(one.export().split("\n")[:3]))
+    assert (done.files[0].missing, done.files[0].findings) == (1, ("cut",))
+    assert done.chains.gaps == (Gap(one.log, 3, 3),)
+
+
+def test_clocks_of_the_union_are_held_against_the_reading_computers() -> None:
     _, other = two()
+    assert merge(other.export()).flags == ()
+    late = merge(other.export(), now_s=NOW_S - 9 * 3600)
+    assert [(flag.seq, flag.flag) for flag in late.flags] == [(n, "future") for n in (1, 2, 3)]
+
+
+def test_offset_of_the_writing_device() -> None:
+    one, other = two()
+    assert merge("\n".join(one.lines)).files[0].ahead_s is None
     assert merge(other.export()).files[0].ahead_s == 90
     assert merge(other.export(), now_s=None).files[0].ahead_s is None
 
@@ -44,7 +84,10 @@ def test_a_refused_file_leaves_the_others_alone() -> None:
 def test_a_file_above_the_limit_is_refused() -> None:
     one, _ = two()
     done = merge(one.export(), limits=Limits(10**6, 2))
-    assert [f.refused and f.refused.code for f in done.files] == ["too_many"]
+    (report,) = done.files
+    assert report.refused is not None
+    assert report.refused.code == "too_many"
+    assert report == FileReport("0", report.refused, (), 0, 0, 0, 0, 0, 0, None, None)
 
 
 def test_bad_and_newer_lines_are_counted_for_each_file_that_holds_them() -> None:

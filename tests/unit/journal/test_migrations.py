@@ -79,6 +79,20 @@ def test_step_1_refuses_what_schema_1_did_not_have(name: str) -> None:
     assert (caught.value.code, caught.value.got) == ("unknown_field", name)
 
 
+def test_step_1_names_one_field_too_many_and_always_the_same() -> None:
+    old = json.loads(stored_in_schema_1("check", check(), 1))
+    for surplus in (("prev", "by"), ("by", "prev")):
+        with pytest.raises(Fault) as caught:
+            from_1({**old, **dict.fromkeys(surplus, "x")})
+        assert (caught.value.path, caught.value.got) == ("line", "by")
+
+
+def test_step_1_leaves_a_way_beside_what_is_no_body() -> None:
+    # Not touched, so that the contract finds it and the line goes into quarantine.
+    old = {**json.loads(stored_in_schema_1("check", check(), 1, way=2)), "body": 7}
+    assert (from_1(old)["body"], from_1(old)["way"]) == (7, 2)
+
+
 def test_a_stored_row_is_taken_over_whole() -> None:
     row = stored_in_schema_1("check", {"machine": setup(), **check()}, 3)
     entry = read_line(from_store(row), checked)

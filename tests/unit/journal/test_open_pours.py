@@ -21,6 +21,16 @@ def test_a_plan_is_open_until_a_finished_pour_names_it() -> None:
     assert machine(phone).open_pours == ()
 
 
+def test_what_is_open_with_and_without_a_plan_stands_in_one_order() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", PLAN, 0)
+    loose = phone.save("pour", pour(1, finished=False), 60)
+    assert machine(phone).open_pours == (
+        OpenPour("", moment(60), 0, 1, (loose,)),
+        OpenPour(plan, moment(0), 4, 0, ()),
+    )
+
+
 def test_given_up_is_finished() -> None:
     phone = Phone("a")
     plan = phone.save("plan", PLAN, 0)
@@ -68,6 +78,15 @@ def test_second_reading_is_due_until_somebody_reads() -> None:
     assert machine(phone).recheck is not None
     phone.save("recheck", {**check(), "of": poured}, 3700)
     assert machine(phone).recheck is None
+    phone.save("pour", pour(2, recheck_due_at=moment(9000)), 4000)
+    phone.save("check", check(), 4100)
+    assert machine(phone).recheck is None
+
+
+def test_due_to_the_second_is_not_overdue() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(8 * 3600)), 0)
+    assert machine(phone).recheck == Recheck(poured, moment(8 * 3600), False, False)
 
 
 def test_the_word_that_nobody_will_read_closes_it() -> None:

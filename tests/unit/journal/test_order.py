@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 import pytest
 
-from pycore.journal.order import CERTAIN_S, Latest, in_order, latest
+from pycore.journal.order import Latest, in_order, latest
 
 
 @dataclass(frozen=True)
@@ -43,10 +43,27 @@ def test_one_log_is_certain_whatever_its_clock() -> None:
     assert found.is_certain
 
 
-@pytest.mark.parametrize(("behind_s", "others"), [(CERTAIN_S + 1, ()), (CERTAIN_S, ("b1",))])
+def test_the_last_of_a_log_is_that_of_the_highest_number() -> None:
+    stones = [stone("a2", 10), stone("a3", 20), stone("a1", 90)]
+    assert latest(stones, frozenset(), nobody) == Latest("a3", ())
+
+
+def test_equal_times_are_uncertain_and_begin_with_the_first_log() -> None:
+    for stones in ([stone("a1", 5), stone("b1", 5)], [stone("b1", 5), stone("a1", 5)]):
+        assert latest(stones, frozenset(), nobody) == Latest("a1", ("b1",))
+
+
+def test_a_decision_about_one_line_alone_changes_nothing() -> None:
+    for chosen in (frozenset({"a1"}), frozenset[str]()):
+        assert latest([stone("a1", 5)], frozenset(), lambda _, c=chosen: c) == Latest("a1", ())
+
+
+# Ten minutes: common practice, no source.
+@pytest.mark.parametrize(("behind_s", "others"), [(601, ()), (600, ("b1",))])
 def test_ten_minutes_between_logs(behind_s: int, others: tuple[str, ...]) -> None:
-    found = latest([stone("b1", 0), stone("a1", behind_s)], frozenset(), nobody)
-    assert found == Latest("a1", others)
+    for at_s in (0, 90_000):
+        stones = [stone("b1", at_s), stone("a1", at_s + behind_s)]
+        assert latest(stones, frozenset(), nobody) == Latest("a1", others)
 
 
 @pytest.mark.parametrize("flagged", ["a1", "b1"])

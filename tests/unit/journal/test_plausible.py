@@ -51,6 +51,21 @@ def test_what_nobody_wrote_down_widens() -> None:
     # Filled up to 200 L with water: half of it. Water makes nothing stronger.
     assert (water.low_brix, water.high_brix) == (pytest.approx(1.6), pytest.approx(4.8))
     assert math.isinf(after(unknown=frozenset({"mix"})).high_brix)
+    # A sump that is over its full mark already leaves no room for more water.
+    fuller = Went(0.0, 150.0, 0.0)
+    assert after(fuller, unknown=WATER_ONLY).low_brix == after(fuller).low_brix
+    assert after(fuller).low_brix == pytest.approx(1.28)
+
+
+def test_no_reading_is_asked_about_for_being_above_nothing() -> None:
+    week = Before(Measured(1.0, 0.0), 100.0, 7 * DAY_S)
+    assert plausible(week, NOTHING, 60.0, 200.0, 0.0, 0.2, NONE).low_brix == 0.0
+
+
+def test_its_own_uncertainty_widens_to_both_sides() -> None:
+    # Coverage factor 2: JCGM 100:2008, 6.3.3.
+    found = plausible(Before(Measured(4.0, 0.1), 100.0, 0.0), NOTHING, 60.0, 200.0, 0.0, 0.2, NONE)
+    assert (found.low_brix, found.high_brix) == (pytest.approx(3.0), pytest.approx(5.0))
 
 
 def test_a_decimal_sign_in_the_wrong_place_is_named() -> None:
@@ -58,6 +73,8 @@ def test_a_decimal_sign_in_the_wrong_place_is_named() -> None:
     assert (found.slip(0.4), found.slip(40.0)) == (4.0, 4.0)
     assert found.slip(4.0) is None
     assert found.slip(9.0) is None
+    # What is plausible itself is no slip, even where another place of the sign would be too.
+    assert Range(0.3, 4.5, 4.0).slip(4.0) is None
 
 
 def test_more_than_half_of_a_sump_never_evaporates() -> None:

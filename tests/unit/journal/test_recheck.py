@@ -75,6 +75,42 @@ def test_a_difference_beyond_its_uncertainty_has_a_direction(
     assert got.checks
 
 
+def test_what_to_check_begins_with_what_decides_most() -> None:
+    # By hand, each input's part of the difference in points: dip 0.35, factor 0.10, jug 0.09,
+    # reading before 0.08, reading now 0.05, pail 0.04.
+    exact = SumpState(Measured(154.0, 34.0), Measured(6.0, 0.12))
+    got = compared(exact, WENT, Measured(10.0, 0.21), 0.02)
+    assert got.verdict == "stronger"
+    assert got.checks[0] == "check_dip"
+    assert set(got.checks) == {"check_dip", "check_reading", "check_factor", "check_marks"}
+    assert len(got.checks) == 4
+
+
+def test_without_any_uncertainty_every_difference_counts() -> None:
+    exact, nothing = SumpState(Measured(100.0, 0.0), Measured(8.0, 0.0)), Went(0.0, 0.0, 0.0)
+    same = compared(exact, nothing, Measured(8.0, 0.0), 0.0)
+    assert (same.normalised_error, same.verdict) == (0.0, "as_expected")
+    for found_pct, error in ((8.1, math.inf), (7.9, -math.inf)):
+        assert compared(exact, nothing, Measured(found_pct, 0.0), 0.0).normalised_error == error
+
+
+# A quarter of the volume: common practice, no source. 100 L at 8 %, 20 L of water: found 7.5 %.
+@pytest.mark.parametrize(("u_pct", "is_said"), [(0.08, True), (0.09, False)])
+def test_a_volume_that_is_known_to_no_quarter_of_itself_says_nothing(
+    u_pct: float, is_said: bool
+) -> None:
+    exact = SumpState(Measured(100.0, 0.0), Measured(8.0, u_pct))
+    got = compared(exact, Went(0.0, 20.0, 0.0), Measured(7.5, u_pct), 0.0)
+    assert got.verdict == "stronger"
+    # V = C2 · w / (C1 - C2) = 300 L; by hand u = hypot(600 · u, 640 · u, 9) L.
+    if is_said:
+        assert got.implied_l is not None
+        assert got.implied_l.value == pytest.approx(300.0)
+        assert got.implied_l.u == pytest.approx(math.hypot(600 * u_pct, 640 * u_pct, 9), rel=1e-3)
+    else:
+        assert got.implied_l is None
+
+
 def test_the_volume_that_explains_the_reading() -> None:
     # 300 L at 6 % with the same pour come to (18 + 6.7) / 343.7 = 7.187 %.
     found_pct = 100 * (300 * 0.06 + 6.7) / 343.7
@@ -109,6 +145,9 @@ def test_dips_share_their_scale() -> None:
     first = dip_of(Measured(154.0, math.hypot(0.9, 154 * 0.03)), 2.0, 0.45)
     second = dip_of(Measured(197.0, math.hypot(0.9, 197 * 0.03)), 2.0, 0.45)
     assert (first.u_l, first.scale_u_share) == pytest.approx((0.9, 0.03))
+    # A sump that is known better than its dip, and an empty one.
+    assert dip_of(Measured(154.0, 0.5), 2.0, 0.45) == Dip(154.0, 0.5, 0.0)
+    assert dip_of(Measured(0.0, 1.5), 2.0, 0.45) == Dip(0.0, 0.9, 0.0)
     got = level_compared(first, second, WENT)
     u_l = math.hypot(0.9, 0.9, 43 * 0.03, 43.7 * VESSEL_U_SHARE)
     assert got.difference_l.value == pytest.approx(197 - 197.7)

@@ -23,6 +23,48 @@ def test_the_latest_of_each_kind() -> None:
     assert all(one is not None and one.is_certain for one in found)
 
 
+@pytest.mark.parametrize(
+    ("state", "stopped"),
+    [("in_use", False), ("watch", False), *((one, True) for one in ("on_hold", "stopped"))]
+    + [(one, True) for one in ("clean_out", "out_of_service", "shutdown")],
+)
+def test_nothing_is_poured_in_on_hold_stopped_or_at_rest(state: str, stopped: bool) -> None:
+    phone = Phone("a")
+    assert not any(one.is_stopped for one in fold(phone).machines)
+    phone.save("check", check(), 0)
+    assert not machine(phone).is_stopped
+    phone.save("machine_state", {"state": state}, 60)
+    assert machine(phone).is_stopped is stopped
+
+
+def test_what_is_about_no_machine_makes_none() -> None:
+    phone = Phone("a")
+    phone.save("note", {"text": "x"}, 0, machine="")
+    assert fold(phone).machines == ()
+    assert fold(phone).counts == {"as_written": 1, "lines": 1, "newer": 0, "quarantined": 0}
+
+
+def test_lines_in_quarantine_are_counted() -> None:
+    phone = Phone("a")
+    phone.save("note", {"text": "x"}, 0, machine="")
+    phone.lines.append("nonsense")
+    counts = fold(phone).counts
+    assert (counts["lines"], counts["quarantined"]) == (2, 1)
+
+
+def test_fluids_by_id_and_a_withdrawn_one_is_none() -> None:
+    phone = Phone("a")
+    fluid = {"type": "synthetic", "factor": typed("1.5", "1")}
+    names = sorted(id_of(name) for name in ("b mix", "c mix", "d mix", "e mix"))
+    for name in reversed(names):
+        body = {"fluid": name, "definition": fluid}
+        last = phone.save("fluid_set", body, 0, machine="")
+    found = fold(phone).fluids
+    assert [one.entry.content["fluid"] for one in found] == names
+    phone.save("withdrawal", {"retracts": last, "reason": "x"}, 60, machine="")
+    assert [one.entry.content["fluid"] for one in fold(phone).fluids] == names[1:]
+
+
 def test_what_nobody_entered_is_not_there() -> None:
     phone = Phone("a")
     phone.save("unknown_addition", {}, 0)

@@ -31,6 +31,46 @@ def test_refused(text: str, code: str) -> None:
     assert (caught.value.code, caught.value.path) == (code, "line")
 
 
+@pytest.mark.parametrize(
+    ("text", "got", "limit"),
+    [
+        ("{", "character 1", {}),
+        ("[7]", "a list of 1", {"type": "object"}),
+        ('{"a": NaN}', "NaN", {"type": "a finite number"}),
+        ('{"a": -1e999}', "-1e999", {"type": "a finite number"}),
+        ('{"a": [[[1]]]}', None, {"most": 3}),
+        (f'{{"a": {"9" * 32}}}', None, {"most": 31}),
+        ('{"a": "\\ud800"}', "half of a surrogate pair", {}),
+        # Always the same one of several.
+        ('{"prototype": 1, "__proto__": 1}', "__proto__", {}),
+        ('{"A": 1, "prototype": 1}', "prototype", {}),
+    ],
+)
+def test_a_refusal_says_what_was_found_and_allowed(
+    text: str, got: object, limit: dict[str, object]
+) -> None:
+    with pytest.raises(Fault) as caught:
+        parsed_object(text, "line", 3, frozenset({"__proto__", "prototype"}))
+    assert (caught.value.got, caught.value.limit) == (got, limit)
+
+
+def test_as_deep_as_allowed_however_often() -> None:
+    text = '{"a": [1], "b": {"c": 1}, "d": [1]}'
+    assert parsed_object(text, "line", 2) == {"a": [1], "b": {"c": 1}, "d": [1]}
+    for other, most in ((text, 1), ('{"a": [1], "b": [1], "c": [[1]]}', 2)):
+        with pytest.raises(Fault) as caught:
+            parsed_object(other, "line", most)
+        assert caught.value.code == "too_deep"
+
+
+def test_numbers_come_as_json_has_them() -> None:
+    assert parsed_object('{"a": 1.5, "b": -2, "c": 1e-3}', "line", 1) == {
+        "a": 1.5,
+        "b": -2,
+        "c": 0.001,
+    }
+
+
 def test_longest_number_has_as_many_signs_as_the_refusal_says() -> None:
     with pytest.raises(Fault) as caught:
         parsed_object(f'{{"a": {"9" * 32}}}', "line", 4)
@@ -60,6 +100,7 @@ def test_a_text_that_never_ends_costs_no_more_than_its_length() -> None:
 
 def test_short_tells_big_things_by_their_size() -> None:
     assert short("x" * 90) == "x" * 80 + "…"
+    assert short("x" * 80) == "x" * 80
     assert short({"a": 1}) == "an object with 1 fields"
     assert short([1, 2]) == "a list of 2"
     assert short(7) == 7

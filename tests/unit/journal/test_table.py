@@ -6,7 +6,7 @@ import io
 import pytest
 
 from pycore.journal.table import COLUMNS, csv_of, text_cell
-from tests.phones import LATHE, Phone, check, pour, typed
+from tests.phones import LATHE, Phone, check, moment, pour, typed
 from tests.unit.journal.reading import fold
 
 
@@ -74,6 +74,46 @@ def test_pours_look_and_standing() -> None:
     assert (top_up["buckets"], top_up["poured_as_typed"]) == ("2", "2 x about strength 3 %")
     assert (top_up["standing"], note["remarks"]) == ("withdrawn", "Belt slips.")
     assert note["machine"] == ""
+
+
+def test_columns_stand_in_one_order() -> None:
+    phone = Phone("a")
+    looked = phone.save("check", {"look": ["foam"]}, 0, by="RO")
+    (row,) = rows(phone)
+    assert list(row) == [
+        "measured_at", "machine", "kind", "by", "standing", "log", "number", "id",
+        "dip_mm", "reading_brix", "ph", "temperature_c", "nitrite_mg_l", "germs_cfu_ml",
+        "dip_as_typed", "reading_as_typed", "buckets", "poured_as_typed", "look", "remarks",
+    ]  # fmt: skip
+    named = {name: row[name] for name in list(row)[:8]}
+    assert named == {
+        "measured_at": moment(0), "machine": "Wheel lathe", "kind": "check", "by": "RO",
+        "standing": "as_written", "log": phone.log, "number": "1", "id": looked,
+    }  # fmt: skip
+    assert [row[name] for name in list(row)[8:]] == [""] * 10 + ["foam", ""]
+
+
+def test_buckets_of_a_pour_and_of_a_new_charge_are_told_as_typed() -> None:
+    phone = Phone("a")
+    plain = {"count": 3, "water": typed("9", "L"), "concentrate": typed("1000", "mL")}
+    other = {"count": 1, "kind": "ready_mix", "each": typed("20", "L"), "strength": typed("4", "%")}
+    phone.save("pour", {"pours": [plain, other], "finished": True}, 0)
+    phone.save("clean_out", {"finished": True, "charge": [{"count": 9, "kind": "water"}]}, 60)
+    poured, charged = rows(phone)
+    assert (poured["buckets"], charged["buckets"]) == ("4", "9")
+    assert poured["poured_as_typed"] == (
+        "3 x water 9 L concentrate 1000 mL; 1 x ready_mix each 20 L strength 4 %"
+    )
+    assert charged["poured_as_typed"] == "9 x water"
+
+
+def test_lines_stand_in_the_order_of_time_whatever_the_log() -> None:
+    one, two = sorted([Phone("a"), Phone("b")], key=lambda phone: phone.log, reverse=True)
+    first = one.save("note", {"text": "x"}, 0, machine="")
+    second = two.save("note", {"text": "y"}, 60, machine="")
+    text = csv_of(fold(one, two).entries, {})
+    found = csv.DictReader(io.StringIO(text, newline=""))
+    assert [row["id"] for row in found] == [first, second]
 
 
 def test_a_corrected_entry_stands_as_corrected() -> None:

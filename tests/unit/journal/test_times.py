@@ -57,6 +57,14 @@ def test_what_is_no_moment_is_refused(text: str) -> None:
     assert (caught.value.code, caught.value.path) == ("not_a_date", "wall")
 
 
+def test_a_refusal_shows_the_beginning_and_one_that_is_allowed() -> None:
+    with pytest.raises(Fault) as caught:
+        moment_of("x" * 90, "wall")
+    assert caught.value.got == "x" * 80
+    (allowed,) = caught.value.limit["allowed"]
+    assert moment_of(allowed, "wall")[1] == 60
+
+
 def test_leap_days() -> None:
     assert moment_of("2000-02-29T00:00:00Z", "wall")[0] == 951_782_400
     assert moment_of("2024-02-29T00:00:00Z", "wall")[0] == 1_709_164_800

@@ -30,7 +30,9 @@ def test_any_reason_can_be_read_again(reason: str) -> None:
 def test_a_reason_is_asked_for(reason: str, code: str) -> None:
     with pytest.raises(Fault) as caught:
         tombstone_of(PLACE, reason)
-    assert caught.value.code == code
+    assert (caught.value.code, caught.value.path) == (code, "reason")
+    if code == "too_large":
+        assert (caught.value.got, caught.value.limit) == (201, {"most": 200})
 
 
 def test_every_changed_sign_is_found() -> None:
@@ -54,4 +56,13 @@ def test_another_line_is_none() -> None:
     assert not is_tombstone(phone.lines[0])
     with pytest.raises(Fault) as caught:
         read_tombstone(phone.lines[0])
-    assert caught.value.code == "wrong_form"
+    assert (caught.value.code, caught.value.path) == ("wrong_form", "line")
+    assert caught.value.limit == {"type": "tombstone"}
+
+
+def test_a_seal_that_does_not_fit_is_named() -> None:
+    line = tombstone_of(PLACE, "reason")
+    with pytest.raises(Fault) as caught:
+        read_tombstone(line.replace('"seq":7', '"seq":8'))
+    assert (caught.value.code, caught.value.path) == ("seal_broken", "line")
+    assert f'"seal":"{caught.value.got}"' in line

@@ -5,8 +5,11 @@ from dataclasses import replace
 import pytest
 
 from pycore.quantity.fault import Fault
+from pycore.quantity.units import UNITS
 from pycore.reading.instrument import (
+    SCALE_UNITS,
     Instrument,
+    TemperatureChange,
     cures_of,
     refuse_off_scale,
     temperature_change,
@@ -29,6 +32,14 @@ def test_scale_to_brix_and_back(instrument: Instrument, shown: float, brix: floa
     assert instrument.shown_from(brix, "x") == pytest.approx(shown, abs=1e-6)
 
 
+def test_every_scale_has_its_unit_and_brix_is_the_usual_one() -> None:
+    # The contract's names of the three scales.
+    assert set(SCALE_UNITS) == {"brix", "refractive_index", "per_cent"}
+    assert set(SCALE_UNITS.values()) <= UNITS.keys()
+    assert Instrument().scale in SCALE_UNITS
+    assert Instrument().resolution_brix == 0.0
+
+
 def test_steps_of_each_scale() -> None:
     assert Instrument().step_brix(0.2) == 0.2
     assert Instrument("per_cent", 2.0).step_brix(0.2) == 0.1
@@ -43,12 +54,13 @@ def test_off_scale_is_refused_and_its_ends_are_not(shown: float) -> None:
     assert caught.value.code == "off_scale"
     assert caught.value.limit == {"minimum": 0.0, "maximum": 18.0, "unit": "Brix"}
     assert refuse_off_scale(18.0, 0.0, 18.0, "Brix", "x") is None
+    assert refuse_off_scale(0.0, 0.0, 18.0, "Brix", "x") is None
     assert refuse_off_scale(40.0, 0.0, None, "Brix", "x") is None
 
 
 def test_only_the_difference_is_corrected_and_only_without_compensation() -> None:
     assert temperature_change(PLAIN, 5.0, 28.0, "p", "z").change_brix == pytest.approx(0.57)
-    assert temperature_change(PLAIN, 5.0, 20.0, "p", "z").change_brix == 0.0
+    assert temperature_change(PLAIN, 5.0, 20.0, "p", "z") == TemperatureChange(0.0, 0.0, None)
     for compensation in ("automatic", None):
         other = replace(PLAIN, compensation=compensation)
         assert temperature_change(other, 5.0, 28.0, "p", "z").change_brix == 0.0
@@ -61,6 +73,8 @@ def test_only_the_difference_is_corrected_and_only_without_compensation() -> Non
         (20.0, 28.0, "automatic", None),
         (20.0, 28.0, None, "compensation_not_known"),
         (20.0, 21.0, None, None),
+        (20.0, 18.6, None, None),
+        (20.0, 21.5, None, "compensation_not_known"),
         (None, 28.0, "none", "temperature_not_known"),
         (20.0, None, "none", "temperature_not_known"),
         (None, None, "automatic", None),
@@ -87,5 +101,7 @@ def test_zero_never_taken() -> None:
 
 def test_cures_of_a_blurred_line() -> None:
     assert cures_of("optical", False) == []
-    assert cures_of("blurred", False)[-1] == "dilute_and_double"
-    assert cures_of("blurred", True)[-1] == "use_the_second_method"
+    # DGUV/IFA portal, "Gebrauchskonzentration": filter first, dilute after that.
+    at_first = ["filter_the_sample", "read_the_middle"]
+    assert cures_of("blurred", False) == [*at_first, "dilute_and_double"]
+    assert cures_of("blurred", True) == [*at_first, "use_the_second_method"]

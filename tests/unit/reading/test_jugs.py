@@ -63,6 +63,12 @@ def test_misread_jug_stands_out_and_widens_the_interval() -> None:
     assert bad.factor.u > 3 * good.factor.u
 
 
+def test_a_jug_that_alone_decides_has_no_score() -> None:
+    got = _fit((0, 0.1), (0, -0.05), (5, 3.4))
+    assert got.factor.value == pytest.approx(5 / 3.4)
+    assert got.scores == [pytest.approx(0.5), pytest.approx(-0.25), 0.0]
+
+
 def test_two_jugs_that_disagree_are_both_named() -> None:
     assert _fit((4, 2.0), (8, 7.0)).stands_out == [0, 1]
 
@@ -71,6 +77,24 @@ def test_strength_of_a_jug_and_its_u() -> None:
     # By hand: 50 mL in 1 L; (1 − 0.05)·√2·2 % of 5 %.
     jug = jug_of(0.95, 0.05, 0.02)
     assert (jug.value, jug.u) == pytest.approx((5.0, 0.95 * 2**0.5 * 0.02 * 5))
+    assert jug_of(1.9, 0.1, 0.02) == jug
+
+
+def test_jugs_of_one_strength_say_nothing_about_an_offset() -> None:
+    got = _fit((5, 3.3), (5, 3.4), (5, 3.5))
+    assert got.factor.value == pytest.approx(5 / 3.4)
+    assert (got.offset_brix, got.span_pct) == (None, 0)
+
+
+def test_five_jugs_are_not_too_many() -> None:
+    assert _fit(*((pct, pct / 1.5) for pct in (2, 4, 6, 8, 10))).factor.value == pytest.approx(1.5)
+
+
+# By hand: the middle one's own u is 0.2 · √(1 − 36/126), and 5/7 of the distance is left.
+@pytest.mark.parametrize(("middle", "stands_out"), [(4.7, []), (4.72, [1]), (3.3, []), (3.28, [1])])
+def test_three_of_its_own_u_make_a_jug_stand_out(middle: float, stands_out: list[int]) -> None:
+    got = _fit((3, 2), (6, middle), (9, 6))
+    assert got.stands_out == stands_out
 
 
 @pytest.mark.parametrize(
@@ -90,7 +114,37 @@ def test_what_gives_no_factor_is_refused(pairs: tuple[tuple[float, float], ...],
     assert (caught.value.code, caught.value.path) == (code, "jugs")
 
 
+@pytest.mark.parametrize(
+    ("pairs", "got", "limit"),
+    [
+        (((3, 2),), 1, {"least": 2}),
+        (tuple((pct, pct / 1.5) for pct in range(1, 7)), 6, {"most": 5}),
+        (((0, 0.1), (0, 0.2)), 0, {"above": 0.0, "unit": "%"}),
+        (((3, -0.25), (6, -0.5)), -0.75, {"above": 0.0, "unit": "Brix"}),
+        (((3, 30), (6, 60)), 0.1, {"above": 0.3, "maximum": 8, "unit": "1"}),
+        # Falling, and the same whatever was mixed: no factor at all.
+        (((2, 9.0), (5, 6.0), (8, 3.0)), None, {"above": 0.3, "maximum": 8, "unit": "1"}),
+        (((2, 3.0), (5, 3.0), (8, 3.0)), None, {"above": 0.3, "maximum": 8, "unit": "1"}),
+    ],
+)
+def test_a_refusal_says_what_was_found_and_allowed(
+    pairs: tuple[tuple[float, float], ...], got: float | None, limit: dict[str, object]
+) -> None:
+    with pytest.raises(Fault) as caught:
+        _fit(*pairs)
+    assert caught.value.got == (got if got is None else pytest.approx(got))
+    assert caught.value.limit == limit
+
+
+def test_the_largest_factor_is_still_one_and_the_smallest_is_none() -> None:
+    # By hand: slope 160/1280; powers of two, so that no digit is lost.
+    assert fit_factor(_jugs((8, 1), (16, 2), u=0.5), 0.0, 0.0).factor.value == 8.0
+    with pytest.raises(Fault):
+        fit_factor(_jugs((3, 10), (6, 20), u=0.5), 0.0, 0.0)
+
+
 def test_an_interval_open_upwards_is_refused() -> None:
     with pytest.raises(Fault) as caught:
         fit_factor(_jugs((0.1, 0.1), (0.2, 0.2)), 0.0, 0.0)
-    assert caught.value.limit["below"] == pytest.approx(0.51, abs=0.001)
+    assert caught.value.path == "jugs"
+    assert caught.value.limit == {"below": pytest.approx(0.51, abs=0.001), "unit": "1"}

@@ -6,6 +6,7 @@ import pytest
 
 from pycore.reading.look import (
     DECISIONS,
+    FOAM_ORDER,
     Limits,
     Measures,
     decision_of,
@@ -64,11 +65,18 @@ def test_foam_is_judged_by_what_it_comes_from() -> None:
     assert held({"foam"}, foam_from="none") == {"foam_none": "check_chemistry_first"}
 
 
+def test_foam_is_looked_into_where_it_is_cheapest_first() -> None:
+    # Common practice, no source: air at a low level before anything is drained.
+    assert FOAM_ORDER == ("level", "cleaner", "strength", "water")
+    assert all(held({"foam"}, foam_from=cause) for cause in FOAM_ORDER)
+
+
 # GISCHEM: below 8.5. DGUV Regel 109-003: more than 0.5 below the first fill. More than 1.0: memory.
 @pytest.mark.parametrize(
     ("ph", "first", "codes"),
     [
         (8.5, None, {}),
+        (None, 9.3, {}),
         (8.4, None, {"ph_low": "check_chemistry_first"}),
         (8.8, 9.3, {}),
         (8.7, 9.3, {"ph_dropped": "check_chemistry_first"}),
@@ -78,7 +86,7 @@ def test_foam_is_judged_by_what_it_comes_from() -> None:
         (9.5, 9.3, {}),
     ],
 )
-def test_ph_level_and_drop(ph: float, first: float | None, codes: dict[str, str]) -> None:
+def test_ph_level_and_drop(ph: float | None, first: float | None, codes: dict[str, str]) -> None:
     assert held(set(), ph=ph, first_ph=first) == codes
 
 
@@ -107,7 +115,9 @@ def test_the_scheme_of_the_bands_is_named() -> None:
     assert (row.code, row.source) == ("germs_review", "Our laboratory")
 
 
-@pytest.mark.parametrize(("warmth", "codes"), [(9.9, ["cold"]), (25, []), (40, []), (41, ["warm"])])
+@pytest.mark.parametrize(
+    ("warmth", "codes"), [(9.9, ["cold"]), (10, []), (25, []), (40, []), (41, ["warm"])]
+)
 def test_warmth_is_told_and_stops_nothing(warmth: float, codes: list[str]) -> None:
     assert held(set(), temperature_c=warmth) == dict.fromkeys(codes, "go_on")
 

@@ -38,6 +38,23 @@ def test_what_is_said_whatever_happened(mishap: str) -> None:
     assert always | {"gas_at_pits", "sheet_decides"} <= set(codes(mishap, "synthetic"))
 
 
+@pytest.mark.parametrize(
+    ("mishap", "state", "record"),
+    [
+        ("wrong_drum", "stopped", "unknown_addition"),
+        ("neat_poured", "on_hold", "unknown_addition"),
+        ("lumpy_bucket", "in_use", "note"),
+        ("overfilled", "on_hold", "note"),
+        ("ran_dry", "stopped", "note"),
+        ("split", "stopped", "note"),
+        ("cleaner_in_it", "stopped", "additive"),
+        ("oil_leak", "watch", "note"),
+    ],
+)
+def test_state_and_kind_of_entry_that_fit(mishap: str, state: str, record: str) -> None:
+    assert (MISHAPS[mishap].state, MISHAPS[mishap].record) == (state, record)
+
+
 def test_every_row_has_its_sentence() -> None:
     rows = {row.code for name in MISHAPS for row in advice_about(name, None, ["magnesium"])}
     assert rows == {
@@ -54,6 +71,10 @@ def test_fluid_and_metal_choose_their_rows() -> None:
     assert "neat_goes_lumpy" not in codes("neat_poured", "synthetic")
     assert codes("split", "synthetic")[0] == "clear_is_healthy"
     assert codes("split", "semi_synthetic")[0] == "stop_machining"
+    # A synthetic one holds no oil that could split or lump.
+    of_oil = {"skim_lumps", "stop_machining", "not_feed_split"}
+    assert not of_oil & {*codes("neat_poured", "synthetic"), *codes("split", "synthetic")}
+    assert of_oil <= {*codes("neat_poured", "soluble_oil"), *codes("split", "soluble_oil")}
     # What is not known is told whole.
     assert {"neat_goes_lumpy", "neat_synthetic"} <= set(codes("neat_poured"))
     assert "magnesium_at_once" not in codes("wrong_drum", None, ("steel",))

@@ -2,25 +2,14 @@
 
 import pytest
 
+from pycore.reading.mishap import MISHAPS
 from tests.unit.desk.asked import ask, refusal
 
 
-@pytest.mark.parametrize(
-    ("mishap", "state", "record"),
-    [
-        ("wrong_drum", "stopped", "unknown_addition"),
-        ("neat_poured", "on_hold", "unknown_addition"),
-        ("lumpy_bucket", "in_use", "note"),
-        ("overfilled", "on_hold", "note"),
-        ("ran_dry", "stopped", "note"),
-        ("split", "stopped", "note"),
-        ("cleaner_in_it", "stopped", "additive"),
-        ("oil_leak", "watch", "note"),
-    ],
-)
-def test_what_is_offered(mishap: str, state: str, record: str) -> None:
-    got = ask("advise_mishap", {"mishap": mishap})
-    assert (got["state"], got["record"]) == (state, record)
+@pytest.mark.parametrize("mishap", MISHAPS)
+def test_what_is_offered(mishap: str) -> None:
+    got, row = ask("advise_mishap", {"mishap": mishap}), MISHAPS[mishap]
+    assert (got["state"], got["reason"], got["record"]) == (row.state, row.reason, row.record)
     assert got["rows"][0]["part"] == "stop"
 
 

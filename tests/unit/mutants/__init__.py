@@ -1,0 +1,1 @@
+"""Whether the mutation run itself tells the truth."""
