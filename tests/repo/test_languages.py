@@ -29,7 +29,7 @@ SAME_IN_GERMAN = {
     "pours.give_or_take", "practice.worked.room", "practice.worked.strength",
     "practice.worked.volume", "print.A4", "print.Letter", "recipe.now", "sheet.bucket_strength",
     "sheet.code_is", "sheet.full_of", "sheet.made_by", "sheet.mix_makes", "sheet.zero",
-    "shift.said", "shift.said_by", "shows.brix", "told.state_why", "trend.ph",
+    "shift.said", "shift.said_by", "shows.brix", "stock.in_unit", "told.state_why", "trend.ph",
     "trend.table_concentrate", "trend.table_not_known", "unit.1", "unit.Brix",
 }  # fmt: skip
 

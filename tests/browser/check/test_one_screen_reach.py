@@ -23,7 +23,7 @@ def test_way_on_is_in_sight(page: Page, depth: str, reading: str, said: str) -> 
     expect(result(page)).to_contain_text(said)
     # Said once: the number and its likely range stand in one line.
     expect(result(page).locator(".result-range")).to_contain_text("likely")
-    box = page.get_by_role("button", name="See the ways on").bounding_box()
+    box = page.get_by_role("button", name="See what can be done").bounding_box()
     assert box is not None
     assert box["y"] + box["height"] <= PHONE_SIZE[1], box
     assert page.evaluate("document.scrollingElement.scrollHeight") <= PHONE_SIZE[1]

@@ -12,7 +12,7 @@ function summaryOf(recipe: Recipe): string {
   const strength = write(recipe.strength);
   if (level !== null) return say("ways.to_level", { level: write(level) });
   if (days !== null) return sayCount("ways.to_days", days);
-  if (waits) return say("ways.to_use_up");
+  if (waits) return say("wait.no_days");
   if (runIn !== null && buckets === 0)
     return say("ways.to_run", { amount: write(runIn), strength });
   if (takeOut !== null)
