@@ -39,14 +39,14 @@ def modules(names: list[str]) -> list[Path]:
     found: list[Path] = []
     for name in names or ROOMS:
         place = ROOT / "pycore" / name.replace(".", "/")
-        files = sorted(place.glob("*.py")) if place.is_dir() else [place.with_suffix(".py")]
-        found += [file for file in files if file.stem not in ("__init__", "known")]
+        files = sorted(place.rglob("*.py")) if place.is_dir() else [place.with_suffix(".py")]
+        found += [file for file in files if file.stem not in ("__init__", "known", "validators")]
     return found
 
 
 def own_tests(path: Path) -> list[str]:
     """The unit tests that mirror a module, in one file or more, and its doctests."""
-    folder = ROOT / "tests" / "unit" / path.parent.name
+    folder = ROOT / "tests" / "unit" / path.parent.relative_to(ROOT / "pycore")
     mirrored = [folder / f"test_{path.name}", *sorted(folder.glob(f"test_{path.stem}_*.py"))]
     return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
 

@@ -21,6 +21,13 @@ TrustedTypePolicyFactory.prototype.createPolicy = function (...rest) {
   return policy;
 };
 """
+# The page makes its policy when it starts its own worker, which may be after it has loaded. A wait
+# of the driver's own would ask by eval, which the policy refuses.
+UNTIL_BORROWED = """
+async () => {
+  while (globalThis.borrowed === undefined) await new Promise((done) => setTimeout(done, 20));
+}
+"""
 # One call in the form that the page's own client sends (comlink's messages).
 ASK = """
 ([path, name, texts]) => new Promise((resolve, reject) => {
@@ -90,8 +97,7 @@ def asked_in_page(page: Page, texts: list[str], start: str = "image") -> list[st
     """Replies of the shipped worker to these texts, Python started in this way."""
     page.add_init_script(KEEP_POLICY)
     page.reload()
-    # The page makes its policy when it starts its own worker, which may be after it has loaded.
-    page.wait_for_function("globalThis.borrowed")
+    page.evaluate(UNTIL_BORROWED)
     replies: list[str] = page.evaluate(ASK, [worker_file(), start, texts])
     return replies
 
