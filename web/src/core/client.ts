@@ -1,5 +1,5 @@
 import { signal, type ReadonlySignal, type Signal } from "@preact/signals";
-import type { StartKind } from "./api";
+import type { Reply, StartKind } from "./api";
 import { connect, type Connection } from "./connection";
 import type { DeskError, Operations } from "./messages";
 import { Queue, type Waiting } from "./queue";
@@ -198,11 +198,8 @@ class Line {
 const reasonOf = (error: unknown): string =>
   error instanceof Error ? error.message : String(error);
 
-function answerFrom(reply: string, question: Waiting): Answer<unknown> {
-  const message = JSON.parse(reply) as
-    { id: string; ok: true; result: unknown } | { id: string; ok: false; error: DeskError };
-  if (message.id !== question.id) throw new Error("an answer to another question");
-  return message.ok
-    ? { kind: "ok", result: message.result }
-    : { kind: "error", error: message.error };
+function answerFrom(reply: Reply, question: Waiting): Answer<unknown> {
+  if (reply.id !== question.id) throw new Error("an answer to another question");
+  const { error, result } = reply;
+  return error === undefined ? { kind: "ok", result } : { kind: "error", error };
 }

@@ -1,6 +1,6 @@
 import { wrap } from "comlink";
 import { coreWorkerAddress } from "../policy";
-import type { CoreWorker, StartKind } from "./api";
+import type { CoreWorker, Reply, StartKind } from "./api";
 
 /** The plain start compiles every module, which takes a slow phone a quarter of a minute. */
 const START_LIMIT_MS = 60_000;
@@ -25,7 +25,7 @@ export interface Connection {
   /** Resolves, once Python has answered something, with the milliseconds that it took. */
   readonly started: Promise<number>;
   /** Asks Python; rejects when the worker is gone or too slow, and is of no use afterwards. */
-  handle(text: string): Promise<string>;
+  handle(text: string): Promise<Reply>;
   /** Ends the worker; whatever is still asked of it rejects. */
   end(reason: string): void;
 }
@@ -65,7 +65,7 @@ export function connect(kind: StartKind): Connection {
     const { build } = await within(limit_ms, "starting", remote.started());
     if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
     const reply = await within(ANSWER_LIMIT_MS, "the first answer", remote.handle(FIRST_QUESTION));
-    if (!(JSON.parse(reply) as { ok: boolean }).ok) throw new Error(`first answer: ${reply}`);
+    if (!reply.ok) throw new Error(`first answer: ${JSON.stringify(reply)}`);
     performance.mark(FIRST_ANSWER_MARK, { detail: kind });
     return performance.now() - createdAt_ms;
   };

@@ -1,5 +1,5 @@
 import { expose } from "comlink";
-import type { CoreWorker } from "./api";
+import type { CoreWorker, Reply } from "./api";
 import { startPython } from "./python";
 
 // Begun before the page asks: nothing else is on the way to the first answer.
@@ -14,7 +14,7 @@ const worker: CoreWorker = {
   },
   handle(text) {
     if (handle === undefined) throw new Error("asked before Python had started");
-    return handle(text);
+    return JSON.parse(handle(text)) as Reply;
   },
 };
 

@@ -216,9 +216,11 @@ export function parsedLine(text: string): Fields | null {
   }
 }
 
+export const TOMBSTONE = "tombstone";
+
 /** What stands where the content of a line was taken out. */
 export function isTombstone(line: Fields | null): boolean {
-  return line?.["kind"] === "tombstone";
+  return line?.["kind"] === TOMBSTONE;
 }
 
 /** Null for a line that this build cannot show: such a line is kept and counted, never dropped. */

@@ -7,6 +7,7 @@ import { closeIfElsewhere, closeIfShort } from "./lacking";
 import { hashOfLine } from "./line";
 import { readLedger, readSince, type At, type Ends, type Ledger } from "./ledger";
 import { lineOf, type Line } from "./lines";
+import { inPieces } from "./pieces";
 import { readLacking, readWitness, type Head } from "./witness";
 
 export interface Held {
@@ -24,7 +25,7 @@ async function reachOf({ last, ...ends }: Ends): Promise<Checkpoint["reach"]> {
 
 async function readLines(): Promise<readonly [Ledger, readonly Line[]]> {
   const ledger = await readLedger();
-  return [ledger, await Promise.all(ledger.lines.map(lineOf))];
+  return [ledger, await inPieces(ledger.lines, lineOf)];
 }
 
 /** Reads every line, and closes the log where its end is missing or elsewhere. */

@@ -12,6 +12,7 @@ import { askToKeep } from "./keeping";
 import { lackingNow, type Lack } from "./lacking";
 import { headsOf, ownLine } from "./ledger";
 import { lineOf, sortLines, type Line, type Placed } from "./lines";
+import { breathe } from "./pieces";
 import { recallDrafts } from "../underway/drafts";
 import { isExample, STORE } from "../phone/which";
 import { dropLacking, noteIfGone, type Head } from "./witness";
@@ -150,10 +151,18 @@ export function deedById(id: string): DeedEntry | undefined {
 const MOST_ADDED = 50;
 let counted = -Infinity;
 
+/** Not in the turn in which the pages are drawn: choosing among years of entries takes its own time. */
+async function keepWhenDrawn(): Promise<void> {
+  await breathe();
+  const now = held.value;
+  if (now === null || !isSound(now)) return;
+  await keepCheckpoint(checkpointOf(now.reach, now.lines, sorted.value, now.base));
+}
+
 function keepIfDue(now: Held): void {
   if (now.lines.length - counted <= MOST_ADDED || !isSound(now)) return;
   counted = now.lines.length;
-  void keepCheckpoint(checkpointOf(now.reach, now.lines, sorted.value, now.base));
+  void keepWhenDrawn();
 }
 
 function take(now: Held): void {

@@ -2,12 +2,15 @@
 import type { IDBPTransaction } from "idb";
 import { dropCheckpointIn } from "./checkpoint";
 import { withDatabase, type Shape, type Taken } from "./database";
-import { isTombstone, parsedLine } from "./entry";
+import { isTombstone, parsedLine, TOMBSTONE } from "./entry";
 import { sealOf } from "./line";
 import { StoreError } from "./trouble";
 import type { Head } from "./witness";
 
 type Writing = IDBPTransaction<Shape, ("entries" | "taken" | "about")[], "readwrite">;
+
+/** Rows that are added in one turn of the page. */
+const ROWS = 100;
 
 interface Place {
   readonly log: string;
@@ -54,13 +57,19 @@ export function takeIn(lines: readonly Taken[], heads: readonly Head[]): Promise
     const done = tx.done;
     done.catch(() => undefined);
     const store = tx.objectStore("taken");
-    const stones = lines.filter(({ text, whole }) => whole && isTombstone(parsedLine(text)));
+    // Not parsed where it says no such word: megabytes of lines would hold the page up.
+    const stones = lines.filter(
+      ({ text, whole }) => whole && text.includes(TOMBSTONE) && isTombstone(parsedLine(text)),
+    );
     const replaced = new Set<Taken>();
     for (const stone of stones) if (await replaceBy(tx, stone)) replaced.add(stone);
     const there = new Set((await store.getAll()).map(({ text }) => text));
     const fresh = lines.filter((line) => !there.has(line.text) && !replaced.has(line));
+    // In pieces: thousands of rows at once would hold the page up.
+    for (let first = 0; first < fresh.length; first += ROWS) {
+      await Promise.all(fresh.slice(first, first + ROWS).map((line) => store.add(line)));
+    }
     await Promise.all([
-      ...fresh.map((line) => store.add(line)),
       tx.objectStore("about").put({ name: "heads", text: JSON.stringify(heads) }),
       dropCheckpointIn(tx.objectStore("about")),
       done,
