@@ -31,6 +31,7 @@ SAME_IN_GERMAN = {
     "sheet.code_is", "sheet.full_of", "sheet.made_by", "sheet.mix_makes", "sheet.zero",
     "shift.said", "shift.said_by", "shows.brix", "stock.in_unit", "told.state_why", "trend.ph",
     "trend.table_concentrate", "trend.table_not_known", "unit.1", "unit.Brix",
+    "stock.in_unit",
 }  # fmt: skip
 
 

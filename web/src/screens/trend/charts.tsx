@@ -1,6 +1,6 @@
 // Strength, level, what went in and pH: one small chart each under the other, on one axis of time.
 import { useMemo } from "preact/hooks";
-import type { TrendResult } from "../../core/messages";
+import type { ReadMachineResult, TrendResult } from "../../core/messages";
 import { Chart } from "../../elements/chart/chart";
 import type { Drawn } from "../../elements/chart/drawn";
 import { StateShape } from "../../elements/statemark";
@@ -35,7 +35,15 @@ function frame(trend: TrendResult, parts: Parts): Drawn {
   };
 }
 
-function strengthOf(trend: TrendResult): Drawn {
+/** Low and high of the set-up, drawn where nothing has been read in its band yet. */
+export type OwnBand = Pick<ReadMachineResult, "low_pct" | "high_pct">;
+
+function bandsOf({ bands, from_s, now_s }: TrendResult, own: OwnBand): TrendResult["bands"] {
+  const alone = { from_s, to_s: Math.max(now_s, from_s + DAY_S), ...own };
+  return bands.length === 0 ? [alone] : bands;
+}
+
+function strengthOf(trend: TrendResult, own: OwnBand): Drawn {
   const rows = trend.rows.flatMap(({ at_s, strength_pct: strength, state, shown }) =>
     strength === undefined
       ? []
@@ -44,7 +52,7 @@ function strengthOf(trend: TrendResult): Drawn {
   const last = rows.at(-1)?.shown.strength;
   return frame(trend, {
     marks: rows,
-    bands: trend.bands.map(({ from_s, to_s, low_pct, high_pct }) => ({
+    bands: bandsOf(trend, own).map(({ from_s, to_s, low_pct, high_pct }) => ({
       from_s,
       to_s,
       low: low_pct,
@@ -128,9 +136,9 @@ function AddedKey() {
 }
 
 /** All with the same margin, so that one moment stands under the other. */
-function allOf(trend: TrendResult) {
+function allOf(trend: TrendResult, own: OwnBand) {
   const parts = {
-    strength: strengthOf(trend),
+    strength: strengthOf(trend, own),
     level: levelOf(trend),
     added: addedOf(trend),
     acid: acidOf(trend),
@@ -144,8 +152,16 @@ function allOf(trend: TrendResult) {
   };
 }
 
-export function Charts({ trend, about }: { readonly trend: TrendResult; readonly about: string }) {
-  const all = useMemo(() => allOf(trend), [trend]);
+export function Charts({
+  trend,
+  about,
+  own: { low_pct, high_pct },
+}: {
+  readonly trend: TrendResult;
+  readonly about: string;
+  readonly own: OwnBand;
+}) {
+  const all = useMemo(() => allOf(trend, { low_pct, high_pct }), [trend, low_pct, high_pct]);
   const instead = say("trend.no_chart");
   return (
     <div class="charts">

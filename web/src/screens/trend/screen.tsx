@@ -72,7 +72,7 @@ function Learned({ trend, machine }: { readonly trend: TrendResult; readonly mac
 
 interface ToldProps {
   readonly trend: TrendResult;
-  readonly machine: string;
+  readonly machine: MachineEntry;
   readonly asTable: boolean;
   readonly onTable: (asTable: boolean) => void;
 }
@@ -84,7 +84,11 @@ function Told({ trend, machine, asTable, onTable }: ToldProps) {
       <p class="trend-said" role="status">
         {said.join(" ")}
       </p>
-      {asTable ? <TrendTable trend={trend} /> : <Charts trend={trend} about={said.join(" ")} />}
+      {asTable ? (
+        <TrendTable trend={trend} />
+      ) : (
+        <Charts trend={trend} about={said.join(" ")} own={machine.shown} />
+      )}
       <OtherAction
         onPress={() => {
           onTable(!asTable);
@@ -92,7 +96,7 @@ function Told({ trend, machine, asTable, onTable }: ToldProps) {
       >
         {say(asTable ? "trend.as_chart" : "trend.as_table")}
       </OtherAction>
-      <Learned trend={trend} machine={machine} />
+      <Learned trend={trend} machine={machine.machine} />
     </>
   );
 }
@@ -134,7 +138,7 @@ export function TrendScreen({ machine }: { readonly machine: MachineEntry }) {
       {answer === null ? <p role="status">{say("trend.working")}</p> : null}
       {answer?.kind === "error" ? <p role="status">{errorSentence(answer.error)}</p> : null}
       {answer?.kind === "ok" ? (
-        <Told trend={answer.result} machine={id} asTable={asTable} onTable={setTable} />
+        <Told trend={answer.result} machine={machine} asTable={asTable} onTable={setTable} />
       ) : null}
       <div class="places">
         <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
