@@ -81,11 +81,11 @@ def _plate_decimals(units: Units) -> int:
 
 def _result_shown(final: Final, target: Target, units: Units) -> dict[str, Shown]:
     # A range whose ends read the same as the middle would say nothing.
-    u_pct, value_pct = final.strength_pct.u, final.strength_pct.value
+    # A result on the edge but for a float's last digit counts as on it.
+    u_pct, value_pct = final.strength_pct.u, round(final.strength_pct.value, 9)
     decimals = max(1, decimals_for(u_pct, 1)) if u_pct > 0 else 2
-    # "7.0 %" beside "too weak, the range begins at 7 %" would be believed by nobody. A result on
-    # the edge but for a float's last digit counts as on it.
-    apart = decimals_apart(round(value_pct, 9), decimals, (target.low_pct, target.high_pct))
+    # "7.0 %" beside "too weak, the range begins at 7 %" would be believed by nobody.
+    apart = decimals_apart(value_pct, decimals, (target.low_pct, target.high_pct))
     return {
         "strength": shown(value_pct, "%", apart),
         "low": shown(final.low_pct, "%", decimals),
