@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Hashable, Iterable, Iterator
+from collections.abc import Callable, Collection, Hashable, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -119,7 +119,7 @@ def _breaks(ordered: tuple[Entry, ...]) -> tuple[Break, ...]:
     return tuple(found)
 
 
-def chains_of(entries: Iterable[Entry], heads: Iterable[Head]) -> Chains:
+def chains_of(entries: Iterable[Entry], heads: Collection[Head]) -> Chains:
     """What does not hold, whatever the order of the lines.
 
     A shortened chain is a valid chain: a missing end shows only where another file knew of it.

@@ -71,7 +71,7 @@ def _ends_recheck(entry: Standing) -> bool:
 
     After a clean-out there is nothing left of the pour to read.
     """
-    is_read = entry.kind == "check" and "reading" in entry.content
+    is_read = "reading" in entry.content
     is_emptied = entry.kind == "clean_out" and entry.content["finished"]
     return entry.kind == "recheck" or is_read or is_emptied
 
@@ -84,7 +84,7 @@ def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck
     """
     due: Recheck | None = None
     for entry in ordered:
-        if entry.kind == "pour" and "recheck_due_at" in entry.content:
+        if "recheck_due_at" in entry.content:
             due_at = entry.content["recheck_due_at"]
             overdue = moment_of(due_at, "recheck_due_at")[0] < now_s
             due = Recheck(entry.id, due_at, overdue and not rests, rests)

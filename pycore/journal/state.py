@@ -148,9 +148,8 @@ def _is_before(entry: Standing, other: Standing) -> bool:
 def _starts_anew(entry: Standing) -> bool:
     """Whether what was poured before is in a later dip or reading, or gone with the old charge."""
     is_emptied = entry.kind == "clean_out" and entry.content["finished"]
-    return is_emptied or (
-        entry.kind in _MEASURING and bool(entry.content.keys() & {"dip", "reading"})
-    )
+    # Only what measures has one of these fields.
+    return is_emptied or bool(entry.content.keys() & {"dip", "reading"})
 
 
 def _since(ordered: list[Standing]) -> Since:

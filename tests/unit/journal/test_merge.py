@@ -94,6 +94,7 @@ def test_bad_and_newer_lines_are_counted_for_each_file_that_holds_them() -> None
     damaged = newer_phone().export().replace('"text":"342"', '"text":"343"')
     done = merge(damaged, damaged)
     assert [(f.newer, f.quarantined, f.added) for f in done.files] == [(2, 1, 2), (2, 1, 0)]
+    assert [f.known for f in done.files] == [0, 3]
     assert done.files[0].findings == ("damaged",)
     assert [bad.code for bad in done.union.quarantined] == ["seal_broken"]
 

@@ -31,6 +31,13 @@ def test_what_is_open_with_and_without_a_plan_stands_in_one_order() -> None:
     )
 
 
+def test_after_a_finished_one_the_next_is_open() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(2), 0)
+    begun = phone.save("pour", pour(1, finished=False), 60)
+    assert machine(phone).open_pours == (OpenPour("", moment(60), 0, 1, (begun,)),)
+
+
 def test_given_up_is_finished() -> None:
     phone = Phone("a")
     plan = phone.save("plan", PLAN, 0)

@@ -47,7 +47,7 @@ def test_what_was_poured_moves_the_range() -> None:
 
 
 def test_what_nobody_wrote_down_widens() -> None:
-    water = after(unknown=WATER_ONLY)
+    water = after(unknown=frozenset({"water"}))
     # Filled up to 200 L with water: half of it. Water makes nothing stronger.
     assert (water.low_brix, water.high_brix) == (pytest.approx(1.6), pytest.approx(4.8))
     assert math.isinf(after(unknown=frozenset({"mix"})).high_brix)
@@ -73,6 +73,8 @@ def test_a_decimal_sign_in_the_wrong_place_is_named() -> None:
     assert (found.slip(0.4), found.slip(40.0)) == (4.0, 4.0)
     assert found.slip(4.0) is None
     assert found.slip(9.0) is None
+    # No digit of the float's own: 3.9 and 3.23, not 3.9000000000000004 nor 3.2299999999999995.
+    assert (found.slip(0.39), found.slip(32.3)) == (3.9, 3.23)
     # What is plausible itself is no slip, even where another place of the sign would be too.
     assert Range(0.3, 4.5, 4.0).slip(4.0) is None
 

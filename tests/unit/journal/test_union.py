@@ -26,6 +26,8 @@ def test_lines_in_the_order_of_log_number_and_hash_then_quarantine() -> None:
 def test_own_head_is_known() -> None:
     phone = three()
     assert gathered(*read_lines(phone.lines, checked)).heads == frozenset(phone.head())
+    first = frozenset({Head(phone.log, 1, phone.hash_of(1))})
+    assert gathered(*read_lines(phone.lines[:1], checked)).heads == first
 
 
 def test_a_line_of_which_nobody_can_read_the_place_is_no_head() -> None:
