@@ -31,7 +31,6 @@ SAME_IN_GERMAN = {
     "sheet.code_is", "sheet.full_of", "sheet.made_by", "sheet.mix_makes", "sheet.zero",
     "shift.said", "shift.said_by", "shows.brix", "stock.in_unit", "told.state_why", "trend.ph",
     "trend.table_concentrate", "trend.table_not_known", "unit.1", "unit.Brix",
-    "stock.in_unit",
 }  # fmt: skip
 
 
@@ -98,6 +97,16 @@ def test_the_page_never_shows_a_sentence_of_pycore() -> None:
         if "error.message" in path.read_text(encoding="utf-8")
     ]
     assert shown == []
+
+
+def test_a_hint_and_a_reason_belong_to_one_page() -> None:
+    """The mixes of the set-up said "Empty: the published figure holds", which was another page's."""
+    used: dict[str, set[str]] = {}
+    for path in files_below(WEB / "src", ".ts", ".tsx"):
+        for key in re.findall(r'"([a-z_.]+\.(?:hint|why))"', path.read_text(encoding="utf-8")):
+            used.setdefault(key, set()).add(path.relative_to(WEB).as_posix())
+    assert used
+    assert {key: pages for key, pages in used.items() if len(pages) > 1} == {}
 
 
 def _written_out(folder: Path) -> list[str]:

@@ -9,13 +9,13 @@ export function LimitsStep(props: SetupProps) {
     <PerCents
       {...props}
       group="mixing"
-      title={say("limits.title")}
-      hint={say("limits.hint")}
-      why={say("limits.why")}
+      title={say("mixing.title")}
+      hint={say("mixing.hint")}
+      why={say("mixing.why")}
       parts={PARTS.map((part) => ({
         part,
-        label: say(`limits.${part}`),
-        hint: say(`limits.${part}_hint`),
+        label: say(`mixing.${part}`),
+        hint: say(`mixing.${part}_hint`),
       }))}
     />
   );
