@@ -18,6 +18,7 @@ from playwright.sync_api import Playwright, expect, sync_playwright
 
 from tests.bench.sizes import sizes
 from tests.bench.startup import launch
+from tests.bench.startup.alone import memory_alone_mb
 from tests.bench.startup.launch import Site, Start
 from tests.bench.startup.stock import make_stock
 from tests.bench.startup.used import PRESS_AT_ONCE, TYPED_AT, make_used
@@ -107,6 +108,15 @@ class Run:
             self.found.setdefault(("one screen", rate, site.name), []).append(one)
         return took
 
+    def memory(self, repeats: int) -> dict[str, list[tuple[float, float]]]:
+        """Megabytes of the tab, at the most and at the end, with no driver in it."""
+        found: dict[str, list[tuple[float, float]]] = {site.name: [] for site in self.sites}
+        for _ in range(repeats):
+            for site in _in_turn(self.sites):
+                where = launch.address(self._ports[site.name])
+                found[site.name].append(memory_alone_mb(self._profile(site), where))
+        return found
+
     def true_rates(self, rates: tuple[float, ...]) -> dict[float, float]:
         """What the slowing comes to."""
         profile = self._profile(self.sites[1])
@@ -157,6 +167,13 @@ def _print_memory(found: Found) -> None:
             print(f"{f'{kind}, {rate:g}x, {name}':<36}{peak:>11,.0f}{present:>11,.0f}")
 
 
+def _print_memory_alone(found: dict[str, list[tuple[float, float]]]) -> None:
+    print(f"\n{'memory without a driver, MB':<36}{'peak':>11}{'present':>11}")
+    for name, values in found.items():
+        peak, present = (statistics.median(column) for column in zip(*values, strict=True))
+        print(f"{name:<36}{peak:>11,.0f}{present:>11,.0f}")
+
+
 def _print_bytes(sites: list[Site], node: list[str]) -> None:
     print(f"\n{'bytes of a first visit':<36}{'raw':>12}{'gzip -9':>12}{'brotli':>12}")
     for site in sites:
@@ -180,8 +197,10 @@ def main() -> None:
         run.cold(wanted.repeats, (*COLD_RATES, 4) if wanted.cold_slow else COLD_RATES)
         run.warm(wanted.repeats, RATES)
         took = run.keypad(wanted.repeats, RATES)
+        alone = run.memory(wanted.repeats)
         _print_starts(run.found)
         _print_memory(run.found)
+        _print_memory_alone(alone)
         print("\nfrom the icon to a typed digit on the one screen, ms")
         for rate, values in took.items():
             print(f"{rate:g}x: {statistics.median(values):,.0f} (most {max(values):,.0f})")

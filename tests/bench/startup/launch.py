@@ -125,11 +125,12 @@ def memory_mb(profile: Path) -> tuple[float, float]:
         if b"--type=renderer" not in (home / "cmdline").read_bytes():
             continue
         status, rollup = (home / "status").read_text(), (home / "smaps_rollup").read_text()
-        found.append((_kilobytes(status, "VmHWM:") / 1e3, _kilobytes(rollup, "Pss:") / 1e3))
+        found.append((kilobytes(status, "VmHWM:") / 1e3, kilobytes(rollup, "Pss:") / 1e3))
     return max(found)
 
 
-def _kilobytes(text: str, name: str) -> float:
+def kilobytes(text: str, name: str) -> float:
+    """The number on the line of ``text`` that begins with ``name``."""
     line = next(line for line in text.splitlines() if line.startswith(name))
     return float(line.split()[1]) * 1.024
 
