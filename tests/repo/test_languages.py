@@ -100,7 +100,7 @@ def test_the_page_never_shows_a_sentence_of_pycore() -> None:
 
 
 def test_a_hint_and_a_reason_belong_to_one_page() -> None:
-    """The mixes of the set-up said "Empty: the published figure holds", which was another page's."""
+    """The set-up's mixes once said what stands on another page: that a published figure holds."""
     used: dict[str, set[str]] = {}
     for path in files_below(WEB / "src", ".ts", ".tsx"):
         for key in re.findall(r'"([a-z_.]+\.(?:hint|why))"', path.read_text(encoding="utf-8")):
