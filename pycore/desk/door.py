@@ -6,10 +6,10 @@ import json
 import re
 from typing import Any
 
-from pycore.desk.build import built, plain
-from pycore.desk.checked import checked
+from pycore.desk.contract.build import built, plain
+from pycore.desk.contract.checked import checked
+from pycore.desk.contract.refusal import error_of
 from pycore.desk.operations import OPERATIONS, WITH_A_LOG
-from pycore.desk.refusal import error_of
 from pycore.journal.file import PHONE
 from pycore.journal.strict import parsed_object, short
 from pycore.quantity.fault import Fault

@@ -7,40 +7,18 @@ from collections.abc import Callable
 from typing import Any
 
 import pycore
-from pycore.desk.assess import assessed, is_blurry
-from pycore.desk.calibrate import calibrate_sump
-from pycore.desk.charge import plan_charge
-from pycore.desk.charge_messages import PlanChargeBody
-from pycore.desk.check import plan_check
-from pycore.desk.codes import answer_code, make_code
-from pycore.desk.dip import level_from, worth_of_one
-from pycore.desk.due_checks import DueChecksBody, due_checks
-from pycore.desk.factor import read_factor
-from pycore.desk.fit import answer_fit_factor
-from pycore.desk.fluid import answer_read_fluid
-from pycore.desk.hold import hold_check
-from pycore.desk.instrument import read_glass
-from pycore.desk.judging import judge_practice
-from pycore.desk.log_messages import (
-    FoldLogBody,
-    HandoverBody,
-    MergeLogsBody,
-    ReadExportBody,
-    WriteCsvBody,
-    WriteExportBody,
-)
-from pycore.desk.logs import (
-    fold_log,
-    handover,
-    merge_logs,
-    read_export,
-    write_csv,
-    write_export,
-)
-from pycore.desk.look import JudgeLookBody, judge_look
-from pycore.desk.look_back import LookBackBody, look_back
-from pycore.desk.machine import read_machine, read_target, refuse_neat_oil
-from pycore.desk.messages import (
+from pycore.desk.check.assess import assessed, is_blurry
+from pycore.desk.check.charge import plan_charge
+from pycore.desk.check.charge_messages import PlanChargeBody
+from pycore.desk.check.check import plan_check
+from pycore.desk.check.dip import level_from
+from pycore.desk.check.hold import hold_check
+from pycore.desk.check.look import JudgeLookBody, judge_look
+from pycore.desk.check.mishap import AdviseMishapBody, advise_mishap
+from pycore.desk.check.recheck import recheck
+from pycore.desk.check.recheck_messages import RecheckBody
+from pycore.desk.check.strength import fluid_notes, strength_from
+from pycore.desk.contract.messages import (
     AssessSumpBody,
     CalibrateSumpBody,
     DescribeBody,
@@ -49,27 +27,49 @@ from pycore.desk.messages import (
     ReadMachineBody,
     ReadQuantityBody,
 )
-from pycore.desk.mishap import AdviseMishapBody, advise_mishap
-from pycore.desk.practice import deal_practice
-from pycore.desk.practice_messages import DealPracticeBody, JudgePracticeBody, TrySumpBody
-from pycore.desk.reader import Reader, doubts_about
-from pycore.desk.recheck import recheck
-from pycore.desk.recheck_messages import RecheckBody
-from pycore.desk.records import FitFactorBody, ReadFluidBody, ReadWaterBody
-from pycore.desk.results import AssessSumpResult
-from pycore.desk.sheet_messages import (
+from pycore.desk.contract.reader import Reader, doubts_about
+from pycore.desk.contract.records import FitFactorBody, ReadFluidBody, ReadWaterBody
+from pycore.desk.contract.results import AssessSumpResult
+from pycore.desk.log.due_checks import DueChecksBody, due_checks
+from pycore.desk.log.logs import (
+    fold_log,
+    handover,
+    merge_logs,
+    read_export,
+    write_csv,
+    write_export,
+)
+from pycore.desk.log.messages import (
+    FoldLogBody,
+    HandoverBody,
+    MergeLogsBody,
+    ReadExportBody,
+    WriteCsvBody,
+    WriteExportBody,
+)
+from pycore.desk.look_back.look_back import LookBackBody, look_back
+from pycore.desk.practice.dealing import deal_practice
+from pycore.desk.practice.judging import judge_practice
+from pycore.desk.practice.messages import DealPracticeBody, JudgePracticeBody, TrySumpBody
+from pycore.desk.practice.trying import try_sump
+from pycore.desk.setup.calibrate import calibrate_sump
+from pycore.desk.setup.factor import read_factor
+from pycore.desk.setup.fit import answer_fit_factor
+from pycore.desk.setup.fluid import answer_read_fluid
+from pycore.desk.setup.instrument import read_glass
+from pycore.desk.setup.machine import read_machine, read_target, refuse_neat_oil
+from pycore.desk.setup.shop import read_never_above, read_shop
+from pycore.desk.setup.tank import read_tank, worth_of_one
+from pycore.desk.setup.water import answer_read_water
+from pycore.desk.sheets.codes import answer_code, make_code
+from pycore.desk.sheets.messages import (
     DrawSheetBody,
     DrawSheetResult,
     MakeCodeBody,
     ReadCodeBody,
 )
-from pycore.desk.shop import read_never_above, read_shop
-from pycore.desk.strength import fluid_notes, strength_from
-from pycore.desk.tank import read_tank
-from pycore.desk.trend import trend
-from pycore.desk.trend_messages import TrendBody
-from pycore.desk.trying import try_sump
-from pycore.desk.water import answer_read_water
+from pycore.desk.trend.messages import TrendBody
+from pycore.desk.trend.trend import trend
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
@@ -179,7 +179,7 @@ def _assess_sump(body: AssessSumpBody) -> AssessSumpResult:
 
 def _draw_sheet(body: DrawSheetBody) -> DrawSheetResult:
     # The rooms of the sheets are a tenth of pycore, and most visits print nothing.
-    from pycore.desk.sheets import draw_sheet
+    from pycore.desk.sheets.drawing import draw_sheet
 
     return draw_sheet(body)
 

@@ -8,7 +8,7 @@ from collections import Counter
 from collections.abc import Iterator
 from pathlib import Path
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.times import moment_of

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.state import Folded, folded

@@ -7,8 +7,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.desk.history import Point, history_of
-from pycore.desk.log_state import machine_now, name_of
+from pycore.desk.log.history import Point, history_of
+from pycore.desk.log.state import machine_now, name_of
 from pycore.journal.amend import AMENDING, Standing
 from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, Cell, Column
 from pycore.office.opened import OpenLog

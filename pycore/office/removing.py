@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import Entry, read_line
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import Merged, merged

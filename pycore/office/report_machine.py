@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from pycore.desk.due_checks import CheckDue, check_due
-from pycore.desk.history import Point, history_of
-from pycore.desk.log_state import machine_now
-from pycore.desk.spells import bands_of, rests_of
+from pycore.desk.log.due_checks import CheckDue, check_due
+from pycore.desk.log.history import Point, history_of
+from pycore.desk.log.spells import bands_of, rests_of
+from pycore.desk.log.state import machine_now
 from pycore.journal.state import AT_REST, MachineNow
 from pycore.office.report_chart import Mark, Span, Trend
 from pycore.office.report_page import MachineShown

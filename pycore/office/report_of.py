@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
-from pycore.desk.due_checks import every_d_of
-from pycore.desk.history import Point
+from pycore.desk.log.due_checks import every_d_of
+from pycore.desk.log.history import Point
 from pycore.journal.amend import AMENDING, Standing
 from pycore.journal.entry import INVENTED, Entry
 from pycore.journal.order import in_order

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from pycore.desk.log_state import name_of
+from pycore.desk.log.state import name_of
 from pycore.journal.table import csv_of
 from pycore.office.files import write_whole
 from pycore.office.opened import (

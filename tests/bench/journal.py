@@ -17,9 +17,9 @@ from math import log
 from typing import Any
 
 from pycore.desk import handle
-from pycore.desk.checked import checked
-from pycore.desk.trend import trend
-from pycore.desk.trend_messages import TrendBody
+from pycore.desk.contract.checked import checked
+from pycore.desk.trend.messages import TrendBody
+from pycore.desk.trend.trend import trend
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import merged
 from pycore.journal.state import folded

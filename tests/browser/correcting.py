@@ -2,7 +2,7 @@
 
 from playwright.sync_api import Page, expect
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import Entry, read_line
 from tests.browser.files import start_at
 from tests.browser.phone import heading

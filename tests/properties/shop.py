@@ -7,7 +7,7 @@ from typing import Any
 
 from hypothesis import strategies as st
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import Merged, merged
 from pycore.journal.state import Folded, folded

@@ -4,7 +4,7 @@ import json
 
 import pytest
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import merged
 from tests.demo.__main__ import SHOP, TARGET, text_of_year

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, rule
 from hypothesis.stateful import run_state_machine_as_test as check_machine
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import PHONE, LogFile
 from pycore.journal.merge import merged
 from pycore.journal.union import file_of, gathered, read_lines

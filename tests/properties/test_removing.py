@@ -7,7 +7,7 @@ from random import Random
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import Entry, read_line
 from pycore.journal.file import write_file
 from pycore.journal.tombstone import Tombstone, tombstone_of

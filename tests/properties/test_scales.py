@@ -6,12 +6,12 @@ from typing import Any
 
 import pytest
 
-from pycore.desk.build import built
-from pycore.desk.messages import SumpTyped
-from pycore.desk.reader import Reader
-from pycore.desk.sheet_messages import PailShapeTyped
-from pycore.desk.sheets import read_pail
-from pycore.desk.tank import read_tank
+from pycore.desk.contract.build import built
+from pycore.desk.contract.messages import SumpTyped
+from pycore.desk.contract.reader import Reader
+from pycore.desk.setup.tank import read_tank
+from pycore.desk.sheets.drawing import read_pail
+from pycore.desk.sheets.messages import PailShapeTyped
 from pycore.quantity.units import UNITS
 from tests.examples import WHEEL_LATHE
 from tests.properties.asking import ask

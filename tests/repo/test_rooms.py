@@ -13,6 +13,8 @@ ROOMS = [
     "quantity", "sump", "reading", "recipe", "practice", "journal", "advice", "sheets", "desk",
     "office",
 ]  # fmt: skip
+# Of the desk, in the order of a person's tasks. What lies beside them is the door itself.
+DESK = ["contract", "setup", "check", "log", "trend", "look_back", "practice", "sheets"]
 PYCORE = python_files("pycore")
 CLOCK_CHANCE_FILES = {
     "asyncio", "datetime", "http", "io", "logging", "os", "pathlib", "random", "secrets", "shutil",
@@ -28,10 +30,13 @@ DOOR = {
 LIBRARIES = {"uncertainties", "segno"}
 
 
-def room_of(module: str) -> int:
+def room_of(module: str) -> tuple[int, int]:
     """Place of a pycore module in the walk; the package itself stands before all rooms."""
     parts = module.split(".")
-    return ROOMS.index(parts[1]) if len(parts) > 1 and parts[1] in ROOMS else -1
+    if len(parts) < 2 or parts[1] not in ROOMS:
+        return (-1, 0)
+    inner = DESK.index(parts[2]) if len(parts) > 2 and parts[2] in DESK else len(DESK)
+    return (ROOMS.index(parts[1]), inner if parts[1] == "desk" else 0)
 
 
 def module_of(path: Path) -> str:
@@ -56,9 +61,15 @@ def test_what_works_with_files_stays_off_the_phone() -> None:
     assert {name: found for name, found in imported_by.items() if found} == {}
 
 
+def test_every_room_has_its_place() -> None:
+    folders = {module_of(path) for path in PYCORE if path.name == "__init__.py"}
+    rooms = {f"pycore.{room}" for room in ROOMS} | {f"pycore.desk.{room}" for room in DESK}
+    assert folders == {"pycore"} | rooms
+
+
 @pytest.mark.parametrize("path", PYCORE, ids=name_of)
 def test_nothing_walks_back(path: Path) -> None:
-    own = len(ROOMS) if path.name == "__main__.py" else room_of(module_of(path))
+    own = (len(ROOMS), 0) if path.name == "__main__.py" else room_of(module_of(path))
     wrong = [name for name in imported(path) if name.startswith("pycore") and room_of(name) > own]
     assert wrong == []
 

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 
 from tests.repo.sources import files, functions, name_of, tree_of
+from web.build.paths import ROOT
 
 TESTS = [
     path
@@ -59,6 +60,11 @@ def test_every_skip_says_why(path: Path) -> None:
     assert silent == []
 
 
+def room_of(path: Path) -> Path:
+    """A file's folder below pycore."""
+    return path.parent.relative_to(ROOT / "pycore")
+
+
 def test_unit_tests_mirror_pycore() -> None:
     modules = [
         path
@@ -68,9 +74,7 @@ def test_unit_tests_mirror_pycore() -> None:
     missing = [
         name_of(path)
         for path in modules
-        if not (
-            Path(__file__).parent.parent / "unit" / path.parent.name / f"test_{path.name}"
-        ).exists()
+        if not (ROOT / "tests" / "unit" / room_of(path) / f"test_{path.name}").exists()
     ]
     assert modules
     assert missing == []

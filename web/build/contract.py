@@ -21,7 +21,7 @@ from web.build.trouble import Trouble
 from web.build.words import PREFIX, REPORT_ALSO, REPORT_PREFIX, words_module
 
 SCHEMAS = SHARED / "schema"
-VALIDATORS = PYCORE / "desk" / "validators.py"
+VALIDATORS = PYCORE / "desk" / "contract" / "validators.py"
 KNOWN = PYCORE / "quantity" / "known.py"
 ENGLISH = PYCORE / "sheets" / "english.py"
 REPORT = PYCORE / "office" / "report_words.py"

@@ -21,13 +21,13 @@ One function for each message; it returns the message or raises SchemaRefusal.
 # mypy: ignore-errors
 
 '''
-REFUSAL = "from pycore.desk.refusal import SchemaRefusal as JsonSchemaValueException"
+REFUSAL = "from pycore.desk.contract.refusal import SchemaRefusal as JsonSchemaValueException"
 # The generator catches this one too, for a mode of several refusals at once that is not used.
 ALIAS = "JsonSchemaValuesException = JsonSchemaValueException"
 
 
 def validators_module(contract: dict[str, Any]) -> str:
-    """The text of ``pycore/desk/validators.py``."""
+    """The text of ``pycore/desk/contract/validators.py``."""
     messages = contract["messages"]
     # A schema that mentions each message once makes the generator write one function for each.
     root = {

@@ -90,6 +90,8 @@ def asked_in_page(page: Page, texts: list[str], start: str = "image") -> list[st
     """Replies of the shipped worker to these texts, Python started in this way."""
     page.add_init_script(KEEP_POLICY)
     page.reload()
+    # The page makes its policy when it starts its own worker, which may be after it has loaded.
+    page.wait_for_function("globalThis.borrowed")
     replies: list[str] = page.evaluate(ASK, [worker_file(), start, texts])
     return replies
 

@@ -2,7 +2,7 @@
 
 from playwright.sync_api import expect
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.clocks import clock_flags
 from pycore.journal.entry import read_line

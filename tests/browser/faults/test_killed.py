@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import ConsoleMessage, Error, Playwright
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import read_line
 from tests.browser.faults.saving import kill_browser, prepared, start_saving, texts

@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import read_line
 from tests.browser.faults.saving import prepared, start_saving, texts

@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import expect
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import read_line
 from pycore.journal.file import write_file
 from pycore.journal.tombstone import Tombstone, tombstone_of

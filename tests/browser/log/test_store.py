@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from pycore.desk import handle
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import Entry, read_line
 from pycore.journal.line import from_store

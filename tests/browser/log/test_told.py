@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import Page, expect
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import Entry, read_line
 from tests.browser.files import start_at
 from tests.browser.look.test_look import Look

@@ -22,7 +22,7 @@ from tests.browser.sheets.paper import (
 from tests.chromium import chromium_path, launch_arguments
 from tests.examples import TABLE_SUMP
 from tests.unit.desk.lathe import WHEEL_LATHE, changed
-from tests.unit.desk.workshop import KINDS, body, typed
+from tests.unit.desk.sheets.workshop import KINDS, body, typed
 
 PAPERS = {"A4": (210.0, 297.0), "Letter": (215.9, 279.4)}
 HOSTILE = {

@@ -11,7 +11,7 @@ from playwright.sync_api import Playwright
 
 from tests.browser.sheets.paper import picture_of, printed, sheet_file
 from tests.chromium import chromium_path, launch_arguments
-from tests.unit.desk.workshop import body
+from tests.unit.desk.sheets.workshop import body
 
 SEED, TRIES = 20261126, 40
 ADDRESS = "https://depot.example/pailwright/"

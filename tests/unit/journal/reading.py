@@ -1,6 +1,6 @@
 """Lines of several phones, read and folded for a test."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.amend import Standing, standings
 from pycore.journal.chain import chains_of
 from pycore.journal.decide import decisions, unusable

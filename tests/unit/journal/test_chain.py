@@ -1,6 +1,6 @@
 """pycore.journal.chain: forks, gaps, breaks, ends that are missing."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import Break, Chains, Fork, Gap, chains_of
 from pycore.journal.entry import read_line
 from pycore.journal.file import Head

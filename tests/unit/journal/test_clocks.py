@@ -1,6 +1,6 @@
 """pycore.journal.clocks."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.clocks import AHEAD_S, clock_flags
 from pycore.journal.entry import read_line
 from pycore.journal.line import sealed

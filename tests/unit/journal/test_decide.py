@@ -1,6 +1,6 @@
 """pycore.journal.decide: what a person decided about a fork."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.decide import decisions, unusable
 from pycore.journal.union import read_lines

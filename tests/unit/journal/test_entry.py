@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import KINDS, MOST_LINE, OF_A_MACHINE, read_line
 from pycore.journal.line import sealed
 from pycore.quantity.fault import Fault

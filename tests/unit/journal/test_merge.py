@@ -1,6 +1,6 @@
 """pycore.journal.merge: what each file brought. The laws stand in tests/properties."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import PHONE, Limits, LogFile
 from pycore.journal.merge import Merged, merged
 from tests.phones import NOW_S, Phone, check, newer_phone

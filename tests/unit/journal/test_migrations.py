@@ -4,7 +4,7 @@ import json
 
 import pytest
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import read_line
 from pycore.journal.line import from_store
 from pycore.journal.migrations import ENTRY_SCHEMA, MIGRATIONS, from_1, migrated

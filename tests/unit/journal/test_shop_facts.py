@@ -2,7 +2,7 @@
 
 import itertools
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import PHONE
 from pycore.journal.handover import handed_over
 from pycore.journal.merge import merged

@@ -2,7 +2,7 @@
 
 import pytest
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.entry import read_line
 from pycore.journal.tombstone import Tombstone, is_tombstone, read_tombstone, tombstone_of
 from pycore.quantity.fault import Fault

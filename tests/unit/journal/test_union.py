@@ -1,6 +1,6 @@
 """pycore.journal.union. The laws of merging stand in tests/properties."""
 
-from pycore.desk.checked import checked
+from pycore.desk.contract.checked import checked
 from pycore.journal.file import PHONE, Head, read_file
 from pycore.journal.union import file_of, gathered, read_lines
 from tests.phones import Phone, check, newer_phone

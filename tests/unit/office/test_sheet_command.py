@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from pycore.office.sheet_command import sheet_command
-from tests.unit.desk.workshop import KINDS, body
+from tests.unit.desk.sheets.workshop import KINDS, body
 from tests.unit.sheets.drawn import root_of, said
 from web.build.paths import ROOT
 

@@ -144,6 +144,20 @@ def test_shown_in_a_unit() -> None:
     assert shown(20.0, "°F", 0).value == 68.0
 
 
+def test_noise_of_the_last_bits_turns_no_half_down() -> None:
+    """One sump was 5.0 % where it was read and 4.9 % where nothing was poured into it."""
+    assert 3.3 * 1.5 < 4.95
+    assert shown(3.3 * 1.5, "%", 1).value == 5.0
+    assert shown(3.3 * 1.5 * 198 / 198, "%", 1).value == 5.0
+    assert shown(-(3.3 * 1.5), "%", 1).value == -5.0
+    # Twelve digits are kept: this is below the half.
+    assert shown(4.94999999999, "%", 1).value == 4.9
+    # 23.5 sixteenths of an inch, reached by a sum: the 24th line, as for the sum written out.
+    depth_mm = 23.5 / 16 * 25.4
+    assert on_rule(math.nextafter(depth_mm, 0), "in") == on_rule(depth_mm, "in")
+    assert on_rule(depth_mm, "in").fraction == MixedFraction(1, 1, 2)
+
+
 @pytest.mark.parametrize(
     ("value", "decimals", "edges", "enough"),
     [

@@ -44,7 +44,7 @@ def test_a_quarter_may_be_lost() -> None:
     assert found.text.endswith("#m=7K3F4")
 
 
-@pytest.mark.parametrize("module", ["segno", "pycore.desk.sheets", "pycore.sheets.svg"])
+@pytest.mark.parametrize("module", ["segno", "pycore.desk.sheets.drawing", "pycore.sheets.svg"])
 def test_what_prints_is_not_loaded_before_it_is_needed(module: str) -> None:
     code = f"import sys, pycore.desk; sys.exit({module!r} in sys.modules)"
     done = subprocess.run([sys.executable, "-c", code], cwd=ROOT, check=False, timeout=60)

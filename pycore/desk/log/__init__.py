@@ -1,0 +1,1 @@
+"""What a log says: state, files, history, and which check is due."""

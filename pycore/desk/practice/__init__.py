@@ -1,0 +1,1 @@
+"""Practice: a sump is dealt, worked out by hand, judged, and tried change by change."""

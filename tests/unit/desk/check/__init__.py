@@ -1,0 +1,1 @@
+"""The room check of the desk, module by module."""

@@ -1,0 +1,1 @@
+"""The room contract of the desk, module by module."""

@@ -1,0 +1,1 @@
+"""The room look_back of the desk, module by module."""

@@ -1,0 +1,154 @@
+"""pycore.desk.look_back.look_back: earlier results of a charge, the level beside the last dip."""
+
+from typing import Any
+
+import pytest
+
+from pycore.desk.contract.messages import DipTyped
+from pycore.desk.contract.records import Typed
+from pycore.desk.look_back.look_back import LookBackBody, look_back
+from pycore.quantity.fault import Fault
+from tests.phones import LATHE, Phone, check, moment, pour, setup, typed
+
+HOUR_S = 3600
+DAY_S = 24 * HOUR_S
+
+
+def asked(*phones: Phone, dip_mm: str | None = None, after_s: int = 8 * HOUR_S) -> dict[str, Any]:
+    lines = [line for phone in phones for line in phone.lines]
+    dip = None if dip_mm is None else DipTyped(Typed(dip_mm, "mm"), how="hard_floor")
+    return look_back(LookBackBody(lines, LATHE, moment(after_s), dip))
+
+
+def lathe(ph: str = "") -> Phone:
+    phone = Phone("a")
+    machine = setup()
+    if ph:
+        machine["fluid"]["first_fill_ph"] = typed(ph, "1")
+    phone.save("machine_set", {"machine": machine}, -90 * DAY_S)
+    return phone
+
+
+def nitrite(text: str, **more: Any) -> dict[str, Any]:
+    return {**check(), "nitrite": typed(text, "mg/L"), **more}
+
+
+def test_a_machine_without_lines_has_nothing_to_tell() -> None:
+    nothing = {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
+    assert asked() == nothing
+    assert asked(lathe(), dip_mm="300") == nothing
+
+
+def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:
+    one, two = lathe(), Phone("b")
+    one.save("check", nitrite("14"), -40 * DAY_S)
+    one.save("clean_out", {"finished": True}, -30 * DAY_S)
+    two.save("check", nitrite("9"), -8 * DAY_S)
+    one.save("check", nitrite("8"), -15 * DAY_S)
+    gone = one.save("check", nitrite("70"), -7 * DAY_S)
+    one.save("withdrawal", {"retracts": gone, "reason": "wrong strip"}, -7 * DAY_S + 60)
+    for phones in ((one, two), (two, one)):
+        found = [row["nitrite"]["text"] for row in asked(*phones)["nitrite_before"]]
+        assert found == ["8", "9"]
+
+
+def test_what_speaks_for_a_clean_out_is_told_as_in_the_trend() -> None:
+    phone = lathe("9.3")
+    phone.save("clean_out", {"finished": True}, -200 * DAY_S)
+    assert asked(phone)["clean_out"] == ["old"]
+    slide = {"dip_slide": {"germs": typed("1000000", "CFU/mL")}}
+    phone.save("check", {**check(), **slide, "ph": typed("8.0", "1")}, -5 * DAY_S)
+    assert asked(phone)["clean_out"] == ["germs_act", "ph_dropped_far", "old"]
+
+
+# Full 440 mm, 198 L: 0.45 L for each mm. 400 mm are 180 L, 300 mm 135 L.
+@pytest.mark.parametrize(
+    ("dip", "verdict"),
+    [("400", "as_expected"), ("385", "explained"), ("300", "lost"), ("430", "gained")],
+)
+def test_the_level_beside_the_last_dip(dip: str, verdict: str) -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    level = asked(phone, dip_mm=dip)["level"]
+    assert level["verdict"] == verdict
+    assert level["since"] == moment(0)
+    assert level["expected_l"] == pytest.approx(180.0)
+
+
+def test_what_was_poured_since_counts_and_what_was_before_does_not() -> None:
+    phone = lathe()
+    phone.save("pour", pour(5), -HOUR_S)
+    phone.save("check", check("400"), 0)
+    phone.save("pour", pour(1), HOUR_S)
+    found = asked(phone, dip_mm="422")
+    assert found["level"]["expected_l"] == pytest.approx(190.0)
+    assert found["level"]["verdict"] == "as_expected"
+    assert found["topped_up"] is True
+
+
+def test_an_unknown_addition_explains_a_gain() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    phone.save("unknown_addition", {"what": "unknown"}, HOUR_S)
+    assert asked(phone, dip_mm="430")["level"]["verdict"] == "unknown_poured"
+
+
+def test_a_recipe_names_its_water_and_nobody_is_asked() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    plan = phone.save("plan", {"pours": [{"count": 1}]}, HOUR_S)
+    phone.save("pour", pour(1, plan=plan), HOUR_S + 60)
+    assert asked(phone)["topped_up"] is False
+
+
+def test_a_dip_of_another_charge_is_not_compared() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    phone.save("clean_out", {"finished": True}, HOUR_S)
+    assert "level" not in asked(phone, dip_mm="300")
+
+
+def test_what_was_poured_before_a_clean_out_is_gone_with_it() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    phone.save("pour", pour(1), 60)
+    assert asked(phone)["topped_up"] is True
+    phone.save("clean_out", {"finished": True}, HOUR_S)
+    assert asked(phone)["topped_up"] is False
+
+
+@pytest.mark.parametrize(
+    ("kind", "body"),
+    [
+        ("pour", {"pours": [], "finished": True, "draw_off": typed("half", "L")}),
+        ("pour", {"pours": [], "finished": True, "draw_off": typed("500", "L")}),
+        ("clean_out", {"finished": False}),
+    ],
+)
+def test_a_level_is_not_compared_where_nobody_knows_what_went_out(
+    kind: str, body: dict[str, Any]
+) -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    phone.save(kind, body, HOUR_S)
+    assert "level" not in asked(phone, dip_mm="100")
+
+
+def test_a_set_up_that_cannot_be_read_says_nothing_of_the_level() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    machine = setup()
+    machine["sump"]["full_depth"] = typed("deep", "mm")
+    phone.save("machine_set", {"machine": machine}, HOUR_S)
+    assert "level" not in asked(phone, dip_mm="100")
+
+
+def test_bad_input_names_its_field() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    with pytest.raises(Fault) as refused:
+        asked(phone, dip_mm="4000")
+    assert refused.value.path == "body.dip.depth"
+    with pytest.raises(Fault) as refused:
+        look_back(LookBackBody([], LATHE, "noon"))
+    assert (refused.value.code, refused.value.path) == ("not_a_date", "body.now")

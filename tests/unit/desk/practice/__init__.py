@@ -1,0 +1,1 @@
+"""The room practice of the desk, module by module."""

@@ -1,0 +1,1 @@
+"""The room setup of the desk, module by module."""

@@ -1,0 +1,1 @@
+"""The room sheets of the desk, module by module."""

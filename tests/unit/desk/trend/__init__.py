@@ -1,0 +1,1 @@
+"""The room trend of the desk, module by module."""
