@@ -11,7 +11,7 @@ import inspect
 import os
 import sys
 from collections.abc import Iterator, Sequence
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from types import CodeType, FrameType, FunctionType
 from typing import Any, BinaryIO
 
@@ -26,7 +26,7 @@ class Collected:
     """Tests that wait in another process; ``anew`` counts what they could not be asked."""
 
     def __init__(
-        self, tests: Tests, others: Sequence[CodeType], questions: BinaryIO, answers: BinaryIO
+        self, tests: Tests, others: Sequence[CodeType], questions: int, answers: BinaryIO
     ) -> None:
         self._tests, self._others = tests, others
         self._questions, self._answers = questions, answers
@@ -37,8 +37,9 @@ class Collected:
 
         Raises RuntimeError if the tests could not be loaded or fail without any change.
         """
-        self._questions.write(f"{turn}\n".encode())
-        self._questions.flush()
+        # Whoever does not answer may not listen any more either.
+        with suppress(BrokenPipeError):
+            os.write(self._questions, f"{turn}\n".encode())
         answer = self._answers.read(1)
         if not answer:
             raise RuntimeError("the tests could not be loaded, or fail without any change")
@@ -66,9 +67,10 @@ def collected(tests: Tests, code: CodeType, others: Sequence[CodeType]) -> Itera
     os.close(asked)
     os.close(answer)
     try:
-        with os.fdopen(ask, "wb") as questions, os.fdopen(read, "rb") as answers:
-            yield Collected(tests, others, questions, answers)
+        with os.fdopen(read, "rb") as answers:
+            yield Collected(tests, others, ask, answers)
     finally:
+        os.close(ask)
         os.waitpid(child, 0)
 
 
