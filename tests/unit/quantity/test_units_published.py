@@ -109,3 +109,8 @@ def test_straight_line_of_any_unit_is_followed_back() -> None:
     kelvin = Unit("K", "temperature", Fraction(1), Fraction("-273.15"))
     assert from_base(20.0, kelvin) == 293.15
     assert from_base(8.0, Unit("pair", "plain", Fraction(2))) == 4.0
+
+
+@pytest.mark.parametrize("name", ["L", "mm", "°C", "kg", "%"])
+def test_base_unit_shows_the_number_as_it_is(name: str) -> None:
+    assert from_base(12.5, UNITS[name]) == 12.5
