@@ -10,6 +10,7 @@ import argparse
 import subprocess
 import sys
 import time
+from contextlib import ExitStack
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -58,30 +59,35 @@ def _try(path: Path, is_wide: bool, is_anew: bool) -> tuple[str, int]:
     from tests.mutants.trial import Tests, name_of, passes
 
     name, source = name_of(path), path.read_text(encoding="utf-8")
+    known = explained(name.removeprefix("pycore."))
     tried = list(mutants(source, str(path)))
+    codes = [mutant.code for mutant in tried]
     left, noticed = list(range(len(tried))), []
-    for arguments, most_s in [(own_tests(path), OWN_CPU_S), (WIDE, WIDE_CPU_S)][: 1 + is_wide]:
+    sets = [(own_tests(path), OWN_CPU_S), *([(WIDE, WIDE_CPU_S)] if is_wide else [])]
+    for arguments, most_s in sets:
         tests = Tests(arguments, name, path, most_s)
         if not passes(tests, None):
             raise SystemExit(f"The tests of {name} fail without any defect.")
         if passes(tests, compile("raise RuntimeError", str(path), "exec")):
             raise SystemExit(f"The tests of {name} do not meet what takes its place.")
-        before = len(left)
-        if is_anew:
-            left = [turn for turn in left if passes(tests, tried[turn].code)]
-        else:
-            codes = [mutant.code for mutant in tried]
-            with collected(tests, compiled(source, str(path)), codes) as waiting:
-                left = [turn for turn in left if waiting.passes(turn)]
-        noticed.append(before - len(left))
-    known, survivors = explained(name.removeprefix("pycore.")), [tried[turn] for turn in left]
-    unexplained = [mutant for mutant in survivors if mutant.name not in known]
-    for mutant in unexplained:
-        print(f"survived: {name} {mutant}", flush=True)
-    for gone in sorted(known - {mutant.name for mutant in survivors}):
+        asked, left = left, []
+        with ExitStack() as stack:
+            loaded = collected(tests, compiled(source, str(path)), codes)
+            waiting = None if is_anew else stack.enter_context(loaded)
+            for turn in asked:
+                if not (waiting.passes(turn) if waiting else passes(tests, codes[turn])):
+                    continue
+                left.append(turn)
+                # At once, since whoever stops a long run wants to know what it has found.
+                if arguments is sets[-1][0] and tried[turn].name not in known:
+                    print(f"survived: {name} {tried[turn]}", flush=True)
+        noticed.append(len(asked) - len(left))
+    survivors = {tried[turn].name for turn in left}
+    for gone in sorted(known - survivors):
         print(f"explained, but noticed or gone: {name} {gone}", flush=True)
-    figures = [len(tried), *noticed, len(survivors), len(unexplained)]
-    return f"{name:<28}" + "".join(f"{count:12}" for count in figures), len(unexplained)
+    unexplained = len(survivors - known)
+    figures = [len(tried), *noticed, len(left), unexplained]
+    return f"{name:<28}" + "".join(f"{count:12}" for count in figures), unexplained
 
 
 def main() -> int:

@@ -3,6 +3,7 @@
 import json
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
@@ -118,15 +119,19 @@ print(json.dumps(rows))
 """
 
 
+def _ask(place: Path, tests: str, names: list[str]) -> "subprocess.CompletedProcess[str]":
+    (place / "small.py").write_text(SMALL, encoding="utf-8")
+    (place / "test_small.py").write_text(tests, encoding="utf-8")
+    code = f"import sys; sys.path.insert(0, {str(ROOT)!r}){ASKED}"
+    command = [sys.executable, "-c", code, *names]
+    return subprocess.run(command, cwd=place, capture_output=True, text=True, check=False)
+
+
 @pytest.fixture(scope="module")
 def verdicts(tmp_path_factory: pytest.TempPathFactory) -> dict[str, list[bool]]:
     """Of each mutant: passes loaded once, passes loaded anew, was loaded anew both times."""
-    place = tmp_path_factory.mktemp("small")
-    (place / "small.py").write_text(SMALL, encoding="utf-8")
-    (place / "test_small.py").write_text(TESTS_OF_SMALL, encoding="utf-8")
-    code = f"import sys; sys.path.insert(0, {str(ROOT)!r}){ASKED}"
-    command = [sys.executable, "-c", code, *IN_FUNCTIONS, *RAN_ALREADY, *UNNOTICED]
-    done = subprocess.run(command, cwd=place, capture_output=True, text=True, check=False)
+    names = [*IN_FUNCTIONS, *RAN_ALREADY, *UNNOTICED]
+    done = _ask(tmp_path_factory.mktemp("small"), TESTS_OF_SMALL, names)
     assert done.returncode == 0, done.stderr
     answers: dict[str, list[bool]] = json.loads(done.stdout)
     return answers
@@ -149,3 +154,10 @@ def test_both_ways_let_pass_what_no_test_notices(
     verdicts: dict[str, list[bool]], name: str
 ) -> None:
     assert verdicts[name][:2] == [True, True]
+
+
+@pytest.mark.parametrize("fault", ["assert LIMIT == 9", "def test_limit():\n    assert LIMIT == 9"])
+def test_tests_that_fail_without_a_change_notice_nothing(tmp_path: Path, fault: str) -> None:
+    done = _ask(tmp_path, f"from small import LIMIT\n{fault}\n", UNNOTICED)
+    assert done.returncode == 1
+    assert "fail without any change" in done.stderr

@@ -211,3 +211,21 @@ def test_fraction_is_exact() -> None:
 )
 def test_shown_back_as_it_was_read(text: str, shown: Shown) -> None:
     assert read_typed(text, "mm", "depth_mm", "here").shown == shown
+
+
+@pytest.mark.parametrize(
+    ("text", "unit", "quantity", "both"),
+    [
+        # A thousand litres are the largest pail that there can be.
+        ("1,000", "L", "usable_l", ["1", "1000"]),
+        # Too large for the quantity, and refused all the same.
+        ("9,000", "mm", "depth_mm", ["9", "9000"]),
+        ("30,000", "mL", "jug_amount_l", ["30", "30000"]),
+    ],
+)
+def test_thousands_are_meant_where_they_can_be_and_where_nobody_reads_thousandths(
+    text: str, unit: str, quantity: str, both: list[str]
+) -> None:
+    with pytest.raises(Fault) as caught:
+        read_typed(text, unit, quantity, "here")
+    assert (caught.value.code, caught.value.limit["allowed"]) == ("thousands", both)

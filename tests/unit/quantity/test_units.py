@@ -72,18 +72,6 @@ def test_spelling(spelling: str, name: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "spelling",
-    ["gal", "gals", "gallon", "Gallons", "qt", "qts", "quart", "quarts", "pt", "pts", "pint",
-     "pints", "oz", "ounce", "ounces", "fl oz", "fluid ounce", "fluid ounces", "oz.", "gal."],
-)  # fmt: skip
-def test_bare_gallon_and_ounce_are_refused_with_both_meanings(spelling: str) -> None:
-    with pytest.raises(Fault) as caught:
-        unit_named(spelling, "volume", "here")
-    assert caught.value.code == "ambiguous_unit"
-    assert [name.split()[0] for name in caught.value.limit["allowed"]] == ["US", "imp"]
-
-
-@pytest.mark.parametrize(
     "spelling", ["m m", "c m", "i n", "g al", "m L", "in..", ".in", "in . ", "l b"]
 )
 def test_space_inside_a_word_makes_another_word(spelling: str) -> None:
