@@ -47,7 +47,7 @@ export function factsByStep(machine: MachineTyped): readonly Group[] {
     [
       "limits",
       (["strong", "weak", "closeness"] as const).map((part): Fact => [
-        say(`limits.${part}`),
+        say(`mixing.${part}`),
         writeTyped(mixing[part]),
       ]),
     ],
