@@ -54,14 +54,25 @@ def test_help() -> None:
     assert (done.returncode, b"usage" in done.stdout) == (0, True)
 
 
+def _heeds_ctrl_c() -> None:
+    # A shell's background job ignores it, and so would what that starts.
+    signal.signal(signal.SIGINT, signal.default_int_handler)
+
+
 def test_at_a_terminal_it_says_what_it_waits_for_and_ctrl_c_is_no_trace() -> None:
     mine, its = pty.openpty()
     command = [sys.executable, "-m", "pycore"]
-    with subprocess.Popen(command, cwd=ROOT, stdin=its, stderr=subprocess.PIPE) as asked:
+    asked = subprocess.Popen(
+        command, cwd=ROOT, stdin=its, stderr=subprocess.PIPE, preexec_fn=_heeds_ctrl_c
+    )
+    try:
         assert asked.stderr is not None
         assert b"one JSON object a line" in asked.stderr.readline()
         asked.send_signal(signal.SIGINT)
-        assert asked.wait(timeout=60) == 130
-        assert asked.stderr.read().split() == [b"Stopped."]
-    os.close(mine)
-    os.close(its)
+        assert asked.communicate(timeout=60)[1].split() == [b"Stopped."]
+        assert asked.returncode == 130
+    finally:
+        asked.kill()
+        asked.wait()
+        os.close(mine)
+        os.close(its)
