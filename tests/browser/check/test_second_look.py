@@ -17,13 +17,13 @@ const listen = Worker.prototype.addEventListener;
 Worker.prototype.addEventListener = function (type, heard, options) {
   if (type !== "message") return listen.call(this, type, heard, options);
   return listen.call(this, type, (event) => {
-    const text = event.data && event.data.value;
-    if (typeof text !== "string" || !text.includes('"alternatives"')) return heard(event);
+    const text = JSON.stringify(event.data?.value ?? null);
+    if (!text.includes('"alternatives"')) return heard(event);
     const reply = JSON.parse(text);
     const shown = reply.result.shown;
     CHANGE;
     return heard(new MessageEvent("message", {
-      data: { ...event.data, value: JSON.stringify(reply) },
+      data: { ...event.data, value: reply },
     }));
   }, options);
 };

@@ -140,6 +140,7 @@ def test_a_corrected_entry_that_is_taken_back_shows_what_it_said_last(page: Page
     expect(main.locator("del", has_text="was 4.0")).to_be_visible()
     expect(main.locator(".fact-row", has_text="Reading").first).to_contain_text("5.3")
     press(page, "Put this entry back")
+    expect(heading(page)).to_have_text("Saved to the log")
     start_at(page, "log")
     expect(page.locator(".log-row", has_text="reading 5.3")).to_contain_text("Corrected")
 

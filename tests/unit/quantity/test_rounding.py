@@ -165,6 +165,7 @@ def test_noise_of_the_last_bits_turns_no_half_down() -> None:
         (6.97, 1, (7.0, 9.0), 2),
         (6.94, 1, (7.0, 9.0), 1),
         (7.0, 1, (7.0, 9.0), 1),
+        (9.0, 0, (7.0, 9.0), 0),
         (9.004, 0, (7.0, 9.0), 3),
         # Inside, on the edge itself: as much as an instrument can tell, and no more.
         (7.005, 1, (7.0, 9.0), 1),
