@@ -26,9 +26,13 @@ _SURROGATE_WRITTEN = re.compile(r"[\ud800-\udfff]|\\u[dD][89a-fA-F]")
 
 
 def short(value: Any) -> Any:
-    """What stood there, fit for an error: long texts and whole objects only by their size."""
-    if isinstance(value, str) and len(value) > _LONGEST_GOT:
-        return value[:_LONGEST_GOT] + "…"
+    """What stood there, fit for an error: long texts and whole objects only by their size.
+
+    Half of a surrogate pair, which no file or pipe can hold, becomes its escape.
+    """
+    if isinstance(value, str):
+        said = value.encode("utf-8", "backslashreplace").decode("utf-8")
+        return said if len(said) <= _LONGEST_GOT else said[:_LONGEST_GOT] + "…"
     if isinstance(value, dict):
         return f"an object with {len(value)} fields"
     if isinstance(value, list):

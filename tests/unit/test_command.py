@@ -42,6 +42,12 @@ def test_bytes_that_are_no_text(given: bytes) -> None:
     assert done.stdout
 
 
+def test_half_of_a_surrogate_pair_is_refused_and_the_next_line_answered() -> None:
+    done = run(given=f'"\\ud800"\n{ASK}'.encode())
+    assert [json.loads(line)["ok"] for line in done.stdout.splitlines()] == [False, True]
+    assert (done.returncode, done.stderr) == (0, b"")
+
+
 @pytest.mark.parametrize("arguments", [["--nonsense"], ["describe", "x"]])
 def test_misuse_is_status_2(arguments: list[str]) -> None:
     done = run(*arguments)

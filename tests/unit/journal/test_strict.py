@@ -41,6 +41,9 @@ def test_refused(text: str, code: str) -> None:
         ('{"a": [[[1]]]}', None, {"most": 3}),
         (f'{{"a": {"9" * 32}}}', None, {"most": 31}),
         ('{"a": "\\ud800"}', "half of a surrogate pair", {}),
+        # In a refusal it is written out: a reply that nothing can write ended the command.
+        ('"\\ud800"', "\\ud800", {"type": "object"}),
+        ('{"\\ud800": 1, "\\ud800": 2}', "\\ud800", {}),
         # Always the same one of several.
         ('{"prototype": 1, "__proto__": 1}', "__proto__", {}),
         ('{"A": 1, "prototype": 1}', "prototype", {}),
