@@ -70,14 +70,19 @@ def every_d_of(now: Folded, fact: str) -> float:
 
 
 def _clean_out(machine: MachineNow, now: Folded, now_s: int) -> list[str]:
-    """As machine's page and trend have it; nothing where the shop's limits cannot be read."""
+    """As machine's page and trend have it; nothing where the shop's limits cannot be read.
+
+    A dip slide that only wants to be looked into is no clean-out: with it alone every machine of
+    a shop would stand among those that need somebody.
+    """
     found = now.shop.get("look_limits")
     limits = None if found is None else built(LookLimitsTyped, found.entry.content["look_limits"])
     every_d, charge = every_d_of(now, "clean_out_every_d"), of_this_charge(machine.ordered)
     try:
-        return clean_out_of(machine, charge, limits, every_d, now_s).reasons
+        reasons = clean_out_of(machine, charge, limits, every_d, now_s).reasons
     except Fault:
         return []
+    return [] if reasons == ["germs_review"] else reasons
 
 
 def check_due(machine: MachineNow, now: Folded, now_s: int) -> CheckDue:

@@ -119,6 +119,18 @@ def test_every_page_says_the_same(
     assert trend_of(phone, day, **more)["clean_out"]["reasons"] == own_page
 
 
+def test_a_slide_to_look_into_is_no_clean_out(tmp_path: Path) -> None:
+    """In the invented shop every machine was said to need a clean-out for such a slide."""
+    phone = lathe()
+    phone.save("clean_out", {"finished": True}, 60)
+    slide = {"germs": typed("10000", "CFU/mL")}
+    checked(phone, 12, "380", "5.4", dip_slide=slide)
+    assert trend_of(phone, 14)["clean_out"]["reasons"] == ["germs_review"]
+    assert in_list(phone, 14) == []
+    assert in_shift(phone, 14) == []
+    assert in_report(phone, 14, tmp_path) == []
+
+
 def test_the_latest_entries_alone_give_the_same_answer() -> None:
     """What the phone's list sends: clean-out, first pH, last pH and slide, two smells, set-up."""
     phone = smelly()
