@@ -31,7 +31,7 @@ def short(value: Any) -> Any:
     Half of a surrogate pair, which no file or pipe can hold, becomes its escape.
     """
     if isinstance(value, str):
-        said = value.encode("utf-8", "backslashreplace").decode("utf-8")
+        said = value.encode(errors="backslashreplace").decode()
         return said if len(said) <= _LONGEST_GOT else said[:_LONGEST_GOT] + "…"
     if isinstance(value, dict):
         return f"an object with {len(value)} fields"
