@@ -71,8 +71,8 @@ def handle(text: str) -> str:
     Parameters
     ----------
     text : str
-        A request as of ``shared/schema/envelope.schema.json``, at most 1,000,000 characters, or
-        42,943,040 where it carries a log.
+        A request as of ``shared/schema/contract/envelope.schema.json``, at most 1,000,000
+        characters, or 42,943,040 where it carries a log.
 
     Returns
     -------

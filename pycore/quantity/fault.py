@@ -69,7 +69,8 @@ class Fault(ValueError):
     Attributes
     ----------
     code : str
-        One of the codes in ``shared/schema/common.schema.json``, definition ``error_code``.
+        One of the codes in ``shared/schema/contract/common.schema.json``, definition
+        ``error_code``.
     path : str
         Where in the request, such as ``body.dip.depth``.
     got : object

@@ -21,7 +21,7 @@ from pycore.reading.line import Line, fit_line
 K_95 = 1.96
 # Two sides of 1 %: an offset is fitted only beyond it. A mix of nothing reads nothing, so that is
 # what holds until the jugs speak clearly against it; at 5 % the choice itself spoiled the interval
-# (python3 -m tests.properties.factor_fit: 92 % of intervals held instead of 95 %).
+# (python3 -m tests.properties.reading.factor_fit: 92 % of intervals held instead of 95 %).
 OFFSET_K = 2.576
 # Upper 5 % points of chi-squared at 1 to 4 degrees of freedom (e-Handbook 1.3.6.7.4).
 _CHI2_95 = {1: 3.841, 2: 5.991, 3: 7.815, 4: 9.488}

@@ -40,7 +40,7 @@ LARGE_CHANGE_PCT = 3.0
 # First order is no longer good enough when the volume in the denominator is this uncertain, or
 # when the volume now, which cannot be below 0, is less than so many of its own standard
 # uncertainties and brings more than this share of the result's variance (limits
-# found by Monte Carlo so that u is within 5 %, tests/properties/chance.py).
+# found by Monte Carlo so that u is within 5 %, tests/properties/recipe/chance.py).
 ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05

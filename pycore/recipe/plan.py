@@ -34,7 +34,7 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     Parameters
     ----------
     ask : PlanRequest
-        Litres and per cent by volume; see ``shared/schema/plan_recipe.schema.json`` for ranges.
+        Litres and per cent by volume; ranges in ``shared/schema/check/plan_recipe.schema.json``.
 
     Returns
     -------

@@ -12,7 +12,7 @@ from typing import Any
 
 from tests.bench.timed import calculate
 from tests.cases import body
-from tests.properties.sumps import SYSTEMS, sumps
+from tests.properties.recipe.sumps import SYSTEMS, sumps
 from tests.published.checks import Shipped
 from web.build.paths import DIST
 

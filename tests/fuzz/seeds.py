@@ -12,6 +12,8 @@ from typing import Any
 from pycore.journal.file import Head, write_file
 from pycore.journal.line import hash_of, sealed
 from pycore.quantity.fault import Fault
+from tests.contract import FILES
+from tests.examples import files
 from web.build.paths import SHARED
 
 # A field under this name holds lines that become text again.
@@ -84,8 +86,8 @@ def written(part: Any, chained: bool) -> Any:
 def examples() -> list[Any]:
     """Every request of ``shared/examples`` that is an object with a known operation."""
     found = []
-    for path in sorted((SHARED / "examples").glob("*.json")):
-        request = json.loads(path.read_text(encoding="utf-8"))["request"]
+    for example in files.examples().values():
+        request = example["request"]
         if isinstance(request, dict) and "op" in request:
             found.append(_opened(request))
     return found
@@ -107,8 +109,8 @@ def pool() -> dict[str, list[Any]]:
 
     look(examples())
     look(_kinds())
-    for path in sorted((SHARED / "schema").glob("*.json")):
-        _look_for_choices(json.loads(path.read_text(encoding="utf-8")), found)
+    for file in sorted(FILES):
+        _look_for_choices(FILES[file], found)
     return {name: [values[key] for key in sorted(values)] for name, values in found.items()}
 
 

@@ -7,7 +7,6 @@ import time
 import traceback
 from collections.abc import Iterator
 from contextlib import contextmanager
-from functools import cache
 from types import FrameType
 from typing import Any
 
@@ -15,7 +14,7 @@ import fastjsonschema
 
 from pycore.desk import door
 from pycore.quantity.fault import Fault
-from tests.properties.asking import SCHEMAS, validator
+from tests.contract import DEFINITIONS, validator
 
 # Seconds of a processor, not of the clock: a busy machine is no hang.
 MOST_S = 2.0
@@ -48,15 +47,6 @@ def _limit() -> Iterator[None]:
     finally:
         if has_timer:
             signal.setitimer(signal.ITIMER_PROF, 0)
-
-
-@cache
-def _file_of(op: str) -> str | None:
-    """The file of the contract that holds an operation's result."""
-    for path in sorted(SCHEMAS.glob("*.json")):
-        if f"{op}_result" in json.loads(path.read_text(encoding="utf-8"))["definitions"]:
-            return path.name
-    return None
 
 
 def _refuse(name: str) -> float:
@@ -95,7 +85,7 @@ def judge(text: str) -> dict[str, Any]:
     try:
         reply: dict[str, Any] = json.loads(said, parse_constant=_refuse)
         said.encode("utf-8")
-        validator("envelope.schema.json", "reply")(reply)
+        validator("reply")(reply)
     except (ValueError, fastjsonschema.JsonSchemaException) as error:
         raise Wrong(f"envelope: {error}", text) from None
     if not reply["ok"] and reply["error"]["code"] == "internal":
@@ -106,11 +96,10 @@ def judge(text: str) -> dict[str, Any]:
 
 
 def _judge_result(op: str, result: Any, text: str) -> None:
-    file = _file_of(op)
-    if file is None:
+    if f"{op}_result" not in DEFINITIONS:
         raise Wrong(f"{op}: no result in the contract", text)
     try:
-        validator(file, f"{op}_result")(result)
+        validator(f"{op}_result")(result)
     except fastjsonschema.JsonSchemaException as error:
         place = "".join("." + part if not part.isdigit() else "[]" for part in error.path[1:])
         raise Wrong(f"{op}: {error.rule} at {place}", text) from None

@@ -46,9 +46,10 @@ def modules(names: list[str]) -> list[Path]:
 
 
 def own_tests(path: Path) -> list[str]:
-    """The unit tests that mirror a module, in one file or more, and its doctests."""
+    """The unit tests that mirror a module, in one file or more of its room, and its doctests."""
     folder = ROOT / "tests" / "unit" / path.parent.relative_to(ROOT / "pycore")
-    mirrored = [folder / f"test_{path.name}", *sorted(folder.glob(f"test_{path.stem}_*.py"))]
+    names = (f"test_{path.name}", f"test_{path.stem}_*.py")
+    mirrored = [file for name in names for file in sorted(folder.rglob(name))]
     return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
 
 

@@ -7,13 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from tests.examples.files import examples
 from tests.properties.asking import answer
-from web.build.paths import SHARED
 
 EXAMPLES = [
-    json.loads(path.read_text(encoding="utf-8"))["request"]
-    for path in sorted((SHARED / "examples").glob("*.json"))
-    if not path.name.startswith("error_")
+    example["request"] for name, example in examples().items() if not name.startswith("error_")
 ]
 
 

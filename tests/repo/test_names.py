@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 
+from tests.contract import FILES
 from tests.repo.sources import name_of, python_files, tree_of
 from web.build.paths import SHARED
 
@@ -154,14 +155,12 @@ def _numbers(definition: Any) -> Iterator[str]:
             yield from _numbers(part)
 
 
-@pytest.mark.parametrize(
-    "path", sorted((SHARED / "schema").glob("*.json")), ids=lambda path: path.name
-)
-def test_numbers_of_the_contract(path: Path) -> None:
+@pytest.mark.parametrize("file", FILES)
+def test_numbers_of_the_contract(file: str) -> None:
     known = json.loads((SHARED / "quantities.json").read_text(encoding="utf-8"))["quantities"]
     wrong = [
         name
-        for name in _numbers(json.loads(path.read_text(encoding="utf-8")))
+        for name in _numbers(FILES[file])
         if name not in known
         and name not in COUNTS
         and name not in WITHOUT_UNIT

@@ -5,22 +5,20 @@ import re
 
 import pytest
 
+from tests.contract import DEFINITIONS
 from web.build.paths import SHARED, WEB
 
 WORDS = json.loads((SHARED / "words" / "en.json").read_text(encoding="utf-8"))
-PRACTICE = json.loads((SHARED / "schema" / "practice.schema.json").read_text(encoding="utf-8"))[
-    "definitions"
-]
-STEP = PRACTICE["step_judged"]["properties"]
-OWN = PRACTICE["own_judged"]["properties"]
-STEPS = PRACTICE["deal_practice_result"]["properties"]["steps"]["items"]["enum"]
-KINDS = PRACTICE["deal_practice_result"]["properties"]["kind"]["enum"]
+STEP = DEFINITIONS["step_judged"]["properties"]
+OWN = DEFINITIONS["own_judged"]["properties"]
+STEPS = DEFINITIONS["deal_practice_result"]["properties"]["steps"]["items"]["enum"]
+KINDS = DEFINITIONS["deal_practice_result"]["properties"]["kind"]["enum"]
 CODES = [
     *(f"slip.{code}" for code in {*STEP["slip"]["enum"], *OWN["slip"]["enum"]}),
     *(f"fault.{code}" for code in OWN["faults"]["items"]["enum"]),
     *(f"standing.{code}" for code in OWN["standing"]["enum"]),
     *(f"verdict.{code}" for code in [*STEP["verdict"]["enum"], "shown"]),
-    *(f"level_{code}" for code in PRACTICE["practice_level"]["enum"]),
+    *(f"level_{code}" for code in DEFINITIONS["practice_level"]["enum"]),
     *(f"machine.{code}" for code in KINDS),
     *(f"ask.{step}" for step in STEPS),
     *(f"worked.{step}" for step in STEP["step"]["enum"]),

@@ -5,6 +5,8 @@ from pathlib import Path
 
 import pytest
 
+from pycore.desk.operations import OPERATIONS
+from tests import contract
 from tests.repo.sources import functions, imported, name_of, python_files, tree_of
 from web.build.paths import ROOT
 
@@ -65,6 +67,17 @@ def test_every_room_has_its_place() -> None:
     folders = {module_of(path) for path in PYCORE if path.name == "__init__.py"}
     rooms = {f"pycore.{room}" for room in ROOMS} | {f"pycore.desk.{room}" for room in DESK}
     assert folders == {"pycore"} | rooms
+
+
+def test_the_contract_has_the_rooms_of_the_desk() -> None:
+    assert {file.split("/")[0] for file in contract.FILES} == set(DESK)
+    answered_in = {
+        op: answer.__module__.split(".")[2]
+        for op, (_, answer) in OPERATIONS.items()
+        if answer.__module__.startswith("pycore.desk.") and answer.__module__.count(".") > 2
+    }
+    assert len(answered_in) > 20
+    assert {op: contract.room_of(op) for op in answered_in} == answered_in
 
 
 @pytest.mark.parametrize("path", PYCORE, ids=name_of)

@@ -9,8 +9,9 @@ import pytest
 
 import pycore
 from pycore.desk import door, operations
+from tests.contract import DEFINITIONS
 from web.build import phone
-from web.build.paths import LOCKS, NODE_MODULES, ROOT, SHARED, WEB
+from web.build.paths import LOCKS, NODE_MODULES, ROOT, WEB
 
 PROJECT = tomllib.loads((ROOT / "pyproject.toml").read_text(encoding="utf-8"))
 PACKAGE = json.loads((WEB / "package.json").read_text(encoding="utf-8"))
@@ -48,8 +49,7 @@ def test_pyodide_and_its_python() -> None:
 
 
 def test_schema() -> None:
-    envelope = json.loads((SHARED / "schema" / "envelope.schema.json").read_text(encoding="utf-8"))
-    version = envelope["definitions"]["request"]["properties"]["v"]["const"]
+    version = DEFINITIONS["request"]["properties"]["v"]["const"]
     assert version == door.VERSION == operations.SCHEMA
 
 

@@ -5,20 +5,21 @@ from typing import Any
 
 import pytest
 
-from tests.examples import EXAMPLES, WITHOUT_EXAMPLE, request_text
+from tests.contract import DEFINITIONS, OPERATIONS
+from tests.examples.files import (
+    EXAMPLES,
+    WITHOUT_EXAMPLE,
+    examples,
+    path_of,
+    request_text,
+)
 from tests.properties.asking import answer
 from web.build.paths import SHARED
 
 WORDS = json.loads((SHARED / "words" / "en.json").read_text(encoding="utf-8"))
-SCHEMAS = {
-    path.name: json.loads(path.read_text(encoding="utf-8"))["definitions"]
-    for path in (SHARED / "schema").glob("*.json")
-}
-CODES = SCHEMAS["common.schema.json"]["error_code"]["enum"]
-PLAN = SCHEMAS["plan_recipe.schema.json"]["plan_recipe_result"]["properties"]
-NOTES = SCHEMAS["assess_sump.schema.json"]["assess_sump_result"]["properties"]["notes"]["items"][
-    "enum"
-]
+CODES = DEFINITIONS["error_code"]["enum"]
+PLAN = DEFINITIONS["plan_recipe_result"]["properties"]
+NOTES = DEFINITIONS["assess_sump_result"]["properties"]["notes"]["items"]["enum"]
 
 # A person's typing cannot cause these: the page's defect, told by its code.
 OF_PROGRAMS = {
@@ -60,13 +61,12 @@ def _codes(part: Any) -> set[str]:
     return set(part["items"]["enum"])
 
 
-DOUBTS = SCHEMAS["common.schema.json"]["doubt"]["properties"]["code"]["enum"]
-CURES = SCHEMAS["assess_sump.schema.json"]["strength"]["properties"]["cures"]
-FLUID = SCHEMAS["read_fluid.schema.json"]["read_fluid_result"]["properties"]
-WATER = SCHEMAS["read_water.schema.json"]["read_water_result"]["properties"]
-CHECK = SCHEMAS["plan_check.schema.json"]
-SECOND = CHECK["second_strength"]["properties"]
-APART = CHECK["disagreement"]["properties"]
+DOUBTS = DEFINITIONS["doubt"]["properties"]["code"]["enum"]
+CURES = DEFINITIONS["strength"]["properties"]["cures"]
+FLUID = DEFINITIONS["read_fluid_result"]["properties"]
+WATER = DEFINITIONS["read_water_result"]["properties"]
+SECOND = DEFINITIONS["second_strength"]["properties"]
+APART = DEFINITIONS["disagreement"]["properties"]
 OF_FLUID = {
     *(f"doubt.{code}" for code in DOUBTS),
     *(f"cure.{code}" for code in _codes(CURES)),
@@ -94,9 +94,7 @@ def test_no_sentence_is_empty() -> None:
     assert empty == ["unit.1 "]
 
 
-FILES = {
-    path.stem: json.loads(path.read_text(encoding="utf-8")) for path in EXAMPLES.glob("*.json")
-}
+FILES = examples()
 
 
 @pytest.mark.parametrize("code", sorted(set(CODES) - WITHOUT_EXAMPLE))
@@ -110,13 +108,7 @@ def test_operation_has_an_example() -> None:
         for f in FILES.values()
         if isinstance(f["request"], dict) and f["reply"]["ok"]
     }
-    bodies = {
-        name.removesuffix("_body")
-        for part in SCHEMAS.values()
-        for name in part
-        if name.endswith("_body")
-    }
-    assert asked == bodies
+    assert asked == OPERATIONS
 
 
 @pytest.mark.parametrize("name", FILES)
@@ -127,6 +119,11 @@ def test_example_is_answered_as_it_says(name: str) -> None:
         # The one answer that depends on where it is asked.
         reply["result"]["python"] = example["reply"]["result"]["python"]
     assert reply == example["reply"]
+
+
+def test_every_example_lies_with_its_operation() -> None:
+    wanted = {path_of(name, example["request"]) for name, example in FILES.items()}
+    assert {path for path in EXAMPLES.rglob("*") if path.is_file()} == wanted
 
 
 def _once(pairs: list[tuple[str, Any]]) -> dict[str, Any]:

@@ -1,6 +1,6 @@
 """The contract in ``shared`` turned into code for both sides: ``python3 -m web contract``.
 
-``shared/schema/*.schema.json`` and ``shared/quantities.json`` are the one source. From them come
+``shared/schema/*/*.schema.json`` and ``shared/quantities.json`` are the one source. From them come
 the validators that pycore runs, the types that the page is checked with, and the table of
 quantities; from ``shared/words/en.json`` the sentences that pycore prints on paper. The results
 are committed; ``stale()`` tells which of them no longer fit.
@@ -30,7 +30,7 @@ GERMAN = PYCORE / "office" / "german.py"
 MESSAGES = WEB / "src" / "core" / "messages.ts"
 
 MERGED = STATE / "contract.json"
-REFERENCE = re.compile(r"^(?:[a-z_]+\.schema\.json)?#/definitions/([a-z0-9_]+)$")
+REFERENCE = re.compile(r"^(?:(?:\.\./[a-z_]+/)?[a-z_]+\.schema\.json)?#/definitions/([a-z0-9_]+)$")
 # What pycore checks is what comes in: the outside of a request, and each operation's body.
 # Results are checked in the tests, from the schema itself; on the phone they would be dead weight.
 ENVELOPE = ("request",)
@@ -108,7 +108,7 @@ def contract_of(definitions: dict[str, Any]) -> dict[str, Any]:
 def merged_definitions(folder: Path) -> dict[str, Any]:
     """All files' definitions in one namespace, references pointing into it. Raises Trouble."""
     merged: dict[str, Any] = {}
-    for path in sorted(folder.glob("*.schema.json")):
+    for path in sorted(folder.rglob("*.schema.json")):
         for name, definition in json.loads(path.read_text(encoding="utf-8"))["definitions"].items():
             if name in merged:
                 raise Trouble(
@@ -136,7 +136,7 @@ def _with_local_references(part: Any, file_name: str) -> Any:
         if found is None:
             raise Trouble(
                 f"{file_name} has a reference in a form that is not read: {fresh['$ref']}",
-                "Write it as other.schema.json#/definitions/name.",
+                "Write it as ../room/other.schema.json#/definitions/name.",
             )
         fresh["$ref"] = f"#/definitions/{found.group(1)}"
     return fresh

@@ -5,7 +5,7 @@ import re
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading, wait_until_ready
 from tests.browser.server import Server
 from tests.browser.walk import field, next_page, open_machine, press, start_check

@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.practice import (
     STEPS,

@@ -7,7 +7,7 @@ import pytest
 from playwright.sync_api import Page
 
 from pycore.desk import handle
-from tests.examples import EXAMPLES, request_text
+from tests.examples.files import examples, request_text
 from tests.published.checks import files, rows
 from tests.unit.desk.lathe import WHEEL_LATHE, check
 from web.build.paths import DIST
@@ -71,9 +71,7 @@ def check_texts() -> list[str]:
             sump = {**files()[file]["sumps"][row["sump"]], "volume_known_by": "poured"}
             bodies.append(("assess_sump", {"sump": sump, "dip": {"depth": row["dip"]}}))
     asked = [json.dumps({"v": 1, "id": "p", "op": op, "body": body}) for op, body in bodies]
-    for path in sorted(EXAMPLES.glob("*.json")):
-        asked.append(request_text(json.loads(path.read_text(encoding="utf-8"))["request"]))
-    return asked
+    return [*asked, *(request_text(example["request"]) for example in examples().values())]
 
 
 def assert_alike(one: Any, two: Any, place: str) -> None:

@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at
 from tests.browser.log.test_told import store, tell
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.look.test_look_first import looked
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server

@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 
 from pycore.journal.file import write_file
 from tests.browser.files import start_at, take_in
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import entries, rows

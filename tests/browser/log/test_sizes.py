@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.bench.logs import fill, rows_of
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
 from tests.phones import LATHE

@@ -6,7 +6,7 @@ from playwright.sync_api import Page, expect
 from pycore.desk.contract.checked import checked
 from pycore.journal.entry import Entry, read_line
 from tests.browser.files import start_at
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import rows

@@ -4,7 +4,7 @@ import pytest
 
 from tests.browser.correcting import change, compare, correct, open_entry, retype, save
 from tests.browser.files import start_at
-from tests.browser.look.test_look import Look
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme
 from tests.browser.server import Server
 from tests.browser.walk import check_until_recipe, on_machine, press, save_check

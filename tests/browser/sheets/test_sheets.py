@@ -20,7 +20,7 @@ from tests.browser.sheets.paper import (
     strokes_of,
 )
 from tests.chromium import chromium_path, launch_arguments
-from tests.examples import TABLE_SUMP
+from tests.examples.workshop import TABLE_SUMP
 from tests.unit.desk.lathe import WHEEL_LATHE, changed
 from tests.unit.desk.sheets.workshop import KINDS, body, typed
 

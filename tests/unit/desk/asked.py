@@ -3,7 +3,8 @@
 import json
 from typing import Any
 
-from tests.fluid_examples import DEPOT_MIX, HAND_GLASS, JUGS, PER_CENT_GLASS, brix, jug, t
+from tests.examples.fluid import DEPOT_MIX, HAND_GLASS, JUGS, PER_CENT_GLASS, brix, jug
+from tests.examples.workshop import t
 from tests.properties.asking import ask, refusal
 from tests.unit.desk.lathe import WHEEL_LATHE, changed, check
 

@@ -3,7 +3,7 @@
 import json
 from typing import Any
 
-from tests.examples import WHEEL_LATHE
+from tests.examples.workshop import WHEEL_LATHE
 from tests.properties.asking import ask, refusal
 
 

@@ -8,7 +8,7 @@ import pytest
 from pycore.desk import door
 from pycore.desk.door import handle
 from pycore.desk.operations import OPERATIONS
-from tests.examples import PLAN
+from tests.examples.workshop import PLAN
 from tests.properties.asking import answer, refusal
 
 

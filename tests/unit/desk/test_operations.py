@@ -1,26 +1,20 @@
 """pycore.desk.operations."""
 
-import json
 import platform
 
 import pytest
 
 import pycore
 from pycore.quantity.known import KNOWN
+from tests.contract import OPERATIONS
+from tests.examples.files import examples
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, refusal
-from web.build.paths import SHARED
 
 
 def test_describe_says_versions_and_operations() -> None:
     said = ask("describe", {})
     assert (said["pycore"], said["python"]) == (pycore.__version__, platform.python_version())
-    bodies = {
-        name.removesuffix("_body")
-        for path in (SHARED / "schema").glob("*.json")
-        for name in json.loads(path.read_text(encoding="utf-8"))["definitions"]
-        if name.endswith("_body")
-    }
-    assert set(said["operations"]) == bodies
+    assert set(said["operations"]) == OPERATIONS
     assert said["quantities"] == [name for name, known in KNOWN.items() if known.typed]
 
 
@@ -59,7 +53,6 @@ def test_read_machine_without_a_factor_has_none() -> None:
 
 
 def test_plan_recipe_names_the_path_from_the_body() -> None:
-    example = json.loads((SHARED / "examples" / "plan_recipe.json").read_text(encoding="utf-8"))
-    body = example["request"]["body"]
+    body = examples()["plan_recipe"]["request"]["body"]
     body["target"]["low_pct"] = body["target"]["high_pct"]
     assert refusal("plan_recipe", body)["path"] == "body.target.low_pct"

@@ -75,7 +75,7 @@ def code_of(line: str) -> tuple[str, str]:
 
 
 def test_kinds_are_those_of_the_contract() -> None:
-    definitions = json.loads((SHARED / "schema" / "entry.schema.json").read_text("utf-8"))
+    definitions = json.loads((SHARED / "schema" / "log" / "entry.schema.json").read_text("utf-8"))
     kinds = definitions["definitions"]["entry_kind"]["enum"]
     assert set(kinds) == KINDS == set(CONTENT)
     assert {f"{kind}_content" for kind in kinds} <= set(definitions["definitions"])

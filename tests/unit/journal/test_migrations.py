@@ -9,12 +9,15 @@ from pycore.journal.entry import read_line
 from pycore.journal.line import from_store
 from pycore.journal.migrations import ENTRY_SCHEMA, MIGRATIONS, from_1, migrated
 from pycore.quantity.fault import Fault
+from tests.examples.files import examples
 from tests.phones import LATHE, check, setup, stored_in_schema_1
 from web.build.paths import SHARED
 
 
 def test_there_is_a_step_from_every_older_schema() -> None:
-    entry = json.loads((SHARED / "schema" / "entry.schema.json").read_text(encoding="utf-8"))
+    entry = json.loads(
+        (SHARED / "schema" / "log" / "entry.schema.json").read_text(encoding="utf-8")
+    )
     now = entry["definitions"]["log_entry"]["properties"]["schema"]["const"]
     assert now == ENTRY_SCHEMA
     assert set(MIGRATIONS) == set(range(1, now))
@@ -51,9 +54,9 @@ def test_step_1_takes_the_chosen_way_into_the_body() -> None:
 
 
 STORED = {
-    path.stem: json.loads(path.read_text(encoding="utf-8"))
-    for op in ("plan_check", "hold_check", "read_machine")
-    for path in sorted((SHARED / "examples").glob(f"{op}*.json"))
+    name: example
+    for name, example in examples().items()
+    if name.startswith(("plan_check", "hold_check", "read_machine"))
 }
 
 

@@ -10,7 +10,7 @@ import pytest
 
 from pycore.office.merging import DONE, FORKED, MISUSED, REFUSED, merge_command
 from tests.phones import NOW, Phone, check, id_of, newer_phone
-from tests.properties.shop import merge_text
+from tests.properties.journal.shop import merge_text
 from web.build.paths import ROOT
 
 

@@ -1,11 +1,9 @@
 """pycore.quantity.fault."""
 
-import json
-
 import pytest
 
 from pycore.quantity.fault import Fault
-from web.build.paths import SHARED
+from tests.contract import DEFINITIONS
 
 
 def test_sentence_names_place_got_and_allowed() -> None:
@@ -22,8 +20,7 @@ def test_sentence_lists_what_is_allowed() -> None:
 
 
 def test_every_code_of_the_contract_has_its_own_sentence() -> None:
-    common = json.loads((SHARED / "schema" / "common.schema.json").read_text(encoding="utf-8"))
-    codes = common["definitions"]["error_code"]["enum"]
+    codes = DEFINITIONS["error_code"]["enum"]
     said = {code: str(Fault(code, "x")) for code in codes}
     assert len(set(said.values())) == len(codes)
 

@@ -1,4 +1,4 @@
-"""pycore.reading.jugs. That the interval holds is shown by tests/properties/test_factor_fit.py."""
+"""pycore.reading.jugs. The interval holds: tests/properties/reading/test_factor_fit.py."""
 
 import pytest
 

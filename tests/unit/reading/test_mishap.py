@@ -8,7 +8,7 @@ from pycore.reading.mishap import MISHAPS, PARTS, advice_about
 from web.build.paths import ROOT
 
 TYPES = ("soluble_oil", "semi_synthetic", "synthetic", None)
-SCHEMA = json.loads((ROOT / "shared/schema/advise_mishap.schema.json").read_text("utf-8"))
+SCHEMA = json.loads((ROOT / "shared/schema/check/advise_mishap.schema.json").read_text("utf-8"))
 CONTRACT = SCHEMA["definitions"]
 WORDS = json.loads((ROOT / "shared/words/en.json").read_text("utf-8"))
 

@@ -1,4 +1,4 @@
-"""pycore.sump.calibration: exact pours give the tank back. Coverage: tests/properties/pours.py."""
+"""pycore.sump.calibration: exact pours. Coverage: tests/properties/sump/pours.py."""
 
 import pytest
 

@@ -1,7 +1,8 @@
 """pycore.desk.check.charge_messages: field for field as in the contract."""
 
 from pycore.desk.check.charge_messages import PlanChargeBody
-from tests.unit.desk.contract.compared import DEFINITIONS, assert_same_fields
+from tests.contract import DEFINITIONS
+from tests.unit.desk.contract.compared import assert_same_fields
 
 
 def test_same_fields_as_in_the_contract() -> None:

@@ -7,7 +7,7 @@ import pytest
 
 from pycore.desk.contract.build import built
 from pycore.recipe.request import PlanRequest, whole_circuit
-from tests.properties.plans import broken_laws
+from tests.properties.recipe.plans import broken_laws
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, check, refusal
 
 

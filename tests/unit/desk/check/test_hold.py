@@ -5,7 +5,7 @@ from typing import Any
 import pytest
 
 from pycore.desk.check.hold import DRIFT_PCT_D
-from tests.hold_examples import LAST_AT
+from tests.examples.hold import LAST_AT
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, check, refusal
 
 NOW = "2026-11-25T07:40:00+01:00"

@@ -7,7 +7,7 @@ import pytest
 
 from pycore.desk.check import look
 from pycore.reading.look import Row
-from tests.unit.desk.contract.compared import DEFINITIONS
+from tests.contract import DEFINITIONS
 from tests.unit.desk.lathe import ask, refusal
 
 PAIRS: list[tuple[type, dict[str, Any]]] = [

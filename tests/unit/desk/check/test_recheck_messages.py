@@ -6,8 +6,8 @@ import pytest
 
 from pycore.desk.check import recheck_messages as messages
 from pycore.journal import recheck
+from tests.contract import DEFINITIONS
 from tests.unit.desk.contract.compared import (
-    DEFINITIONS,
     Pairs,
     assert_same_fields,
     names_of,

@@ -1,16 +1,8 @@
 """Dataclasses of messages beside the contract."""
 
-import json
 from dataclasses import MISSING, fields
 from typing import Any
 
-from tests.properties.asking import SCHEMAS
-
-DEFINITIONS: dict[str, dict[str, Any]] = {
-    name: definition
-    for path in SCHEMAS.glob("*.json")
-    for name, definition in json.loads(path.read_text(encoding="utf-8"))["definitions"].items()
-}
 Pairs = list[tuple[type, dict[str, Any]]]
 
 

@@ -8,8 +8,8 @@ import pytest
 from pycore.desk.contract import answers, messages, records, results
 from pycore.recipe import holding, outcome, outlook, pours, request
 from pycore.sump import outline
+from tests.contract import DEFINITIONS
 from tests.unit.desk.contract.compared import (
-    DEFINITIONS,
     Pairs,
     assert_same_fields,
     names_of,

@@ -8,19 +8,13 @@ import pytest
 
 from pycore.desk.contract.refusal import SchemaRefusal
 from pycore.desk.contract.validators import VALIDATORS
-from tests.properties.asking import SCHEMAS, validator
+from tests.contract import DEFINITIONS, OPERATIONS, validator
+from tests.examples.files import examples
 
-WHERE = {
-    name: path.name
-    for path in SCHEMAS.glob("*.json")
-    for name in json.loads(path.read_text(encoding="utf-8"))["definitions"]
-}
-EXAMPLES = [
-    json.loads(path.read_text(encoding="utf-8"))["request"]
-    for path in sorted((SCHEMAS.parent / "examples").glob("*.json"))
+EXAMPLES = [example["request"] for example in examples().values()]
+BODIES = [
+    request for request in EXAMPLES if isinstance(request, dict) and request["op"] in OPERATIONS
 ]
-BODIES = [request for request in EXAMPLES if isinstance(request, dict) and request["op"] in
-          {name.removesuffix("_body") for name in WHERE if name.endswith("_body")}]  # fmt: skip
 
 
 def _accepts(check: Any, message: Any, refusal: type[Exception]) -> bool:
@@ -32,14 +26,14 @@ def _accepts(check: Any, message: Any, refusal: type[Exception]) -> bool:
 
 
 def test_every_validator_belongs_to_a_definition() -> None:
-    assert set(VALIDATORS) <= set(WHERE)
-    assert {name for name in WHERE if name.endswith("_body")} <= set(VALIDATORS)
+    assert set(VALIDATORS) <= set(DEFINITIONS)
+    assert {f"{op}_body" for op in OPERATIONS} <= set(VALIDATORS)
 
 
 @pytest.mark.parametrize("request_", BODIES, ids=lambda request: request["id"])
 def test_same_verdict_as_the_contract(request_: dict[str, Any]) -> None:
     name = f"{request_['op']}_body"
-    afresh = validator(WHERE[name], name)
+    afresh = validator(name)
     for message in (request_["body"], {}, [], {**request_["body"], "x": 1}):
         theirs = _accepts(afresh, message, fastjsonschema.JsonSchemaException)
         assert _accepts(VALIDATORS[name], message, SchemaRefusal) is theirs

@@ -6,8 +6,8 @@ import pytest
 
 from pycore.desk.log import messages as told
 from pycore.journal import chain, clocks, file, open_pours, state
+from tests.contract import DEFINITIONS
 from tests.unit.desk.contract.compared import (
-    DEFINITIONS,
     Pairs,
     assert_all_compared,
     assert_same_fields,

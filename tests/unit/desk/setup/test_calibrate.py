@@ -1,4 +1,4 @@
-"""pycore.desk.setup.calibrate: what comes of a pour test. Coverage: tests/properties/pours.py."""
+"""pycore.desk.setup.calibrate: a pour test's result. Coverage: tests/properties/sump/pours.py."""
 
 from typing import Any
 

@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from tests.examples import TABLE_SUMP, WITH_SHOP
+from tests.examples.workshop import TABLE_SUMP, WITH_SHOP
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, check, refusal
 
 

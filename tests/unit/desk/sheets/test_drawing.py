@@ -7,7 +7,7 @@ import pytest
 
 from pycore.reading.refraction import brix_from_index
 from pycore.sheets.english import WORDS
-from tests.fluid_examples import CHART, PER_CENT_GLASS
+from tests.examples.fluid import CHART, PER_CENT_GLASS
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, refusal
 from tests.unit.desk.sheets.workshop import KINDS, body, typed
 from tests.unit.sheets.drawn import lines, root_of, said

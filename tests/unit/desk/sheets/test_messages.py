@@ -5,8 +5,8 @@ from typing import Any
 import pytest
 
 from pycore.desk.sheets import messages
+from tests.contract import DEFINITIONS
 from tests.unit.desk.contract.compared import (
-    DEFINITIONS,
     Pairs,
     assert_same_fields,
     names_of,

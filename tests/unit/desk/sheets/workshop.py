@@ -3,14 +3,12 @@
 import json
 from typing import Any
 
-from tests.examples import EXAMPLES, WHEEL_LATHE
+from tests.examples.files import examples
+from tests.examples.workshop import WHEEL_LATHE
 
 KINDS = ("dip_scale", "bucket_scale", "machine_card", "log_sheet", "recipe_slip")
 BODIES: dict[str, dict[str, Any]] = {
-    kind: json.loads((EXAMPLES / f"draw_sheet_{kind}.json").read_text(encoding="utf-8"))["request"][
-        "body"
-    ]
-    for kind in KINDS
+    kind: examples()[f"draw_sheet_{kind}"]["request"]["body"] for kind in KINDS
 }
 
 

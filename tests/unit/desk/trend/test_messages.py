@@ -6,8 +6,8 @@ import pytest
 
 from pycore.desk.log import spells
 from pycore.desk.trend import messages as told
+from tests.contract import DEFINITIONS
 from tests.unit.desk.contract.compared import (
-    DEFINITIONS,
     Pairs,
     assert_all_compared,
     assert_same_fields,

@@ -1,0 +1,1 @@
+"""The examples of the contract: what they ask, and the files that hold them."""

@@ -1,0 +1,1 @@
+"""Laws of logs, files and what is learned from them."""

@@ -1,0 +1,1 @@
+"""What a plan is asked with, and whole questions."""

@@ -1,0 +1,1 @@
+"""How the buckets are found."""
