@@ -7,8 +7,8 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at
 from tests.browser.log.test_told import store, tell
-from tests.browser.looking import Look
 from tests.browser.look.test_look_first import looked
+from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import entries, rows
@@ -154,7 +154,7 @@ def test_limits_that_stood_on_the_phone_move_into_the_log(page: Page) -> None:
     expect(field(page, "pH, low below")).to_have_value("8,0")
     expect(page.get_by_role("main")).to_contain_text("1\u202f000\u202f000: HSE")
     field(page, "pH, low below").fill("8.2")
-    press(page, "Keep these limits")
+    press(page, "Save to the log")
     expect(heading(page)).not_to_have_text("Limits of this shop")
     page.reload()
     open_machine_after(page)

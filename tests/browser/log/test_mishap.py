@@ -53,7 +53,7 @@ def test_neat_concentrate_from_the_recipe_to_the_log(page: Page) -> None:
     expect(main).to_contain_text("common practice, no source")
     page.get_by_role("link", name="Write down who that is").click()
     field(page, "Name, function").fill("Coolant keeper, bay 3")
-    press(page, "Keep it")
+    press(page, "Save to the log")
     expect(main).to_contain_text("Ask Coolant keeper, bay 3.")
     press(page, "Write it down")
     expect(page.get_by_role("radio", name="On hold")).to_be_checked()

@@ -129,10 +129,10 @@ def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
     page.get_by_role("link", name="Limits of this shop").click()
     expect(heading(page)).to_have_text("Limits of this shop")
     field(page, "pH, low below").fill("high")
-    press(page, "Keep these limits")
+    press(page, "Save to the log")
     expect(page.get_by_role("alert")).to_contain_text("must be a number")
     field(page, "pH, low below").fill("8,0")
-    press(page, "Keep these limits")
+    press(page, "Save to the log")
     expect(heading(page)).to_have_text("Go on")
 
 

@@ -27,7 +27,6 @@ import { LookScreen } from "./check/look/screen";
 import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
-import { LimitsScreen } from "./limits";
 import { AMENDING, AmendScreen } from "./correct/screen";
 import { ExampleBar, NotInExample } from "./example/example";
 import { LogScreen } from "./log/list";
@@ -42,14 +41,15 @@ import { InstallScreen } from "./settings/install";
 import { SettingsScreen } from "./settings/settings";
 import { SetupScreen } from "./setup/screen";
 import { SheetsScreen } from "./sheets/ofmachine";
+import { CareScreen } from "./shop/care";
+import { LimitsScreen } from "./shop/limits";
+import { WhoScreen } from "./shop/who";
 import { PracticeScreen } from "./practice/screen";
 import { PrintScreen } from "./sheets/screen";
 import { SlipScreen } from "./sheets/slip";
 import { TellNote } from "./told/others";
 import { TellScreen, ToldScreen } from "./told/screen";
-import { CareScreen } from "./trend/care";
 import { TrendScreen } from "./trend/screen";
-import { WhoScreen } from "./who";
 
 /** A place that is not there leads to the list instead of to an empty page. */
 function Elsewhere() {

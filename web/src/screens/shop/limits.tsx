@@ -1,21 +1,16 @@
 // Thresholds of the shop for look and smell, an entry of the log. The published figure and its source
 // stand beside each.
 import { useState } from "preact/hooks";
-import type { DeskError, Unit } from "../core/messages";
-import { MainAction } from "../elements/buttons";
-import { Fault } from "../elements/fault";
-import { Page } from "../elements/page";
-import { TextField } from "../elements/fields/textfield";
-import { newId } from "../store/log/ids";
-import { opened } from "../store/log/journal";
-import { ownLimits, saveFact, type LookLimits } from "../store/written/shop";
-import { errorSentence } from "../words/errors";
-import { writeDecimal } from "../words/numbers";
-import { say } from "../words/say";
-import { NotSaved } from "./check/notsaved";
-import type { Saving } from "./check/save";
-import { useCore } from "./core";
-import { back } from "./route";
+import type { DeskError, Unit } from "../../core/messages";
+import { Fault } from "../../elements/fault";
+import { TextField } from "../../elements/fields/textfield";
+import { opened } from "../../store/log/journal";
+import { ownLimits, type LookLimits } from "../../store/written/shop";
+import { errorSentence } from "../../words/errors";
+import { writeDecimal } from "../../words/numbers";
+import { say } from "../../words/say";
+import { useCore } from "../core";
+import { FactPage, useFact } from "./fact";
 
 const NUMBERS = [
   { part: "ph_low", unit: "1" },
@@ -103,42 +98,27 @@ function Fields({
 
 function LimitsForm() {
   const core = useCore();
+  const { saving, store } = useFact();
   const [form, setForm] = useState<Form>(() => formOf(ownLimits.value));
-  const [id] = useState(newId);
   const [error, setError] = useState<DeskError | null>(null);
   const [isHalf, setHalf] = useState(false);
-  const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (): Promise<void> => {
     const limits = limitsOf(form);
     setHalf(limits === null);
     if (limits === null) return;
     const answer = await core.ask("judge_look", { seen: [], limits });
     setError(answer.kind === "error" ? answer.error : null);
-    if (answer.kind !== "ok") return;
-    setSaving({ kind: "saving" });
-    const outcome = await saveFact(id, { look_limits: limits });
-    if (outcome.kind === "saved") back();
-    else setSaving({ kind: "not_saved", trouble: outcome.trouble });
+    if (answer.kind === "ok") await store({ look_limits: limits });
   };
   return (
-    <Page
+    <FactPage
       title={say("limits.title")}
-      onBack={() => {
-        back();
-      }}
-      action={
-        <MainAction
-          onPress={() => void press()}
-          about={JSON.stringify(form)}
-          busy={saving.kind === "saving"}
-        >
-          {say("limits.save")}
-        </MainAction>
-      }
+      about={JSON.stringify(form)}
+      saving={saving}
+      onSave={() => void press()}
     >
       <p class="note">{say("limits.hint")}</p>
       {isHalf ? <Fault>{say("limits.slide_whole")}</Fault> : null}
-      <NotSaved saving={saving} />
       <Fields
         form={form}
         error={error}
@@ -146,7 +126,7 @@ function LimitsForm() {
           setForm({ ...form, [part]: text });
         }}
       />
-    </Page>
+    </FactPage>
   );
 }
 

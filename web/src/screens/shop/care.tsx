@@ -1,18 +1,14 @@
 // How often the shop wants a check and a clean-out, an entry of the log; read by pycore before it is saved.
 import { useState } from "preact/hooks";
 import type { ReadQuantityBody, ShopSetContent } from "../../core/messages";
-import { MainAction } from "../../elements/buttons";
-import { Page } from "../../elements/page";
 import { TextField } from "../../elements/fields/textfield";
-import { newId } from "../../store/log/ids";
 import { opened } from "../../store/log/journal";
-import { careOf, saveFact, typedCare, type CareFact } from "../../store/written/shop";
+import { careOf, typedCare, type CareFact } from "../../store/written/shop";
 import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";
-import { NotSaved, saveWord } from "../check/notsaved";
-import type { Saving } from "../check/save";
 import { useCore } from "../core";
 import { back } from "../route";
+import { FactPage, useFact } from "./fact";
 
 const FIELDS = [
   { part: "check_every_d", word: "care.check", field: "field.days" },
@@ -32,14 +28,13 @@ function changedIn(form: Form): ShopSetContent {
 /** Reads them, says what is wrong with them, or saves them and goes back. */
 function useCare() {
   const core = useCore();
-  const [id] = useState(newId);
+  const { saving, store } = useFact();
   const [form, setForm] = useState<Form>(() => ({
     check_every_d: careOf("check_every_d"),
     clean_out_every_d: careOf("clean_out_every_d"),
     most_lost_pct_d: careOf("most_lost_pct_d"),
   }));
   const [faults, setFaults] = useState<Faults>({});
-  const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const press = async (): Promise<void> => {
     const found: Partial<Record<CareFact, string>> = {};
     let isWaiting = false;
@@ -53,14 +48,8 @@ function useCare() {
     setFaults(found);
     if (isWaiting || Object.keys(found).length > 0) return;
     const changed = changedIn(form);
-    if (Object.keys(changed).length === 0) {
-      back();
-      return;
-    }
-    setSaving({ kind: "saving" });
-    const outcome = await saveFact(id, changed);
-    if (outcome.kind === "saved") back();
-    else setSaving({ kind: "not_saved", trouble: outcome.trouble });
+    if (Object.keys(changed).length === 0) back();
+    else await store(changed);
   };
   const change = (part: CareFact, text: string): void => {
     setForm({ ...form, [part]: text });
@@ -72,23 +61,13 @@ function useCare() {
 function CareForm() {
   const { form, faults, saving, press, change } = useCare();
   return (
-    <Page
+    <FactPage
       title={say("care.title")}
-      onBack={() => {
-        back();
-      }}
-      action={
-        <MainAction
-          onPress={() => void press()}
-          about={JSON.stringify(form)}
-          busy={saving.kind === "saving"}
-        >
-          {saveWord(saving)}
-        </MainAction>
-      }
+      about={JSON.stringify(form)}
+      saving={saving}
+      onSave={() => void press()}
     >
       <p class="note">{say("care.hint")}</p>
-      <NotSaved saving={saving} />
       {FIELDS.map(({ part, word }) => (
         <TextField
           key={part}
@@ -103,7 +82,7 @@ function CareForm() {
           }}
         />
       ))}
-    </Page>
+    </FactPage>
   );
 }
 
