@@ -83,3 +83,15 @@ def clean_out_reasons(
     if found.age_d is not None and found.age_d >= every_d:
         reasons.append("old")
     return reasons
+
+
+def is_clean_out_due(reasons: Sequence[str]) -> bool:
+    """Whether these codes of ``clean_out_reasons`` want a clean-out.
+
+    A dip slide that only wants to be looked into does not: with it alone every machine of a shop
+    would stand among those that need somebody.
+
+    >>> is_clean_out_due(["germs_review"]), is_clean_out_due(["germs_review", "old"])
+    (False, True)
+    """
+    return any(reason != "germs_review" for reason in reasons)

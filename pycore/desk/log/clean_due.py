@@ -6,7 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.advice.due import Findings, clean_out_reasons
+from pycore.advice.due import Findings, clean_out_reasons, is_clean_out_due
 from pycore.desk.check.look import LookLimitsTyped, read_limits
 from pycore.desk.contract.build import built
 from pycore.desk.contract.reader import Reader
@@ -20,9 +20,10 @@ from pycore.quantity.fault import Fault
 
 @dataclass(frozen=True)
 class CleanOutNow:
-    """Age of the charge, and what speaks for a clean-out."""
+    """Age of the charge, what speaks for a clean-out, and whether that is enough for one."""
 
     reasons: list[str]
+    due: bool
     every_d: float
     at: str | None = None
     age_d: float | None = None
@@ -73,4 +74,5 @@ def clean_out_of(
     reasons = clean_out_reasons(
         found, every_d, limits.slide_review_cfu_ml, limits.slide_act_cfu_ml, limits.ph_drop_far
     )
-    return CleanOutNow(reasons, every_d, ends[-1].measured_at if ends else None, age_d)
+    at = ends[-1].measured_at if ends else None
+    return CleanOutNow(reasons, is_clean_out_due(reasons), every_d, at, age_d)

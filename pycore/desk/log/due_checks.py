@@ -38,7 +38,7 @@ class CheckDue:
 
     read_at, due_s (seconds since 1970): None without a reading of this charge, which is due at
     once. resting: nothing is due while the machine rests. clean_out: what speaks for one, the
-    strongest first; empty where nothing does.
+    strongest first; empty where none is due.
     """
 
     machine: str
@@ -70,19 +70,15 @@ def every_d_of(now: Folded, fact: str) -> float:
 
 
 def _clean_out(machine: MachineNow, now: Folded, now_s: int) -> list[str]:
-    """As machine's page and trend have it; nothing where the shop's limits cannot be read.
-
-    A dip slide that only wants to be looked into is no clean-out: with it alone every machine of
-    a shop would stand among those that need somebody.
-    """
-    found = now.shop.get("look_limits")
-    limits = None if found is None else built(LookLimitsTyped, found.entry.content["look_limits"])
+    """As machine's page and trend have it; nothing where the shop's limits cannot be read."""
+    own = now.shop.get("look_limits")
+    limits = None if own is None else built(LookLimitsTyped, own.entry.content["look_limits"])
     every_d, charge = every_d_of(now, "clean_out_every_d"), of_this_charge(machine.ordered)
     try:
-        reasons = clean_out_of(machine, charge, limits, every_d, now_s).reasons
+        found = clean_out_of(machine, charge, limits, every_d, now_s)
     except Fault:
         return []
-    return [] if reasons == ["germs_review"] else reasons
+    return found.reasons if found.due else []
 
 
 def check_due(machine: MachineNow, now: Folded, now_s: int) -> CheckDue:

@@ -137,17 +137,20 @@ def look_back(body: LookBackBody) -> dict[str, Any]:
     state = folded(gathered(*read_lines(lines, checked), ()), now_s)
     found = [one for one in state.machines if one.machine == body.machine]
     if not found:
-        return {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
+        nothing = {"clean_out": [], "clean_out_due": False, "doubts": []}
+        return {"nitrite_before": [], "topped_up": False, **nothing}
     (machine,) = found
     charge = of_this_charge(machine.ordered)
     since = charge if machine.level is None else after(machine, machine.level.entry)
     ph = first_ph(machine)
     every_d = every_d_of(state, "clean_out_every_d")
+    # As the trend has it.
+    clean = clean_out_of(machine, charge, body.limits, every_d, now_s)
     return {
         "nitrite_before": _nitrite(machine),
         "topped_up": any(_is_told(entry) for entry in since),
         **({} if ph is None else {"first_fill_ph": ph}),
-        # As the trend has it.
-        "clean_out": clean_out_of(machine, charge, body.limits, every_d, now_s).reasons,
+        "clean_out": clean.reasons,
+        "clean_out_due": clean.due,
         **_compared(machine, body, shop_number(state, "most_lost_pct_d"), now_s),
     }

@@ -1,7 +1,9 @@
 """A due clean-out on list, machine's page and shift, also where what speaks for it is old."""
 
+from typing import Any
+
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at, take_in
 from tests.browser.looking import Look
@@ -17,18 +19,22 @@ DUE = "Time for a clean-out"
 LATER = 130
 
 
-def smelly(later: int) -> Writer:
-    """A lathe that smelled twice, with a bad slide, and so many plain checks since."""
-    writer = Writer("smelly")
+def watched(later: int, told: dict[str, Any]) -> Writer:
+    """A lathe of whose first two checks something is told, and so many plain checks since."""
+    writer = Writer("watched")
     machine = {"machine": setup()}
     writer.save("machine_set", machine, 0, LATHE, shown=ask("read_machine", machine))
     body = {**machine, **check("400", "5.3")}
     shown = {"assessment": ask("plan_check", body)["assessment"]}
-    slide = {"germs": typed("1000000", "CFU/mL")}
     for place in range(later + 2):
-        told = {"look": ["smell"], "dip_slide": slide} if place < 2 else {}
-        writer.save("check", {**body, **told}, 60 + 60 * place, LATHE, shown=shown)
+        more = told if place < 2 else {}
+        writer.save("check", {**body, **more}, 60 + 60 * place, LATHE, shown=shown)
     return writer
+
+
+def slide(germs: str) -> dict[str, Any]:
+    """A dip slide with so many germs."""
+    return {"dip_slide": {"germs": typed(germs, "CFU/mL")}}
 
 
 @pytest.mark.parametrize("theme", ["light", "dark"])
@@ -36,7 +42,7 @@ def test_a_due_clean_out_is_told_on_every_page(phone: Phone, server: Server, the
     page = phone.start(theme)
     page.goto(server.address)
     wait_until_ready(page)
-    writer = smelly(LATER if theme == "light" else 0)
+    writer = watched(LATER if theme == "light" else 0, {"look": ["smell"], **slide("1000000")})
     take_in(page, writer.export(), len(writer.lines))
     look = Look(f"{theme}-clean-due")
     start_at(page)
@@ -56,3 +62,20 @@ def test_a_due_clean_out_is_told_on_every_page(phone: Phone, server: Server, the
     page.get_by_role("heading", name=DUE).scroll_into_view_if_needed()
     look(page)
     assert not look.wrong
+
+
+def test_a_slide_to_look_into_is_no_clean_out_on_any_page(page: Page, server: Server) -> None:
+    page.goto(server.address)
+    wait_until_ready(page)
+    writer = watched(0, slide("10000"))
+    take_in(page, writer.export(), len(writer.lines))
+    start_at(page, "machines", LATHE, "trend")
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("The last dip slide says: look into it")
+    expect(main.get_by_role("link", name="Clean out")).to_have_count(0)
+    start_at(page, "machines", LATHE)
+    # Python has answered.
+    expect(page.locator(".machine-due")).to_be_visible()
+    expect(main).not_to_contain_text(DUE)
+    start_at(page)
+    expect(page.get_by_role("link", name="Wheel lathe").first).not_to_contain_text(DUE)

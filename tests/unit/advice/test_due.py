@@ -3,7 +3,7 @@
 import pytest
 
 from pycore.advice.drift import Slope
-from pycore.advice.due import Due, Findings, clean_out_reasons, next_check
+from pycore.advice.due import Due, Findings, clean_out_reasons, is_clean_out_due, next_check
 
 BAND = (7.0, 9.0)
 RISING, FALLING = Slope(0.1, 0.05, 0.25), Slope(-0.1, -0.25, -0.05)
@@ -59,3 +59,10 @@ def test_each_reason_at_its_edge() -> None:
 def test_strongest_first() -> None:
     every = {"age_d": 200, "germs_cfu_ml": 1e6, "smells_d": [1, 2], "fall_ph": 1.2}
     assert reasons(**every) == ["germs_act", "ph_dropped_far", "smells", "old"]
+
+
+def test_only_a_slide_to_look_into_is_no_clean_out() -> None:
+    every = ("germs_act", "germs_review", "ph_dropped_far", "smells", "old")
+    assert [why for why in every if not is_clean_out_due([why])] == ["germs_review"]
+    assert is_clean_out_due(["germs_review", "smells"])
+    assert not is_clean_out_due([])

@@ -1224,7 +1224,7 @@ export interface DueChecksResult {
   checks: CheckDue[];
 }
 /**
- * When a machine's next check is due by the shop's interval, and what speaks for a clean-out. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
+ * When a machine's next check is due by the shop's interval, and what speaks for a clean-out, empty where none is due. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
  */
 export interface CheckDue {
   machine: EntryId;
@@ -2090,7 +2090,7 @@ export interface LookBackBody {
   limits?: LookLimits;
 }
 /**
- * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. clean_out: what speaks for one, as in the trend. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
+ * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. clean_out, clean_out_due: what speaks for one, and whether that is enough, as in the trend. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
  */
 export interface LookBackResult {
   first_fill_ph?: EarlierPh;
@@ -2098,6 +2098,7 @@ export interface LookBackResult {
   topped_up: boolean;
   level?: LevelChange;
   clean_out: CleanOutReasons;
+  clean_out_due: boolean;
   doubts: Doubt[];
 }
 export interface EarlierPh {
@@ -2983,6 +2984,10 @@ export interface TrendLeftOut {
 }
 export interface TrendCleanOut {
   reasons: CleanOutReasons;
+  /**
+   * Whether they are enough for one: a dip slide that wants to be looked into is not.
+   */
+  due: boolean;
   every_d: number;
   at?: string;
   age_d?: number;

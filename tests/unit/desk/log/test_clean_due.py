@@ -28,11 +28,18 @@ def test_findings_speak_for_a_clean_out() -> None:
     band = {"scheme": "Own", "review": high, "act": higher}
     phone.save("shop_set", {"clean_out_every_d": typed("90", "1")}, 14 * DAY_S, machine="")
     own = trend_of(phone, 15, limits={"dip_slide": band})
-    assert own["clean_out"] == {"reasons": ["smells"], "every_d": 90}
+    assert own["clean_out"] == {"reasons": ["smells"], "due": True, "every_d": 90}
 
 
 def at(phone: Phone, day: float, **more: Any) -> dict[str, Any]:
     return {"lines": phone.lines, "now": moment(int(day * DAY_S)), **more}
+
+
+def on_pages(phone: Phone, day: float, **more: Any) -> list[tuple[list[str], bool]]:
+    """What the machine's own page is told, and its trend: the reasons, and whether they do."""
+    own = ask("look_back", at(phone, day, machine=LATHE, **more))
+    trend = trend_of(phone, day, **more)["clean_out"]
+    return [(own["clean_out"], own["clean_out_due"]), (trend["reasons"], trend["due"])]
 
 
 def in_list(phone: Phone, day: float) -> list[str]:
@@ -114,9 +121,8 @@ def test_every_page_says_the_same(
     # The machine's own page knows of the shop's limits and tells also while the machine rests.
     limits = json.loads(phone.lines[-1])["body"].get("look_limits")
     more = {} if limits is None else {"limits": limits}
-    own_page = ask("look_back", at(phone, day, machine=LATHE, **more))["clean_out"]
-    assert own_page == (ALL if "shutdown" in phone.lines[-1] else reasons)
-    assert trend_of(phone, day, **more)["clean_out"]["reasons"] == own_page
+    own_page = ALL if "shutdown" in phone.lines[-1] else reasons
+    assert on_pages(phone, day, **more) == [(own_page, bool(own_page))] * 2
 
 
 def test_a_slide_to_look_into_is_no_clean_out(tmp_path: Path) -> None:
@@ -125,10 +131,13 @@ def test_a_slide_to_look_into_is_no_clean_out(tmp_path: Path) -> None:
     phone.save("clean_out", {"finished": True}, 60)
     slide = {"germs": typed("10000", "CFU/mL")}
     checked(phone, 12, "380", "5.4", dip_slide=slide)
-    assert trend_of(phone, 14)["clean_out"]["reasons"] == ["germs_review"]
+    assert on_pages(phone, 14) == [(["germs_review"], False)] * 2
     assert in_list(phone, 14) == []
     assert in_shift(phone, 14) == []
     assert in_report(phone, 14, tmp_path) == []
+    # Beside another reason it is told with it.
+    assert on_pages(phone, 190) == [(["germs_review", "old"], True)] * 2
+    assert in_list(phone, 190) == ["germs_review", "old"]
 
 
 def test_the_latest_entries_alone_give_the_same_answer() -> None:

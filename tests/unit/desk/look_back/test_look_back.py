@@ -34,7 +34,8 @@ def nitrite(text: str, **more: Any) -> dict[str, Any]:
 
 
 def test_a_machine_without_lines_has_nothing_to_tell() -> None:
-    nothing = {"nitrite_before": [], "topped_up": False, "clean_out": [], "doubts": []}
+    clean = {"clean_out": [], "clean_out_due": False}
+    nothing = {"nitrite_before": [], "topped_up": False, **clean, "doubts": []}
     assert asked() == nothing
     assert asked(lathe(), dip_mm="300") == nothing
 

@@ -13,7 +13,7 @@ def test_nothing_measured_yet() -> None:
     assert "strength" not in found
     assert "next_check" not in found
     assert found["losses"] == {"steps": 0, "needed": 2, "left_out": [], "shown": {}}
-    assert found["clean_out"] == {"reasons": [], "every_d": 182}
+    assert found["clean_out"] == {"reasons": [], "due": False, "every_d": 182}
     assert (found["name"], found["unit"]) == ("Wheel lathe", "L")
 
 

@@ -8,7 +8,6 @@ import { Page } from "../../elements/page";
 import type { MachineEntry } from "../../store/log/entry";
 import { errorSentence } from "../../words/errors";
 import { say } from "../../words/say";
-import { isCleanOutDue } from "../clean/due";
 import { CoreTrouble } from "../foot";
 import { address, back, go } from "../route";
 import { useTrend } from "./asked";
@@ -63,7 +62,7 @@ function Learned({ trend, machine }: { readonly trend: TrendResult; readonly mac
       <section class="shift-part">
         <h2>{say("trend.clean_title")}</h2>
         <Facts texts={cleanOutSentences(trend)} />
-        {isCleanOutDue(trend.clean_out.reasons) ? (
+        {trend.clean_out.due ? (
           <PlaceLink to={address("machines", machine, "clean-out")}>{say("clean.title")}</PlaceLink>
         ) : null}
       </section>
