@@ -158,7 +158,7 @@ def _waits(
         waits.append(say("conflicts", n=str(len(machine.conflicts))))
     if due.resting:
         return waits
-    if due.clean_out:
+    if due.clean_out_due:
         why = " ".join(say(f"trend.reason.{code}") for code in due.clean_out)
         waits.append(say("clean_out_due", why=why))
     if machine.strength is None:

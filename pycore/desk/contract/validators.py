@@ -3916,10 +3916,6 @@ def validate___definitions_look_back_body(data, custom_formats={}, name_prefix=N
             data_keys.remove('reading')
             data__reading = data['reading']
             validate___definitions_reading_typed(data__reading, custom_formats, (name_prefix or 'data') + '.reading')
-        if 'limits' in data_keys:
-            data_keys.remove('limits')
-            data__limits = data['limits']
-            validate___definitions_look_limits(data__limits, custom_formats, (name_prefix or 'data') + '.limits')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

@@ -37,8 +37,8 @@ class CheckDue:
     """When a machine's next check is due by the shop's interval, days, and its clean-out.
 
     read_at, due_s (seconds since 1970): None without a reading of this charge, which is due at
-    once. resting: nothing is due while the machine rests. clean_out: what speaks for one, the
-    strongest first; empty where none is due.
+    once. resting: nothing is due while the machine rests. clean_out: what speaks for one, also
+    while it rests, the strongest first; empty where that is not enough.
     """
 
     machine: str
@@ -46,6 +46,7 @@ class CheckDue:
     due: bool
     resting: bool
     every_d: float
+    clean_out_due: bool
     read_at: str | None = None
     due_s: int | None = None
     clean_out: list[str] = field(default_factory=list)
@@ -88,15 +89,17 @@ def check_due(machine: MachineNow, now: Folded, now_s: int) -> CheckDue:
     last = machine.strength.entry if machine.strength else None
     due_s = None if last is None else last.measured_s + int(every_d * DAY_S)
     rests = state in AT_REST
+    clean_out = _clean_out(machine, now, now_s)
     return CheckDue(
         machine=machine.machine,
         name=name_of(machine),
         due=not rests and (due_s is None or due_s <= now_s),
         resting=rests,
         every_d=every_d,
+        clean_out_due=bool(clean_out) and not rests,
         read_at=None if last is None else last.measured_at,
         due_s=due_s,
-        clean_out=[] if rests else _clean_out(machine, now, now_s),
+        clean_out=clean_out,
     )
 
 

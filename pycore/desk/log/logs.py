@@ -185,7 +185,7 @@ def handover(body: HandoverBody) -> dict[str, Any]:
         "open_pours": [{**of(machine), "open": pour} for machine, pour in page.open_pours],
         "rechecks": [{**of(machine), "due": again} for machine, again in page.rechecks],
         "checks": [one for one in due if one.due],
-        "clean_outs": [one for one in due if one.clean_out],
+        "clean_outs": [one for one in due if one.clean_out_due],
         "low_sumps": _low_sumps(now, now_s),
         "states": [{**of(m.machine), "now": state_now(m, now_s)} for m in page.states],
         "said": [{**of(said.machine), **_said(said)} for said in page.said],

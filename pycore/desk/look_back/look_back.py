@@ -6,14 +6,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from pycore.desk.check.dip import level_from
-from pycore.desk.check.look import LookLimitsTyped
 from pycore.desk.contract.checked import checked
 from pycore.desk.contract.messages import DipTyped
 from pycore.desk.contract.reader import Reader
 from pycore.desk.contract.records import ReadingTyped
 from pycore.desk.contract.results import Level
-from pycore.desk.log.clean_due import clean_out_of
-from pycore.desk.log.due_checks import every_d_of, shop_number
+from pycore.desk.log.due_checks import shop_number
 from pycore.desk.log.first_ph import earlier, first_ph
 from pycore.desk.log.history import level_of, setup_from
 from pycore.desk.look_back.since import after, own_losses_l_d, went_since
@@ -34,14 +32,13 @@ _MEASURING = ("check", "recheck")
 
 @dataclass(frozen=True)
 class LookBackBody:
-    """Lines of machine and shop, the device's clock, a dip, a reading, and own limits of looks."""
+    """Lines of machine and shop, the device's clock, a dip and a reading."""
 
     lines: list[str]
     machine: str
     now: str
     dip: DipTyped | None = None
     reading: ReadingTyped | None = None
-    limits: LookLimitsTyped | None = None
 
 
 def _nitrite(machine: MachineNow) -> list[dict[str, Any]]:
@@ -130,27 +127,21 @@ def look_back(body: LookBackBody) -> dict[str, Any]:
     """Earlier results of this charge, and dip and reading beside the last ones.
 
     A machine without a line, or of another charge, has nothing to tell. Errors: ``not_a_date`` for
-    a ``now`` that is no moment; every fault of the dip, the reading and the limits of looks.
+    a ``now`` that is no moment; every fault of the dip and the reading.
     """
     now_s = moment_of(body.now, "body.now")[0]
     lines = [from_store(line) for line in body.lines]
     state = folded(gathered(*read_lines(lines, checked), ()), now_s)
     found = [one for one in state.machines if one.machine == body.machine]
     if not found:
-        nothing = {"clean_out": [], "clean_out_due": False, "doubts": []}
-        return {"nitrite_before": [], "topped_up": False, **nothing}
+        return {"nitrite_before": [], "topped_up": False, "doubts": []}
     (machine,) = found
     charge = of_this_charge(machine.ordered)
     since = charge if machine.level is None else after(machine, machine.level.entry)
     ph = first_ph(machine)
-    every_d = every_d_of(state, "clean_out_every_d")
-    # As the trend has it.
-    clean = clean_out_of(machine, charge, body.limits, every_d, now_s)
     return {
         "nitrite_before": _nitrite(machine),
         "topped_up": any(_is_told(entry) for entry in since),
         **({} if ph is None else {"first_fill_ph": ph}),
-        "clean_out": clean.reasons,
-        "clean_out_due": clean.due,
         **_compared(machine, body, shop_number(state, "most_lost_pct_d"), now_s),
     }

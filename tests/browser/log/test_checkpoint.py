@@ -148,6 +148,17 @@ def test_what_came_after_the_checkpoint(page: Page, server: Server, writer: Writ
     assert (reads, "Axle grinder" in texts) == (1, False)
 
 
+def test_the_machines_page_reads_no_more_than_a_start(page: Page, server: Server) -> None:
+    shown(page, server)
+    page.goto("about:blank")
+    page.goto(f"{server.address}#/machines/{LATHE}")
+    expect(page.locator(".last-check")).to_be_visible()
+    expect(page.get_by_role("link", name="Log and trend")).to_be_visible()
+    # It was asked for while the page was drawn, before it told what speaks for a clean-out.
+    page.wait_for_timeout(500)
+    assert page.evaluate("window.wholeReads") == 0
+
+
 def test_older_entries_and_the_backup_are_whole(page: Page, server: Server, writer: Writer) -> None:
     shown(page, server)
     shown(page, server)

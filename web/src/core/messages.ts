@@ -1224,7 +1224,7 @@ export interface DueChecksResult {
   checks: CheckDue[];
 }
 /**
- * When a machine's next check is due by the shop's interval, and what speaks for a clean-out, empty where none is due. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
+ * When a machine's next check is due by the shop's interval, and its clean-out. clean_out: what speaks for one, also while the machine rests; empty where that is not enough. read_at, due_s: absent without a reading of this charge; then it is due at once. resting: the machine rests, and nothing is due.
  */
 export interface CheckDue {
   machine: EntryId;
@@ -1238,6 +1238,7 @@ export interface CheckDue {
    */
   due_s?: number;
   clean_out: CleanOutReasons;
+  clean_out_due: boolean;
 }
 /**
  * Two to five fresh mixes, each read once with the same freshly zeroed instrument. on: the day of it.
@@ -2087,18 +2088,15 @@ export interface LookBackBody {
   now: Moment;
   dip?: DipTyped;
   reading?: ReadingTyped;
-  limits?: LookLimits;
 }
 /**
- * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. clean_out, clean_out_due: what speaks for one, and whether that is enough, as in the trend. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
+ * nitrite_before: of this charge, the oldest first. topped_up: something was poured since the last dip whose water no recipe names. level: only with a dip and one before it of the same charge. doubts: a reading that is unlike the last one or, where there is none, far from the aim.
  */
 export interface LookBackResult {
   first_fill_ph?: EarlierPh;
   nitrite_before: EarlierNitrite[];
   topped_up: boolean;
   level?: LevelChange;
-  clean_out: CleanOutReasons;
-  clean_out_due: boolean;
   doubts: Doubt[];
 }
 export interface EarlierPh {

@@ -72,6 +72,6 @@ export function checkDueWords(check: CheckDue | undefined): string | null {
 
 /** What is due at a machine, a line for each. */
 export function dueWords(check: CheckDue | undefined): readonly string[] {
-  const words = [checkDueWords(check), check?.clean_out.length ? say("clean.due") : null];
+  const words = [checkDueWords(check), check?.clean_out_due === true ? say("clean.due") : null];
   return words.filter((word) => word !== null);
 }

@@ -103,7 +103,7 @@ function Places({ machine }: { readonly machine: MachineEntry }) {
 
 export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
-  const due = checkDueWords(useDueChecks().get(machine.machine));
+  const due = useDueChecks().get(machine.machine);
   const walk = walkOf(machine.machine).value;
   const id = machine.machine;
   const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
@@ -130,8 +130,12 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       {check !== undefined && isReadingOpen(check) && !isResting(id) ? (
         <OpenReading check={check} />
       ) : null}
-      <CleanOutDue machine={machine} />
-      {check === undefined ? <p>{say("machine.never")}</p> : <LastCheck check={check} due={due} />}
+      <CleanOutDue machine={id} due={due} />
+      {check === undefined ? (
+        <p>{say("machine.never")}</p>
+      ) : (
+        <LastCheck check={check} due={checkDueWords(due)} />
+      )}
       <Places machine={machine} />
       <ModeSwitch />
       <CoreTrouble />

@@ -9,7 +9,7 @@ import pytest
 from pycore.desk.log.clean_due import number_of
 from pycore.office.report_words import WORDS
 from pycore.office.reporting import report_command
-from tests.phones import LATHE, Phone, moment, typed
+from tests.phones import Phone, moment, typed
 from tests.properties.asking import ask
 from tests.unit.desk.trend.logs import DAY_S, checked, falling, lathe, trend_of
 
@@ -35,16 +35,21 @@ def at(phone: Phone, day: float, **more: Any) -> dict[str, Any]:
     return {"lines": phone.lines, "now": moment(int(day * DAY_S)), **more}
 
 
-def on_pages(phone: Phone, day: float, **more: Any) -> list[tuple[list[str], bool]]:
-    """What the machine's own page is told, and its trend: the reasons, and whether they do."""
-    own = ask("look_back", at(phone, day, machine=LATHE, **more))
-    trend = trend_of(phone, day, **more)["clean_out"]
-    return [(own["clean_out"], own["clean_out_due"]), (trend["reasons"], trend["due"])]
+def due_of(phone: Phone, day: float) -> dict[str, Any]:
+    """What list and machine's page are told."""
+    (found,) = ask("due_checks", at(phone, day))["checks"]
+    return dict(found)
 
 
 def in_list(phone: Phone, day: float) -> list[str]:
-    (found,) = ask("due_checks", at(phone, day))["checks"]
-    return list(found["clean_out"])
+    found = due_of(phone, day)
+    return found["clean_out"] if found["clean_out_due"] else []
+
+
+def in_trend(phone: Phone, day: float, **more: Any) -> tuple[list[str], bool]:
+    """The reasons, and whether they are enough."""
+    found = trend_of(phone, day, **more)["clean_out"]
+    return found["reasons"], found["due"]
 
 
 def in_shift(phone: Phone, day: float) -> list[str]:
@@ -118,11 +123,12 @@ def test_every_page_says_the_same(
     assert in_list(phone, day) == reasons
     assert in_shift(phone, day) == reasons
     assert in_report(phone, day, tmp_path) == reasons
-    # The machine's own page knows of the shop's limits and tells also while the machine rests.
+    # Machine's page and trend tell also while the machine rests; the trend is told the limits.
     limits = json.loads(phone.lines[-1])["body"].get("look_limits")
     more = {} if limits is None else {"limits": limits}
-    own_page = ALL if "shutdown" in phone.lines[-1] else reasons
-    assert on_pages(phone, day, **more) == [(own_page, bool(own_page))] * 2
+    always = ALL if "shutdown" in phone.lines[-1] else reasons
+    assert due_of(phone, day)["clean_out"] == always
+    assert in_trend(phone, day, **more) == (always, bool(always))
 
 
 def test_a_slide_to_look_into_is_no_clean_out(tmp_path: Path) -> None:
@@ -131,12 +137,13 @@ def test_a_slide_to_look_into_is_no_clean_out(tmp_path: Path) -> None:
     phone.save("clean_out", {"finished": True}, 60)
     slide = {"germs": typed("10000", "CFU/mL")}
     checked(phone, 12, "380", "5.4", dip_slide=slide)
-    assert on_pages(phone, 14) == [(["germs_review"], False)] * 2
+    assert in_trend(phone, 14) == (["germs_review"], False)
+    assert due_of(phone, 14)["clean_out"] == []
     assert in_list(phone, 14) == []
     assert in_shift(phone, 14) == []
     assert in_report(phone, 14, tmp_path) == []
     # Beside another reason it is told with it.
-    assert on_pages(phone, 190) == [(["germs_review", "old"], True)] * 2
+    assert in_trend(phone, 190) == (["germs_review", "old"], True)
     assert in_list(phone, 190) == ["germs_review", "old"]
 
 

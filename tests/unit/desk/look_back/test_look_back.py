@@ -34,8 +34,7 @@ def nitrite(text: str, **more: Any) -> dict[str, Any]:
 
 
 def test_a_machine_without_lines_has_nothing_to_tell() -> None:
-    clean = {"clean_out": [], "clean_out_due": False}
-    nothing = {"nitrite_before": [], "topped_up": False, **clean, "doubts": []}
+    nothing = {"nitrite_before": [], "topped_up": False, "doubts": []}
     assert asked() == nothing
     assert asked(lathe(), dip_mm="300") == nothing
 
@@ -51,15 +50,6 @@ def test_nitrite_of_this_charge_the_oldest_first_from_two_phones() -> None:
     for phones in ((one, two), (two, one)):
         found = [row["nitrite"]["text"] for row in asked(*phones)["nitrite_before"]]
         assert found == ["8", "9"]
-
-
-def test_what_speaks_for_a_clean_out_is_told_as_in_the_trend() -> None:
-    phone = lathe("9.3")
-    phone.save("clean_out", {"finished": True}, -200 * DAY_S)
-    assert asked(phone)["clean_out"] == ["old"]
-    slide = {"dip_slide": {"germs": typed("1000000", "CFU/mL")}}
-    phone.save("check", {**check(), **slide, "ph": typed("8.0", "1")}, -5 * DAY_S)
-    assert asked(phone)["clean_out"] == ["germs_act", "ph_dropped_far", "old"]
 
 
 # Full 440 mm, 198 L: 0.45 L for each mm. 400 mm are 180 L, 300 mm 135 L.

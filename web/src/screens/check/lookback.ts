@@ -4,7 +4,6 @@ import type { Doubt, LookBackBody, LookBackResult } from "../../core/messages";
 import { lines, load } from "../../store/log/journal";
 import { lastCheckWith } from "../../store/log/machines";
 import { linesOf } from "../../store/log/onemachine";
-import { ownLimits } from "../../store/written/shop";
 import { dipTyped, readingTyped, type Walk } from "../../store/underway/walk";
 import { hasDip, type MachineEntry } from "../../store/log/entry";
 import { isoWithOffset } from "../../words/times";
@@ -14,12 +13,10 @@ import { now_ms } from "../now";
 type Measured = Pick<LookBackBody, "dip" | "reading">;
 
 function bodyOf(machine: string, measured: Measured): LookBackBody {
-  const limits = ownLimits.value;
   return {
     lines: linesOf(machine),
     machine,
     now: isoWithOffset(new Date(now_ms.peek())),
-    ...(limits === null ? {} : { limits }),
     ...measured,
   };
 }
