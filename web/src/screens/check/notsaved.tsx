@@ -1,3 +1,4 @@
+import { MainAction } from "../../elements/buttons";
 import { isKey, say } from "../../words/say";
 import type { Saving } from "./save";
 
@@ -15,4 +16,21 @@ export function NotSaved({ saving }: { readonly saving: Saving }) {
 export function saveWord(saving: Saving): string {
   if (saving.kind === "saving") return say("save.saving");
   return saving.kind === "not_saved" ? say("again") : say("save.save");
+}
+
+interface SaveActionProps {
+  readonly saving: Saving;
+  readonly onPress: () => void;
+}
+
+/** Save as a page's main action, with what became of it above. */
+export function SaveAction({ saving, onPress }: SaveActionProps) {
+  return (
+    <>
+      <NotSaved saving={saving} />
+      <MainAction onPress={onPress} busy={saving.kind === "saving"}>
+        {saveWord(saving)}
+      </MainAction>
+    </>
+  );
 }

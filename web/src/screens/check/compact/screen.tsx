@@ -10,10 +10,10 @@ import { fieldFromPath } from "../../../words/fields";
 import { say } from "../../../words/say";
 import type { Gate } from "../../gate";
 import { address, go } from "../../route";
-import { useCore } from "../../core";
 import { Dilute, undiluted } from "../reading/blurred";
 import { isLeakFirst, isSinceAsked } from "../lookback";
 import { MeasureDoubt } from "../measuredoubt";
+import { TryAgain } from "../checkframe";
 import { ToGuided } from "../modeswitch";
 import { NotSaved, saveWord } from "../notsaved";
 import { useZeroNotes } from "../reading/reading";
@@ -54,7 +54,6 @@ interface ActionProps {
 }
 
 function Action({ props, view, gate }: ActionProps) {
-  const core = useCore();
   const toRecipe = (): void => {
     go("machines", props.machine.machine, "recipe");
   };
@@ -64,16 +63,7 @@ function Action({ props, view, gate }: ActionProps) {
     return <MainAction onPress={toRecipe}>{say("compact.ways")}</MainAction>;
   if (view.kind === "no_factor" || view.kind === "disagree")
     return <MainAction onPress={toRecipe}>{say("compact.more")}</MainAction>;
-  if (view.kind === "down")
-    return (
-      <MainAction
-        onPress={() => {
-          core.restart();
-        }}
-      >
-        {say("again")}
-      </MainAction>
-    );
+  if (view.kind === "down") return <TryAgain />;
   return (
     <MainAction onPress={gate.pass} about={JSON.stringify(props.walk)}>
       {say("answers.go_on")}

@@ -1,11 +1,11 @@
 // A pour that stands in the log: what went in, and when the second reading is due.
-import { MainAction, PlaceLink } from "../../../elements/buttons";
-import { Page } from "../../../elements/page";
+import { PlaceLink } from "../../../elements/buttons";
 import type { MachineEntry } from "../../../store/log/entry";
 import { say } from "../../../words/say";
 import { writeClock, writeMoment } from "../../../words/times";
-import { address, replace } from "../../route";
+import { address } from "../../route";
 import { useDeed } from "../deed";
+import { SavedPage } from "../savedpage";
 import { RowList } from "./rows";
 
 export function DoneScreen({
@@ -18,20 +18,8 @@ export function DoneScreen({
   const entry = useDeed(id, "pour");
   if (entry === null) return null;
   const { pours, finished, recheck_due_at: due } = entry.body;
-  const toList = (): void => {
-    replace();
-  };
   return (
-    <Page
-      title={say("saved.title")}
-      place={machine.body.machine.name}
-      onBack={toList}
-      action={
-        <MainAction rests onPress={toList}>
-          {say("saved.done")}
-        </MainAction>
-      }
-    >
+    <SavedPage machine={machine}>
       <p role="status">{say("pour.saved_when", { time: writeMoment(entry.measured_at) })}</p>
       {due === undefined ? null : (
         <>
@@ -49,6 +37,6 @@ export function DoneScreen({
           </PlaceLink>
         )}
       </div>
-    </Page>
+    </SavedPage>
   );
 }

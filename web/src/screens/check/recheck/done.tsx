@@ -1,12 +1,12 @@
 // A second reading that stands in the log, or the word that there will be none.
 import type { RecheckResult } from "../../../core/messages";
-import { MainAction, PlaceLink } from "../../../elements/buttons";
-import { Page } from "../../../elements/page";
+import { PlaceLink } from "../../../elements/buttons";
 import type { MachineEntry } from "../../../store/log/entry";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
-import { address, replace } from "../../route";
+import { address } from "../../route";
 import { useDeed } from "../deed";
+import { SavedPage } from "../savedpage";
 import { RecheckView } from "./view";
 
 export function DoneScreen({
@@ -18,25 +18,13 @@ export function DoneScreen({
 }) {
   const entry = useDeed(id, "recheck");
   if (entry === null) return null;
-  const toList = (): void => {
-    replace();
-  };
   const isRead = entry.body.reading !== undefined;
   const time = writeMoment(entry.measured_at);
   return (
-    <Page
-      title={say("saved.title")}
-      place={machine.body.machine.name}
-      onBack={toList}
-      action={
-        <MainAction rests onPress={toList}>
-          {say("saved.done")}
-        </MainAction>
-      }
-    >
+    <SavedPage machine={machine}>
       <p role="status">{isRead ? say("recheck.saved", { time }) : say("recheck.saved_skipped")}</p>
       {isRead ? <RecheckView result={entry.shown as RecheckResult} /> : null}
       <PlaceLink to={address("machines", machine.machine)}>{machine.body.machine.name}</PlaceLink>
-    </Page>
+    </SavedPage>
   );
 }

@@ -1,7 +1,7 @@
 // Expected against found, before it is saved.
 import { useEffect } from "preact/hooks";
 import type { RecheckBody, RecheckResult } from "../../../core/messages";
-import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { PlaceLink } from "../../../elements/buttons";
 import { DoubtQuestion } from "../../../elements/doubt";
 import { Fault } from "../../../elements/fault";
 import { Page } from "../../../elements/page";
@@ -14,7 +14,7 @@ import { isoWithOffset } from "../../../words/times";
 import { useAnswer } from "../../core";
 import { doubtName } from "../../gate";
 import { address, back, go, replace } from "../../route";
-import { NotSaved, saveWord } from "../notsaved";
+import { SaveAction } from "../notsaved";
 import { useSavingAgain } from "./saving";
 import { draftOf, type RecheckProps } from "./screen";
 import { RecheckView } from "./view";
@@ -59,17 +59,12 @@ function Save({
     shown: result,
   };
   return (
-    <>
-      <NotSaved saving={saving} />
-      <MainAction
-        busy={saving.kind === "saving"}
-        onPress={() => {
-          press(told);
-        }}
-      >
-        {saveWord(saving)}
-      </MainAction>
-    </>
+    <SaveAction
+      saving={saving}
+      onPress={() => {
+        press(told);
+      }}
+    />
   );
 }
 

@@ -1,5 +1,5 @@
 // Without a factor a reading is no per cent. Said plainly; what was measured can still be kept.
-import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { PlaceLink } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
 import { SectionDrawing } from "../../../elements/drawings/section";
 import { assessBody } from "../../../store/underway/walk";
@@ -7,7 +7,7 @@ import { write } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import { useResult } from "../../core";
 import { address } from "../../route";
-import { NotSaved, saveWord } from "../notsaved";
+import { SaveAction } from "../notsaved";
 import { useSaving } from "../save";
 import type { CheckProps } from "../steps";
 
@@ -26,14 +26,7 @@ export function NoRecipe({ machine, walk, step, onBack }: CheckProps) {
       place={typed.name}
       step={step}
       onBack={onBack}
-      action={
-        <>
-          <NotSaved saving={saving} />
-          <MainAction onPress={press} busy={saving.kind === "saving"}>
-            {saveWord(saving)}
-          </MainAction>
-        </>
-      }
+      action={<SaveAction saving={saving} onPress={press} />}
     >
       <p>{say("no_factor.text")}</p>
       {assessment?.section === undefined ? null : (

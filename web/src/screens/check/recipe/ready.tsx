@@ -4,7 +4,7 @@ import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import type { PlanCheckResult } from "../../../core/messages";
 import { secondLook } from "../../../core/secondlook";
-import { MainAction, OtherAction } from "../../../elements/buttons";
+import { OtherAction } from "../../../elements/buttons";
 import { wayTitle } from "../../../words/codes";
 import { say } from "../../../words/say";
 import { address, go, replace } from "../../route";
@@ -13,7 +13,7 @@ import { CannotView } from "./cannot";
 import { CheckFrame, TryAgain } from "../checkframe";
 import { isEmpty, recipeOf, type Recipe } from "./chosen";
 import { Disagree } from "./disagree";
-import { NotSaved, saveWord } from "../notsaved";
+import { SaveAction } from "../notsaved";
 import { OtherDose } from "./otherdose";
 import { NothingView, RecipeView } from "./recipeview";
 import { useSaving } from "../save";
@@ -42,16 +42,9 @@ function Disagreed({ props, result, recipe }: ChosenProps) {
 }
 
 /** Saves the check with the way that stands on the page; `way` is its place among the other ways. */
-function SaveAction({ props, result, way }: ReadyProps & { readonly way?: number }) {
+function SaveRecipe({ props, result, way }: ReadyProps & { readonly way?: number }) {
   const { saving, press } = useSaving(props.machine, props.walk, result, way);
-  return (
-    <>
-      <NotSaved saving={saving} />
-      <MainAction onPress={press} busy={saving.kind === "saving"}>
-        {saveWord(saving)}
-      </MainAction>
-    </>
-  );
+  return <SaveAction saving={saving} onPress={press} />;
 }
 
 function toOther({ machine }: CheckProps): string {
@@ -61,7 +54,7 @@ function toOther({ machine }: CheckProps): string {
 function Best({ props, result, recipe }: ChosenProps) {
   const isNothing = isEmpty(recipe);
   const title = isNothing ? say("nothing.title") : say("recipe.title");
-  const action = <SaveAction props={props} result={result} />;
+  const action = <SaveRecipe props={props} result={result} />;
   return (
     <CheckFrame props={props} title={title} action={action}>
       <LeakFirst {...props} machine={props.machine.machine} />
@@ -112,7 +105,7 @@ function Cannot({ props, result, recipe }: ChosenProps) {
 }
 
 function Way({ props, result, recipe, way }: ChosenProps & { readonly way: number }) {
-  const action = <SaveAction props={props} result={result} way={way} />;
+  const action = <SaveRecipe props={props} result={result} way={way} />;
   return (
     <CheckFrame props={props} title={wayTitle(recipe.why ?? "")} action={action}>
       <Apart result={result} />

@@ -11,7 +11,7 @@ import { address, replace } from "../../route";
 import { CheckFrame, TryAgain } from "../checkframe";
 import { holdBody } from "./holdbody";
 import { HoldingView } from "./holdingview";
-import { NotSaved, saveWord } from "../notsaved";
+import { SaveAction } from "../notsaved";
 import { Doubted, Down, openDoubt, Refused, Waiting } from "../recipe/recipe";
 import { useSavingOf, type Answered } from "../save";
 import type { CheckProps } from "../steps";
@@ -59,14 +59,7 @@ interface ReadyProps {
 function Ready({ props, body, result }: ReadyProps) {
   const answered: Answered = { body, shown: result };
   const { saving, press } = useSavingOf(props.machine, props.walk, answered);
-  const action = (
-    <>
-      <NotSaved saving={saving} />
-      <MainAction onPress={press} busy={saving.kind === "saving"}>
-        {saveWord(saving)}
-      </MainAction>
-    </>
-  );
+  const action = <SaveAction saving={saving} onPress={press} />;
   const title = result.holding.pours.length === 0 ? say("nothing.title") : say("hold.title");
   return (
     <CheckFrame props={props} title={title} action={action}>

@@ -1,11 +1,11 @@
 // A reading without a dip: where it stands, and no recipe, because nobody knows how much room there is.
-import { MainAction, PlaceLink } from "../../../elements/buttons";
+import { PlaceLink } from "../../../elements/buttons";
 import { assessBody, readingBody } from "../../../store/underway/walk";
 import { say } from "../../../words/say";
 import { useAnswer } from "../../core";
 import { address } from "../../route";
 import { CheckFrame } from "../checkframe";
-import { NotSaved, saveWord } from "../notsaved";
+import { SaveAction } from "../notsaved";
 import { Doubted, Down, openDoubt, Refused, Waiting } from "../recipe/recipe";
 import { useSavingOf } from "../save";
 import { StateView } from "./stateview";
@@ -17,14 +17,7 @@ function Ready({ props, assessment }: { props: CheckProps; assessment: AssessSum
   const typed = machine.body.machine;
   const answered = { body: readingBody(typed, walk), shown: { assessment } };
   const { saving, press } = useSavingOf(machine, walk, answered);
-  const action = (
-    <>
-      <NotSaved saving={saving} />
-      <MainAction onPress={press} busy={saving.kind === "saving"}>
-        {saveWord(saving)}
-      </MainAction>
-    </>
-  );
+  const action = <SaveAction saving={saving} onPress={press} />;
   return (
     <CheckFrame props={props} title={say("state_only.title")} action={action}>
       <StateView assessment={assessment} machine={typed} />
