@@ -15,6 +15,9 @@ _HAIR = 1e-9
 # A weakest mix may be rounded to the nearest jug mark, but not by more than this.
 WEAK_ROUNDING_PCT = 0.3
 
+# A bucket counts as full from this share of what it holds: common practice, no source.
+_FULL_SHARE = 0.8
+
 # More water marks than this per bucket are not tried one by one; the nearest ones are.
 _MOST_TRIED = 64
 
@@ -80,6 +83,10 @@ class Limits:
 
         Lowest above highest when no bucket may be mixed at all.
         """
+        return self._ratios_from(0.0)
+
+    def _ratios_from(self, least_l: float) -> tuple[float, float]:
+        """The same among the buckets that hold at least so many litres."""
         mix, bucket = self._mixing, self._bucket
         per_mark = bucket.water_mark_l / bucket.jug_mark_l
         waters = range(self.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1)
@@ -93,10 +100,14 @@ class Limits:
             fewest = self.first_jug if 0 < fewest < self.first_jug else fewest
             whole = floor_marks(most)
             whole = 0 if 0 < whole < self.first_jug else whole
-            if fewest <= whole:
-                leanest = min(leanest, fewest / water)
+            if fewest <= whole and self._bucket_l(water, whole) >= least_l:
                 richest = max(richest, whole / water)
+                if self._bucket_l(water, fewest) >= least_l:
+                    leanest = min(leanest, fewest / water)
         return leanest, richest
+
+    def _bucket_l(self, water: int, jug: int) -> float:
+        return water * self._bucket.water_mark_l + jug * self._bucket.jug_mark_l
 
     @cached_property
     def strengths_pct(self) -> tuple[float, float]:
@@ -104,10 +115,18 @@ class Limits:
 
         Leanest 100 and richest 0 when no bucket may be mixed at all.
         """
+        return self._strengths_of(self.ratios)
+
+    @cached_property
+    def full_strengths_pct(self) -> tuple[float, float]:
+        """The same of full buckets alone, that hold four fifths of what they may or more."""
+        return self._strengths_of(self._ratios_from(_FULL_SHARE * self._bucket.usable_l))
+
+    def _strengths_of(self, ratios: tuple[float, float]) -> tuple[float, float]:
         per_mark = self._bucket.jug_mark_l / self._bucket.water_mark_l
         leanest, richest = (
             100 * ratio * per_mark / (1 + ratio * per_mark) if ratio < math.inf else 100.0
-            for ratio in (max(ratio, 0.0) for ratio in self.ratios)
+            for ratio in (max(ratio, 0.0) for ratio in ratios)
         )
         return leanest, richest
 
