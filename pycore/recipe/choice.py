@@ -30,6 +30,7 @@ class Candidate:
     outside_pct: float
     excess_pct: float
     distance_pct: float
+    half_marks: int
 
     @property
     def buckets(self) -> int:
@@ -41,9 +42,9 @@ class Candidate:
         """Inside the band and near enough to the aim."""
         return self.outside_pct == 0 and self.excess_pct == 0
 
-    def effort(self) -> tuple[int, int, float]:
+    def effort(self) -> tuple[int, int, int, float]:
         """What decides among equally close plans."""
-        return len(self.pours), self.buckets, self.distance_pct
+        return len(self.pours), self.buckets, self.half_marks, self.distance_pct
 
 
 def weigh(space: Space, pours: Pours) -> Candidate:
@@ -55,7 +56,9 @@ def weigh(space: Space, pours: Pours) -> Candidate:
         outside += _WRONG_SIDE_PCT
     distance = abs(strength - target.aim_pct)
     excess = max(0.0, distance - near_enough_pct(space.ask))
-    return Candidate(pours, outside, excess, distance)
+    whole = space.limits.marks_to_whole
+    half_marks = sum(group.water % whole > 0 for group in pours)
+    return Candidate(pours, outside, excess, distance, half_marks)
 
 
 def least_effort(equal: list[Candidate]) -> Candidate:

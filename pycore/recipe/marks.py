@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
+from pycore.quantity.units import UNITS
 from pycore.recipe.balance import concentrate_needed_l, fill_strength_pct, state_after
 from pycore.recipe.request import Bucket, Mixing, Pail, PlanRequest
 
@@ -14,6 +15,11 @@ _HAIR = 1e-9
 
 # A weakest mix may be rounded to the nearest jug mark, but not by more than this.
 WEAK_ROUNDING_PCT = 0.3
+
+# Pails have long marks at whole litres or gallons, and between them none or 1, 3 or 4 short ones
+# (common practice, no source).
+_LONG_MARKS_L = tuple(float(UNITS[name].factor) for name in ("L", "US gal", "imp gal"))
+_SHORT_MARKS = (2, 4, 5)
 
 # A bucket counts as full from this share of what it holds: common practice, no source.
 _FULL_SHARE = 0.8
@@ -76,6 +82,16 @@ class Limits:
         if 100 * weakest_l < (mix.weak_pct - WEAK_ROUNDING_PCT) * (water_l + weakest_l):
             weakest = ceil_marks(exact)
         return weakest, most
+
+    @cached_property
+    def marks_to_whole(self) -> int:
+        """Water marks to a whole litre or gallon, the long ones of the pail; 1 where all are."""
+        mark_l = self._bucket.water_mark_l
+        for unit_l in _LONG_MARKS_L:
+            marks = unit_l / mark_l
+            if round(marks) in _SHORT_MARKS and abs(marks - round(marks)) < _HAIR:
+                return round(marks)
+        return 1
 
     @cached_property
     def ratios(self) -> tuple[float, float]:

@@ -112,9 +112,15 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
     # is the same and no other way.
     least = least_draw_off(ask)
     yield "least_draw_off", least, None
+    less = plan if plan.draw_off_l > 0 or is_by_own_fluid(plan) else least or plan
     to_aim = draw_off_to_aim(ask)
-    if to_aim is not None and _is_worth_more(ask, to_aim, least or plan):
+    if to_aim is not None and _is_worth_more(ask, to_aim, less):
         yield "draw_off_to_aim", to_aim, None
+
+
+def is_by_own_fluid(plan: Plan) -> bool:
+    """Whether the sump's own coolant carries the concentrate."""
+    return any(pour.kind == "own_fluid" for pour in plan.pours)
 
 
 def _is_worth_more(ask: PlanRequest, to_aim: Plan, less: Plan) -> bool:
@@ -146,8 +152,7 @@ def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, 
 def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
     """Every other way that leads no further from the band, the nearest to hand first."""
     found = [way for way in _in_reach(ask, plan) if not _misses(ask, plan, way)]
-    is_by_own_fluid = any(pour.kind == "own_fluid" for pour in plan.pours)
-    if plan.verdict == "out_of_band" or plan.draw_off_l > 0 or is_by_own_fluid:
+    if plan.verdict == "out_of_band" or plan.draw_off_l > 0 or is_by_own_fluid(plan):
         found = [*_out_of_band(ask, plan), *found]
     return [
         alternative(why, way, wait)

@@ -150,3 +150,12 @@ def test_short_of_concentrate_a_lower_level_for_a_surer_landing() -> None:
         edge = ways(plan)["fill_to_edge"]
         assert edge.final.volume_l > plan.final.volume_l
         assert edge.final.chance_in_band < plan.final.chance_in_band
+
+
+def test_whole_litres_where_half_ones_land_no_better() -> None:
+    # It was 18 buckets of 7.5 L and 1.2 L, 0.24 points off the aim; 8 L and 700 mL are 0.26 off.
+    ask = question(1655.0, 9.9, fill_to_l=1812.0, strong_pct=15.0, bucket=(9.0, 0.5, 0.025))
+    ask = replace(ask, target=Target(8.0, 10.0, 12.0))
+    plan = plan_recipe(ask)
+    assert plan.verdict == "on_target"
+    assert poured(plan) == [(18, 8.0, 0.7)]

@@ -123,9 +123,7 @@ def test_ways_of_a_lean_and_full_sump() -> None:
     ]  # fmt: skip
     drawing = replace(ask, draw_off=DrawOff(allowed=True, mark_l=1.0))
     # Its own coolant takes out less then, and is the main plan.
-    assert list(ways(drawing)) == [
-        "above_full_mark", "leave_room", "least_draw_off", "draw_off_to_aim",
-    ]  # fmt: skip
+    assert list(ways(drawing)) == ["above_full_mark", "leave_room", "least_draw_off"]
     fresh = replace(drawing, own_fluid=None)
     # Without it nothing would be poured at all.
     assert list(ways(fresh)) == ["above_full_mark", "leave_room", "draw_off_to_aim"]
