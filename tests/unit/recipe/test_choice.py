@@ -108,3 +108,28 @@ def test_near_enough_is_no_more_than_half_of_the_way_to_the_edge() -> None:
     # A strength asked for as it is has no edges to keep away from.
     point = replace(wide, target=Target(8.0, 8.0, 8.0))
     assert weigh(space(point), pours).excess_pct == 0.0
+
+
+def test_near_is_inside_the_band_and_near_the_aim() -> None:
+    assert found(3, 0.0).is_near
+    assert not found(3, 0.1).is_near
+    assert not found(3, 0.0, outside_pct=0.1).is_near
+
+
+def test_past_the_band_is_behind_everything() -> None:
+    # 154 L at 6 % and 20 L of concentrate are 16.6 %; with 1 L they stay below 7 %.
+    past = weigh(space(question()), (Group(4, 1, 100),))
+    short = weigh(space(question()), (Group(1, 1, 20),))
+    assert past.outside_pct == pytest.approx(100 + (924 + 2000) / 178 - 9)
+    assert short.outside_pct == pytest.approx(7 - 1024 / 156)
+
+
+def test_the_band_before_the_aim_and_the_nearest_to_the_band() -> None:
+    inside, outside = found(10, 0.8), found(10, 0.1, outside_pct=0.5)
+    assert best_of(room(), [outside, inside]) is inside
+    far = found(3, 0.1, outside_pct=0.9)
+    assert best_of(room(), [outside, far]) is outside
+    # What no glass tells apart: the nearer to the aim.
+    alike = found(10, 0.4, outside_pct=0.54)
+    assert best_of(room(), [found(10, 0.6, outside_pct=0.5), alike]) is alike
+    assert best_of(room(), [found(10, 0.0)]).buckets == 10
