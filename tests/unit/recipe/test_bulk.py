@@ -203,3 +203,12 @@ def test_lighter_buckets_hold_one_mark_of_water_and_one_of_concentrate_at_least(
         main = filled(asked)
         assert "bucket_heavy" in main.cautions
         assert (lighter_buckets(asked, main) is not None) is is_found
+
+
+def test_only_a_set_weight_makes_the_main_plan_lighter() -> None:
+    # 20 L weigh more than 16 kg, of which a person who set a number of buckets is only warned.
+    large = question(100.0, 6.0, bucket=(20.0, 1.0, 0.05))
+    for effort in (None, Effort(most_buckets=20)):
+        assert "bucket_heavy" in plan_recipe(replace(large, effort=effort)).cautions
+    light = plan_recipe(replace(large, effort=Effort(heaviest_kg=16.0)))
+    assert "bucket_heavy" not in light.cautions

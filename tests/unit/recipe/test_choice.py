@@ -127,6 +127,8 @@ def test_past_the_band_is_behind_everything() -> None:
 def test_the_band_before_the_aim_and_the_nearest_to_the_band() -> None:
     inside, outside = found(10, 0.8), found(10, 0.1, outside_pct=0.5)
     assert best_of(room(), [outside, inside]) is inside
+    hardly = found(10, 0.1, outside_pct=0.04)
+    assert best_of(room(), [hardly, inside]) is inside
     far = found(3, 0.1, outside_pct=0.9)
     assert best_of(room(), [outside, far]) is outside
     # What no glass tells apart: the nearer to the aim.
