@@ -79,6 +79,7 @@ def test_filled_lower_it_misses_and_a_second_person_is_better(
 
 def test_filling_less_than_the_main_plan_only() -> None:
     # With 5 L (924 + 500)/8 = 178 L are the aim; with 3 L 7 % would be higher than the main plan.
-    for have_l, is_way in ((5.0, True), (3.0, False)):
-        plan = plan_recipe(replace(question(), stock=Stock(have_l)))
+    # With 2.5 L it is one litre higher, which is no other way.
+    for have_l, is_way in ((5.0, True), (3.0, False), (2.5, False)):
+        plan = plan_recipe(replace(question(weak_pct=0.0), stock=Stock(have_l)))
         assert ("fill_less" in [way.why for way in plan.alternatives]) is is_way
