@@ -4,32 +4,54 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pycore.recipe.balance import state_after
 from pycore.recipe.draw_off import filling
-from pycore.recipe.marks import Space, floor_marks
+from pycore.recipe.marks import Space, floor_marks, limits_of
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
-from pycore.recipe.outlook import MOST_BUCKETS, MOST_CARRIED_L, light_usable_l
+from pycore.recipe.outlook import is_too_many, light_usable_l
 from pycore.recipe.pours import Step, finish
-from pycore.recipe.request import PlanRequest
+from pycore.recipe.request import PlanRequest, Target
 from pycore.recipe.search import best_pours
 
 
 def is_too_much(ask: PlanRequest, plan: Plan) -> bool:
     """Whether a plan is more than one person carries in a check."""
-    most = (ask.effort and ask.effort.most_buckets) or MOST_BUCKETS
     carried_l = sum(pour.count * (pour.water_l + pour.concentrate_l) for pour in plan.pours)
-    return plan.totals.buckets > most or carried_l > MOST_CARRIED_L
+    return is_too_many(ask, plan.totals.buckets, carried_l)
+
+
+def carried_by(ask: PlanRequest) -> PlanRequest:
+    """The question with buckets filled so low that the person who set a weight may carry them.
+
+    The same question without such a weight, and where so little holds no mix that may be poured.
+    """
+    if ask.effort is None or ask.effort.heaviest_kg is None:
+        return ask
+    return _filled_lower(ask) or ask
+
+
+def _filled_lower(ask: PlanRequest) -> PlanRequest | None:
+    """The question with buckets filled so low that they are light enough.
+
+    None where they are that already, and where so little holds no mark of water and of concentrate
+    or no mix that may be poured.
+    """
+    bucket, usable_l = ask.bucket, light_usable_l(ask)
+    if not bucket.water_mark_l + bucket.jug_mark_l <= usable_l < bucket.usable_l:
+        return None
+    lower = replace(bucket, usable_l=usable_l)
+    leanest, richest = limits_of(ask.mixing, lower, ask.pail).ratios
+    return replace(ask, bucket=lower) if leanest <= richest else None
 
 
 def lighter_buckets(ask: PlanRequest, plan: Plan) -> Plan | None:
     """The same in buckets that are filled so low that this person may carry them.
 
-    None where they are light enough, or where so little holds no mark of water and of concentrate.
+    None where they are light enough, or where so little holds nothing that may be poured.
     """
-    bucket, usable_l = ask.bucket, light_usable_l(ask)
-    too_little = usable_l < bucket.water_mark_l + bucket.jug_mark_l
-    if "bucket_heavy" not in plan.cautions or too_little:
+    lower = _filled_lower(ask)
+    if "bucket_heavy" not in plan.cautions or lower is None:
         return None
-    lower = replace(ask, bucket=replace(bucket, usable_l=usable_l))
     pours = filling(drawn(lower, plan.draw_off_l))
     return made(ask, pours, plan.draw_off_l) if pours else None
 
@@ -62,7 +84,8 @@ def by_mixing_unit(ask: PlanRequest) -> Plan | None:
 def by_hose(ask: PlanRequest) -> Plan | None:
     """Water by the hose first, the concentrate in strong buckets after it.
 
-    None when the fill needs no strong bucket or plain water is all it needs.
+    All of it together is no weaker than the weakest mix. None when the fill needs no strong bucket
+    or plain water is all it needs.
     """
     space = Space.of(ask)
     wanted, strong = space.wanted_pct, ask.mixing.strong_pct
@@ -74,6 +97,7 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     volume_l = sump.volume_l.value + hose_l
     thinner = replace(
         ask,
+        target=_reached(ask, wanted),
         sump=replace(
             sump,
             volume_l=replace(sump.volume_l, value=volume_l),
@@ -90,6 +114,24 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     walk = [Step("hose", volume_l=hose_l)]
     walk += [Step("bucket", pour=i) for i in range(len(pours))]
     return made(ask, pours, steps=[*walk, *finish()], run_in_l=(hose_l, 0.0))
+
+
+def _reached(ask: PlanRequest, fill_pct: float) -> Target:
+    """The target, or the strength that such a fill reaches where that lies outside the band.
+
+    The buckets after the hose would go on to thin a rich sump, past the weakest mix that its fluid
+    may be poured at.
+    """
+    sump, target = ask.sump, ask.target
+    room_l = ask.fill_to_l - sump.volume_l.value
+    reached_pct = state_after(
+        sump.volume_l.value,
+        sump.strength_pct.value,
+        [(1, room_l * (1 - fill_pct / 100), room_l * fill_pct / 100)],
+    )[1]
+    if target.low_pct <= reached_pct <= target.high_pct:
+        return target
+    return Target(reached_pct, reached_pct, reached_pct)
 
 
 def half_today(ask: PlanRequest) -> Plan | None:

@@ -8,13 +8,17 @@ fluid. Common practice, no source; the supplier has to agree.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from pycore.recipe.balance import concentrate_needed_l
-from pycore.recipe.draw_off import drainable_l, taken_out_l
+from pycore.recipe.draw_off import drainable_l, filling, taken_out_l
 from pycore.recipe.marks import Space, floor_marks
 from pycore.recipe.outcome import Plan, drawn, made
-from pycore.recipe.pours import Pour, Step, finish
-from pycore.recipe.request import PlanRequest
+from pycore.recipe.pours import Pour
+from pycore.recipe.request import PlanRequest, with_sump
+
+# A person keeps so many different buckets apart: common practice, no source.
+MOST_KINDS = 3
 
 
 def _jugs_per_bucket(ask: PlanRequest, fluid_l: float) -> int:
@@ -63,7 +67,7 @@ def by_own_fluid(ask: PlanRequest) -> Plan | None:
     """The plan that lifts a lean sump to its aim with its own fluid; None where it cannot.
 
     The level ends at the mark that is filled to, whatever room there is above it; what does not
-    fit is kept out as good fluid.
+    fit is kept out as good fluid, and room that is left is filled with buckets that hold the aim.
     """
     allowed = ask.own_fluid is not None and ask.own_fluid.allowed
     if not allowed or ask.sump.strength_pct.value >= ask.target.low_pct:
@@ -79,6 +83,19 @@ def by_own_fluid(ask: PlanRequest) -> Plan | None:
     pours = _carriers(left, jugs)
     if not pours:
         return None
-    walk = [Step("take_out", volume_l=kept_l)] if kept_l else []
-    walk += [Step("own_fluid", pour=i) for i in range(len(pours))]
-    return made(ask, pours, kept_l, [*walk, *finish()])
+    own = made(ask, pours, kept_l)
+    return made(ask, [*pours, *_filling_up(ask, own)], kept_l)
+
+
+def _filling_up(ask: PlanRequest, own: Plan) -> list[Pour]:
+    """Mixed buckets for the room that is left, no fuller than those of own fluid before them.
+
+    None where they are of more kinds than a person keeps apart.
+    """
+    usable_l = min((pour.fluid_l or 0.0) + pour.concentrate_l for pour in own.pours)
+    bucket = ask.bucket
+    if usable_l < bucket.water_mark_l + bucket.jug_mark_l:
+        return []
+    after = with_sump(ask, own.final.volume_l, own.final.strength_pct.value)
+    rest = filling(replace(after, bucket=replace(bucket, usable_l=usable_l)))
+    return rest if len(own.pours) + len(rest) <= MOST_KINDS else []

@@ -7,13 +7,15 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import islice
 
+from pycore.recipe.band import inside_pct
+from pycore.recipe.choice import SAME_PCT, is_much_more
 from pycore.recipe.harm import does_harm, harmless_pours, lower_cautions
 from pycore.recipe.marks import Pours, Space, ceil_marks, limits_of
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
 from pycore.recipe.outlook import reach_pct
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import PlanRequest, Target
-from pycore.recipe.search import SAME_PCT, best_pours
+from pycore.recipe.search import best_pours
 from pycore.recipe.totals import may_end_between
 
 # Marks beyond the closed form are tried, since buckets come in whole marks too: at least so many,
@@ -25,6 +27,9 @@ _MOST_TRIES = 96
 # Of so many plans that land near enough to the aim the nearest is taken; each more takes out more,
 # and pails and jugs as they are marked differ by about so many steps.
 _MORE_LANDINGS = 6
+# Fuller buckets are worth so much more taken out, or one bucket: common practice, no source.
+_WORTH_SHARE = 0.05
+
 # How often it is asked for what the marks left open: with three, every one of 1,500 random sumps
 # lands within 0.1 points, with one 34 do not.
 _MORE_ROUNDS = 3
@@ -83,16 +88,18 @@ def _first_taken(ask: PlanRequest) -> int:
     return ceil_marks(first_l / ask.draw_off.mark_l)
 
 
-def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
+def _needed_l(ask: PlanRequest, wanted_pct: float, *, full: bool) -> float | None:
     """Litres to take out so that filling up with the richest or leanest bucket gives wanted_pct.
 
-    None when that bucket is as strong as the sump. Solves (V − x)·C + (F − V + x)·m = F·wanted for
+    With ``full`` that is the richest or leanest of the full buckets. None when that bucket is as
+    strong as the sump. Solves (V − x)·C + (F − V + x)·m = F·wanted for
     x, F the mark that is filled to and m the strength of the bucket. One that leads away from
     wanted_pct gives 0, and no result then lies near it.
     """
     sump, limits = ask.sump, limits_of(ask.mixing, ask.bucket, ask.pail)
     volume_l, strength = sump.volume_l.value, sump.strength_pct.value
-    fill_pct = limits.strengths_pct[1 if strength < wanted_pct else 0]
+    strengths_pct = limits.full_strengths_pct if full else limits.strengths_pct
+    fill_pct = strengths_pct[1 if strength < wanted_pct else 0]
     gain = fill_pct - strength
     if gain == 0:
         return None
@@ -100,25 +107,21 @@ def _needed_l(ask: PlanRequest, wanted_pct: float) -> float | None:
     return max(0.0, missing / gain)
 
 
-def inside_pct(ask: PlanRequest) -> tuple[float, float]:
-    """The band drawn in by the closeness on both sides, but never past the aim or the middle.
-
-    A closeness as wide as the band would leave only an aim at its far edge, which marks miss.
-    """
-    target, close = ask.target, ask.mixing.closeness_pct
-    middle = (target.low_pct + target.high_pct) / 2
-    low = min(target.low_pct + close, target.aim_pct, middle)
-    return low, max(target.high_pct - close, target.aim_pct, middle)
-
-
 def _landings(
-    ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float, close_pct: float
+    ask: PlanRequest,
+    wanted_pct: float,
+    low_pct: float,
+    high_pct: float,
+    close_pct: float,
+    *,
+    full: bool = False,
 ) -> Iterator[Plan]:
     """Plans whose result lies from low to high, the fewest marks taken out first.
 
-    close_pct is how near to the aim the buckets are searched for.
+    close_pct is how near to the aim the buckets are searched for. With ``full`` so much comes out
+    that full buckets will do.
     """
-    needed_l = _needed_l(ask, wanted_pct)
+    needed_l = _needed_l(ask, wanted_pct, full=full)
     if needed_l is None:
         return
     mark_l, bucket = ask.draw_off.mark_l, ask.bucket
@@ -145,10 +148,27 @@ def _landings(
 def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: float) -> Plan | None:
     """The plan with the fewest marks taken out whose result lies from low to high.
 
-    None when taking out all that can be does not do it.
+    A little more comes out where the buckets are fuller for it and one in five and one is spared:
+    marks may make a low bucket the weakest or the strongest of all. None when taking out all that
+    can be does not do it.
     """
     close_pct = ask.mixing.closeness_pct
-    return next(_landings(ask, wanted_pct, low_pct, high_pct, close_pct), None)
+    least = next(_landings(ask, wanted_pct, low_pct, high_pct, close_pct), None)
+    if least is None or not _is_in_low_buckets(ask, least):
+        return least
+    most_l = least.draw_off_l + max(ask.bucket.usable_l, _WORTH_SHARE * least.draw_off_l)
+    for plan in _landings(ask, wanted_pct, low_pct, high_pct, close_pct, full=True):
+        if plan.draw_off_l > most_l:
+            break
+        if is_much_more(least.totals.buckets, plan.totals.buckets):
+            return plan
+    return least
+
+
+def _is_in_low_buckets(ask: PlanRequest, plan: Plan) -> bool:
+    """Whether full buckets would be far fewer."""
+    poured_l = plan.totals.water_l + plan.totals.concentrate_l
+    return is_much_more(plan.totals.buckets, ceil_marks(poured_l / ask.bucket.usable_l))
 
 
 def least_draw_off(ask: PlanRequest) -> Plan | None:

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from pycore.recipe.band import is_new_charge, is_wrong_side, outside_pct
+from pycore.recipe.choice import Candidate, weigh
 from pycore.recipe.marks import Space
 from pycore.recipe.request import PlanRequest
-from pycore.recipe.search import Candidate, best_pours, weigh
+from pycore.recipe.search import best_pours
 
 # Room for the last digit of a float when two distances from the band are compared.
 _HAIR_PCT = 1e-9

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from functools import cached_property, lru_cache
 
+from pycore.quantity.units import UNITS
 from pycore.recipe.balance import concentrate_needed_l, fill_strength_pct, state_after
 from pycore.recipe.request import Bucket, Mixing, Pail, PlanRequest
 
@@ -14,6 +15,14 @@ _HAIR = 1e-9
 
 # A weakest mix may be rounded to the nearest jug mark, but not by more than this.
 WEAK_ROUNDING_PCT = 0.3
+
+# Pails have long marks at whole litres or gallons, and between them none or 1, 3 or 4 short ones
+# (common practice, no source).
+_LONG_MARKS_L = tuple(float(UNITS[name].factor) for name in ("L", "US gal", "imp gal"))
+_SHORT_MARKS = (2, 4, 5)
+
+# A bucket counts as full from this share of what it holds: common practice, no source.
+_FULL_SHARE = 0.8
 
 # More water marks than this per bucket are not tried one by one; the nearest ones are.
 _MOST_TRIED = 64
@@ -75,11 +84,25 @@ class Limits:
         return weakest, most
 
     @cached_property
+    def marks_to_whole(self) -> int:
+        """Water marks to a whole litre or gallon, the long ones of the pail; 1 where all are."""
+        mark_l = self._bucket.water_mark_l
+        for unit_l in _LONG_MARKS_L:
+            marks = unit_l / mark_l
+            if round(marks) in _SHORT_MARKS and abs(marks - round(marks)) < _HAIR:
+                return round(marks)
+        return 1
+
+    @cached_property
     def ratios(self) -> tuple[float, float]:
         """Jug marks per water mark of the leanest and of the richest bucket; no bucket is beyond.
 
         Lowest above highest when no bucket may be mixed at all.
         """
+        return self._ratios_from(0.0)
+
+    def _ratios_from(self, least_l: float) -> tuple[float, float]:
+        """The same among the buckets that hold at least so many litres."""
         mix, bucket = self._mixing, self._bucket
         per_mark = bucket.water_mark_l / bucket.jug_mark_l
         waters = range(self.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1)
@@ -93,10 +116,14 @@ class Limits:
             fewest = self.first_jug if 0 < fewest < self.first_jug else fewest
             whole = floor_marks(most)
             whole = 0 if 0 < whole < self.first_jug else whole
-            if fewest <= whole:
-                leanest = min(leanest, fewest / water)
+            if fewest <= whole and self._bucket_l(water, whole) >= least_l:
                 richest = max(richest, whole / water)
+                if self._bucket_l(water, fewest) >= least_l:
+                    leanest = min(leanest, fewest / water)
         return leanest, richest
+
+    def _bucket_l(self, water: int, jug: int) -> float:
+        return water * self._bucket.water_mark_l + jug * self._bucket.jug_mark_l
 
     @cached_property
     def strengths_pct(self) -> tuple[float, float]:
@@ -104,10 +131,18 @@ class Limits:
 
         Leanest 100 and richest 0 when no bucket may be mixed at all.
         """
+        return self._strengths_of(self.ratios)
+
+    @cached_property
+    def full_strengths_pct(self) -> tuple[float, float]:
+        """The same of full buckets alone, that hold four fifths of what they may or more."""
+        return self._strengths_of(self._ratios_from(_FULL_SHARE * self._bucket.usable_l))
+
+    def _strengths_of(self, ratios: tuple[float, float]) -> tuple[float, float]:
         per_mark = self._bucket.jug_mark_l / self._bucket.water_mark_l
         leanest, richest = (
             100 * ratio * per_mark / (1 + ratio * per_mark) if ratio < math.inf else 100.0
-            for ratio in (max(ratio, 0.0) for ratio in self.ratios)
+            for ratio in (max(ratio, 0.0) for ratio in ratios)
         )
         return leanest, richest
 

@@ -94,6 +94,15 @@ def light_usable_l(ask: PlanRequest) -> float:
     return (heaviest_kg(ask) - PAIL_KG) / each_kg_l
 
 
+def is_too_many(ask: PlanRequest, buckets: int, carried_l: float) -> bool:
+    """Whether so many buckets with so many litres are more than one person carries in a check.
+
+    What a person set goes before both of our figures.
+    """
+    most = ask.effort and ask.effort.most_buckets
+    return buckets > most if most else buckets > MOST_BUCKETS or carried_l > MOST_CARRIED_L
+
+
 def _strength(ask: PlanRequest, water_l: float, concentrate_l: float) -> Any:
     volume = variable(ask.sump.volume_l, "volume")
     strength = variable(ask.sump.strength_pct, "strength")
@@ -191,8 +200,6 @@ def cautions(
 ) -> list[str]:
     """Codes of what to say beside the recipe, the most important first."""
     ask = space.ask
-    effort = ask.effort
-    most_buckets = (effort and effort.most_buckets) or MOST_BUCKETS
     weights_kg = [
         bucket_weight_kg(pour.water_l + (pour.fluid_l or 0.0), pour.concentrate_l, ask.density_kg_l)
         for pour in pours
@@ -210,13 +217,14 @@ def cautions(
         "above_full_mark": ask.sump.volume_l.value > ask.fill_to_l,
         "nothing_to_pour": not poured and draw_off_l == 0 and verdict != "out_of_band",
         "taken_out_is_waste": draw_off_l > 0,
+        "own_fluid_clean": any(pour.kind == "own_fluid" for pour in pours),
         "gloves_and_eyes": totals.concentrate_l > 0,
         "water_first": has_water_first(pours),
         "strong_harms_skin": after.value > ask.target.high_pct,
         "large_change": is_large and is_by_bucket,
         "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
-        "many_buckets": totals.buckets > most_buckets or carried_l > MOST_CARRIED_L,
+        "many_buckets": is_too_many(ask, totals.buckets, carried_l),
     }
     return [
         *_about_reach(space, verdict, poured, after.value),

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pycore.recipe.bulk import carried_by
+from pycore.recipe.carrier import by_own_fluid
 from pycore.recipe.draw_off import filled, least_draw_off
 from pycore.recipe.outcome import Alternative, Plan, alternative
 from pycore.recipe.request import (
@@ -13,17 +15,22 @@ from pycore.recipe.request import (
     refuse_contradictions,
     whole_circuit,
 )
-from pycore.recipe.stock import affordable, fill_less, missing, within_stock
+from pycore.recipe.stock import affordable, fill_less, filled_to_edge, missing, within_stock
 from pycore.recipe.ways import offered, other_ways
 
+# In the band, nothing taken out, filled up.
+_WORTH_MOST = (False, 0.0, False)
 
-def _when_short(ask: PlanRequest, plan: Plan) -> list[Alternative]:
+
+def _when_short(ask: PlanRequest, plan: Plan, at_hand: Plan) -> list[Alternative]:
     """The recipe that the stock does not allow stays visible: it says what to fetch."""
-    short = missing(ask, plan.totals)
-    fetch = "fetch_concentrate" if "stock_short" in short else "fetch_water"
-    less = fill_less(ask) if "stock_short" in short else None
-    ways = [alternative(fetch, plan)]
-    if less is not None:
+    is_concentrate = "stock_short" in missing(ask, plan.totals)
+    edge = filled_to_edge(ask, at_hand)
+    less = fill_less(ask) if is_concentrate else None
+    ways = [alternative("fetch_concentrate" if is_concentrate else "fetch_water", plan)]
+    if edge is not None:
+        ways.append(alternative("fill_to_edge", edge))
+    if less is not None and less.final.volume_l <= at_hand.final.volume_l:
         ways.append(alternative("fill_less", less))
     return ways
 
@@ -42,7 +49,9 @@ def plan_recipe(ask: PlanRequest) -> Plan:
         Whole marks only. The room is filled to within one water mark and one jug mark. Inside
         that, the plan nearest to the aim; among plans that no refractometer tells apart, the
         one with the fewest different buckets, then the fewest buckets, then the nearest.
-        Coolant is taken out only where that is allowed and the band cannot be reached without.
+        Coolant is taken out only where that is allowed and the band cannot be reached without, and
+        its own coolant carries the concentrate where that is allowed and takes out less. No bucket
+        is heavier than what a person set, where the target can be reached so.
         The other ways stand in ``alternatives``, each complete.
 
     Errors: ``order`` and ``mark_above_bucket`` for settings that contradict each other. A target
@@ -52,11 +61,49 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     refuse_contradictions(ask.target, ask.mixing, ask.bucket, ask.pail)
     refuse_contradicting_options(ask)
     ask = measured_by(whole_circuit(ask))
+    light = carried_by(ask)
+    plan = _planned(light)
+    if light is ask or _worth(plan) == _WORTH_MOST:
+        return plan
+    # What is light enough misses the target: better with a second person than not at all.
+    return min(plan, _planned(ask), key=_worth)
+
+
+def _worth(plan: Plan) -> tuple[bool, float, bool]:
+    """Whether it misses the band, what is taken out for it, and whether the level stays low."""
+    return plan.verdict == "out_of_band", plan.draw_off_l, "not_filled_up" in plan.cautions
+
+
+def _planned(ask: PlanRequest) -> Plan:
     plan = filled(ask)
     if plan.verdict == "out_of_band" and ask.draw_off.allowed:
-        plan = least_draw_off(ask) or plan
+        plan = _least_waste(ask) or plan
     at_hand = within_stock(ask, plan)
     ways = affordable(ask, other_ways(ask, plan))
     if at_hand is not plan:
-        ways = [*_when_short(ask, plan), *ways]
+        ways = [*_when_short(ask, plan, at_hand), *ways]
     return replace(at_hand, alternatives=offered(at_hand, ways))
+
+
+def _least_waste(ask: PlanRequest) -> Plan | None:
+    """What reaches the band with the least taken out: fresh mix in its place, or own coolant.
+
+    Own coolant that carries the concentrate has to spare a whole bucket of what is taken out, or
+    be no more walks. Waiting for room spares all of it, and leaves the sump lean until then: that
+    stays another way, as does the room above the full mark.
+    """
+    drawn, own = least_draw_off(ask), by_own_fluid(ask)
+    if own is None or own.verdict == "out_of_band":
+        return drawn
+    if drawn is None:
+        return own
+    spared_l = drawn.draw_off_l - own.draw_off_l
+    is_less = spared_l >= ask.bucket.usable_l or (
+        spared_l > 0 and _walks(ask, own) <= _walks(ask, drawn)
+    )
+    return own if is_less else drawn
+
+
+def _walks(ask: PlanRequest, plan: Plan) -> float:
+    """Buckets carried to the sump and from it."""
+    return plan.totals.buckets + plan.draw_off_l / ask.bucket.usable_l

@@ -15,62 +15,24 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from itertools import groupby
 
-from pycore.recipe.band import is_wrong_side, outside_pct
+from pycore.recipe.band import is_wrong_side, near_enough_pct
+from pycore.recipe.choice import (
+    MORE_ALIKE,
+    SAME_PCT,
+    Candidate,
+    best_of,
+    least_effort,
+    more_alike,
+    weigh,
+)
 from pycore.recipe.marks import Group, Pours, Space, ceil_marks, floor_marks, nearest_two
 from pycore.recipe.totals import pours_between
-
-# Two plans whose results differ by less cannot be told apart by any refractometer in use
-# (resolution 0.1 Brix at best: common practice, no source).
-SAME_PCT = 0.05
-
-# Buckets all alike are worth one bucket in five more to carry, never more than these.
-_MORE_ALIKE_SHARE = 5
-_MORE_ALIKE = 12
-
-# More than any result can lie outside the band: on the wrong side of it is behind all others.
-_WRONG_SIDE_PCT = 100.0
 
 # How many sizes of whole bucket are tried, the fullest first.
 _MOST_WHOLE = 12
 
 # Whole buckets below this share of the fullest one are not worth carrying.
 _LEAST_WHOLE_SHARE = 0.5
-
-
-@dataclass(frozen=True)
-class Candidate:
-    """A set of pours with what decides between it and others."""
-
-    pours: Pours
-    outside_pct: float
-    excess_pct: float
-    distance_pct: float
-
-    @property
-    def buckets(self) -> int:
-        """How many buckets are carried."""
-        return sum(group.count for group in self.pours)
-
-    @property
-    def is_near(self) -> bool:
-        """Inside the band and near enough to the aim."""
-        return self.outside_pct == 0 and self.excess_pct == 0
-
-    def effort(self) -> tuple[int, int, float]:
-        """What decides among equally close plans."""
-        return len(self.pours), self.buckets, self.distance_pct
-
-
-def weigh(space: Space, pours: Pours) -> Candidate:
-    """A set of pours with its distance from the aim and from the band, in points."""
-    strength = space.strength_pct(pours)
-    target = space.ask.target
-    outside = outside_pct(space.ask, strength)
-    if is_wrong_side(space.ask, strength):
-        outside += _WRONG_SIDE_PCT
-    distance = abs(strength - target.aim_pct)
-    excess = max(0.0, distance - space.ask.mixing.closeness_pct)
-    return Candidate(pours, outside, excess, distance)
 
 
 def _alike(space: Space, count: int) -> Iterator[Pours]:
@@ -183,15 +145,25 @@ def _nearest(space: Space, all_pours: Iterable[Pours]) -> list[Candidate]:
     return [weigh(space, pours) for pours in all_pours]
 
 
-def _families(space: Space) -> Iterator[list[Candidate]]:
-    """Candidates in rising effort: each list holds the plans of one family and one count."""
+def _families(space: Space) -> Iterator[tuple[list[Candidate], int]]:
+    """Candidates in rising effort: each list holds the plans of one family and one count.
+
+    Beside it so many buckets as are worth carrying for it; with more a later family may do better.
+    """
     fewest = max(1, ceil_marks(space.least_l / space.usable_l))
-    for count in range(fewest, fewest + _more_alike(fewest) + 1):
-        yield _nearest(space, _alike(space, count))
+    most = fewest + more_alike(fewest)
+    for count in range(fewest, most + 1):
+        yield _nearest(space, _alike(space, count)), most
     wholes = _whole_buckets(space)
+    if not wholes:
+        return
+    # No bucket near the strength that is needed is fuller than the first.
+    fewest = max(1, ceil_marks(space.least_l / wholes[0].total_l))
+    most = fewest + more_alike(fewest)
     for family in (_with_part, _split):
         for _, same in groupby(wholes, key=lambda whole: whole.count_in(space.room_l)):
-            yield _nearest(space, (pours for whole in same for pours in family(space, whole)))
+            found = (pours for whole in same for pours in family(space, whole))
+            yield _nearest(space, found), most
 
 
 def _search_window(space: Space) -> Candidate | None:
@@ -201,13 +173,14 @@ def _search_window(space: Space) -> Candidate | None:
         if nothing.is_near:
             return nothing
         seen.append(nothing)
-    for candidates in _families(space):
+    for candidates, most in _families(space):
         near = [candidate for candidate in candidates if candidate.is_near]
-        if near:
-            return _least_effort(near)
+        if any(candidate.buckets <= most for candidate in near):
+            return least_effort(near)
         seen.extend(candidates)
-    seen += _nearest(space, _by_totals(space, seen))
-    return _best_of(seen) if seen else None
+    if not any(candidate.is_near for candidate in seen):
+        seen += _nearest(space, _by_totals(space, seen))
+    return best_of(space, seen) if seen else None
 
 
 def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
@@ -215,7 +188,7 @@ def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
 
     Not near enough is what brought us here: near the aim first, then the band, then beyond it.
     """
-    target, close = space.ask.target, space.ask.mixing.closeness_pct
+    target, close = space.ask.target, near_enough_pct(space.ask)
     low, high, aim = target.low_pct, target.high_pct, target.aim_pct
     best = min(seen, key=lambda c: (c.outside_pct, c.excess_pct), default=None)
     if best is not None and best.distance_pct <= SAME_PCT:
@@ -234,33 +207,10 @@ def _by_totals(space: Space, seen: list[Candidate]) -> list[Pours]:
     return pours_between(space, max(low, aim - reach), min(high, aim + reach), aim)
 
 
-def _least_effort(equal: list[Candidate]) -> Candidate:
-    """The fewest different buckets, unless they are many more to carry."""
-    fewest = min(candidate.buckets for candidate in equal)
-    worth = [c for c in equal if c.buckets <= fewest + _more_alike(fewest)]
-    return min(worth, key=Candidate.effort)
-
-
-def _more_alike(fewest: int) -> int:
-    """How many buckets more are worth carrying when they are all alike."""
-    return min(1 + fewest // _MORE_ALIKE_SHARE, _MORE_ALIKE)
-
-
-def _best_of(seen: list[Candidate]) -> Candidate:
-    near = [candidate for candidate in seen if candidate.is_near]
-    if near:
-        return _least_effort(near)
-    outside = min(candidate.outside_pct for candidate in seen)
-    inside = [c for c in seen if c.outside_pct <= (outside + SAME_PCT if outside > 0 else 0)]
-    nearest = min(candidate.excess_pct for candidate in inside)
-    equal = [c for c in inside if c.excess_pct <= nearest + SAME_PCT]
-    return _least_effort(equal)
-
-
 def alike_pours(space: Space) -> Pours | None:
     """Buckets of one kind only, inside the band and nearest to the aim, or None."""
     fewest = max(1, ceil_marks(space.least_l / space.usable_l))
-    most = fewest + _MORE_ALIKE
+    most = fewest + MORE_ALIKE
     tried = (_nearest(space, _alike(space, count)) for count in range(fewest, most + 1))
     inside = [c for candidates in tried for c in candidates if c.outside_pct == 0]
     return (

@@ -9,18 +9,27 @@ from itertools import chain
 
 from pycore.recipe.balance import state_after
 from pycore.recipe.band import is_new_charge, outside_pct
+from pycore.recipe.choice import SAME_PCT
 from pycore.recipe.draw_off import filled, filling
 from pycore.recipe.harm import does_harm
 from pycore.recipe.marks import Space, ceil_marks, floor_marks
 from pycore.recipe.outcome import Alternative, Plan, bucket_pours, made
 from pycore.recipe.pours import Pour, Totals, totals_of
 from pycore.recipe.request import PlanRequest, Stock, Target
-from pycore.recipe.search import SAME_PCT, best_pours
+from pycore.recipe.search import best_pours
 from pycore.recipe.totals import may_end_between
 
 # How many levels are tried, one mark apart, up or down and to fill less: marks round by one or two.
 _LEVELS = 12
 _FEWER = 4
+
+# Very likely to land in the band, as the chance is said in words (likelihood scale of the IPCC's
+# guidance note for lead authors, 2010, table 1), and a gain of chance that nobody would notice.
+SURE_CHANCE = 0.9
+_SAME_CHANCE = 0.02
+
+# Levels between the edge of the band and the aim.
+_SURER_LEVELS = 8
 
 # Room for the last digit of a float when amounts are added up.
 _HAIR_L = 1e-9
@@ -46,17 +55,65 @@ def missing(ask: PlanRequest, totals: Totals) -> list[str]:
 def within_stock(ask: PlanRequest, plan: Plan) -> Plan:
     """The plan, or the best one that needs no more concentrate and water than there is.
 
-    Nothing is taken out then: what the stock cannot make good would be lost for nothing. The
-    highest level inside the band comes first, even where the room stays open; without one, what
-    comes nearest to the band. A new charge outside the band is not poured at all.
+    Nothing is taken out then: what the stock cannot make good would be lost for nothing. A level
+    inside the band comes first, even where the room stays open: the highest that very likely lands
+    there, or the likeliest. Without one, what comes nearest to the band. A new charge outside the
+    band is not poured at all.
     """
     short = missing(ask, plan.totals)
     if not short:
         return plan
     found = filled(ask)
     if missing(ask, found.totals):
-        found = _nearest(ask)
+        found = _surer(ask, _nearest(ask))
     return _short(ask, found, short)
+
+
+def filled_to_edge(ask: PlanRequest, at_hand: Plan) -> Plan | None:
+    """The highest level inside the band, though it lands at the edge, where a plan stays below it.
+
+    Valid: a stock too small for the recipe.
+    """
+    edge = _nearest(ask)
+    is_higher = edge.final.volume_l > at_hand.final.volume_l + ask.bucket.water_mark_l
+    return edge if is_higher and edge.verdict != "out_of_band" else None
+
+
+def _surer(ask: PlanRequest, edge: Plan) -> Plan:
+    """A lower level that lands in the band for sure, where the highest one hardly does.
+
+    With all of the concentrate the highest level inside the band lies at its low edge, which one
+    time in two is missed. Less water brings it nearer to the aim.
+    """
+    best = edge
+    for level_l in _surer_levels_l(ask, edge):
+        if best.final.chance_in_band >= SURE_CHANCE:
+            break
+        plan = made(ask, _at_level(ask, level_l))
+        is_worse = missing(ask, plan.totals) or plan.verdict == "out_of_band"
+        gain = plan.final.chance_in_band - best.final.chance_in_band
+        if not is_worse and gain > _SAME_CHANCE:
+            best = plan
+    return best
+
+
+def _surer_levels_l(ask: PlanRequest, edge: Plan) -> list[float]:
+    """Levels from below an edge down to the aim's, or to the strongest fill, L; the highest first.
+
+    None where the highest level does not lie at the low edge of the band for want of concentrate.
+    """
+    low_pct, aim_pct = edge.final.strength_pct.value, ask.target.aim_pct
+    have_l = ask.stock.concentrate_l if ask.stock else None
+    if edge.verdict == "out_of_band" or have_l is None or low_pct >= aim_pct:
+        return []
+    part_pct = (aim_pct - low_pct) / _SURER_LEVELS
+    levels_l = [level_for_l(ask, low_pct + part * part_pct) for part in range(1, _SURER_LEVELS + 1)]
+    richest = _share_of_concentrate(ask)[1]
+    if ask.sump.strength_pct.value < ask.target.low_pct and richest > 0:
+        strongest_l = ask.sump.volume_l.value + _strongest_fill_l(ask, have_l, richest)
+        levels_l = [*(level_l for level_l in levels_l if level_l > strongest_l), strongest_l]
+    least_l = ask.sump.volume_l.value
+    return [level_l for level_l in levels_l if least_l < level_l < edge.final.volume_l]
 
 
 def _nearest(ask: PlanRequest) -> Plan:
@@ -145,7 +202,7 @@ def _at_level(ask: PlanRequest, level_l: float) -> list[Pour]:
     close = max(SAME_PCT, 50 * mark_l / level_l)
     exact = replace(
         lower,
-        target=Target(aim - close, aim, aim + close),
+        target=Target(aim - 2 * close, aim, aim + 2 * close),
         mixing=replace(ask.mixing, closeness_pct=close),
     )
     return _best(exact)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
+from pycore.recipe.band import is_new_charge
 from pycore.recipe.draw_off import drainable_l
 from pycore.recipe.outcome import Plan, Wait, made
 from pycore.recipe.request import PlanRequest
@@ -58,11 +59,12 @@ def use_it_up(ask: PlanRequest) -> tuple[Plan, Wait] | None:
 
     V·dC/dt = D·(weak − C) with D litres carried out a day and the level held, so
     t = V/D · ln((C − weak)/(aim − weak)). Without D nobody knows how many days. None when the
-    weakest mix is not below the aim, or it takes more than a year.
+    weakest mix is not below the aim, or it takes more than a year; nor for a new charge, which
+    waits for its coolant and not for the days.
     """
     strength, aim = ask.sump.strength_pct.value, ask.target.aim_pct
     weak = ask.mixing.weak_pct
-    if strength <= ask.target.high_pct or weak >= aim:
+    if strength <= ask.target.high_pct or weak >= aim or is_new_charge(ask):
         return None
     if ask.losses is None:
         return _left_alone(ask), Wait()

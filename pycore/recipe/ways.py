@@ -8,6 +8,7 @@ from dataclasses import replace
 from pycore.recipe.band import is_new_charge, outside_pct
 from pycore.recipe.bulk import by_hose, by_mixing_unit, half_today, is_too_much, lighter_buckets
 from pycore.recipe.carrier import by_own_fluid
+from pycore.recipe.choice import CLEARLY_PCT
 from pycore.recipe.draw_off import draw_off_to_aim, filled, filled_up, filling, least_draw_off
 from pycore.recipe.harm import does_harm
 from pycore.recipe.marks import Group, Space
@@ -22,9 +23,9 @@ from pycore.recipe.waiting import leave_room, use_it_up
 # Volume now is in doubt from this relative standard uncertainty on: common practice, no source.
 _DOUBTFUL_VOLUME_SHARE = 0.10
 
-# Nobody takes out more for a gain that the glass does not show: refractometers in use resolve
-# 0.1 Brix at best (common practice, no source).
-_CLEARLY_PCT = 0.1
+# A reading half way is worth it where so much of the room is still to be filled: common practice,
+# no source.
+_LEAST_LEFT_SHARE = 0.2
 
 # Room for the last digit of a float when a level is compared with the mark.
 _HAIR_L = 1e-9
@@ -64,11 +65,11 @@ def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
         groups = alike_pours(rest) or ()
     second = bucket_pours(rest, groups)
     pours = first + second
-    # Where even the last bucket is a strong one there is nothing to decide half way.
-    if (
-        not second
-        or second[-1].concentrate_l / second[-1].water_l
-        >= first[0].concentrate_l / first[0].water_l
+    # Where hardly a bucket is left, or one as strong, there is nothing to decide half way.
+    left_l = sum(pour.count * (pour.water_l + pour.concentrate_l) for pour in second)
+    strongest_ratio = first[0].concentrate_l / first[0].water_l
+    if left_l < _LEAST_LEFT_SHARE * space.room_l or any(
+        pour.concentrate_l / pour.water_l >= strongest_ratio for pour in second
     ):
         return None
     return made(ask, pours, steps=steps_for(0.0, pours, half_way_after=1))
@@ -106,21 +107,27 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
         if waits is not None:
             yield why, waits[0], waits[1]
     if plan.draw_off_l > 0:
-        least: Plan | None = plan
         yield "without_draw_off", filled(ask), None
-    else:
-        least = least_draw_off(ask)
-        yield "least_draw_off", least, None
+    # Where own coolant carries the concentrate this takes out more; where it is the main plan it
+    # is the same and no other way.
+    least = least_draw_off(ask)
+    yield "least_draw_off", least, None
+    less = plan if plan.draw_off_l > 0 or is_by_own_fluid(plan) else least or plan
     to_aim = draw_off_to_aim(ask)
-    if to_aim is not None and _is_worth_more(ask, to_aim, least or plan):
+    if to_aim is not None and _is_worth_more(ask, to_aim, less):
         yield "draw_off_to_aim", to_aim, None
+
+
+def is_by_own_fluid(plan: Plan) -> bool:
+    """Whether the sump's own coolant carries the concentrate."""
+    return any(pour.kind == "own_fluid" for pour in plan.pours)
 
 
 def _is_worth_more(ask: PlanRequest, to_aim: Plan, less: Plan) -> bool:
     """Whether more is taken out, and lands clearly nearer to the aim for it."""
     aim = ask.target.aim_pct
     near, far = (abs(plan.final.strength_pct.value - aim) for plan in (to_aim, less))
-    return to_aim.draw_off_l > less.draw_off_l and far - near >= _CLEARLY_PCT
+    return to_aim.draw_off_l > less.draw_off_l and far - near >= CLEARLY_PCT
 
 
 def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, Wait | None]]:
@@ -145,7 +152,7 @@ def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, 
 def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
     """Every other way that leads no further from the band, the nearest to hand first."""
     found = [way for way in _in_reach(ask, plan) if not _misses(ask, plan, way)]
-    if plan.verdict == "out_of_band" or plan.draw_off_l > 0:
+    if plan.verdict == "out_of_band" or plan.draw_off_l > 0 or is_by_own_fluid(plan):
         found = [*_out_of_band(ask, plan), *found]
     return [
         alternative(why, way, wait)

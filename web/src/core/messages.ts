@@ -2352,6 +2352,7 @@ export interface PlanRecipeResult {
     | "stock_short"
     | "water_short"
     | "taken_out_is_waste"
+    | "own_fluid_clean"
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"
@@ -2405,6 +2406,7 @@ export interface Alternative {
     | "fetch_concentrate"
     | "fetch_water"
     | "fill_less"
+    | "fill_to_edge"
     | "fill_up"
     | "lighter_buckets";
   verdict: "on_target" | "in_band" | "out_of_band";
@@ -2445,6 +2447,7 @@ export interface Alternative {
     | "stock_short"
     | "water_short"
     | "taken_out_is_waste"
+    | "own_fluid_clean"
     | "bucket_heavy"
     | "many_buckets"
     | "large_change"

@@ -91,11 +91,15 @@ def test_what_the_pump_cannot_reach_is_not_taken_out(depth: str, rest: str, most
 
 def test_a_rest_out_of_reach_leaves_too_little_to_take_out() -> None:
     # 198·(7.5 − 4.5)/(20 − 4.5) are 38.3 L to the band, and 28 L stand above the rest.
-    tank = {**changed("sump.rest", {"text": "170", "unit": "L"}), "ways": WAYS}
+    ways = {**WAYS, "own_fluid": False}
+    tank = {**changed("sump.rest", {"text": "170", "unit": "L"}), "ways": ways}
     got = ask("plan_check", check(tank, "440", "3.0"))["plan"]
     assert (got["draw_off_l"], got["verdict"]) == (0, "out_of_band")
-    free = ask("plan_check", check({**WHEEL_LATHE, "ways": WAYS}, "440", "3.0"))["plan"]
+    free = ask("plan_check", check({**WHEEL_LATHE, "ways": ways}, "440", "3.0"))["plan"]
     assert free["draw_off_l"] > 28
+    # Its own coolant carries the concentrate: 190·3.5/92 = 7.2 L want 8 L of room.
+    own = ask("plan_check", check({**tank, "ways": WAYS}, "440", "3.0"))["plan"]
+    assert (own["draw_off_l"], own["verdict"]) == (8, "on_target")
 
 
 def test_a_wrong_recipe_is_found() -> None:

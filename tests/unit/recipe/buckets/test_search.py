@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from pycore.recipe.choice import weigh
 from pycore.recipe.marks import Group, Pours, Space
 from pycore.recipe.request import Mixing, Pail
 from pycore.recipe.search import (
@@ -16,7 +17,6 @@ from pycore.recipe.search import (
     alike_pours,
     best_pours,
     strongest_bucket,
-    weigh,
 )
 from tests.unit.recipe.shop import question, space
 

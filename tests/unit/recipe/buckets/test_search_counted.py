@@ -5,9 +5,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 from itertools import combinations_with_replacement
 
+from pycore.recipe.choice import SAME_PCT, weigh
 from pycore.recipe.marks import Group, Pours, Space
 from pycore.recipe.request import Mixing, Target
-from pycore.recipe.search import SAME_PCT, best_pours, weigh
+from pycore.recipe.search import best_pours
 from pycore.recipe.totals import single_buckets
 from tests.unit.recipe.shop import question, space
 

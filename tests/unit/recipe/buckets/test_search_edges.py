@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from pycore.recipe.choice import weigh
 from pycore.recipe.marks import Group, Space
 from pycore.recipe.request import Mixing, PlanRequest, Target
 from pycore.recipe.search import (
@@ -12,7 +13,6 @@ from pycore.recipe.search import (
     _whole_buckets,
     _with_part,
     best_pours,
-    weigh,
 )
 from tests.unit.recipe.shop import question, space
 

@@ -4,9 +4,10 @@ from dataclasses import replace
 
 import pytest
 
+from pycore.recipe.choice import SAME_PCT
 from pycore.recipe.marks import Group, Pours, Space
 from pycore.recipe.request import Pail, PlanRequest, Target
-from pycore.recipe.search import SAME_PCT, best_pours
+from pycore.recipe.search import best_pours
 from tests.unit.recipe.buckets.test_search_choices import COARSE, asked, ease
 from tests.unit.recipe.shop import space
 

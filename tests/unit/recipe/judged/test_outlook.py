@@ -289,7 +289,8 @@ def test_small_amounts_are_said_like_large_ones() -> None:
     assert said(full) == {"nothing_to_pour"}
     assert said(full, Pour(1, 0.8, 0.0)) == set()
     assert said(full, Pour(1, 0.4, 0.5)) == {"gloves_and_eyes", "water_first"}
-    assert said(question(154.0, 7.5), Pour(2, 0.0, 0.5, 8.0, "own_fluid")) == {"gloves_and_eyes"}
+    own = said(question(154.0, 7.5), Pour(2, 0.0, 0.5, 8.0, "own_fluid"))
+    assert own == {"gloves_and_eyes", "own_fluid_clean"}
     assert said(full, draw_off_l=0.5) == {"taken_out_is_waste"}
     assert "nothing_to_pour" not in said(question(198.0, 5.0))
     assert said(question(198.0, 9.0)) == {"nothing_to_pour"}

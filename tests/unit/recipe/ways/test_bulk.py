@@ -11,6 +11,7 @@ from pycore.recipe.bulk import (
     is_too_much,
     lighter_buckets,
 )
+from pycore.recipe.draw_off import filled, least_draw_off
 from pycore.recipe.outcome import Plan, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour
@@ -49,16 +50,16 @@ def test_buckets_that_a_person_may_carry() -> None:
     # 8 kg less the pail of 1 kg: 7 L of anything that is not heavier than 1 kg/L.
     ask = replace(question(), effort=Effort(heaviest_kg=8.0))
     main = plan_recipe(ask)
-    assert "bucket_heavy" in main.cautions
-    plan = planned(lighter_buckets(ask, main))
-    assert max(pour.water_l + pour.concentrate_l for pour in plan.pours) <= 7.0
-    assert "bucket_heavy" not in plan.cautions
-    assert plan.verdict == "on_target"
-    assert "lighter_buckets" in [way.why for way in main.alternatives]
+    lighter = planned(lighter_buckets(ask, filled(ask)))
+    for plan in (main, lighter):
+        assert max(pour.water_l + pour.concentrate_l for pour in plan.pours) <= 7.0
+        assert "bucket_heavy" not in plan.cautions
+        assert plan.verdict == "on_target"
+    assert "lighter_buckets" not in [way.why for way in main.alternatives]
     # A heavy concentrate, 1.4 kg/L: 5 L.
     dense = replace(ask, density_kg_l=1.4)
-    heavy = planned(lighter_buckets(dense, plan_recipe(dense)))
-    assert max(pour.water_l + pour.concentrate_l for pour in heavy.pours) <= 5.0
+    for plan in (plan_recipe(dense), planned(lighter_buckets(dense, filled(dense)))):
+        assert max(pour.water_l + pour.concentrate_l for pour in plan.pours) <= 5.0
 
 
 def test_no_lighter_buckets() -> None:
@@ -73,7 +74,8 @@ def test_no_lighter_buckets() -> None:
 
 def test_lighter_buckets_after_a_draw_off() -> None:
     ask = replace(question(198.0, 5.0), effort=Effort(heaviest_kg=8.0), draw_off=DrawOff(True, 1.0))
-    main = plan_recipe(ask)
+    main = planned(least_draw_off(ask))
+    assert "bucket_heavy" in main.cautions
     plan = planned(lighter_buckets(ask, main))
     assert (plan.draw_off_l, plan.final.volume_l) == (main.draw_off_l, pytest.approx(197.5, abs=1))
     assert plan.verdict == "on_target"
@@ -198,6 +200,15 @@ def test_lighter_buckets_hold_one_mark_of_water_and_one_of_concentrate_at_least(
     ask = question(154.0, 12.0, strong_pct=60.0, weak_pct=0.0, bucket=(10.0, 1.0, 0.5))
     for heaviest_kg, is_found in ((2.5, True), (2.2, False)):
         asked = replace(ask, effort=Effort(heaviest_kg=heaviest_kg))
-        main = plan_recipe(asked)
+        main = filled(asked)
         assert "bucket_heavy" in main.cautions
         assert (lighter_buckets(asked, main) is not None) is is_found
+
+
+def test_only_a_set_weight_makes_the_main_plan_lighter() -> None:
+    # 20 L weigh more than 16 kg, of which a person who set a number of buckets is only warned.
+    large = question(100.0, 6.0, bucket=(20.0, 1.0, 0.05))
+    for effort in (None, Effort(most_buckets=20)):
+        assert "bucket_heavy" in plan_recipe(replace(large, effort=effort)).cautions
+    light = plan_recipe(replace(large, effort=Effort(heaviest_kg=16.0)))
+    assert "bucket_heavy" not in light.cautions

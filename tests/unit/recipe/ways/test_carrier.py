@@ -15,8 +15,8 @@ def full(strength_pct: float = 5.0) -> PlanRequest:
 
 
 def low() -> PlanRequest:
-    """With room for all of the concentrate below the mark."""
-    return replace(full(), fill_to_l=212.0)
+    """With room for all of the concentrate below the mark, and for nothing more."""
+    return replace(full(), fill_to_l=205.0)
 
 
 def planned(ask: PlanRequest) -> Plan:

@@ -7,9 +7,10 @@ from itertools import combinations_with_replacement
 
 import pytest
 
-from pycore.recipe.draw_off import draw_off_to_aim, inside_pct, least_draw_off
+from pycore.recipe.band import inside_pct
+from pycore.recipe.choice import SAME_PCT
+from pycore.recipe.draw_off import draw_off_to_aim, least_draw_off
 from pycore.recipe.request import DrawOff, Mixing, PlanRequest, Target
-from pycore.recipe.search import SAME_PCT
 from tests.unit.recipe.shop import question
 
 SEED = 61

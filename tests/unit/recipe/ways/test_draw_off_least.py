@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.draw_off import inside_pct, least_draw_off
+from pycore.recipe.band import inside_pct
+from pycore.recipe.draw_off import least_draw_off
 from pycore.recipe.request import DrawOff, Mixing, Pail, Target
 from tests.unit.recipe.shop import question
 

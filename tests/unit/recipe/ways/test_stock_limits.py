@@ -5,10 +5,10 @@ from dataclasses import replace
 import pytest
 
 from pycore.recipe.draw_off import filled
-from pycore.recipe.outcome import Plan
+from pycore.recipe.outcome import Plan, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import DrawOff, Pail, PlanRequest, ReadyMix, Stock, Target
-from pycore.recipe.stock import fill_less, from_ready_mixes, missing, within_stock
+from pycore.recipe.stock import fill_less, filled_to_edge, from_ready_mixes, missing, within_stock
 from tests.unit.recipe.shop import question
 
 FINE = (6.0, 0.5, 0.1)
@@ -90,7 +90,12 @@ def test_of_two_fills_to_within_a_mark_the_nearer_to_the_aim() -> None:
 def test_water_alone_comes_as_high_as_the_band_allows() -> None:
     # 203.74/7 is 29.1 L. Two pails of 6 L of water reach 28.7 L, 7.1 %; one of 10 L only 26.7 L.
     rich = question(16.7, 12.2, fill_to_l=31.6, weak_pct=0.0, bucket=(10.0, 2.0, 0.5))
-    assert poured(kept_to(rich, Stock(0.13))) == [(2, 6.0, 0.0)]
+    rich = replace(rich, stock=Stock(0.13))
+    edge = filled_to_edge(rich, made(rich, []))
+    assert edge is not None
+    assert poured(edge) == [(2, 6.0, 0.0)]
+    # 203.74/24.7 is 8.2 %, and the more likely one.
+    assert poured(kept_to(rich, Stock(0.13))) == [(1, 8.0, 0.0)]
 
 
 @pytest.mark.parametrize(

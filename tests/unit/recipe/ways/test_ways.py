@@ -122,11 +122,14 @@ def test_ways_of_a_lean_and_full_sump() -> None:
         "own_fluid", "above_full_mark", "leave_room", "least_draw_off", "draw_off_to_aim",
     ]  # fmt: skip
     drawing = replace(ask, draw_off=DrawOff(allowed=True, mark_l=1.0))
+    # Its own coolant takes out less then, and is the main plan.
+    assert list(ways(drawing)) == ["above_full_mark", "leave_room", "least_draw_off"]
+    fresh = replace(drawing, own_fluid=None)
     # Without it nothing would be poured at all.
-    assert list(ways(drawing))[3:] == ["draw_off_to_aim"]
-    with_room = ways(replace(drawing, fill_to_l=208.0))["without_draw_off"]
+    assert list(ways(fresh)) == ["above_full_mark", "leave_room", "draw_off_to_aim"]
+    with_room = ways(replace(fresh, fill_to_l=208.0))["without_draw_off"]
     assert (with_room.draw_off_l, with_room.totals.buckets) == (0, 1)
-    assert ways(ask)["least_draw_off"].draw_off_l == plan_recipe(drawing).draw_off_l
+    assert ways(ask)["least_draw_off"].draw_off_l == plan_recipe(fresh).draw_off_l
 
 
 def test_ways_of_a_rich_and_full_sump() -> None:

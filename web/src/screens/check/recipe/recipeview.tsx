@@ -35,6 +35,7 @@ function sentenceKey({ plan }: PlanCheckResult, recipe: Recipe): CountKey {
   if (recipe.why !== null) return "recipe.pour";
   if (recipe.cautions.includes("stock_short")) return "recipe.stock_short";
   if (recipe.verdict === "out_of_band") return "recipe.nearest";
+  if (recipe.pours.some(({ kind }) => kind === "own_fluid")) return "recipe.lean_own";
   if (recipe.takeOut !== null)
     return plan.case.startsWith("rich") ? "recipe.rich_out" : "recipe.lean_out";
   if (recipe.verdict === "in_band" && plan.case === "lean_low") return "recipe.lean_band";
