@@ -173,10 +173,11 @@ def standings(
     known = [e for e in sorted(entries, key=lambda e: e.place) if e.usable]
     groups = _groups(known, open_lines, left_out)
     found = []
+    nothing: list[Entry] = []
     for entry in known:
         if entry.kind in AMENDING:
             continue
-        standing = _amended(entry, groups.get(entry.id, []), open_lines)
+        standing = _amended(entry, groups.get(entry.id, nothing), open_lines)
         if entry.hash in open_lines or entry.hash in left_out:
             name = "disputed" if entry.hash in open_lines else "left_out"
             plain = (entry.machine, entry.measured_at, entry.measured_s, entry.body)
