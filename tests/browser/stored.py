@@ -5,7 +5,6 @@ from typing import Any, Protocol
 
 from playwright.sync_api import Page
 
-from tests.browser.server import Server
 from tests.properties.asking import ask
 
 LATER = "2100-01-01T00:00:00+00:00"
