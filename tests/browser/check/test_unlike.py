@@ -26,7 +26,8 @@ SAVE_AT_ONCE = """() => new Promise((done) => {
     done();
   });
   look.observe(document.body, { subtree: true, childList: true, characterData: true });
-  [...document.querySelectorAll("button.key")].find(({ textContent }) => textContent === "0").click();
+  const keys = [...document.querySelectorAll("button.key")];
+  keys.find(({ textContent }) => textContent === "0").click();
 })"""
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
