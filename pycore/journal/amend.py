@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from pycore.journal.entry import Entry
@@ -26,7 +26,8 @@ class Standing:
     standing: ``as_written``, ``corrected``, ``withdrawn``, ``conflict``, ``disputed`` (one of a
     fork that is open), ``left_out`` (one of a fork that was decided). by: ids of the corrections
     and withdrawals about it that count, or that contradict one another. content: of a withdrawn
-    entry what it said last.
+    entry what it said last. place and kind: those of the entry itself, which no correction moves;
+    they stand here because every pass over a log asks for them.
     """
 
     entry: Entry
@@ -36,16 +37,12 @@ class Standing:
     measured_s: int
     content: dict[str, Any]
     by: tuple[str, ...] = ()
+    place: tuple[str, int, str] = field(init=False, repr=False, compare=False)
+    kind: str = field(init=False, repr=False, compare=False)
 
-    @property
-    def place(self) -> tuple[str, int, str]:
-        """The place of the entry itself: a correction does not move it."""
-        return self.entry.place
-
-    @property
-    def kind(self) -> str:
-        """The entry's kind."""
-        return self.entry.kind
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "place", self.entry.place)
+        object.__setattr__(self, "kind", self.entry.kind)
 
     @property
     def id(self) -> str:
@@ -173,10 +170,11 @@ def standings(
     known = [e for e in sorted(entries, key=lambda e: e.place) if e.usable]
     groups = _groups(known, open_lines, left_out)
     found = []
+    nothing: list[Entry] = []
     for entry in known:
         if entry.kind in AMENDING:
             continue
-        standing = _amended(entry, groups.get(entry.id, []), open_lines)
+        standing = _amended(entry, groups.get(entry.id, nothing), open_lines)
         if entry.hash in open_lines or entry.hash in left_out:
             name = "disputed" if entry.hash in open_lines else "left_out"
             plain = (entry.machine, entry.measured_at, entry.measured_s, entry.body)

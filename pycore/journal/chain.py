@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Callable, Collection, Hashable, Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator
 from dataclasses import dataclass
-from itertools import groupby
+from itertools import pairwise
 
 from pycore.journal.entry import Entry
 from pycore.journal.file import Head
@@ -55,32 +55,45 @@ class Chains:
         return bool(self.forks or self.breaks)
 
 
-def _twins(entries: Iterable[Entry], key: Callable[[Entry], Hashable]) -> Iterator[tuple[str, ...]]:
-    """Hashes of the lines that share a key; lines without one (empty) do not count.
+# What is made for every line, and kept, makes long logs slow: the garbage collector walks it all.
 
-    Lists are made only for those few: one for every line is what makes long logs slow.
-    """
-    first: dict[Hashable, Entry] = {}
-    twins: dict[Hashable, list[str]] = {}
+
+def _numbers_twice(ordered: tuple[Entry, ...]) -> Iterator[list[Entry]]:
+    """Lines of one log under one number; those without a number do not count."""
+    twins: list[Entry] = []
+    for before, entry in pairwise(ordered):
+        if entry.seq and entry.seq == before.seq and entry.log == before.log:
+            twins = twins or [before]
+            twins.append(entry)
+        elif twins:
+            yield twins
+            twins = []
+    if twins:
+        yield twins
+
+
+def _ids_twice(entries: tuple[Entry, ...]) -> Iterable[list[Entry]]:
+    """Lines under one id; those without one do not count."""
+    first: dict[str, Entry] = {}
+    twins: dict[str, list[Entry]] = {}
     for entry in entries:
-        name = key(entry)
-        if not name:
-            continue
-        known = first.setdefault(name, entry)
-        if known is not entry:
-            twins.setdefault(name, [known.hash]).append(entry.hash)
-    return (tuple(sorted(hashes)) for hashes in twins.values())
+        known = first.setdefault(entry.id, entry)
+        if known is not entry and entry.id:
+            twins.setdefault(entry.id, [known]).append(entry)
+    return twins.values()
 
 
-def _forks(entries: tuple[Entry, ...]) -> tuple[Fork, ...]:
-    by_hash = {entry.hash: entry for entry in entries}
-    found = set()
-    for hashes in _twins(entries, lambda entry: (entry.log, entry.seq) if entry.seq else ""):
-        one = by_hash[hashes[0]]
-        found.add(Fork("number", one.log, one.seq, "", hashes))
-    for hashes in _twins(entries, lambda entry: entry.id):
-        found.add(Fork("id", "", 0, by_hash[hashes[0]].id, hashes))
-    return tuple(sorted(found, key=lambda fork: (fork.log, fork.seq, fork.id)))
+def _hashes(twins: list[Entry]) -> tuple[str, ...]:
+    return tuple(sorted(entry.hash for entry in twins))
+
+
+def _forks(ordered: tuple[Entry, ...]) -> tuple[Fork, ...]:
+    numbers = (
+        Fork("number", twins[0].log, twins[0].seq, "", _hashes(twins))
+        for twins in _numbers_twice(ordered)
+    )
+    ids = (Fork("id", "", 0, twins[0].id, _hashes(twins)) for twins in _ids_twice(ordered))
+    return tuple(sorted({*numbers, *ids}, key=lambda fork: (fork.log, fork.seq, fork.id)))
 
 
 def _gaps(entries: tuple[Entry, ...], heads: Iterable[Head]) -> tuple[Gap, ...]:
@@ -104,18 +117,18 @@ def _gaps(entries: tuple[Entry, ...], heads: Iterable[Head]) -> tuple[Gap, ...]:
 
 def _breaks(ordered: tuple[Entry, ...]) -> tuple[Break, ...]:
     found: list[Break] = []
-    before_log, before_seq, before = "", 0, frozenset[str]()
-    for (log, seq), group in groupby(ordered, key=lambda entry: (entry.log, entry.seq)):
-        lines = list(group)
-        follows = log == before_log and seq == before_seq + 1
-        found += [
-            Break(log, seq, entry.hash)
-            for entry in lines
-            # Schema 1 had no chain, and a newer line's own may be told in another way.
-            if follows and entry.prev and entry.prev not in before
-        ]
-        before_log, before_seq = log, seq
-        before = frozenset(entry.hash for entry in lines)
+    log, seq = "", 0
+    before: list[str] | None = None
+    here: list[str] = []
+    for entry in ordered:
+        if entry.seq != seq or entry.log != log:
+            follows = entry.seq == seq + 1 and entry.log == log
+            before, here = here if follows else None, []
+            log, seq = entry.log, entry.seq
+        here.append(entry.hash)
+        # Schema 1 had no chain, and a newer line's own may be told in another way.
+        if before is not None and entry.prev and entry.prev not in before:
+            found.append(Break(log, seq, entry.hash))
     return tuple(found)
 
 

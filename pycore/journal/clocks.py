@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 
 from pycore.journal.entry import Entry
@@ -25,17 +25,18 @@ class ClockFlag:
 
 def _flags(
     entry: Entry, latest_s: int | None, offset_min: int | None, now_s: int | None
-) -> set[str]:
-    flags = set(entry.clock_flags)
-    if entry.wall_s is None:
-        return flags
-    if latest_s is not None and entry.wall_s < latest_s:
-        flags.add("back")
-    if offset_min is not None and entry.offset_min != offset_min:
-        flags.add("zone")
-    if now_s is not None and entry.wall_s > now_s + AHEAD_S:
-        flags.add("future")
-    return flags
+) -> Collection[str]:
+    wall_s = entry.wall_s
+    if wall_s is None:
+        return frozenset(entry.clock_flags)
+    is_back = latest_s is not None and wall_s < latest_s
+    is_zone = offset_min is not None and entry.offset_min != offset_min
+    is_future = now_s is not None and wall_s > now_s + AHEAD_S
+    # Nearly every line: nothing is made for it.
+    if not (is_back or is_zone or is_future or entry.clock_flags):
+        return ()
+    seen = {"back": is_back, "zone": is_zone, "future": is_future}
+    return {*entry.clock_flags, *(flag for flag, holds in seen.items() if holds)}
 
 
 def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[ClockFlag, ...]:

@@ -20,9 +20,9 @@ def decisions(entries: Iterable[Entry], disputed: frozenset[str]) -> Decided:
     entries = list(entries)
     withdrawn = {e.body["retracts"] for e in entries if e.kind == "withdrawal" and e.usable}
     about: dict[str, list[Entry]] = defaultdict(list)
-    for entry in sorted(entries, key=lambda entry: entry.place):
-        usable = entry.usable and entry.hash not in disputed and entry.id not in withdrawn
-        if entry.kind == "decision" and usable:
+    told = [entry for entry in entries if entry.kind == "decision"]
+    for entry in sorted(told, key=lambda entry: entry.place):
+        if entry.usable and entry.hash not in disputed and entry.id not in withdrawn:
             for name in {*entry.body["use"], *entry.body["leave"]}:
                 about[name].append(entry)
 

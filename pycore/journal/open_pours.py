@@ -82,12 +82,11 @@ def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck
     ordered: the machine's entries in order. now_s: seconds since 1970. rests: whether the
     machine's state lets checks rest.
     """
-    due: Recheck | None = None
-    for entry in ordered:
+    for entry in reversed(ordered):
         if "recheck_due_at" in entry.content:
             due_at = entry.content["recheck_due_at"]
             overdue = moment_of(due_at, "recheck_due_at")[0] < now_s
-            due = Recheck(entry.id, due_at, overdue and not rests, rests)
-        elif _ends_recheck(entry):
-            due = None
-    return due
+            return Recheck(entry.id, due_at, overdue and not rests, rests)
+        if _ends_recheck(entry):
+            return None
+    return None

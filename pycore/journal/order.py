@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from operator import attrgetter
 from typing import Protocol, TypeVar
 
 # Two phones' clocks are not trusted to put entries in order that lie closer together than this.
@@ -23,6 +24,7 @@ class Placed(Protocol):
 
 
 P = TypeVar("P", bound=Placed)
+_place = attrgetter("place")
 
 
 @dataclass(frozen=True)
@@ -43,17 +45,19 @@ def in_order(entries: Iterable[P]) -> list[P]:
 
     An entry that was written down late stands after its log's entries before it.
     """
+    ordered = sorted(entries, key=_place)
     reached: dict[str, int] = {}
-    keyed = []
-    for entry in sorted(entries, key=lambda entry: entry.place):
-        log = entry.place[0]
-        reached[log] = max(reached.get(log, entry.measured_s), entry.measured_s)
-        keyed.append(((reached[log], entry.place), entry))
-    return [entry for _, entry in sorted(keyed, key=lambda pair: pair[0])]
+    reached_s = []
+    for entry in ordered:
+        log, measured_s = entry.place[0], entry.measured_s
+        reached[log] = at_s = max(reached.get(log, measured_s), measured_s)
+        reached_s.append(at_s)
+    # A sort keeps the order of equals. Numbers are no work for the garbage collector; pairs are.
+    return [ordered[n] for n in sorted(range(len(ordered)), key=reached_s.__getitem__)]
 
 
 def latest(
-    entries: Sequence[Placed],
+    entries: Iterable[Placed],
     flagged: frozenset[str],
     decided: Callable[[frozenset[str]], frozenset[str] | None],
 ) -> Latest | None:
@@ -64,8 +68,11 @@ def latest(
     has ``decided`` for exactly one of them.
     """
     lasts: dict[str, Placed] = {}
-    for entry in sorted(entries, key=lambda entry: entry.place):
-        lasts[entry.place[0]] = entry
+    for entry in entries:
+        place = entry.place
+        known = lasts.get(place[0])
+        if known is None or known.place <= place:
+            lasts[place[0]] = entry
     if not lasts:
         return None
     ranked = sorted(lasts.values(), key=lambda entry: (-entry.measured_s, entry.place))

@@ -130,7 +130,8 @@ class _Finder:
         found = latest(used, self.flagged, self.decided)
         if found is None:
             return None
-        by_hash = {entry.entry.hash: entry for entry in used}
+        named = {found.hash, *found.others}
+        by_hash = {entry.entry.hash: entry for entry in used if entry.entry.hash in named}
         first = by_hash[found.hash]
         others = [by_hash[other] for other in found.others]
         doubtful = (entry for entry in entries if entry.is_in_doubt)
@@ -149,19 +150,22 @@ def _starts_anew(entry: Standing) -> bool:
     """Whether what was poured before is in a later dip or reading, or gone with the old charge."""
     is_emptied = entry.kind == "clean_out" and entry.content["finished"]
     # Only what measures has one of these fields.
-    return is_emptied or bool(entry.content.keys() & {"dip", "reading"})
+    return is_emptied or "dip" in entry.content or "reading" in entry.content
 
 
 def _since(ordered: list[Standing]) -> Since:
+    last = (place for place in range(len(ordered), 0, -1) if _starts_anew(ordered[place - 1]))
+    start = next(last, 0)
+    before = (ordered[place] for place in range(start - 1, -1, -1))
+    setup = next((entry for entry in before if entry.kind == "machine_set"), None)
+    usable_l = usable_of(setup.content["machine"] if setup else None)
     entries: list[Standing] = []
-    usable_l: float | None = None
     water_l = concentrate_l = 0.0
     buckets = unknown = 0
-    for entry in ordered:
+    # What was poured before is read no more: a long log has thousands of buckets.
+    for entry in ordered[start:]:
         if entry.kind == "machine_set":
             usable_l = usable_of(entry.content["machine"])
-        elif _starts_anew(entry):
-            entries, water_l, concentrate_l, buckets, unknown = [], 0.0, 0.0, 0, 0
         elif entry.kind in ("pour", "unknown_addition"):
             entries.append(entry)
             went = poured(entry.content.get("pours", ()), usable_l)
@@ -173,17 +177,18 @@ def _since(ordered: list[Standing]) -> Since:
 
 def of_this_charge(ordered: Sequence[Standing]) -> Sequence[Standing]:
     """Entries after the last clean-out: what was measured before is of another fluid."""
-    cleaned = [
-        place
-        for place, entry in enumerate(ordered)
-        if entry.kind == "clean_out" and entry.is_used and entry.content["finished"]
-    ]
-    return ordered[cleaned[-1] + 1 :] if cleaned else ordered
+    for place in range(len(ordered), 0, -1):
+        entry = ordered[place - 1]
+        if entry.kind == "clean_out" and entry.is_used and entry.content["finished"]:
+            return ordered[place:]
+    return ordered
 
 
 def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -> MachineNow:
-    ordered = in_order(entry for entry in entries if entry.is_used)
-    told = in_order(entry for entry in entries if entry.is_used or entry.is_in_doubt)
+    used = [entry for entry in entries if entry.is_used]
+    doubtful = [entry for entry in entries if entry.is_in_doubt]
+    ordered = in_order(used)
+    told = in_order([*used, *doubtful]) if doubtful else ordered
     measured = [entry for entry in of_this_charge(told) if entry.kind in _MEASURING]
     stated = [entry for entry in told if entry.kind == "machine_state"]
     # A tag whose only word is in doubt is not lost to the doubt.
@@ -199,7 +204,7 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
         open_pours=open_pours(ordered),
         recheck=due_recheck(ordered, now_s, rests),
         since=_since(ordered),
-        conflicts=tuple(sorted({entry.id for entry in entries if entry.is_in_doubt})),
+        conflicts=tuple(sorted({entry.id for entry in doubtful})),
         ordered=tuple(ordered),
     )
 
@@ -207,8 +212,9 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
 def _by(entries: Iterable[Standing], kind: str, find: _Finder) -> tuple[Found, ...]:
     """The latest setting of each fluid or instrument, by its id."""
     groups: dict[str, list[Standing]] = defaultdict(list)
+    setting = f"{kind}_set"
     for entry in entries:
-        if entry.kind == f"{kind}_set":
+        if entry.kind == setting:
             groups[entry.content[kind]].append(entry)
     found = (find.last(groups[identity]) for identity in sorted(groups))
     return tuple(one for one in found if one is not None)

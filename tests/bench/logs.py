@@ -19,7 +19,7 @@ from playwright.sync_api import Page, expect, sync_playwright
 from pycore.desk import handle
 from tests.browser.phone import Phone, heading, picture
 from tests.browser.server import Server
-from tests.browser.stored import blank_page
+from tests.browser.stored import Addressed, blank_page
 from tests.phones import LATHE, check, id_of, setup
 from tests.phones import Phone as Writer
 
@@ -62,8 +62,11 @@ def _answer(op: str, body: dict[str, Any]) -> dict[str, Any]:
     return result
 
 
-def rows_of(count: int) -> list[dict[str, Any]]:
-    """So many rows: the set-up of the wheel lathe, then checks as the app stores them."""
+def rows_of(count: int, first_s: int = 0, every_s: int = EVERY_S) -> list[dict[str, Any]]:
+    """So many rows: the set-up of the wheel lathe, then checks as the app stores them.
+
+    ``first_s`` is when the first was made, in seconds after the morning of the examples.
+    """
     writer = Writer("bench")
     machine = {"machine": setup()}
     shown = _answer("read_machine", machine)
@@ -71,16 +74,16 @@ def rows_of(count: int) -> list[dict[str, Any]]:
     said = {"assessment": _answer("plan_check", body)["assessment"]}
     for place in range(count):
         if place == 0:
-            writer.save("machine_set", machine, 0, LATHE, shown=shown)
+            writer.save("machine_set", machine, first_s, LATHE, shown=shown)
         else:
-            writer.save("check", body, place * EVERY_S, LATHE, shown=said)
+            writer.save("check", body, first_s + place * every_s, LATHE, shown=said)
     return [
         {"seq": seq, "id": id_of(f"bench {seq}"), "text": line}
         for seq, line in enumerate(writer.lines, 1)
     ]
 
 
-def fill(page: Page, server: Server, rows: list[dict[str, Any]]) -> None:
+def fill(page: Page, server: Addressed, rows: list[dict[str, Any]]) -> None:
     """Puts the rows into the phone's database before the app has opened it."""
     blank_page(page, server)
     page.evaluate(OPEN, id_of("log of bench"))

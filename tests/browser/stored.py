@@ -1,11 +1,10 @@
 """What is stored on the phone, seen from outside the app, and how to damage it."""
 
 import json
-from typing import Any
+from typing import Any, Protocol
 
 from playwright.sync_api import Page
 
-from tests.browser.server import Server
 from tests.properties.asking import ask
 
 LATER = "2100-01-01T00:00:00+00:00"
@@ -117,7 +116,15 @@ def put_checkpoint(page: Page, text: str | None) -> None:
     put_about(page, "first", text)
 
 
-def blank_page(page: Page, server: Server) -> None:
+class Addressed(Protocol):
+    """What has the app's address: any server."""
+
+    @property
+    def address(self) -> str:
+        """Ends with a slash."""
+
+
+def blank_page(page: Page, server: Addressed) -> None:
     """An empty page at the app's own address, from where its database can be made."""
     empty = "<!doctype html><title>Empty</title><link rel='icon' href='data:,'>"
     page.route(server.address, lambda route: route.fulfill(body=empty, content_type="text/html"))

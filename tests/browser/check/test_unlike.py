@@ -15,6 +15,21 @@ from tests.browser.walk import (
     start_check,
 )
 
+# Types the last digit, and saves as soon as the recipe stands there.
+SAVE_AT_ONCE = """() => new Promise((done) => {
+  const look = new MutationObserver(() => {
+    const save = [...document.querySelectorAll("button.main-action")]
+      .find(({ textContent }) => textContent === "Save and pour");
+    if (save === undefined) return;
+    look.disconnect();
+    save.click();
+    done();
+  });
+  look.observe(document.body, { subtree: true, childList: true, characterData: true });
+  const keys = [...document.querySelectorAll("button.key")];
+  keys.find(({ textContent }) => textContent === "0").click();
+})"""
+
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 
@@ -94,6 +109,20 @@ def test_on_one_screen_no_recipe_stands_before_the_answer(page: Page) -> None:
     expect(asked).to_contain_text("Last time 4.1")
     asked.get_by_role("button", name="Keep").click()
     expect_recipe(page)
+
+
+def test_on_one_screen_save_asks_the_log_where_it_was_not_asked_yet(page: Page) -> None:
+    checked_once(page)
+    begin_one_screen(page)
+    press(page, "Nothing unusual")
+    field(page, "Dip").fill("248")
+    field(page, "Reading").fill("2.")
+    # Nobody is as quick: before the keys have rested, so before the log was asked.
+    page.evaluate(SAVE_AT_ONCE)
+    expect(result(page)).to_contain_text("unusual")
+    page.wait_for_timeout(1_000)
+    expect(heading(page)).to_have_text("The check on one screen")
+    assert len(entries(page, "check")) == 1
 
 
 def test_a_first_reading_far_from_the_target_is_asked_about(page: Page) -> None:

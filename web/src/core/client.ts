@@ -27,6 +27,11 @@ export type Answer<T> =
 export interface Question<Op extends keyof Operations> {
   readonly answer: ReadonlySignal<Answer<Operations[Op]["result"]> | null>;
   put(body: Operations[Op]["body"] | null): void;
+  /**
+   * Asks what will probably be put next, while the finger is still on the key. `answer` stays as it is; the
+   * reply serves that very body, if it is put next, and nothing else.
+   */
+  readonly ahead: (body: Operations[Op]["body"]) => void;
 }
 
 export interface Core {
@@ -59,7 +64,8 @@ export function startCore(): Core {
     ask,
     question(op) {
       questions += 1;
-      return liveQuestion(op, ask, `question ${questions}`);
+      const slot = `question ${questions}`;
+      return liveQuestion((body, part) => line.ask(op, body, `${slot}${part}`, true));
     },
     restart: () => {
       line.restart();
@@ -67,13 +73,23 @@ export function startCore(): Core {
   };
 }
 
+/** A question that was asked before it was put. */
+interface Early<T> {
+  readonly key: string;
+  readonly reply: Promise<Answer<T>>;
+  got: Answer<T> | null;
+}
+
+/** A worker that was lost, or a question that was dropped, has said nothing about the body. */
+const isReply = (got: Answer<unknown> | null): boolean =>
+  got?.kind === "ok" || got?.kind === "error";
+
 function liveQuestion<Op extends keyof Operations>(
-  op: Op,
-  ask: Core["ask"],
-  slot: string,
+  ask: (body: Operations[Op]["body"], part: string) => Promise<Answer<Operations[Op]["result"]>>,
 ): Question<Op> {
   const answer = signal<Answer<Operations[Op]["result"]> | null>(null);
   let turn = 0;
+  let early: Early<Operations[Op]["result"]> | null = null;
   return {
     answer,
     put(body) {
@@ -81,8 +97,28 @@ function liveQuestion<Op extends keyof Operations>(
       const mine = turn;
       answer.value = null;
       if (body === null) return;
-      void ask(op, body, slot).then((got) => {
+      const known = early?.key === JSON.stringify(body) ? early : null;
+      early = null;
+      const got = known?.got ?? null;
+      if (isReply(got)) {
+        // Drawn together with the digit.
+        answer.value = got;
+        return;
+      }
+      const reply = known?.reply.then((got) =>
+        isReply(got) || mine !== turn ? got : ask(body, ""),
+      );
+      void (reply ?? ask(body, "")).then((got) => {
         if (mine === turn) answer.value = got;
+      });
+    },
+    ahead(body) {
+      const key = JSON.stringify(body);
+      if (early?.key === key) return;
+      const mine: Early<Operations[Op]["result"]> = { key, reply: ask(body, " ahead"), got: null };
+      early = mine;
+      void mine.reply.then((got) => {
+        mine.got = got;
       });
     },
   };
@@ -102,7 +138,7 @@ class Line {
     this.#start();
   }
 
-  ask<T>(op: string, body: unknown, slot: string | undefined): Promise<Answer<T>> {
+  ask<T>(op: string, body: unknown, slot?: string, isLive = false): Promise<Answer<T>> {
     this.#asked += 1;
     const id = String(this.#asked);
     return new Promise((resolve) => {
@@ -112,7 +148,7 @@ class Line {
         settle({ kind: "down", reason: this.phase.value.reason });
         return;
       }
-      this.#queue.add({ id, text, slot, settle });
+      this.#queue.add({ id, text, slot, isLive, settle });
       void this.#next();
     });
   }

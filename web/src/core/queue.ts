@@ -4,10 +4,12 @@ export interface Waiting {
   readonly id: string;
   readonly text: string;
   readonly slot: string | undefined;
+  /** Asked while somebody types: it goes before what can wait. */
+  readonly isLive: boolean;
   readonly settle: (answer: Answer<unknown>) => void;
 }
 
-/** Questions in the order in which they were asked; of each slot only the newest is wanted. */
+/** Questions in the order in which they were asked, live ones first; of each slot only the newest is wanted. */
 export class Queue {
   #waiting: Waiting[] = [];
   #asked: Waiting | null = null;
@@ -24,8 +26,10 @@ export class Queue {
   /** The next question, unless one is still being answered. */
   take(): Waiting | null {
     if (this.#asked !== null) return null;
-    this.#asked = this.#waiting.shift() ?? null;
-    return this.#asked;
+    const next = this.#waiting.find(({ isLive }) => isLive) ?? this.#waiting[0] ?? null;
+    this.#waiting = this.#waiting.filter((question) => question !== next);
+    this.#asked = next;
+    return next;
   }
 
   /** Settles the question that was taken; one that was dropped meanwhile stays dropped. */

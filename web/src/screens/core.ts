@@ -20,6 +20,17 @@ export function useAnswer<Op extends keyof Operations>(
   op: Op,
   body: Operations[Op]["body"] | null,
 ): Answer<Operations[Op]["result"]> | null {
+  return useAnswerAhead(op, body).answer;
+}
+
+/** The same, with a way to ask already for what the key under the finger will make of it. */
+export function useAnswerAhead<Op extends keyof Operations>(
+  op: Op,
+  body: Operations[Op]["body"] | null,
+): {
+  readonly answer: Answer<Operations[Op]["result"]> | null;
+  readonly ahead: (body: Operations[Op]["body"]) => void;
+} {
   const core = useCore();
   const question = useMemo(() => core.question(op), [core, op]);
   const key = body === null ? "" : JSON.stringify(body);
@@ -34,7 +45,7 @@ export function useAnswer<Op extends keyof Operations>(
     };
     // After Try again the same body is asked anew.
   }, [question, key, isFailed]);
-  return asked.current === key ? answer : null;
+  return { answer: asked.current === key ? answer : null, ahead: question.ahead };
 }
 
 /** The result alone, for drawings that stay empty while there is none. */

@@ -8,6 +8,8 @@ interface KeypadProps {
   readonly text: string;
   readonly sign: Sign;
   readonly onText: (text: string) => void;
+  /** A key is held that will make this text, unless the finger slides off. */
+  readonly onSoon?: ((text: string) => void) | undefined;
 }
 
 const DIGITS = ["1", "2", "3", "4", "5", "6", "7", "8", "9"] as const;
@@ -16,17 +18,20 @@ function Key({
   face,
   name,
   onPress,
+  onHold,
   quiet = false,
 }: {
   face: string;
   name?: string;
   onPress: () => void;
+  onHold: () => void;
   quiet?: boolean;
 }) {
   return (
     <button
       type="button"
       class={quiet ? "key key-quiet" : "key"}
+      onPointerDown={onHold}
       onClick={onPress}
       {...(name === undefined ? {} : { "aria-label": name })}
     >
@@ -35,35 +40,27 @@ function Key({
   );
 }
 
-export function Keypad({ text, sign, onText }: KeypadProps) {
-  const put = (more: string) => () => {
-    onText(text + more);
-  };
+export function Keypad({ text, sign, onText, onSoon }: KeypadProps) {
+  const making = (next: string) => ({
+    onPress: () => {
+      onText(next);
+    },
+    onHold: () => {
+      onSoon?.(next);
+    },
+  });
   return (
     <div class="keypad" role="group" aria-label={say("keys.name")}>
       {DIGITS.map((digit) => (
-        <Key key={digit} face={digit} onPress={put(digit)} />
+        <Key key={digit} face={digit} {...making(text + digit)} />
       ))}
       {sign === "decimal" ? (
-        <Key face={DECIMAL_SIGN} name={say("keys.decimal")} onPress={put(DECIMAL_SIGN)} />
+        <Key face={DECIMAL_SIGN} name={say("keys.decimal")} {...making(text + DECIMAL_SIGN)} />
       ) : (
-        <Key
-          face={say("keys.clear")}
-          quiet
-          onPress={() => {
-            onText("");
-          }}
-        />
+        <Key face={say("keys.clear")} quiet {...making("")} />
       )}
-      <Key face="0" onPress={put("0")} />
-      <Key
-        face="⌫"
-        name={say("keys.delete")}
-        quiet
-        onPress={() => {
-          onText(text.slice(0, -1));
-        }}
-      />
+      <Key face="0" {...making(`${text}0`)} />
+      <Key face="⌫" name={say("keys.delete")} quiet {...making(text.slice(0, -1))} />
     </div>
   );
 }

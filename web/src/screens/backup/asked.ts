@@ -16,6 +16,13 @@ export function storedLog(): { readonly lines: string[]; readonly heads: LogHead
   };
 }
 
+let slots = 0;
+/** Of one place on a page: its newer question takes the place of the older one. */
+function newSlot(): string {
+  slots += 1;
+  return `about the log ${slots}`;
+}
+
 /** The answer to the question named `about`; null until it is there. A null body asks nothing. */
 export function useAnswer<Op extends keyof Operations>(
   op: Op,
@@ -23,6 +30,7 @@ export function useAnswer<Op extends keyof Operations>(
   make: () => Operations[Op]["body"] | null,
 ): Answer<Operations[Op]["result"]> | null {
   const core = useCore();
+  const [slot] = useState(newSlot);
   const isFailed = core.phase.value.kind === "failed";
   const [got, setGot] = useState<{
     readonly about: string;
@@ -32,7 +40,8 @@ export function useAnswer<Op extends keyof Operations>(
     let isOld = false;
     const body = make();
     if (body === null) return undefined;
-    void core.ask(op, body).then((answer) => {
+    // The log takes long: what nobody waits for any more is not worked out.
+    void core.ask(op, body, slot).then((answer) => {
       if (!isOld) setGot({ about, answer });
     });
     return () => {

@@ -1,4 +1,5 @@
 // What the log says of a machine before something is added.
+import { useEffect, useState } from "preact/hooks";
 import type { Answer, Core } from "../../core/client";
 import type { Doubt, LookBackBody, LookBackResult } from "../../core/messages";
 import { lines, load } from "../../store/log/journal";
@@ -49,31 +50,66 @@ export async function doubtsByLog(
 export interface LevelChange {
   /** Null where nothing can be said: no dip, no earlier one, or no answer. */
   readonly found: LookBackResult | null;
-  /** Whether the answer is still to come. */
+  /** Whether the answer about the level is still to come. */
   readonly isOpen: boolean;
+  /** The same about the reading. */
+  readonly isReadingOpen: boolean;
 }
 
-/** The page on which a number is being typed; null on every other one. */
-export type Typing = "dip" | "reading" | null;
+/** What is typed on a page: one of the two numbers, either of them, or neither. */
+export type Typing = "dip" | "reading" | "both" | null;
+
+/** The keys have rested by then, and most people type on sooner: chosen, not measured. */
+const KEYS_REST_MS = 500;
+
+/** Whether `text` has stood for so long, or from the beginning. */
+function useStood(text: string): boolean {
+  const [stood, setStood] = useState(text);
+  useEffect(() => {
+    if (stood === text) return undefined;
+    const timer = setTimeout(() => {
+      setStood(text);
+    }, KEYS_REST_MS);
+    return () => {
+      clearTimeout(timer);
+    };
+  }, [text, stood]);
+  return stood === text;
+}
+
+/** The answer about one of the numbers, once nobody types it any more. */
+function useMeasured(machine: MachineEntry, measured: Measured, typing: Typing, waits: boolean) {
+  const stood = useStood(JSON.stringify(measured));
+  const isHeldBack = waits || (typing === "both" && !stood);
+  const answer = useLookBack(machine, measured, isHeldBack);
+  return isHeldBack ? null : answer;
+}
+
+const resultOf = (answer: Answer<LookBackResult> | null): LookBackResult | null =>
+  answer?.kind === "ok" ? answer.result : null;
 
 /**
- * Of the dip and the reading of a walk. Where nobody has dipped before there is nothing to ask about the
- * level; while a number is typed nothing is asked about it, since the drawing that follows each digit would
- * wait for the log.
+ * Of the dip and the reading of a walk, each asked about alone: what the log says of one stays while the
+ * other is typed. Where nobody has dipped before there is nothing to ask about the level. While a number is
+ * typed nothing is asked about it, since the recipe that follows each digit would wait for the log.
  */
 export function useLevelChange(machine: MachineEntry, walk: Walk, typing: Typing): LevelChange {
   const typed = machine.body.machine;
   const isFirst = lastCheckWith(machine.machine, hasDip) === undefined;
   const isDipped = !isFirst && walk.dip.trim() !== "";
-  const isRead = typing !== "reading" && walk.reading.trim() !== "";
-  const measured = {
-    ...(isDipped ? { dip: dipTyped(typed, walk) } : {}),
-    ...(isRead ? { reading: readingTyped(typed, walk) } : {}),
+  const isRead = walk.reading.trim() !== "";
+  const waits = { dip: isFirst || typing === "dip", reading: !isRead || typing === "reading" };
+  const depth = isDipped ? { dip: dipTyped(typed, walk) } : {};
+  const shows = isRead ? { reading: readingTyped(typed, walk) } : {};
+  const dip = useMeasured(machine, depth, typing, waits.dip);
+  const read = useMeasured(machine, shows, typing, waits.reading);
+  const [level, doubted] = [resultOf(dip), resultOf(read)];
+  const found = level ?? doubted;
+  return {
+    found: found && { ...found, doubts: doubted?.doubts ?? [] },
+    isOpen: !isFirst && dip === null,
+    isReadingOpen: !waits.reading && read === null && load.value.kind === "ready",
   };
-  const waits = typing === "dip" || (isFirst && !isRead);
-  const answer = useLookBack(machine, measured, waits);
-  const found = !waits && answer?.kind === "ok" ? answer.result : null;
-  return { found, isOpen: !isFirst && (waits || answer === null) };
 }
 
 type Verdict = NonNullable<LookBackResult["level"]>["verdict"];

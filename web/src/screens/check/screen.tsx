@@ -115,6 +115,7 @@ function onward(machine: MachineEntry, from: CheckStep, since: LevelChange, to: 
 }
 
 function typingAt(place: string | undefined): Typing {
+  if (place === ALL) return "both";
   if (place === "reading") return place;
   return place === "dip" || place === "clean_side" ? "dip" : null;
 }

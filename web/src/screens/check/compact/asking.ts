@@ -1,5 +1,6 @@
 // Asking for the recipe while none stands there: every row tells what is wrong with it, and what is unusual
 // is asked once, as Continue does on the guided pages.
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { MachineEntry } from "../../../store/log/entry";
 import { assessBody, planBody, type Walk } from "../../../store/underway/walk";
 import { useCore } from "../../core";
@@ -47,4 +48,35 @@ export function useAsking({ machine, walk, change }: CheckProps): Gate {
     onPass: () => undefined,
     about: JSON.stringify({ ...walk, kept: [], prepared: null, missing: missing.length }),
   });
+}
+
+/**
+ * A press that comes before the log was asked about the reading asks it first, as Continue does on the guided
+ * pages. Where the reading is unlike the last one, nothing is done: the page tells it in a moment.
+ */
+export function useLogFirst({ machine, walk, since }: CheckProps, act: () => void) {
+  const core = useCore();
+  const [isAsking, setAsking] = useState(false);
+  // The page that was pressed may be gone by then.
+  const isHere = useRef(true);
+  useEffect(
+    () => () => {
+      isHere.current = false;
+    },
+    [],
+  );
+  const press = async (): Promise<void> => {
+    setAsking(true);
+    const found = openDoubts(await doubtsByLog(core, machine, walk), walk.kept);
+    if (!isHere.current) return;
+    setAsking(false);
+    if (found.length === 0) act();
+  };
+  return {
+    isAsking,
+    press: (): void => {
+      if (since.isReadingOpen) void press();
+      else act();
+    },
+  };
 }

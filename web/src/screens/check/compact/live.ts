@@ -9,7 +9,7 @@ import { assessBody, planBody, type Walk } from "../../../store/underway/walk";
 import { fieldFromPath } from "../../../words/fields";
 import { write } from "../../../words/numbers";
 import { say, startLarge } from "../../../words/say";
-import { useAnswer } from "../../core";
+import { useAnswer, useAnswerAhead } from "../../core";
 import { recipeOf, type Recipe } from "../recipe/chosen";
 import { dipName, dipSteps } from "../dip/level";
 import type { LevelChange } from "../lookback";
@@ -71,7 +71,10 @@ function recipeView(result: PlanCheckResult): View {
 
 type Found = Answer<{ doubts?: PlanCheckResult["doubts"] }> | null;
 
-/** Only answers to what stands in the fields now: an older one is null from the first key on. */
+/**
+ * Only answers to what stands in the fields now: an older one is null from the first key on. The recipe's
+ * own answer has read both numbers too and waits for neither of the rows'.
+ */
 function viewOf(
   missing: readonly Missing[],
   parts: readonly Found[],
@@ -79,7 +82,7 @@ function viewOf(
   byLog: readonly Doubt[],
   kept: readonly string[],
 ): View {
-  const all = [...parts, plan];
+  const all = [plan, ...parts];
   if (all.some((answer) => answer?.kind === "down")) return { kind: "down" };
   if (missing.length > 0)
     return {
@@ -89,8 +92,7 @@ function viewOf(
     };
   const refusal = all.find((answer) => answer?.kind === "error");
   if (refusal?.kind === "error") return refused(refusal.error);
-  if (plan?.kind !== "ok" || parts.some((answer) => answer?.kind !== "ok"))
-    return { kind: "waiting" };
+  if (plan?.kind !== "ok") return { kind: "waiting" };
   const doubts = all.flatMap((answer) =>
     answer?.kind === "ok" ? (answer.result.doubts ?? []) : [],
   );
@@ -105,6 +107,11 @@ export function useLive(machine: MachineEntry, walk: Walk, { found }: LevelChang
   const missing = missingOf(machine, walk);
   const isDipped = walk.dip.trim() !== "";
   const isRead = walk.reading.trim() !== "";
+  // Asked first: the rows can wait for the recipe.
+  const { answer: plan, ahead } = useAnswerAhead(
+    "plan_check",
+    missing.length === 0 ? planBody(typed, walk) : null,
+  );
   const dip = useAnswer(
     "assess_sump",
     isDipped ? assessBody(typed, walk, { dip: true, reading: false }) : null,
@@ -113,9 +120,12 @@ export function useLive(machine: MachineEntry, walk: Walk, { found }: LevelChang
     "assess_sump",
     isRead ? assessBody(typed, walk, { dip: false, reading: true }) : null,
   );
-  const plan = useAnswer("plan_check", missing.length === 0 ? planBody(typed, walk) : null);
   return {
     missing,
+    /** A key is held that will make this of the walk. */
+    soon: (next: Walk): void => {
+      if (missingOf(machine, next).length === 0) ahead(planBody(typed, next));
+    },
     level: dip?.kind === "ok" ? dip.result : null,
     strength: reading?.kind === "ok" ? reading.result : null,
     view: viewOf(missing, [dip, reading], plan, found?.doubts ?? [], walk.kept),

@@ -21,7 +21,7 @@ import { useSaving } from "../save";
 import { LeakFirst } from "../since";
 import type { CheckProps } from "../steps";
 import { ZeroNotes } from "../reading/zeronotes";
-import { useAsking } from "./asking";
+import { useAsking, useLogFirst } from "./asking";
 import { LookRow, SideKeys } from "./beside";
 import { isDepth, Keys } from "./keys";
 import { LOOK_PATH, PATHS, useLive, type Live, type View } from "./live";
@@ -36,11 +36,16 @@ function ReadyAction({ props, view }: { props: CheckProps; view: Ready }) {
   const onward = isPoured ? (["pour"] as const) : ([] as const);
   const { machine, walk } = props;
   const { saving, press } = useSaving(machine, walk, view.result, undefined, onward);
+  const asking = useLogFirst(props, press);
   const word = isPoured && saving.kind === "open" ? say("compact.pour") : saveWord(saving);
   return (
     <>
       <NotSaved saving={saving} />
-      <MainAction onPress={press} about={word} busy={saving.kind === "saving"}>
+      <MainAction
+        onPress={asking.press}
+        about={word}
+        busy={asking.isAsking || saving.kind === "saving"}
+      >
         {word}
       </MainAction>
     </>
@@ -167,7 +172,8 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
   const { row, doubted, setChosen } = useActive(rows, gate);
   const [parts, setParts] = useState(false);
   const isParts = parts && row !== undefined && isDepth(row);
-  const notes = useZeroNotes(props, live.strength);
+  const { soon, strength } = live;
+  const notes = useZeroNotes(props, strength);
   const choose = (name: RowName): void => {
     setChosen(name);
     setParts(false);
@@ -201,7 +207,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
         <Doubted props={props} gate={gate} row={doubted} />
       ) : (
         <div class={isParts ? "depth-keys" : "compact-keys"}>
-          <Keys {...{ machine, walk, change, row }} parts={isParts} onParts={setParts} />
+          <Keys {...{ machine, walk, change, row, soon }} parts={isParts} onParts={setParts} />
           {isParts ? null : <SideKeys machine={machine} walk={walk} />}
         </div>
       )}

@@ -7,12 +7,13 @@ interface PadProps {
   readonly unit: Unit;
   readonly text: string;
   readonly onText: (text: string) => void;
+  readonly onSoon?: (text: string) => void;
   /** Whether the sixteenths are tapped now. */
   readonly parts: boolean;
 }
 
 /** Millimetres are whole; inches come in two taps, first whole ones and then sixteenths. */
-export function DepthPad({ unit, text, onText, parts }: PadProps) {
+export function DepthPad({ unit, text, onText, onSoon, parts }: PadProps) {
   const inches = unit === "in" ? splitInches(text) : null;
   if (unit === "in" && parts) {
     const onPart = (part: string): void => {
@@ -20,16 +21,18 @@ export function DepthPad({ unit, text, onText, parts }: PadProps) {
     };
     return <Sixteenths chosen={inches === null ? null : inches.part || "0"} onPart={onPart} />;
   }
-  const onKeys = (typed: string): void => {
-    onText(
-      inches === null || typed === "" ? typed : joinInches({ whole: typed, part: inches.part }),
-    );
-  };
+  const made = (typed: string): string =>
+    inches === null || typed === "" ? typed : joinInches({ whole: typed, part: inches.part });
   return (
     <Keypad
       text={inches === null ? text : inches.whole}
       sign={unit === "mm" || unit === "in" ? "whole" : "decimal"}
-      onText={onKeys}
+      onText={(typed) => {
+        onText(made(typed));
+      }}
+      onSoon={(typed) => {
+        onSoon?.(made(typed));
+      }}
     />
   );
 }

@@ -42,7 +42,7 @@ export interface RecheckProps {
 }
 
 /** The second reading comes with what was just poured: nothing is asked about. */
-const NOTHING_SINCE = { found: null, isOpen: false };
+const NOTHING_SINCE = { found: null, isOpen: false, isReadingOpen: false };
 
 function Leave({ id }: { readonly id: string }) {
   useEffect(() => {
