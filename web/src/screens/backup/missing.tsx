@@ -41,8 +41,20 @@ export function MissingScreen() {
   };
   if (lacking.value.length === 0)
     return (
-      <Page title={say("missing.title")} onBack={onBack}>
-        <p>{say("missing.none")}</p>
+      <Page
+        title={say("missing.none")}
+        onBack={onBack}
+        action={
+          <MainAction
+            onPress={() => {
+              go();
+            }}
+          >
+            {say("takein.back")}
+          </MainAction>
+        }
+      >
+        <p>{say("foot.where")}</p>
       </Page>
     );
   return (

@@ -201,7 +201,9 @@ function ShownAtFirst({ entry }: { readonly entry: CheckEntry }) {
   const first: CheckEntry = { ...was, place: entry.place };
   return (
     <details class="fold">
-      <summary>{say("amend.at_first")}</summary>
+      <summary>
+        <span class="fold-word">{say("amend.at_first")}</span>
+      </summary>
       <Facts facts={[...inputsOf(first), ...lookFacts(first)]} />
       <Recipe entry={first} />
     </details>
