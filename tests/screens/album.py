@@ -18,7 +18,11 @@ THEMES: tuple[Theme, ...] = ("light", "dark")
 # A page has settled once pycore has answered; what it still waits for is seen on the picture.
 SETTLE_MS = 400
 # The action that stays in sight would lie over what stands below it on a long picture.
-AT_THE_END = ".actions-stay { position: static; }"
+PLACE = """
+(place) => document.querySelectorAll(".actions-stay").forEach((one) => {
+  one.style.position = place;
+})
+"""
 SHEET_PX, TILE_PX, TILE_HIGH_PX = 1960, 180, 460
 
 
@@ -40,7 +44,9 @@ class Album:
         for theme in THEMES:
             page.emulate_media(color_scheme=theme)
             path = FOLDER / f"{self.language}-{theme}-{self.names[-1]}.png"
-            page.screenshot(path=path, full_page=True, animations="disabled", style=AT_THE_END)
+            page.evaluate(PLACE, "static")
+            page.screenshot(path=path, full_page=True, animations="disabled")
+            page.evaluate(PLACE, "")
             found = [*faint(page), *broken(page)]
             self.wrong += [f"{self.names[-1]} {theme} {one}" for one in found]
         self.wrong += [f"{self.names[-1]} {found}" for found in [*measured(page), *torn(page)]]

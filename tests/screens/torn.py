@@ -4,24 +4,24 @@ from __future__ import annotations
 
 from playwright.sync_api import Page
 
-# A word on two lines without a hyphen; what a phone's list cannot show whole; a step and a way to
-# the other mode that do not stand beside each other.
+# A word on two lines without a hyphen: a headless Chromium has no dictionary to set one by. What a
+# phone's list cannot show whole. A step and a way to the other mode that are not side by side.
 _TORN = r"""
 () => {
   const torn = [];
   const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
     const block = node.parentElement;
-    if (block.closest("svg, script, noscript, .only-spoken, .code, .versions") !== null) continue;
-    if (block.getClientRects().length === 0) continue;
-    const isHyphened = getComputedStyle(block).hyphens === "auto";
+    if (block.closest("svg, script, noscript, .only-spoken, pre, .versions") !== null) continue;
+    // What is drawn on one pixel is for a screen reader.
+    if (block.getClientRects().length === 0 || block.clientWidth === 1) continue;
     for (const { 0: word, index } of node.data.matchAll(/[\p{L}\p{N}]{2,}/gu)) {
       const range = document.createRange();
       range.setStart(node, index);
       range.setEnd(node, index + word.length);
       const tops = new Set([...range.getClientRects()]
         .filter(({ width }) => width > 0).map(({ top }) => Math.round(top)));
-      if (tops.size > 1 && !isHyphened) torn.push(`torn: ${word}`);
+      if (tops.size > 1) torn.push(`torn: ${word}`);
     }
   }
   const canvas = document.createElement("canvas").getContext("2d");

@@ -56,7 +56,9 @@ export function Rows({ rows }: { readonly rows: JudgeLookResult["rows"] }) {
         {rows.map(({ code, source }) => (
           <li key={code}>
             {rowSentence(code)}{" "}
-            <span class="note look-source">{say("look.source", { source: sourceWord(source) })}</span>
+            <span class="note look-source">
+              {say("look.source", { source: sourceWord(source) })}
+            </span>
           </li>
         ))}
       </ul>
