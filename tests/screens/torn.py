@@ -15,13 +15,13 @@ _TORN = r"""
     if (block.closest("svg, script, noscript, .only-spoken, pre, .versions") !== null) continue;
     // What is drawn on one pixel is for a screen reader.
     if (block.getClientRects().length === 0 || block.clientWidth === 1) continue;
-    for (const { 0: word, index } of node.data.matchAll(/[\p{L}\p{N}]{2,}/gu)) {
+    for (const { 0: word, index } of node.data.matchAll(/[\p{L}\p{N}\u00ad]{2,}/gu)) {
       const range = document.createRange();
       range.setStart(node, index);
       range.setEnd(node, index + word.length);
       const tops = new Set([...range.getClientRects()]
         .filter(({ width }) => width > 0).map(({ top }) => Math.round(top)));
-      if (tops.size > 1) torn.push(`torn: ${word}`);
+      if (tops.size > 1 && !word.includes("\u00ad")) torn.push(`torn: ${word}`);
     }
   }
   const canvas = document.createElement("canvas").getContext("2d");

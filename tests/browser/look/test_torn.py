@@ -13,8 +13,8 @@ WRONG = """
 """
 RIGHT = """
 <main style="font: 18px sans-serif; overflow-wrap: break-word">
-  <p style="width: 12rem">Chargennummer und Rück&shy;gängig</p>
-  <p style="width: 3rem" lang="de">Hoch&shy;druck DGUV-Regel</p>
+  <p style="width: 12rem">Chargennummer</p>
+  <p style="width: 4rem">Rück&shy;gängig DGUV-Regel</p>
   <select style="width: 14rem"><option>Keine Angabe</option></select>
 </main>
 <span class="top-step">Schritt 1 von 3</span> <a class="top-switch">Eine Seite</a>
