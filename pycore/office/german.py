@@ -11,16 +11,16 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "page": "Seite {n} von {total}",
         "corrected": "Korrigiert: Die 100-mm-Linie wurde {length} lang.",
         "check": (
-            "Mit 100 % drucken, nicht „An Seite anpassen“. Dann beide Linien messen. Ist die 100-mm-Linie nicht 100 mm lang, das der App sagen und neu drucken."
+            "Mit 100 % drucken, nicht „An Seite anpassen“. Dann beide Linien messen. Ist die 100-mm-Linie nicht 100 mm lang, das der App sagen und neu drucken."
         ),
         "check_short": (
-            "Mit 100 % drucken, nicht „An Seite anpassen“. Beide Linien müssen ihre volle Länge haben."
+            "Mit 100 % drucken, nicht „An Seite anpassen“. Beide Linien müssen ihre volle Länge haben."
         ),
         "machine": "Maschine",
         "code_is": "Code {code}",
         "small_numbers": "Kleine Zahlen: {unit}",
         "large_numbers": "Große Zahlen: {unit}",
-        "likely_within": "Die Mengen stimmen wohl auf {percent} %.",
+        "likely_within": "Die Mengen stimmen wohl auf {percent} %.",
         "full": "VOLL",
         "add": "FÜLLEN",
         "add_note": "Darunter passt ein Eimer mit {bucket}.",
@@ -59,7 +59,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "card_factor": "Faktor",
         "factor_chart": "nach Diagramm",
         "card_glass": "Gerät zeigt",
-        "card_full": "Voll-Marke",
+        "card_full": "Vollmarke",
         "card_circuit": "Ganzer Kreislauf",
         "card_calibrated": "Tank vermessen",
         "target_of": "{low} bis {high}, Ziel {aim}",

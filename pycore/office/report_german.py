@@ -45,16 +45,16 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "until": "bis {time}",
         "said_by": "von {by}",
         "strength_chart": "Konzentration von {name}, Volumenprozent",
-        "level_chart": "KSS im Tank von {name}, Liter; die Oberkante des Bandes ist die Voll-Marke",
+        "level_chart": "KSS im Tank von {name}, Liter; die Oberkante des Bandes ist die Vollmarke",
         "strength_head": "Konzentration, %",
         "level_head": "Im Tank, L",
         "chart_key": "Sollbereich an diesem Tag",
         "rest_key": "in Ruhe oder gesperrt",
         "doubt_key": "wahrscheinlicher Bereich der Messung",
-        "readings": "Messungen: {n}, davon im Sollbereich {inside} ({percent} %).",
+        "readings": "Messungen: {n}, davon im Sollbereich {inside} ({percent} %).",
         "no_readings": "Keine Messung in diesem Prüfbuch.",
         "poured_machine": (
-            "Eingefüllt laut Prüfbuch: Eimer {buckets}, Wasser {water} L, Konzentrat {concentrate} L."
+            "Eingefüllt laut Prüfbuch: Eimer {buckets}, Wasser {water} L, Konzentrat {concentrate} L."
         ),
         "unknown": "Eimer, von denen niemand weiß, was darin war: {n}.",
         "unwritten": "Ohne Eintrag nachgefüllt: {n}.",

@@ -53,10 +53,10 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "chart_key": "range on that day",
         "rest_key": "at rest or stopped",
         "doubt_key": "likely range of the reading",
-        "readings": "Readings: {n}, of them in range {inside} ({percent} %).",
+        "readings": "Readings: {n}, of them in range {inside} ({percent} %).",
         "no_readings": "No reading in this log.",
         "poured_machine": (
-            "Poured as written down: buckets {buckets}, water {water} L, concentrate {concentrate} L."
+            "Poured as written down: buckets {buckets}, water {water} L, concentrate {concentrate} L."
         ),
         "unknown": "Buckets of which nobody knows what was in them: {n}.",
         "unwritten": "Poured without a record: {n}.",

@@ -17,9 +17,13 @@ _ESCAPES = str.maketrans(
 )
 
 
+# Not the no-break space: a number and its unit stay together where a line is wrapped.
+_GAP = re.compile(r"[^\S\u00a0\u202f]+")
+
+
 def printable(text: str) -> str:
     """The text in one line; a sign that cannot be printed shows as the replacement sign."""
-    return " ".join(_UNPRINTABLE.sub("\ufffd", text).split())
+    return _GAP.sub(" ", _UNPRINTABLE.sub("\ufffd", text)).strip()
 
 
 def escaped(text: str) -> str:

@@ -30,6 +30,7 @@ SAME_IN_GERMAN = {
     "practice.worked.volume", "print.A4", "print.Letter", "recipe.now", "sheet.bucket_strength",
     "sheet.code_is", "sheet.full_of", "sheet.made_by", "sheet.mix_makes", "sheet.zero",
     "shift.said", "shift.said_by", "shows.brix", "stock.in_unit", "told.state_why", "trend.ph",
+    "source_of.hse_cleaning_a_water_mix_fluid_sump",
     "trend.table_concentrate", "trend.table_not_known", "unit.1", "unit.Brix",
 }  # fmt: skip
 

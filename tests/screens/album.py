@@ -11,11 +11,18 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import PHONE_SIZE, PICTURES, Theme, heading
 from tests.screens.measure import broken, faint, measured
+from tests.screens.torn import torn
 
 FOLDER = PICTURES / "screens"
 THEMES: tuple[Theme, ...] = ("light", "dark")
 # A page has settled once pycore has answered; what it still waits for is seen on the picture.
 SETTLE_MS = 400
+# The action that stays in sight would lie over what stands below it on a long picture.
+PLACE = """
+(place) => document.querySelectorAll(".actions-stay").forEach((one) => {
+  one.style.position = place;
+})
+"""
 SHEET_PX, TILE_PX, TILE_HIGH_PX = 1960, 180, 460
 
 
@@ -37,10 +44,12 @@ class Album:
         for theme in THEMES:
             page.emulate_media(color_scheme=theme)
             path = FOLDER / f"{self.language}-{theme}-{self.names[-1]}.png"
+            page.evaluate(PLACE, "static")
             page.screenshot(path=path, full_page=True, animations="disabled")
+            page.evaluate(PLACE, "")
             found = [*faint(page), *broken(page)]
             self.wrong += [f"{self.names[-1]} {theme} {one}" for one in found]
-        self.wrong += [f"{self.names[-1]} {found}" for found in measured(page)]
+        self.wrong += [f"{self.names[-1]} {found}" for found in [*measured(page), *torn(page)]]
 
     def open(self, page: Page, place: str, name: str) -> None:
         """Goes to a place and takes it, unless the app leads elsewhere from there."""

@@ -12,7 +12,7 @@ OF_CHECK = [
 ABOUT_MACHINE = ["wrong", "wrong/wrong_drum", "clean-out", "trend", *OF_MACHINE]
 ABOUT_MACHINE += [
     "hand-over/show",
-    "print/bucket_scale",
+    "print/pail",
     "print/log_sheet",
     *(f"set-up/{step}" for step in SETUP),
 ]

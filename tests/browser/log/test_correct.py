@@ -81,7 +81,7 @@ def test_a_look_a_nitrite_and_the_floor_are_corrected_together(page: Page) -> No
     checked(page)
     open_entry(page, "reading 4.0")
     correct(page)
-    change(page, "Look and smell first")
+    change(page, "Look and smell")
     page.get_by_role("checkbox", name="Oil floats on it").check(force=True)
     press(page, "Continue")
     retype(page, "Nitrite", "8")

@@ -78,7 +78,7 @@ def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:
     assert facts(page) == []
     field(page, "Check at least every").fill("14")
     press(page, "Save to the log")
-    expect(heading(page)).not_to_have_text("How often here")
+    expect(heading(page)).not_to_have_text("How often to check and clean")
     start_at(page)
     expect(page.get_by_role("button", name=re.compile("Start"))).to_be_visible()
     expect(page.get_by_role("link", name="Wheel lathe").first).not_to_contain_text("Check due")
@@ -86,7 +86,7 @@ def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:
     expect(field(page, "Check at least every")).to_have_value("14")
     field(page, "Check at least every").fill("")
     press(page, "Save to the log")
-    expect(heading(page)).not_to_have_text("How often here")
+    expect(heading(page)).not_to_have_text("How often to check and clean")
     start_at(page)
     expect(page.get_by_role("link", name="Wheel lathe").first).to_contain_text("Check due since")
     typed = [fact["check_every_d"]["text"] for fact in facts(page)]

@@ -78,7 +78,7 @@ def test_what_others_poured_additive_and_note(page: Page) -> None:
     tell(page, "Additive put in")
     press(page, "Save to the log")
     expect(page.get_by_text("Write a few words first.")).to_be_visible()
-    field(page, "What").first.fill("Defoamer")
+    field(page, "Which additive").fill("Defoamer")
     field(page, "How much").fill("50")
     store(page)
     amount = {"text": "50", "unit": "mL"}

@@ -57,7 +57,7 @@ def test_chart_sentence_and_table_agree(phone: Phone, server: Server, theme: The
     look.seen.clear()
     look.kind = f"{theme}-trend-table"
     look(page)
-    page.get_by_role("link", name="How often here").click()
+    page.get_by_role("link", name="How often to check and clean").click()
     field(page, "Check at least").fill("0")
     press(page, "Save to the log")
     expect(page.get_by_role("main")).to_contain_text("between 1 and 365")

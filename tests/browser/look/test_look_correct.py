@@ -23,7 +23,7 @@ def test_pages_of_a_correction(phone: Phone, server: Server, theme: Theme) -> No
     change(page, "The stick touched")
     look(page)
     page.get_by_role("button", name="Back").click()
-    change(page, "Look and smell first")
+    change(page, "Look and smell")
     look(page)
     page.get_by_role("button", name="Back").click()
     change(page, "Reading")

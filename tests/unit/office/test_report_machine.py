@@ -94,7 +94,7 @@ def test_charts_hold_every_reading_and_the_band_of_its_day() -> None:
     assert shown.levels is not None
     # 300 of 440 mm of 198 L.
     assert shown.levels.marks[1].value == pytest.approx(135)
-    assert shown.said[0] == "Readings: 2, of them in range 2 (100 %)."
+    assert shown.said[0] == "Readings: 2, of them in range 2 (100\u00a0%)."
 
 
 def test_rest_is_drawn_from_its_start_to_its_end() -> None:

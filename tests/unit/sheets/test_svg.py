@@ -45,6 +45,14 @@ def test_unprintable_signs_are_seen() -> None:
     assert escaped("\t<'>") == " &lt;&#39;&gt;"
 
 
+def test_a_number_stays_with_its_unit_in_a_tidy_text() -> None:
+    # Printed sheets wrap a text at its spaces: "100" and "%" once came apart.
+    assert (
+        printable(" Print at\n100\u00a0%, 1\u202f000\u00a0mm ")
+        == "Print at 100\u00a0%, 1\u202f000\u00a0mm"
+    )
+
+
 def test_one_unit_is_one_millimetre() -> None:
     root = root_of(Drawing(188, 275.5).svg())
     assert (root.get("width"), root.get("height")) == ("188mm", "275.5mm")

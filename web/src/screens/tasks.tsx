@@ -34,7 +34,7 @@ const MINUTE_MS = 60_000;
 function earlyWords({ measured_at: last, body }: PourEntry): string | null {
   if (Date.parse(body.recheck_due_at ?? last) <= now_ms.value) return null;
   const minutes = Math.floor((now_ms.value - Date.parse(last)) / MINUTE_MS);
-  return sayCount("recheck.early", Math.max(0, minutes));
+  return minutes < 1 ? say("recheck.at_once") : sayCount("recheck.early", minutes);
 }
 
 /** "2 of 5 buckets poured"; null where no pour is open. */

@@ -1,5 +1,5 @@
 // Weekday and month name, never 03/04: that means two different days in two countries.
-import { LOCALE } from "./say";
+import { LOCALE, say } from "./say";
 
 const DAY = { weekday: "short", day: "numeric", month: "short" } as const;
 const CLOCK = { hour: "numeric", minute: "2-digit" } as const;
@@ -65,6 +65,7 @@ export function writeClock(iso: string): string {
 /** "3 days ago". A clock that was set back must not say "in 3 days" of something past. */
 export function writeAgo(iso: string, now: Date): string {
   const past = Math.max(0, now.getTime() - new Date(iso).getTime());
+  if (past < MINUTE_MS) return say("just_now");
   if (past < HOUR_MS) return relative.format(-Math.floor(past / MINUTE_MS), "minute");
   if (past < DAY_MS) return relative.format(-Math.floor(past / HOUR_MS), "hour");
   return relative.format(-Math.floor(past / DAY_MS), "day");

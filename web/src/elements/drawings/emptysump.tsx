@@ -15,7 +15,7 @@ const LEVEL = frame.top + 78;
 const INSIDE = frame.right - 12;
 const OUTSIDE = frame.right + 14;
 /** Wide enough for a letter of a bold, wide font. */
-const LETTER = 10;
+const LETTER = 11;
 
 const PARTS: readonly Part[] = [
   { key: "parts.rim", y: frame.top, from: frame.right + 4 },

@@ -35,16 +35,24 @@ export function MissingAlarm() {
   );
 }
 
+/** Who comes back here by an address when all is there again. */
+function NothingMissing({ onBack }: { readonly onBack: () => void }) {
+  return (
+    <Page
+      title={say("missing.none")}
+      onBack={onBack}
+      action={<MainAction onPress={onBack}>{say("takein.back")}</MainAction>}
+    >
+      <p>{say("foot.where")}</p>
+    </Page>
+  );
+}
+
 export function MissingScreen() {
   const onBack = (): void => {
     back();
   };
-  if (lacking.value.length === 0)
-    return (
-      <Page title={say("missing.title")} onBack={onBack}>
-        <p>{say("missing.none")}</p>
-      </Page>
-    );
+  if (lacking.value.length === 0) return <NothingMissing onBack={onBack} />;
   return (
     <Page
       title={say("missing.title")}

@@ -41,12 +41,21 @@ export function OldAndNew({ pairs }: { readonly pairs: readonly Pair[] }) {
   );
 }
 
-export function WhoFields({ id, draft }: { readonly id: string; readonly draft: Draft }) {
+/** Why and who. Where a reason was chosen above, this asks for more about it. */
+export function WhoFields({
+  id,
+  draft,
+  why = "amend.reason",
+}: {
+  readonly id: string;
+  readonly draft: Draft;
+  readonly why?: "amend.reason" | "amend.more";
+}) {
   return (
     <>
       <TextField
         id="amend-reason"
-        label={say("amend.reason")}
+        label={say(why)}
         number={false}
         text={draft.reason}
         onText={(reason) => {
@@ -78,7 +87,7 @@ function Follows({
   const before = "shown" in entry ? entry.shown : null;
   const pairs = outcomePairs(before, shown, "way" in entry ? entry.way : undefined);
   return (
-    <section>
+    <section class="amend-follows">
       <h2>{say("amend.follows")}</h2>
       <OldAndNew pairs={pairs} />
       {followsOf(entry).map((text) => (

@@ -139,7 +139,7 @@ function lookFields({ machine }: CheckEntry["body"], content: Content): readonly
     field(name, say(label), "number", { unit, quantity, isOptional: true });
   const warmth = unitAt(content, "temperature", warmthUnit(machine));
   return [
-    field("look", say("look.title"), "looks"),
+    field("look", say("compact.look"), "looks"),
     measured("ph", "look.ph", "ph", "1"),
     measured("nitrite", "look.nitrite", "nitrite_mg_l", "mg/L"),
     measured("dip_slide.germs", "look.germs", "dip_slide_cfu_ml", "CFU/mL"),

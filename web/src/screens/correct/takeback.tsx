@@ -101,7 +101,7 @@ export function TakeBackScreen({ entry }: { readonly entry: AnyEntry }) {
       <What entry={entry} />
       <div class="told-form">
         <Why id={entry.id} why={why ?? ""} isMissing={asked && why === undefined} />
-        <WhoFields id={entry.id} draft={draft} />
+        <WhoFields id={entry.id} draft={draft} why="amend.more" />
       </div>
     </Page>
   );

@@ -119,11 +119,26 @@ function Recipe({ entry }: { readonly entry: CheckEntry }) {
   );
 }
 
+/** What was given, row by row; what was left open in one sentence, not in a row for each. */
+function MachineFacts({ machine }: { readonly machine: MachineTyped }) {
+  const facts = machineFacts(machine);
+  const isOpen = ([, value]: Fact): boolean => value === say("facts.not_given");
+  const open = facts.filter(isOpen).map(([name]) => name);
+  return (
+    <>
+      <Facts facts={facts.filter((fact) => !isOpen(fact))} />
+      {open.length === 0 ? null : (
+        <p class="note">{say("facts.left_open", { what: open.join("; ") })}</p>
+      )}
+    </>
+  );
+}
+
 function SetUp({ machine, title }: { readonly machine: MachineTyped; readonly title: string }) {
   return (
     <section>
       <h2>{title}</h2>
-      <Facts facts={machineFacts(machine)} />
+      <MachineFacts machine={machine} />
     </section>
   );
 }
@@ -201,7 +216,9 @@ function ShownAtFirst({ entry }: { readonly entry: CheckEntry }) {
   const first: CheckEntry = { ...was, place: entry.place };
   return (
     <details class="fold">
-      <summary>{say("amend.at_first")}</summary>
+      <summary>
+        <span class="fold-word">{say("amend.at_first")}</span>
+      </summary>
       <Facts facts={[...inputsOf(first), ...lookFacts(first)]} />
       <Recipe entry={first} />
     </details>
@@ -233,7 +250,7 @@ export function EntryScreen({ id }: { readonly id: string }) {
         {entry.code === undefined ? null : (
           <p>{say("machine.code", { code: writeCode(entry.code) })}</p>
         )}
-        <Facts facts={machineFacts(machine)} />
+        <MachineFacts machine={machine} />
         <PourSteps test={entry.pour_test} />
         <Versions entry={entry} />
       </Page>

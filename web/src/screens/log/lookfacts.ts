@@ -16,7 +16,7 @@ export function lookFacts(entry: CheckEntry): readonly Fact[] {
   ] as const;
   const seen = look === undefined || isLookOnly(entry) ? "" : look.map(lookWord).join(", ");
   return [
-    ...(seen === "" ? [] : [[say("look.title"), seen] as const]),
+    ...(seen === "" ? [] : [[say("compact.look"), seen] as const]),
     ...measured.flatMap(([label, typed]) =>
       typed === undefined ? [] : [[say(label), writeTyped(typed)] as const],
     ),

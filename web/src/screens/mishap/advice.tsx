@@ -4,6 +4,7 @@ import type { AdviseMishapResult } from "../../core/messages";
 import { MainAction } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { isKey, say } from "../../words/say";
+import { sourceWord } from "../../words/sources";
 import { useAnswer } from "../core";
 import { back, go } from "../route";
 import { who, WhoLink, type MishapProps } from "./screen";
@@ -27,7 +28,7 @@ function rowSentence(code: string): string {
 }
 
 function sourceOf(rows: readonly Row[]): string {
-  return [...new Set(rows.map(({ source }) => source))].join("; ");
+  return [...new Set(rows.map(({ source }) => sourceWord(source)))].join("; ");
 }
 
 /** One part of the page; the sources of its rows stand once below them. */

@@ -21,9 +21,13 @@ const CODED: readonly MachineSheet[] = ["dip_scale", "machine_card"];
 /** Where a square code leads to: this very app, wherever it is served from. */
 const HOME = new URL("./", document.baseURI).href;
 
+function isPailKnown(machine: MachineEntry): boolean {
+  return isWholePail(pailFormOf(machine.machine, machine.body.machine.units));
+}
+
 function Choose({ machine }: { readonly machine: MachineEntry }) {
   const id = machine.machine;
-  const hasPail = isWholePail(pailFormOf(id, machine.body.machine.units));
+  const hasPail = isPailKnown(machine);
   return (
     <Page
       title={say("print.title")}
@@ -118,10 +122,11 @@ function MachineSheetScreen({
   );
 }
 
-function Leave({ id }: { readonly id: string }) {
+function Leave({ id, to }: { readonly id: string; readonly to?: "pail" }) {
   useEffect(() => {
-    replace("machines", id, "print");
-  }, [id]);
+    if (to === undefined) replace("machines", id, "print");
+    else replace("machines", id, "print", to);
+  }, [id, to]);
   return null;
 }
 
@@ -136,5 +141,8 @@ export function SheetsScreen({ machine, parts }: SheetsProps) {
   if (place === "pail")
     return <PailScreen key="pail" machine={machine} isChange={how === "change"} />;
   if (!isMachineSheet(place)) return <Leave id={machine.machine} />;
+  // A kept address of a pail that is not known here: asked first, as from the list of sheets.
+  if (place === "bucket_scale" && !isPailKnown(machine))
+    return <Leave id={machine.machine} to="pail" />;
   return <MachineSheetScreen key={place} machine={machine} kind={place} />;
 }

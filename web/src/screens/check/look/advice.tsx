@@ -7,6 +7,7 @@ import { changeLook, judgeBody, lookOf, type Chosen } from "../../../store/under
 import { warmthUnit } from "../../../store/underway/walk";
 import { errorSentence } from "../../../words/errors";
 import { isKey, say, sayCount } from "../../../words/say";
+import { sourceWord } from "../../../words/sources";
 import { isoWithOffset } from "../../../words/times";
 import { useAnswer } from "../../core";
 import { address, back, go } from "../../route";
@@ -55,7 +56,9 @@ export function Rows({ rows }: { readonly rows: JudgeLookResult["rows"] }) {
         {rows.map(({ code, source }) => (
           <li key={code}>
             {rowSentence(code)}{" "}
-            <span class="note look-source">{say("look.source", { source })}</span>
+            <span class="note look-source">
+              {say("look.source", { source: sourceWord(source) })}
+            </span>
           </li>
         ))}
       </ul>

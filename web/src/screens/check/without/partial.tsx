@@ -40,7 +40,7 @@ export function onceInputs(
 }
 
 export function partialInputs(entry: PartialEntry): readonly Fact[] {
-  if (isLookOnly(entry)) return [[say("look.title"), seenWords(entry)]];
+  if (isLookOnly(entry)) return [[say("compact.look"), seenWords(entry)]];
   if (isHolding(entry)) {
     const { dip, usual, machine } = entry.body;
     return [
