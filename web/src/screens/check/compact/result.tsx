@@ -199,11 +199,11 @@ function Without({ view, machine }: { readonly view: View; readonly machine: str
   ) : null;
 }
 
-/** In which pump state the dip is true, as long as nobody has dipped. */
-function DipHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
-  const isNext =
-    view.kind === "missing" && view.paths.includes(PATHS.dip) && !view.paths.includes(LOOK_PATH);
-  return isNext ? <p class="note">{dipHint(machine.body.machine)}</p> : null;
+/** In which pump state the dip is true, then where the sample is taken, as long as that is next. */
+function NextHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
+  if (view.kind !== "missing" || view.paths.includes(LOOK_PATH)) return null;
+  if (view.paths.includes(PATHS.dip)) return <p class="note">{dipHint(machine.body.machine)}</p>;
+  return view.paths.includes(PATHS.reading) ? <p class="note">{say("reading.hint")}</p> : null;
 }
 
 interface ResultProps {
@@ -239,7 +239,7 @@ export function Result({ view, machine, about }: ResultProps) {
       ) : (
         <>
           <p class="result-text">{plainText(view, waiting)}</p>
-          <DipHint view={view} machine={machine} />
+          <NextHint view={view} machine={machine} />
           <Without view={view} machine={machine.machine} />
         </>
       )}

@@ -146,7 +146,8 @@ function Above({ error, props }: { error: DeskError | undefined; props: CheckPro
   const isDiluted = props.walk.diluted !== "";
   if (error === undefined) {
     const hint = say(isDiluted ? "reading.diluted_hint" : "reading.hint");
-    return <Hint id="hint" hint={hint} why={say("reading.why")} more={cardLink("factor")} />;
+    const why = `${say("reading.sample")} ${say("reading.why")}`;
+    return <Hint id="hint" hint={hint} why={why} more={cardLink("factor")} />;
   }
   return (
     <>
