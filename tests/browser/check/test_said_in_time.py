@@ -130,7 +130,7 @@ def test_dead_coolant_leads_to_the_tag_and_the_clean_out(page: Page) -> None:
 def test_who_goes_on_against_the_advice_reads_it_above_the_recipe(page: Page) -> None:
     looked(page, "Split")
     press(page, "Go on all the same")
-    said = page.get_by_text("Advice after the look: Do not feed it.")
+    said = page.get_by_text("The advice was: Do not feed it.")
     field(page, "How deep").fill("342")
     next_page(page)
     page.get_by_role("button", name="Hard floor").click()

@@ -16,31 +16,34 @@ export function isCase(found: string): boolean {
   return ROWS.some(({ cases }) => cases.some((one) => one === found));
 }
 
+/** One case: where it is, and the way. */
+function Row({ where, one, at }: { where: string; one: Case; at: string | undefined }) {
+  const isHere = one === at;
+  return (
+    <tr>
+      <th scope="row">{where}</th>
+      <td aria-current={isHere ? "true" : undefined}>
+        {isHere ? <b class="choose-here">{say("learn.choose.here")}</b> : null}
+        {say(`learn.choose.${one}`)}
+      </td>
+    </tr>
+  );
+}
+
 export function ChooseTable({ at }: { readonly at: string | undefined }) {
   return (
     <table class="choose-table">
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">{say("learn.choose.room")}</th>
-          <th scope="col">{say("learn.choose.full")}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {ROWS.map(({ state, cases }) => (
-          <tr key={state}>
-            <th scope="row">
+      {ROWS.map(({ state, cases: [room, full] }) => (
+        <tbody key={state}>
+          <tr>
+            <th colSpan={2} scope="rowgroup">
               <StateMark state={state} />
             </th>
-            {cases.map((one) => (
-              <td key={one} aria-current={one === at ? "true" : undefined}>
-                {one === at ? <b class="choose-here">{say("learn.choose.here")}</b> : null}
-                {say(`learn.choose.${one}`)}
-              </td>
-            ))}
           </tr>
-        ))}
-      </tbody>
+          <Row where={say("learn.choose.room")} one={room} at={at} />
+          <Row where={say("learn.choose.full")} one={full} at={at} />
+        </tbody>
+      ))}
     </table>
   );
 }

@@ -23,7 +23,7 @@ export function DespiteLine({ machine }: { readonly machine: string }) {
   const { chosen, advice } = lookOf(machine).value;
   if (!isLooked(machine) || chosen !== "all_the_same" || advice === null) return null;
   return (
-    <p class="look-never">
+    <p class="look-despite">
       {say("look.despite", { decision: say(`look.decision.${advice.decision}`) })}
     </p>
   );
