@@ -83,13 +83,6 @@ def test_caution(changes: dict[str, float], caution: str) -> None:
     assert caution in plan_recipe(question(**changes)).cautions
 
 
-def test_only_what_ends_too_weak_must_not_stand() -> None:
-    # 7 to 9 %: on the edge it may stand, however full the sump is (common practice, no source).
-    for strength_pct, weak in ((7.0, False), (6.9, True), (9.0, False)):
-        said = plan_recipe(question(volume_l=198.0, strength_pct=strength_pct)).cautions
-        assert ("weak_must_not_stand" in said) is weak
-
-
 def test_weight_that_a_person_may_carry() -> None:
     # 16 kg less 1 kg for the pail at 1 kg/L; HSE INDG143(rev4), figure 1, from memory.
     assert (heaviest_kg(question()), light_usable_l(question())) == (16.0, 15.0)

@@ -13,6 +13,7 @@ import { address } from "../../route";
 import { bestSentence, cannotSentence } from "../recipe/cannot";
 import { isEmpty, type Recipe } from "../recipe/chosen";
 import { dipHint } from "../dip/level";
+import { readingHint } from "../reading/reading";
 import { nothingSentence, stateBefore } from "../recipe/recipeview";
 import { linesAfter, linesBefore, mainLine, rangeLine, spokenRecipe } from "./line";
 import { LOOK_PATH, PATHS, type View } from "./live";
@@ -203,7 +204,7 @@ function Without({ view, machine }: { readonly view: View; readonly machine: str
 function NextHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
   if (view.kind !== "missing" || view.paths.includes(LOOK_PATH)) return null;
   if (view.paths.includes(PATHS.dip)) return <p class="note">{dipHint(machine.body.machine)}</p>;
-  return view.paths.includes(PATHS.reading) ? <p class="note">{say("reading.hint")}</p> : null;
+  return view.paths.includes(PATHS.reading) ? <p class="note">{readingHint()}</p> : null;
 }
 
 interface ResultProps {
