@@ -221,6 +221,7 @@ def cautions(
         "gloves_and_eyes": totals.concentrate_l > 0,
         "water_first": has_water_first(pours),
         "strong_harms_skin": after.value > ask.target.high_pct,
+        "weak_must_not_stand": stays and after.value < ask.target.low_pct,
         "large_change": is_large and is_by_bucket,
         "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),

@@ -11,7 +11,7 @@ from pycore.recipe.outcome import Plan, Wait, made
 from pycore.recipe.request import PlanRequest
 
 # What a sump that only waits is warned of; the others speak of a recipe that is poured.
-_OF_A_WAIT = ("above_full_mark", "strong_harms_skin")
+_OF_A_WAIT = ("above_full_mark", "strong_harms_skin", "weak_must_not_stand")
 
 # Share of the mark that is filled to below which nobody lets a sump fall on purpose: the pump comes
 # near to drawing air and what is left runs hot and dirty. Common practice, no source.

@@ -20,8 +20,10 @@ RIM_OVER_FULL = 1.10
 # Relative standard uncertainty of the litres: common practice, no source.
 VOLUME_U_SHARE = {"plate": 0.10, "poured": 0.03, "said": 0.15, "measured": 0.05}
 
-# Standard uncertainty of a dip in mm: common practice, no source.
-DIP_U_MM = {"hard_floor": 2.0, "through_slot": 3.0, "running": 8.0, "chips": 15.0}
+# Standard uncertainty of a dip in mm: common practice, no source. Unsure may have been chips.
+DIP_U_MM = {
+    "hard_floor": 2.0, "through_slot": 3.0, "running": 8.0, "chips": 15.0, "unsure": 15.0,
+}  # fmt: skip
 
 
 def _with_marks(

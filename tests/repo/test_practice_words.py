@@ -43,7 +43,7 @@ def test_card_says_what_it_is_and_where_it_comes_from(card: str) -> None:
 
 
 def test_there_are_the_cards_of_the_list() -> None:
-    assert len(CARDS) == 9
+    assert len(CARDS) == 10
     assert {
         key.split(".")[1] for key in WORDS if key.endswith(".title") and key[:6] == "learn."
     } == {

@@ -16,7 +16,18 @@ ABOUT_MACHINE += [
     "print/log_sheet",
     *(f"set-up/{step}" for step in SETUP),
 ]
-CARDS = ["strength", "dip", "factor", "evaporate", "percent", "top_up", "order", "again", "safety"]
+CARDS = [
+    "strength",
+    "dip",
+    "factor",
+    "evaporate",
+    "percent",
+    "top_up",
+    "choose",
+    "order",
+    "again",
+    "safety",
+]
 OF_PHONE = [
     *("settings", "about", "licences", "install", "who", "care", "backup", "handover", "log"),
     *(

@@ -2371,8 +2371,8 @@ def validate___definitions_dip_typed(data, custom_formats={}, name_prefix=None):
             data__how = data['how']
             if not isinstance(data__how, str):
                 raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
-                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips') or (isinstance(data__how, str) and data__how == 'unsure')):
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips', 'unsure']}, rule='enum')
         if 'u' in data_keys:
             data_keys.remove('u')
             data__u = data['u']
@@ -5117,8 +5117,8 @@ def validate___definitions_calibrate_sump_body(data, custom_formats={}, name_pre
             data__how = data['how']
             if not isinstance(data__how, str):
                 raise JsonSchemaValueException('type', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'type': 'string'}, rule='type')
-            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips')):
-                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips']}, rule='enum')
+            if not (isinstance(data__how, str) and data__how == 'hard_floor' or (isinstance(data__how, str) and data__how == 'through_slot') or (isinstance(data__how, str) and data__how == 'running') or (isinstance(data__how, str) and data__how == 'chips') or (isinstance(data__how, str) and data__how == 'unsure')):
+                raise JsonSchemaValueException('enum', value=data__how, name='' + (name_prefix or 'data') + '.how', definition={'enum': ['hard_floor', 'through_slot', 'running', 'chips', 'unsure']}, rule='enum')
         if 'dip_u' in data_keys:
             data_keys.remove('dip_u')
             data__dipu = data['dip_u']

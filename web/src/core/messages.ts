@@ -648,9 +648,9 @@ export interface Units {
 export interface DipTyped {
   depth: Typed;
   /**
-   * Standard uncertainty 2, 3, 8, 15 mm (common practice, no source).
+   * Standard uncertainty 2, 3, 8, 15 mm, and 15 mm for unsure, since it may have been chips (common practice, no source).
    */
-  how?: "hard_floor" | "through_slot" | "running" | "chips";
+  how?: "hard_floor" | "through_slot" | "running" | "chips" | "unsure";
   u?: Typed;
   /**
    * What the number in depth is; without it, what the machine's sump says.
@@ -939,7 +939,7 @@ export interface CalibrateSumpBody {
    * Relative standard uncertainty of the vessel's mark, the same in every pour: as moulded 3 %, checked against a scale or a better measure 0.5 % (common practice, no source).
    */
   vessel_known_by?: "marks" | "checked";
-  how?: "hard_floor" | "through_slot" | "running" | "chips";
+  how?: "hard_floor" | "through_slot" | "running" | "chips" | "unsure";
   dip_u?: Typed;
   maker_volume?: Typed;
   dip_from?: "bottom" | "top";
@@ -2358,6 +2358,7 @@ export interface PlanRecipeResult {
     | "large_change"
     | "large_change_read"
     | "strong_harms_skin"
+    | "weak_must_not_stand"
     | "gloves_and_eyes"
     | "water_first"
     | "rough"
@@ -2453,6 +2454,7 @@ export interface Alternative {
     | "large_change"
     | "large_change_read"
     | "strong_harms_skin"
+    | "weak_must_not_stand"
     | "gloves_and_eyes"
     | "water_first"
     | "rough"

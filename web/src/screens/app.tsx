@@ -131,7 +131,7 @@ function Place() {
   if (first === "tell") return <TellNote machine={null} />;
   if (first === "told") return <ToldScreen machine={null} id={second ?? ""} />;
   if (first === "log") return <LogPlace parts={route.value.parts.slice(1)} />;
-  if (first === "learn") return <LearnScreen card={second} />;
+  if (first === "learn") return <LearnScreen card={second} at={third} />;
   if (first === "practice") return <PracticeScreen place={second} />;
   if (first === "code") return <CodeScreen key={second ?? ""} scanned={second ?? ""} />;
   if (first === "print")

@@ -9,6 +9,7 @@ import { heldOf } from "../store/log/machines";
 import { write } from "../words/numbers";
 import { say, sayCount } from "../words/say";
 import { writeClock, writeMoment } from "../words/times";
+import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
 import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
@@ -98,6 +99,7 @@ function Refused({ machine }: { readonly machine: string }) {
       <h2>{say("look.decision.do_not_feed")}</h2>
       <p>{writeMoment(refused.measured_at)}</p>
       <p>{partialSummary(refused)}</p>
+      <DeadWays machine={machine} />
     </section>
   );
 }

@@ -51,7 +51,8 @@ def test_blurred_reading_may_be_leaner(how: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("how", "u_mm"), [("hard_floor", 2), ("through_slot", 3), ("running", 8), ("chips", 15)]
+    ("how", "u_mm"),
+    [("hard_floor", 2), ("through_slot", 3), ("running", 8), ("chips", 15), ("unsure", 15)],
 )
 def test_uncertainty_of_the_dip(how: str, u_mm: float) -> None:
     # Common practice, no source.

@@ -71,6 +71,7 @@ def test_weight_of_a_pail() -> None:
         ({"volume_l": 180.0, "strength_pct": 2.0}, "needs_stronger_premix"),
         ({"volume_l": 180.0, "strength_pct": 15.0}, "needs_weaker_mix"),
         ({"volume_l": 180.0, "strength_pct": 15.0}, "strong_harms_skin"),
+        ({"volume_l": 198.0, "strength_pct": 5.0}, "weak_must_not_stand"),
         ({"volume_l": 100.0, "strength_pct": 3.0}, "large_change"),
         ({"fill_to_l": 400.0}, "many_buckets"),
         ({"bucket": (25.0, 1.0, 0.05)}, "bucket_heavy"),

@@ -82,3 +82,10 @@ def test_a_bucket_just_as_heavy_as_may_be_carried() -> None:
     # Where nothing is poured nothing is heavy.
     light = replace(question(198.0, 8.0), effort=Effort(heaviest_kg=0.5))
     assert "bucket_heavy" not in made(light, []).cautions
+
+
+def test_only_what_ends_too_weak_must_not_stand() -> None:
+    # 7 to 9 %: on the edge it may stand, however full the sump is (common practice, no source).
+    for strength_pct, weak in ((7.0, False), (6.9, True), (9.0, False)):
+        said = plan_recipe(question(volume_l=198.0, strength_pct=strength_pct)).cautions
+        assert ("weak_must_not_stand" in said) is weak

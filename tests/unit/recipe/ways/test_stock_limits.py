@@ -27,7 +27,8 @@ def test_past_the_band_is_no_way_to_come_nearer_to_it() -> None:
     # Full, 7 L of water and 1 L are 7.8 %; with 2 L of water it is 1.4 L of 13 L, 10.8 %.
     lean = question(10.0, 4.0, fill_to_l=20.0, strong_pct=50.0, bucket=(10.0, 1.0, 1.0))
     plan = kept_to(lean, Stock(water_l=2.0))
-    assert (plan.pours, plan.cautions) == ([], ["water_short", "not_filled_up", "best_reachable"])
+    said = ["water_short", "not_filled_up", "best_reachable", "weak_must_not_stand"]
+    assert (plan.pours, plan.cautions) == ([], said)
 
 
 def test_new_charge_outside_the_band_is_not_poured() -> None:
@@ -52,7 +53,8 @@ def test_a_low_level_is_said_once() -> None:
     full = replace(full, draw_off=DrawOff(allowed=True, mark_l=1.0))
     assert plan_recipe(full).draw_off_l > 0
     plan = plan_recipe(replace(full, stock=Stock(0.4)))
-    assert plan.cautions == ["stock_short", "not_filled_up", "best_reachable"]
+    said = ["stock_short", "not_filled_up", "best_reachable", "weak_must_not_stand"]
+    assert plan.cautions == said
 
 
 def test_less_than_a_mark_at_hand_pours_nothing_and_says_what_is_short() -> None:

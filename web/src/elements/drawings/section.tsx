@@ -19,6 +19,8 @@ export interface SectionProps {
   readonly section: Section | null;
   /** The last known level, drawn dashed: an old level must not look like a new one. */
   readonly before?: Section | null;
+  /** Whether that level stays beside a new one. */
+  readonly both?: boolean;
   readonly dimension?: { readonly number: string; readonly unit: string } | undefined;
   readonly fullWord?: string | undefined;
   readonly stick?: boolean;
@@ -59,7 +61,10 @@ const PLAIN: Drawing = {
   zero_share: 0,
 };
 
-export function Walls({ frame }: { readonly frame: Frame }) {
+/** As much of a frame as its walls need. */
+export type Walled = Pick<Frame, "left" | "right" | "top" | "floor">;
+
+export function Walls({ frame }: { readonly frame: Walled }) {
   const { left, right, top, floor } = frame;
   const cut =
     `M${String(left - WALL)} ${String(top)}V${String(floor + WALL)}H${String(right + WALL)}V${String(top)}` +
@@ -147,13 +152,13 @@ function markAt(frame: Frame, drawing: Drawing, share: number) {
   };
 }
 
-interface InsideProps extends Pick<SectionProps, "section" | "fullWord" | "stick"> {
+interface InsideProps extends Pick<SectionProps, "section" | "fullWord" | "stick" | "both"> {
   readonly frame: Frame;
   readonly drawing: Drawing;
   readonly before: Section | null;
 }
 
-function Inside({ frame, drawing, section, before, fullWord, stick }: InsideProps) {
+function Inside({ frame, drawing, section, before, both, fullWord, stick }: InsideProps) {
   const mark = section ?? before;
   const signAt = section === null ? null : spanAt(frame, drawing, section.level);
   return (
@@ -163,7 +168,7 @@ function Inside({ frame, drawing, section, before, fullWord, stick }: InsideProp
       {mark === null ? null : (
         <FullMark {...markAt(frame, drawing, mark.full_mark)} word={fullWord} />
       )}
-      {section !== null || before === null ? null : (
+      {(section !== null && both !== true) || before === null ? null : (
         <path d={across(frame, drawing, before.level)} class="old-level" />
       )}
       {stick === true ? <Stick top={frame.top} {...stickAt(frame, drawing)} /> : null}

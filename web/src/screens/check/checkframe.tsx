@@ -6,6 +6,7 @@ import { say } from "../../words/say";
 import { useCore } from "../core";
 import { MishapLink } from "../mishap/link";
 import { HeldLine } from "../told/stated";
+import { DespiteLine } from "./look/dead";
 import type { CheckProps } from "./steps";
 
 export function CheckFrame({
@@ -29,6 +30,7 @@ export function CheckFrame({
       stays
     >
       <HeldLine machine={props.machine.machine} />
+      <DespiteLine machine={props.machine.machine} />
       {children}
       <MishapLink machine={props.machine.machine} />
     </Page>

@@ -126,8 +126,14 @@ export function isSinceAsked(found: LookBackResult | null): boolean {
   return found?.topped_up === true || isUnexplained(found);
 }
 
-/** A loss that nobody has put down to use or to somebody's hand: the leak is looked for first. */
-export function isLeakFirst(found: LookBackResult | null, walk: Walk): boolean {
-  const said = ["", "leak", "unknown"].includes(walk.levelChange);
-  return found?.level?.verdict === "lost" && said;
+/** Answers after which it is still to be looked into before anything is poured. */
+const STILL_OPEN: Readonly<Partial<Record<Verdict, readonly string[]>>> = {
+  lost: ["", "leak", "unknown"],
+  gained: ["", "water_getting_in", "unknown"],
+};
+
+/** A loss or gain that nobody has put down to use or to somebody's hand: it is explained first. */
+export function isToExplain(found: LookBackResult | null, walk: Walk): boolean {
+  const verdict = found?.level?.verdict;
+  return verdict !== undefined && STILL_OPEN[verdict]?.includes(walk.levelChange) === true;
 }

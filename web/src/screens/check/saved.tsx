@@ -9,11 +9,12 @@ import { writeMoment } from "../../words/times";
 import { address, replace } from "../route";
 import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
+import { DeadWays } from "./look/dead";
 import { isEmpty, storedRecipe, type Recipe } from "./recipe/chosen";
 import { NotSaved } from "./notsaved";
 import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
-import type { CheckEntry } from "../../store/log/entry";
+import { isLookOnly, type CheckEntry } from "../../store/log/entry";
 
 function nextStep(recipe: Recipe | null): string {
   if (recipe?.waits === true) return say("saved.wait");
@@ -97,6 +98,7 @@ export function SavedScreen({
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
       <HeldLine machine={entry.machine} />
       <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
+      {isLookOnly(entry) ? <DeadWays machine={entry.machine} /> : null}
       {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing
           name={say("recipe.after_drawing")}

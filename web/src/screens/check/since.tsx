@@ -4,15 +4,20 @@ import { useEffect } from "preact/hooks";
 import type { LookBackResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Choice } from "../../elements/fields/choice";
+import { SectionDrawing } from "../../elements/drawings/section";
 import { Page } from "../../elements/page";
+import { hasDip } from "../../store/log/entry";
+import { lastCheckWith } from "../../store/log/machines";
+import { assessBody } from "../../store/underway/walk";
 import type { LevelSaid, Walk, WaterUsed } from "../../store/underway/walk";
 import { levelChangeWord, waterWord } from "../../words/codes";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { useAnswer } from "../core";
 import { MishapLink } from "../mishap/link";
 import { address } from "../route";
-import { isLeakFirst, isSinceAsked, isUnexplained, type LevelChange } from "./lookback";
+import { isSinceAsked, isToExplain, isUnexplained, type LevelChange } from "./lookback";
 import type { CheckProps } from "./steps";
 
 export const LOST: readonly LevelSaid[] = [
@@ -39,6 +44,24 @@ export function levelWords(level: Level): string {
     most_lost: write(level.shown.most_lost),
     time: writeMoment(level.since),
   });
+}
+
+/** The level now, and dashed the one of the last dip. */
+function Levels({ machine, walk }: Pick<CheckProps, "machine" | "walk">) {
+  const body = assessBody(machine.body.machine, walk, { dip: true, reading: false });
+  const answer = useAnswer("assess_sump", walk.dip.trim() === "" ? null : body);
+  const before = lastCheckWith(machine.machine, hasDip)?.shown.assessment.section ?? null;
+  const section = answer?.kind === "ok" ? (answer.result.section ?? null) : null;
+  if (section === null || before === null) return null;
+  return (
+    <SectionDrawing
+      name={say("since.drawing")}
+      section={section}
+      before={before}
+      both
+      fullWord={say("drawn.full")}
+    />
+  );
 }
 
 function LevelPart({
@@ -114,6 +137,7 @@ export function SinceScreen(props: CheckProps) {
             ? say(walk.dip.trim() === "" ? "since.no_dip" : "since.first")
             : levelWords(level)}
       </p>
+      <Levels machine={machine} walk={walk} />
       {level !== undefined && isUnexplained(found) ? (
         <LevelPart level={level} walk={walk} change={change} />
       ) : null}
@@ -124,8 +148,8 @@ export function SinceScreen(props: CheckProps) {
   );
 }
 
-/** Above a recipe, as long as nobody has put the loss down to something else. */
-export function LeakFirst({
+/** Above a recipe, as long as nobody has put the loss or the gain down to something else. */
+export function ExplainFirst({
   since,
   walk,
   machine,
@@ -135,15 +159,16 @@ export function LeakFirst({
   readonly machine: string;
 }) {
   const level = since.found?.level;
-  if (level === undefined || !isLeakFirst(since.found, walk)) return null;
+  if (level === undefined || !isToExplain(since.found, walk)) return null;
+  const isLost = level.verdict === "lost";
   return (
     <section class="cautions">
       <p>
         <strong>{levelWords(level)}</strong>
       </p>
-      <p>{say("since.leak_first")}</p>
+      <p>{say(isLost ? "since.leak_first" : "since.gain_first")}</p>
       <PlaceLink to={address("machines", machine, "since", "change")}>
-        {say("since.why_lost")}
+        {say(isLost ? "since.why_lost" : "since.why_gained")}
       </PlaceLink>
     </section>
   );

@@ -55,7 +55,7 @@ function choice(
   return field(name, label, "choice", { options });
 }
 
-const TOUCHED: readonly Touched[] = ["hard_floor", "chips"];
+const TOUCHED: readonly Touched[] = ["hard_floor", "chips", "unsure"];
 const LINES: readonly Line[] = ["digital", "optical", "optical_oily", "blurred"];
 
 type Measured = Extract<AnyEntry, { kind: "check" | "recheck" }>;

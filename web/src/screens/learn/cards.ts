@@ -6,6 +6,7 @@ export const CARDS = [
   "evaporate",
   "percent",
   "top_up",
+  "choose",
   "order",
   "again",
   "safety",

@@ -1,24 +1,26 @@
-// Learn: nine cards with one idea each, and the way to practice.
+// Learn: ten cards with one idea each, and the way to practice.
 import type { ComponentChildren } from "preact";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { say } from "../../words/say";
+import { say, type Key } from "../../words/say";
 import { useResult } from "../core";
 import { CoreTrouble } from "../foot";
 import { address, back, go, replace } from "../route";
 import { CARDS, type Card } from "./cards";
+import { ChooseTable } from "./choose";
 import { checkAt } from "./sump";
 import { TryDip, TryFactor, TryStrength } from "./trymeasure";
 import { TryEvaporate, TryPercent, TryTopUp } from "./trymix";
 import { TryAgain, TryOrder } from "./tryorder";
 
-const TRIES: Readonly<Record<Card, () => ComponentChildren>> = {
+const TRIES: Readonly<Record<Card, (at: string | undefined) => ComponentChildren>> = {
   strength: () => <TryStrength />,
   dip: () => <TryDip />,
   factor: () => <TryFactor />,
   evaporate: () => <TryEvaporate />,
   percent: () => <TryPercent />,
   top_up: () => <TryTopUp />,
+  choose: (at) => <ChooseTable at={at} />,
   order: () => <TryOrder />,
   again: () => <TryAgain />,
   safety: () => null,
@@ -70,12 +72,27 @@ function useText(card: Card): string {
     : say("learn.again.text", { minutes: String(run.minutes) });
 }
 
-function CardPage({ card }: { readonly card: Card }) {
+function onwardKey(found: string | undefined, next: Card | undefined): Key {
+  if (found !== undefined) return "learn.to_check";
+  return next === undefined ? "learn.practise" : "learn.next";
+}
+
+/** No measured sump stands behind these. */
+const NOT_DRAWN: readonly Card[] = ["choose", "safety"];
+
+interface CardProps {
+  readonly card: Card;
+  /** The case of the check that it was opened from. */
+  readonly at: string | undefined;
+}
+
+function CardPage({ card, at: found }: CardProps) {
   const at = CARDS.indexOf(card);
   const next = CARDS[at + 1];
   const text = useText(card);
   const goOn = (): void => {
-    if (next === undefined) go("practice");
+    if (found !== undefined) back("learn");
+    else if (next === undefined) go("practice");
     else replace("learn", next);
   };
   return (
@@ -88,21 +105,27 @@ function CardPage({ card }: { readonly card: Card }) {
       }}
       action={
         <MainAction onPress={goOn} about={card}>
-          {next === undefined ? say("learn.practise") : say("learn.next")}
+          {say(onwardKey(found, next))}
         </MainAction>
       }
     >
-      {TRIES[card]()}
+      {TRIES[card](found)}
       {card === "safety" ? <section class="cautions">{text}</section> : <p>{text}</p>}
       <p class="note">{say("learn.source", { source: say(`learn.${card}.source`) })}</p>
-      {card === "safety" ? null : <p class="note">{say("learn.about")}</p>}
+      {NOT_DRAWN.includes(card) ? null : <p class="note">{say("learn.about")}</p>}
       <PlaceLink to={address("learn")}>{say("learn.all")}</PlaceLink>
       <CoreTrouble />
     </Page>
   );
 }
 
-export function LearnScreen({ card: place }: { readonly card: string | undefined }) {
+export function LearnScreen({
+  card: place,
+  at,
+}: {
+  readonly card: string | undefined;
+  readonly at: string | undefined;
+}) {
   const card = CARDS.find((one) => one === place);
-  return card === undefined ? <List /> : <CardPage key={card} card={card} />;
+  return card === undefined ? <List /> : <CardPage key={card} card={card} at={at} />;
 }

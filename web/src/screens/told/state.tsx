@@ -7,6 +7,7 @@ import { statedOf } from "../../store/log/machines";
 import { shiftStateWord, stopReasonWord } from "../../words/codes";
 import { say, startLarge, type Key } from "../../words/say";
 import { RemarksField, remarksOf, ToldForm } from "./form";
+import { Standing } from "./standing";
 import { NameField, nameOf, UntilField, untilOf } from "./tagfields";
 import { useTelling, type Telling } from "./telling";
 
@@ -112,6 +113,7 @@ export function TellState({ machine }: { readonly machine: MachineEntry }) {
       }}
     >
       <StateField title="tell.state_now" states={STATES} chosen={state} telling={telling} />
+      <Standing now={now} chosen={state} />
       {state === "in_use" ? null : <ReasonField telling={telling} />}
       {state === "on_hold" ? <UntilField telling={telling} /> : null}
       <NameField telling={telling} />

@@ -25,6 +25,8 @@ export interface Look {
   readonly again: "" | "gone" | "still";
   /** What of the foam's causes was looked into, in order, without a find. */
   readonly foamNot: number;
+  /** Whether one of them could not be told. */
+  readonly foamUnsure: boolean;
   /** What the foam was found to come from; empty: nobody has looked. */
   readonly foamFrom: "" | NonNullable<JudgeLookBody["foam_from"]>;
   /** Instead of what log and set-up know; empty: as they say. */
@@ -43,6 +45,7 @@ const NOTHING: Look = {
   warmth: "",
   again: "",
   foamNot: 0,
+  foamUnsure: false,
   foamFrom: "",
   firstPh: "",
   chosen: "",
@@ -80,13 +83,15 @@ export function changeLook(machine: string, change: Partial<Look>): void {
   writeDraft(`look.${machine}`, look.value);
 }
 
+/** As long as nobody has looked into what the foam comes from. */
+export const FOAM_OPEN = { foamFrom: "", foamNot: 0, foamUnsure: false } as const;
+
 /** The usual answer, in one tap: nothing ticked, nothing measured. */
 export function seeNothing(machine: string, at: string): void {
   changeLook(machine, {
     seen: [],
     again: "",
-    foamFrom: "",
-    foamNot: 0,
+    ...FOAM_OPEN,
     chosen: "went_on",
     at,
   });

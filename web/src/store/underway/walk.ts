@@ -12,7 +12,7 @@ import { dropDraft, followDrafts, readDraft, writeDraft } from "./drafts";
 import { newId } from "../log/ids";
 import type { CheckContent, ReadingBody } from "../log/entry";
 
-export type Touched = "hard_floor" | "chips";
+export type Touched = "hard_floor" | "chips" | "unsure";
 export type Line = "digital" | "optical" | "optical_oily" | "blurred";
 export type Method = SecondTyped["method"];
 export type LevelSaid = NonNullable<CheckContentBody["level_change"]>;

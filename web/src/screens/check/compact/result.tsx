@@ -13,6 +13,7 @@ import { address } from "../../route";
 import { bestSentence, cannotSentence } from "../recipe/cannot";
 import { isEmpty, type Recipe } from "../recipe/chosen";
 import { dipHint } from "../dip/level";
+import { readingHint } from "../reading/reading";
 import { nothingSentence, stateBefore } from "../recipe/recipeview";
 import { linesAfter, linesBefore, mainLine, rangeLine, spokenRecipe } from "./line";
 import { LOOK_PATH, PATHS, type View } from "./live";
@@ -199,11 +200,11 @@ function Without({ view, machine }: { readonly view: View; readonly machine: str
   ) : null;
 }
 
-/** In which pump state the dip is true, as long as nobody has dipped. */
-function DipHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
-  const isNext =
-    view.kind === "missing" && view.paths.includes(PATHS.dip) && !view.paths.includes(LOOK_PATH);
-  return isNext ? <p class="note">{dipHint(machine.body.machine)}</p> : null;
+/** In which pump state the dip is true, then where the sample is taken, as long as that is next. */
+function NextHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
+  if (view.kind !== "missing" || view.paths.includes(LOOK_PATH)) return null;
+  if (view.paths.includes(PATHS.dip)) return <p class="note">{dipHint(machine.body.machine)}</p>;
+  return view.paths.includes(PATHS.reading) ? <p class="note">{readingHint()}</p> : null;
 }
 
 interface ResultProps {
@@ -239,7 +240,7 @@ export function Result({ view, machine, about }: ResultProps) {
       ) : (
         <>
           <p class="result-text">{plainText(view, waiting)}</p>
-          <DipHint view={view} machine={machine} />
+          <NextHint view={view} machine={machine} />
           <Without view={view} machine={machine.machine} />
         </>
       )}

@@ -11,14 +11,15 @@ import { say } from "../../../words/say";
 import type { Gate } from "../../gate";
 import { address, go } from "../../route";
 import { Dilute, undiluted } from "../reading/blurred";
-import { isLeakFirst, isSinceAsked } from "../lookback";
+import { isSinceAsked, isToExplain } from "../lookback";
+import { DespiteLine } from "../look/dead";
 import { MeasureDoubt } from "../measuredoubt";
 import { TryAgain } from "../checkframe";
 import { ToGuided } from "../modeswitch";
 import { NotSaved, saveWord } from "../notsaved";
 import { useZeroNotes } from "../reading/reading";
 import { useSaving } from "../save";
-import { LeakFirst } from "../since";
+import { ExplainFirst } from "../since";
 import type { CheckProps } from "../steps";
 import { ZeroNotes } from "../reading/zeronotes";
 import { useAsking, useLogFirst } from "./asking";
@@ -78,8 +79,8 @@ function Action({ props, view, gate }: ActionProps) {
 
 /** A level that the log does not explain is told here too; what explains it is answered on its page. */
 function Since({ machine, walk, since }: CheckProps) {
-  if (isLeakFirst(since.found, walk))
-    return <LeakFirst since={since} walk={walk} machine={machine.machine} />;
+  if (isToExplain(since.found, walk))
+    return <ExplainFirst since={since} walk={walk} machine={machine.machine} />;
   return isSinceAsked(since.found) ? (
     <PlaceLink to={address("machines", machine.machine, "since", "change")}>
       {say("since.title")}
@@ -193,6 +194,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
           if (row !== undefined) focusOn(row.row);
         }}
       />
+      <DespiteLine machine={machine.machine} />
       <Rows
         {...{ machine, walk, change, live, gate }}
         active={row?.row ?? "dip"}

@@ -24,6 +24,12 @@ export function TouchedScreen({ machine, change, next, step, onBack }: CheckProp
       note: say("touched.chips_note"),
       drawing: <ToolDrawing tool="chips" />,
     },
+    {
+      value: "unsure",
+      word: touchedWord("unsure"),
+      note: say("touched.unsure_note"),
+      drawing: <ToolDrawing tool="unsure" />,
+    },
   ];
   const last = lastCheckWith(machine.machine, hasDip)?.body.dip.how ?? "";
   return (

@@ -12,6 +12,7 @@ import { isoWithOffset } from "../../../words/times";
 import { useAnswer } from "../../core";
 import { address, back, go } from "../../route";
 import { NotSaved } from "../notsaved";
+import { DeadWays } from "./dead";
 import { TryAgain } from "../checkframe";
 import { measurePlace } from "../place";
 import { useLookBack } from "../lookback";
@@ -115,6 +116,7 @@ function Advice({ machine, advice }: LookProps & { readonly advice: JudgeLookRes
       ) : null}
       <Rows rows={rows} />
       {days === undefined ? null : <p>{sayCount("look.nitrite_days", days)}</p>}
+      {decision === "do_not_feed" ? <DeadWays machine={machine.machine} /> : null}
       <p class="look-never">{say("look.never")}</p>
       <p class="note">{say("look.advice")}</p>
       <p class="note">{say("recipe.sheet")}</p>

@@ -5,7 +5,14 @@ import { Page } from "../../../elements/page";
 import { Ticks } from "../../../elements/fields/ticks";
 import { Hint } from "../../../elements/why";
 import type { MachineEntry } from "../../../store/log/entry";
-import { changeLook, isNormal, lookOf, seeNothing, type Seen } from "../../../store/underway/looks";
+import {
+  changeLook,
+  FOAM_OPEN,
+  isNormal,
+  lookOf,
+  seeNothing,
+  type Seen,
+} from "../../../store/underway/looks";
 import { say } from "../../../words/say";
 import { isoWithOffset } from "../../../words/times";
 import { address, back, go, replace } from "../../route";
@@ -36,7 +43,7 @@ function see(id: string, seen: readonly Seen[]): void {
   changeLook(id, {
     seen,
     ...(seen.includes("smell") ? {} : { again: "" }),
-    ...(seen.includes("foam") ? {} : { foamFrom: "", foamNot: 0 }),
+    ...(seen.includes("foam") ? {} : FOAM_OPEN),
   });
 }
 

@@ -1,5 +1,6 @@
 // What to do now, and in small what comes then.
 import { Amount } from "../../../elements/amount";
+import { PourHere } from "../../../elements/drawings/pourhere";
 import { PourBucket } from "../../../elements/pourrow";
 import type { MachineEntry } from "../../../store/log/entry";
 import { write, writeSpoken } from "../../../words/numbers";
@@ -21,15 +22,28 @@ function readyLines(machine: MachineEntry): readonly string[] {
   ];
 }
 
+/** The machine's own line, or the rule that holds for every sump. */
+function placeLine({ body }: MachineEntry): string {
+  const { pour_here: place } = body.machine;
+  return place === undefined ? say("pour.where") : say("pour.here", { place });
+}
+
+function Picture({ machine }: { readonly machine: MachineEntry }) {
+  return <PourHere divided={machine.body.machine.sump.divided === true} />;
+}
+
 function Ready({ machine }: { readonly machine: MachineEntry }) {
   const { pour_here: place } = machine.body.machine;
   return (
-    <ul class="ready-list">
-      {place === undefined ? null : <li class="pour-here">{say("pour.here", { place })}</li>}
-      {readyLines(machine).map((line) => (
-        <li key={line}>{line}</li>
-      ))}
-    </ul>
+    <>
+      <ul class="ready-list">
+        {place === undefined ? null : <li class="pour-here">{placeLine(machine)}</li>}
+        {readyLines(machine).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <Picture machine={machine} />
+    </>
   );
 }
 
@@ -70,22 +84,37 @@ interface InstructionProps {
   readonly quick: boolean;
 }
 
-function Quick({ pour }: Pick<Step, "pour">) {
+function Quick({ pour, machine }: Pick<Step, "pour"> & Pick<InstructionProps, "machine">) {
   if (pour === null) return null;
   return (
     <div class="instruction-words">
       <p class="instruction-lead">{amountsOf(pour)}</p>
       <p>{say("pour.do.quick")}</p>
+      <p class="pour-place-line">{placeLine(machine)}</p>
       {pour.concentrate.value > 0 ? <p>{concentrateBy(pour)}</p> : null}
       <Lumps />
     </div>
   );
 }
 
+/** Tipped in now: where, in the words of this machine, and as a picture. */
+function Poured({ step, machine }: Pick<InstructionProps, "step" | "machine">) {
+  return (
+    <>
+      <div class="instruction-words">
+        <p class="instruction-lead">{sentence(step, machine)}</p>
+        <p class="pour-place-line">{placeLine(machine)}</p>
+      </div>
+      <Picture machine={machine} />
+    </>
+  );
+}
+
 export function Instruction({ step, machine, quick }: InstructionProps) {
   const { state, amount, pour } = step;
   if (state === "ready") return <Ready machine={machine} />;
-  if (quick && step.bucket !== null) return <Quick pour={step.pour} />;
+  if (quick && step.bucket !== null) return <Quick pour={step.pour} machine={machine} />;
+  if (state === "poured") return <Poured step={step} machine={machine} />;
   const jugs = state === "concentrate" && pour !== null ? concentrateBy(pour) : null;
   return (
     <>
@@ -104,13 +133,17 @@ export function Instruction({ step, machine, quick }: InstructionProps) {
 
 function spokenSentence({ step, machine, quick }: InstructionProps): string {
   const { state, pour } = step;
-  if (state === "ready") return readyLines(machine).join(" ");
+  const place = placeLine(machine);
+  if (state === "ready") {
+    const lines = readyLines(machine);
+    return [...(lines.includes(place) ? [] : [place]), ...lines].join(" ");
+  }
   if (quick && pour !== null)
     return say("pour.aloud_step", {
       title: amountsOf(pour, writeSpoken),
-      sentence: say("pour.do.quick"),
+      sentence: `${say("pour.do.quick")} ${place}`,
     });
-  return sentence(step, machine);
+  return state === "poured" ? `${sentence(step, machine)} ${place}` : sentence(step, machine);
 }
 
 /** What stands on the page, to be heard: units by their names, and the jugs of the concentrate. */

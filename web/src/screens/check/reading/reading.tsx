@@ -141,12 +141,16 @@ function Measure({
   );
 }
 
+/** Where the sample comes from, and what is done to the glass. */
+export const readingHint = (): string => say("reading.hint");
+
 /** The hint, or what is wrong; beyond the scale the cure is one press away. */
 function Above({ error, props }: { error: DeskError | undefined; props: CheckProps }) {
   const isDiluted = props.walk.diluted !== "";
   if (error === undefined) {
-    const hint = say(isDiluted ? "reading.diluted_hint" : "reading.hint");
-    return <Hint id="hint" hint={hint} why={say("reading.why")} more={cardLink("factor")} />;
+    const hint = isDiluted ? say("reading.diluted_hint") : readingHint();
+    const why = `${say("reading.sample")} ${say("reading.why")}`;
+    return <Hint id="hint" hint={hint} why={why} more={cardLink("factor")} />;
   }
   return (
     <>

@@ -15,6 +15,7 @@ const REASONS: readonly string[] = [
   "above_full_mark",
   "stock_short",
   "strong_harms_skin",
+  "weak_must_not_stand",
 ];
 
 /** Where the mixes would do and only marks or stock do not, the case would name the wrong reason. */

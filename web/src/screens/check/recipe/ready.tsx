@@ -4,9 +4,10 @@ import type { ComponentChildren } from "preact";
 import { useEffect } from "preact/hooks";
 import type { PlanCheckResult } from "../../../core/messages";
 import { secondLook } from "../../../core/secondlook";
-import { OtherAction } from "../../../elements/buttons";
+import { OtherAction, PlaceLink } from "../../../elements/buttons";
 import { wayTitle } from "../../../words/codes";
 import { say } from "../../../words/say";
+import { isCase } from "../../learn/choose";
 import { address, go, replace } from "../../route";
 import { Apart } from "../reading/apart";
 import { CannotView } from "./cannot";
@@ -17,7 +18,7 @@ import { SaveAction } from "../notsaved";
 import { OtherDose } from "./otherdose";
 import { NothingView, RecipeView } from "./recipeview";
 import { useSaving } from "../save";
-import { LeakFirst } from "../since";
+import { ExplainFirst } from "../since";
 import type { CheckProps } from "../steps";
 import { ShortOfConcentrate } from "../stock";
 import { Ways } from "./ways";
@@ -51,22 +52,32 @@ function toOther({ machine }: CheckProps): string {
   return address("machines", machine.machine, "recipe", "other");
 }
 
+/** All six cases beside each other, this one outlined. */
+function WhichWay({ result }: Pick<ReadyProps, "result">) {
+  const { case: found } = result.plan;
+  return isCase(found) ? (
+    <PlaceLink to={address("learn", "choose", found)}>{say("learn.choose.link")}</PlaceLink>
+  ) : null;
+}
+
 function Best({ props, result, recipe }: ChosenProps) {
   const isNothing = isEmpty(recipe);
   const title = isNothing ? say("nothing.title") : say("recipe.title");
   const action = <SaveRecipe props={props} result={result} />;
   return (
     <CheckFrame props={props} title={title} action={action}>
-      <LeakFirst {...props} machine={props.machine.machine} />
+      <ExplainFirst {...props} machine={props.machine.machine} />
       <Apart result={result} toOther={toOther(props)} />
       {isNothing ? (
         <NothingView result={result} recipe={recipe}>
           <Ways result={result} machine={props.machine.machine} />
+          <WhichWay result={result} />
           {props.walk.stock === "" ? null : <ShortOfConcentrate {...props} />}
         </NothingView>
       ) : (
         <RecipeView result={result} recipe={recipe} machine={props.machine.body.machine}>
           <Ways result={result} machine={props.machine.machine} />
+          <WhichWay result={result} />
           <ShortOfConcentrate {...props} />
         </RecipeView>
       )}
@@ -78,10 +89,11 @@ function Cannot({ props, result, recipe }: ChosenProps) {
   const id = props.machine.machine;
   return (
     <CheckFrame props={props} title={say("cannot.title")}>
-      <LeakFirst {...props} machine={props.machine.machine} />
+      <ExplainFirst {...props} machine={props.machine.machine} />
       <Apart result={result} toOther={toOther(props)} />
       <CannotView result={result} recipe={recipe}>
         <Ways result={result} machine={id} />
+        <WhichWay result={result} />
         {props.walk.stock === "" ? null : <ShortOfConcentrate {...props} />}
         <div class="two-ways">
           <OtherAction

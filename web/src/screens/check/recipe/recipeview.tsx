@@ -167,6 +167,9 @@ export function RecipeView({
   );
 }
 
+/** Cautions about coolant that stays as it is. */
+const OF_WHAT_STAYS: readonly string[] = ["above_full_mark", "weak_must_not_stand"];
+
 /** Why nothing is poured: what is short or too coarse says more than where the sump stands. */
 function nothingKey({ plan }: PlanCheckResult, { cautions }: Recipe): string {
   if (cautions.includes("stock_short") || cautions.includes("water_short")) return "nothing.stock";
@@ -192,9 +195,9 @@ export function NothingView({
         {nothingSentence(result, recipe)}
       </p>
       <BeforeAfter result={result} recipe={recipe} now={now} />
-      {recipe.cautions.includes("above_full_mark") ? (
-        <p>{cautionSentence("above_full_mark")}</p>
-      ) : null}
+      {OF_WHAT_STAYS.filter((code) => recipe.cautions.includes(code)).map((code) => (
+        <p key={code}>{cautionSentence(code)}</p>
+      ))}
       {children}
     </section>
   );

@@ -1,4 +1,5 @@
 // Where buckets are poured in at this machine: shown before the first bucket, to whoever pours.
+import { PourHere } from "../../../elements/drawings/pourhere";
 import { TextField } from "../../../elements/fields/textfield";
 import { say } from "../../../words/say";
 import { Question } from "../frame";
@@ -20,17 +21,20 @@ export function PourHereStep(props: SetupProps) {
       missing={isLong ? say("error.text_long", { most: String(LONGEST) }) : null}
     >
       {({ at }) => (
-        <TextField
-          id="pour-here"
-          label={say("pour_here.label")}
-          hint={say("pour_here.example")}
-          number={false}
-          fault={at("pour_here")}
-          text={form.pourHere}
-          onText={(pourHere) => {
-            change({ pourHere });
-          }}
-        />
+        <>
+          <PourHere divided={form.divided === "yes"} />
+          <TextField
+            id="pour-here"
+            label={say("pour_here.label")}
+            hint={say("pour_here.example")}
+            number={false}
+            fault={at("pour_here")}
+            text={form.pourHere}
+            onText={(pourHere) => {
+              change({ pourHere });
+            }}
+          />
+        </>
       )}
     </Question>
   );
