@@ -8,14 +8,22 @@ from tests.browser.walk import check_until_recipe, open_machine, save_check, sta
 
 ASKED_WITH_KEYS = {"How deep is the coolant?", "What does the reading say?", "Where should it be?"}
 HEIGHT = "document.documentElement.scrollHeight"
+# As much as keys have between them: less looks as if the bar had cut the page.
+LEAST_BELOW_BAR_PX = 6
+BELOW_BAR = """
+() => document.querySelector("h1").getBoundingClientRect().top -
+  document.querySelector("header").getBoundingClientRect().bottom
+"""
 
 
 @pytest.mark.usefixtures("machine_on_phone")
 def test_questions_with_keys_need_no_scrolling(page: Page) -> None:
     heights: dict[str, int] = {}
+    below_bar_px: dict[str, float] = {}
 
     def measure(_: Page) -> None:
         heights[heading(page).inner_text()] = page.evaluate(HEIGHT)
+        below_bar_px[heading(page).inner_text()] = page.evaluate(BELOW_BAR)
 
     open_machine(page)
     check_until_recipe(page, at_page=measure)
@@ -28,6 +36,7 @@ def test_questions_with_keys_need_no_scrolling(page: Page) -> None:
     assert heights.keys() >= ASKED_WITH_KEYS
     too_high = {name: px for name, px in heights.items() if px > PHONE_SIZE[1]}
     assert not too_high.keys() & ASKED_WITH_KEYS
+    assert min(below_bar_px.values()) >= LEAST_BELOW_BAR_PX, below_bar_px
     assert again <= PHONE_SIZE[1]
 
 
