@@ -11,7 +11,7 @@ HEIGHT = "document.documentElement.scrollHeight"
 # As much as keys have between them: less looks as if the bar had cut the page.
 LEAST_BELOW_BAR_PX = 6
 # A taller phone has higher keys.
-KEY_PX = {640: 60, 720: 72, 780: 84}
+KEY_PX = {640: 60, 750: 72, 800: 84}
 BELOW_BAR = """
 () => document.querySelector("h1").getBoundingClientRect().top -
   document.querySelector("header").getBoundingClientRect().bottom
