@@ -7,7 +7,7 @@ from pathlib import Path
 
 from playwright.sync_api import sync_playwright
 
-from tests.browser.phone import Phone
+from tests.browser.phone import PHONE_SIZE, Phone
 from tests.browser.server import Server
 from tests.browser.walk import set_up_machine
 from tests.gloves.gates import GATES
@@ -19,12 +19,12 @@ SCATTERS_MM = (4.0, 3.0, 2.0, 1.0)
 DAYS = (3, 1, None)
 
 
-def pages_of_the_app() -> Pages:
-    """The keys of the built app, on a phone that was set up for it."""
+def pages_of_the_app(height_px: int = PHONE_SIZE[1]) -> Pages:
+    """The keys of the built app, on a phone so high that was set up for it."""
     server = Server()
     try:
         with tempfile.TemporaryDirectory() as profile, sync_playwright() as playwright:
-            phone = Phone(playwright, Path(profile))
+            phone = Phone(playwright, Path(profile), (PHONE_SIZE[0], height_px))
             page = phone.start()
             page.goto(server.address)
             set_up_machine(page)
@@ -61,9 +61,18 @@ def main() -> int:
     """Reads the pages and prints a table for each scatter; returns the exit status."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.gloves")
     parser.add_argument("--walks", type=int, default=WALKS, help="default %(default)s")
+    parser.add_argument(
+        "--height",
+        type=int,
+        default=PHONE_SIZE[1],
+        help="px of the phone; default %(default)s",
+    )
     wanted = parser.parse_args()
-    pages = pages_of_the_app()
-    print(f"{wanted.walks} walks, seed {SEED}, {PX_PER_MM:.2f} px a mm; nobody looks")
+    pages = pages_of_the_app(wanted.height)
+    print(
+        f"{wanted.walks} walks, seed {SEED}, 360 x {wanted.height}, {PX_PER_MM:.2f} px a mm; "
+        "nobody looks"
+    )
     for days in DAYS:
         for scatter_mm in SCATTERS_MM:
             before = "a first check" if days is None else f"last dip {days} days ago"

@@ -45,3 +45,31 @@ def test_no_number_can_part_from_its_unit(language: str) -> None:
     assert len(lines) > 1_000
     assert [line for line in lines if PARTED.search(line)] == []
     assert PARTED.search("Pour 10 L")
+
+
+# GOV.UK's style guide splits what is longer than 25 words (from memory); the house wants 12.
+MOST_WORDS, WANTED_WORDS = 25, 12
+_END = re.compile(r"(?<=[.!?])\s+")
+_WORD = re.compile(r"[\w{}'\u2019-]+")
+
+
+def _lengths(language: str) -> dict[str, int]:
+    """Words of each sentence, by its own text."""
+    words = json.loads((SHARED / "words" / f"{language}.json").read_text(encoding="utf-8"))
+    said = [entry.values() if isinstance(entry, dict) else [entry] for entry in words.values()]
+    parts = {part for forms in said for text in forms for part in _END.split(text)}
+    # Labels and words of buttons are no sentences.
+    return {part: len(_WORD.findall(part)) for part in parts if part.endswith((".", "!", "?"))}
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_sentences_are_short(language: str) -> None:
+    lengths = _lengths(language)
+    assert len(lengths) > 1_000
+    short = sum(n <= WANTED_WORDS for n in lengths.values())
+    mean = sum(lengths.values()) / len(lengths)
+    print(
+        f"{language}: {len(lengths)} sentences, mean {mean:.1f} words, "
+        f"{short / len(lengths):.0%} of {WANTED_WORDS} or fewer, longest {max(lengths.values())}"
+    )
+    assert {part: n for part, n in lengths.items() if n > MOST_WORDS} == {}

@@ -3,7 +3,7 @@
 import argparse
 import sys
 import tempfile
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from pathlib import Path
 from typing import Protocol
 
@@ -14,6 +14,7 @@ from tests.browser.pouring import pass_rest, take_clock
 from tests.browser.server import Server
 from tests.browser.walk import check_until_recipe, open_machine, set_up_machine
 from tests.screens.album import FOLDER, Album
+from tests.screens.judge import Judge
 from tests.screens.places import ABOUT_MACHINE, OF_CHECK, OF_PHONE
 
 LANGUAGES = ("en", "de")
@@ -144,12 +145,9 @@ def put_right(page: Page, album: Visitor) -> None:
     album.open(page, "log", "log-taken-back")
 
 
-def take(language: str) -> Album:
-    """Every picture of one language and its sheets; needs the built app."""
-    FOLDER.mkdir(parents=True, exist_ok=True)
-    for old in FOLDER.glob(f"{language}-*"):
-        old.unlink()
-    album, server = Album(language), Server()
+def _walk_all(album: Visitor, at_end: Callable[[Page], None]) -> None:
+    """Past every place there is, in the visitor's language; needs the built app."""
+    server = Server()
     try:
         with tempfile.TemporaryDirectory() as profile, sync_playwright() as playwright:
             phone = Phone(playwright, Path(profile))
@@ -165,24 +163,47 @@ def take(language: str) -> Album:
             page.get_by_role("button", name="Back").click()
             walk_past(page, album)
             put_right(page, album)
-            print("\n".join(str(path) for path in album.sheets(page)))
+            at_end(page)
             phone.close()
             print("\n".join(phone.problems))
     finally:
         server.kill()
+
+
+def take(language: str) -> Album:
+    """Every picture of one language and its sheets."""
+    FOLDER.mkdir(parents=True, exist_ok=True)
+    for old in FOLDER.glob(f"{language}-*"):
+        old.unlink()
+    album = Album(language)
+    _walk_all(album, lambda page: print("\n".join(str(path) for path in album.sheets(page))))
     return album
 
 
+def judge(language: str) -> Judge:
+    """Every place of one language by axe in both themes, and as it is spoken; no pictures."""
+    one = Judge(language)
+    _walk_all(one, lambda _: None)
+    return one
+
+
 def main() -> int:
-    """Takes the pictures of the wanted languages; returns the exit status."""
+    """Takes the pictures of the wanted languages, or judges; returns the exit status."""
     parser = argparse.ArgumentParser(prog="python3 -m tests.screens")
     parser.add_argument("--language", choices=LANGUAGES, action="append", help="default: all")
-    for language in parser.parse_args().language or LANGUAGES:
-        album = take(language)
-        print(f"{language}: {len(album.names)} places in two themes")
-        print("\n".join(album.wrong))
-        print(f"led elsewhere: {', '.join(album.elsewhere) or 'none'}")
-    return 0
+    parser.add_argument("--axe", action="store_true", help="no pictures: axe and what is spoken")
+    wanted = parser.parse_args()
+    found = 0
+    for language in wanted.language or LANGUAGES:
+        seen = judge(language) if wanted.axe else take(language)
+        found += len(seen.wrong)
+        if isinstance(seen, Judge):
+            print(seen.figures())
+        print(f"{language}: {len(seen.names)} places in two themes")
+        print("\n".join(seen.wrong))
+        print(f"led elsewhere: {', '.join(seen.elsewhere) or 'none'}", flush=True)
+    # What is measured beside a picture is for a person to judge.
+    return 1 if wanted.axe and found else 0
 
 
 if __name__ == "__main__":

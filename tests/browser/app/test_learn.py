@@ -76,8 +76,8 @@ def test_cards_answer_to_their_keys(page: Page) -> None:
     page.get_by_role("link", name="The bucket is not the target").click()
     # 9.2 + 0.8 L are at the target: (9.234 + 3.2) / 193.9 is 6.4 %. With 1.6 L in each 8.1 %.
     expect(main).to_contain_text("4 buckets at 8.0 % bring 6.0 % to 6.4 %.")
-    press(page, "More")
-    press(page, "More")
+    press(page, "Concentrate in each of 4 buckets: more")
+    press(page, "Concentrate in each of 4 buckets: more")
     expect(main).to_contain_text("4 buckets at 16.0 % bring 6.0 % to 8.1 %.")
 
 

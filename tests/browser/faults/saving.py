@@ -4,9 +4,9 @@ import os
 import signal
 from pathlib import Path
 
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Error, Page, expect
 
-from tests.browser.phone import heading
+from tests.browser.phone import Phone, heading
 from tests.browser.stored import entries
 from tests.browser.walk import set_up_machine
 
@@ -75,3 +75,12 @@ def kill_browser(profile: Path) -> int:
     for lock in profile.glob("Singleton*"):
         lock.unlink(missing_ok=True)
     return len(own)
+
+
+def end_by_kill(phone: Phone, profile: Path) -> None:
+    """Every process of the phone's browser is killed; the phone can be started again."""
+    assert kill_browser(profile) > 0
+    try:
+        phone.close()
+    except Error:
+        phone.forget()

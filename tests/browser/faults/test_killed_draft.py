@@ -6,9 +6,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Error, Page, expect
+from playwright.sync_api import Page, expect
 
-from tests.browser.faults.saving import kill_browser
+from tests.browser.faults.saving import end_by_kill
 from tests.browser.files import start_at
 from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
@@ -35,14 +35,6 @@ COPIES_NEVER_COME = """
 """
 
 
-def _killed(phone: Phone, profile: Path) -> None:
-    assert kill_browser(profile) > 0
-    try:
-        phone.close()
-    except Error:
-        phone.forget()
-
-
 def _walk_copy(page: Page) -> tuple[str, dict[str, Any]]:
     """The name and the second copy of the check under way."""
     machine = page.url.split("/machines/")[1].split("/")[0]
@@ -67,7 +59,7 @@ def test_the_last_digit_and_the_last_word_outlast_a_kill(
     expect(field(page, "How deep")).to_have_value("342")
     place = page.url
     page.wait_for_timeout(TYPED_MS)
-    _killed(phone, tmp_path / "profile")
+    end_by_kill(phone, tmp_path / "profile")
 
     page = phone.start()
     page.goto(place)

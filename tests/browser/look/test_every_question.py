@@ -11,6 +11,7 @@ from tests.screens import laid_out
 from tests.screens.measure import faint, measured
 from tests.screens.take import LANGUAGES, walk_past
 from tests.screens.torn import torn
+from tests.screens.under_bar import half_under
 
 SETTLE_MS = 250
 THEMES: tuple[Theme, ...] = ("light", "dark")
@@ -33,7 +34,7 @@ class Looker:
         page.wait_for_timeout(SETTLE_MS)
         self.seen.append(name)
         found = [*measured(page), *laid_out.parted(page), *laid_out.cut(page)]
-        found += [*laid_out.close(page), *laid_out.focus(page), *torn(page)]
+        found += [*half_under(page), *laid_out.close(page), *laid_out.focus(page), *torn(page)]
         if name not in READ_FIRST:
             found += laid_out.main_action(page)
         for theme in THEMES:

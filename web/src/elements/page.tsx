@@ -3,6 +3,7 @@ import type { ComponentChildren } from "preact";
 import { createContext } from "preact";
 import { useContext, useEffect, useRef } from "preact/hooks";
 import { say } from "../words/say";
+import { useClearBar } from "./clearbar";
 
 /** What a whole group of pages has in its top bar, under the name of the place, which it may cover. */
 export const TopAside = createContext<ComponentChildren>(null);
@@ -71,23 +72,28 @@ export function Page({
   children,
 }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
+  const main = useRef<HTMLElement>(null);
+  const footer = useRef<HTMLElement>(null);
   useEffect(() => {
     document.title = `${title} – ${say("app.name")}`;
     // A new page is a new place: reading starts at its heading, not where the last button was.
     heading.current?.focus({ preventScroll: true });
     window.scrollTo(0, 0);
   }, [title]);
+  useClearBar(main, footer, stays, title);
   return (
     <div class={`page page-${layout}`}>
       <TopBar place={place} step={step} side={side} onBack={onBack} />
-      <main>
+      <main ref={main}>
         <h1 ref={heading} id="question" tabIndex={-1}>
           {title}
         </h1>
         {children}
       </main>
       {action === undefined ? null : (
-        <footer class={stays ? "actions actions-stay" : "actions"}>{action}</footer>
+        <footer ref={footer} class={stays ? "actions actions-stay" : "actions"}>
+          {action}
+        </footer>
       )}
     </div>
   );

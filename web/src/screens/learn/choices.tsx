@@ -20,8 +20,8 @@ export function Choices({ label, most, at, said, onAt }: ChoicesProps) {
       <Stepper
         label={label}
         said={said}
-        less={say("learn.less")}
-        more={say("learn.more_of_it")}
+        less={say("learn.less", { what: label })}
+        more={say("learn.more_of_it", { what: label })}
         atLeast={at <= 0}
         atMost={at >= most}
         onStep={(by) => {

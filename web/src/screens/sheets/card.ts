@@ -1,7 +1,7 @@
 // What a machine card says beside the set-up: the whole circuit, and since when the tank is measured.
 import { signal, type Signal } from "@preact/signals";
 import type { DrawSheetBody, SumpTyped, Unit } from "../../core/messages";
-import { readDraft, writeDraft } from "../../store/underway/drafts";
+import { readText, writeText } from "../../store/underway/drafts";
 import type { MachineEntry } from "../../store/log/entry";
 import { entries } from "../../store/log/journal";
 
@@ -16,15 +16,14 @@ export function circuitOf(machine: string, unit: Unit): Signal<string> {
   const name = noteOf(machine, unit);
   const known = open.get(name);
   if (known !== undefined) return known;
-  const draft = readDraft(name);
-  const text = signal(typeof draft === "string" ? draft : "");
+  const text = signal(readText(name) ?? "");
   open.set(name, text);
   return text;
 }
 
 export function keepCircuit(machine: string, unit: Unit, text: string): void {
   circuitOf(machine, unit).value = text;
-  writeDraft(noteOf(machine, unit), text);
+  writeText(noteOf(machine, unit), text);
 }
 
 function litresOf({ kind, full_depth, full_volume, points }: SumpTyped): string {

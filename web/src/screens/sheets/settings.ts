@@ -2,7 +2,14 @@
 // machine's bucket. Texts as they were typed; pycore reads them at every print.
 import { signal, type Signal } from "@preact/signals";
 import type { DrawSheetBody, Typed, Unit } from "../../core/messages";
-import { dropDraft, readDraft, writeDraft } from "../../store/underway/drafts";
+import {
+  dropDraft,
+  followDrafts,
+  readDraft,
+  readText,
+  writeDraft,
+  writeText,
+} from "../../store/underway/drafts";
 import { DECIMAL_SIGN } from "../../words/numbers";
 import { LOCALE, sentencesBelow } from "../../words/say";
 
@@ -21,12 +28,16 @@ function usualPaper(): PaperName {
   return region !== undefined && LETTER.includes(region) ? "Letter" : "A4";
 }
 
-const kept = readDraft("print.paper");
-export const paper = signal<PaperName>(isPaper(kept) ? kept : usualPaper());
+function readPaper(): PaperName {
+  const kept = readText("print.paper");
+  return isPaper(kept) ? kept : usualPaper();
+}
+
+export const paper = signal<PaperName>(readPaper());
 
 export function choosePaper(name: PaperName): void {
   paper.value = name;
-  writeDraft("print.paper", name);
+  writeText("print.paper", name);
 }
 
 /** How long the 100 mm line came out, always of a print that was not corrected. */
@@ -48,6 +59,15 @@ const lines: Readonly<Record<PaperName, Signal<Line | null>>> = {
   A4: signal(readLine("A4")),
   Letter: signal(readLine("Letter")),
 };
+
+/** Both were read before a start had looked for what a killed browser did not note. */
+export function followPrinter(): void {
+  followDrafts((name) => {
+    if (name === "print.paper") paper.value = readPaper();
+    const of = PAPERS.find((one) => name === `print.line.${one}`);
+    if (of !== undefined) lines[of].value = readLine(of);
+  });
+}
 
 export function lineOf(name: PaperName): Line | null {
   return lines[name].value;

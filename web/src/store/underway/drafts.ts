@@ -39,16 +39,24 @@ export function readDraft(name: string): unknown {
   return plain !== null && typeof plain === "object" ? noted(name).draft : plain;
 }
 
-/**
- * Returns false when the draft could not be kept; the form itself still holds what was typed. A text
- * alone belongs to a sheet that is printed, and has no copy.
- */
-export function writeDraft(name: string, value: object | string): boolean {
-  if (typeof value === "string") return writeNote(noteOf(name), value);
+/** Returns false when the draft could not be kept; the form itself still holds what was typed. */
+export function writeDraft(name: string, value: object): boolean {
   const kept = { writes: nextCount(name), draft: value };
   const isNoted = note(name, kept);
   if (isNoted) copyDraft(name, kept);
   return isNoted;
+}
+
+/** A draft that is one text. An older build kept it bare. */
+export function readText(name: string): string | null {
+  const draft = readDraft(name);
+  if (draft === null || typeof draft !== "object") return typeof draft === "string" ? draft : null;
+  const { text } = draft as { text?: unknown };
+  return typeof text === "string" ? text : null;
+}
+
+export function writeText(name: string, text: string): boolean {
+  return writeDraft(name, { text });
 }
 
 /** What is over stays noted until the next start, or a copy that was not reached would bring it back. */

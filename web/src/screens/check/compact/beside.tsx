@@ -20,9 +20,15 @@ interface KeyProps {
   readonly to: string;
 }
 
+/** What is seen comes first in what is spoken: who says the word on the key is understood. */
 function SideKey({ name, value, field, answer, to }: KeyProps) {
+  const seen = value === say("compact.unanswered") ? name : `${name} ${value}`;
   return (
-    <a class="side-key" href={to} aria-label={say("compact.answer", { field, value: answer })}>
+    <a
+      class="side-key"
+      href={to}
+      aria-label={say("compact.answer", { seen, field, value: answer })}
+    >
       <span class="side-name">{name}</span>
       <span class="side-value">{value}</span>
     </a>

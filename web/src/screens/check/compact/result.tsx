@@ -113,16 +113,17 @@ function More({ recipe, machine }: { readonly recipe: Recipe; readonly machine: 
     ...codes.filter((code) => ALWAYS.includes(code)),
   ];
   const caution = first === undefined ? "" : cautionSentence(first);
+  const more =
+    rest.length === 0 ? say("compact.more") : sayCount("compact.more_count", rest.length);
+  // What is seen comes first in what is spoken; "More" begins the name anyway.
+  const seen = rest.length === 0 ? caution : `${caution} ${more}.`;
   return (
     <a
       class="result-more"
       href={address("machines", machine, "recipe")}
-      aria-label={`${caution} ${say("compact.more_name")}`.trim()}
+      aria-label={`${seen} ${say("compact.more_name")}`.trim()}
     >
-      {caution}{" "}
-      <span class="result-more-word">
-        {rest.length === 0 ? say("compact.more") : sayCount("compact.more_count", rest.length)}
-      </span>
+      {caution} <span class="result-more-word">{more}</span>
     </a>
   );
 }
