@@ -18,7 +18,7 @@ from web.build.environment import ensure_venv, install, venv_python
 from web.build.paths import ROOT
 from web.build.steps import Steps
 
-ROOMS = ("quantity", "recipe")
+ROOMS = ("quantity", "reading", "recipe", "journal")
 # Without a defect a module's own tests take about one second, and the wider set about twenty.
 OWN_CPU_S = 6
 WIDE_CPU_S = 90
