@@ -25,17 +25,14 @@ class ClockFlag:
 
 def _flags(
     entry: Entry, latest_s: int | None, offset_min: int | None, now_s: int | None
-) -> set[str]:
-    flags = set(entry.clock_flags)
-    if entry.wall_s is None:
-        return flags
-    if latest_s is not None and entry.wall_s < latest_s:
-        flags.add("back")
-    if offset_min is not None and entry.offset_min != offset_min:
-        flags.add("zone")
-    if now_s is not None and entry.wall_s > now_s + AHEAD_S:
-        flags.add("future")
-    return flags
+) -> list[str]:
+    wall_s = entry.wall_s
+    shown = {
+        "back": wall_s is not None and latest_s is not None and wall_s < latest_s,
+        "future": wall_s is not None and now_s is not None and wall_s > now_s + AHEAD_S,
+        "zone": wall_s is not None and offset_min is not None and entry.offset_min != offset_min,
+    }
+    return [flag for flag, is_shown in shown.items() if is_shown or flag in entry.clock_flags]
 
 
 def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[ClockFlag, ...]:
@@ -52,7 +49,7 @@ def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[Clo
     for lines in logs.values():
         latest_s = offset_min = None
         for entry in lines:
-            for flag in sorted(_flags(entry, latest_s, offset_min, now_s)):
+            for flag in _flags(entry, latest_s, offset_min, now_s):
                 found.append(ClockFlag(entry.log, entry.seq, entry.hash, flag))
             if entry.wall_s is not None:
                 latest_s = entry.wall_s if latest_s is None else max(latest_s, entry.wall_s)
