@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Collection, Iterable
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from pycore.journal.entry import Entry
@@ -25,18 +25,14 @@ class ClockFlag:
 
 def _flags(
     entry: Entry, latest_s: int | None, offset_min: int | None, now_s: int | None
-) -> Collection[str]:
+) -> list[str]:
     wall_s = entry.wall_s
-    if wall_s is None:
-        return frozenset(entry.clock_flags)
-    is_back = latest_s is not None and wall_s < latest_s
-    is_zone = offset_min is not None and entry.offset_min != offset_min
-    is_future = now_s is not None and wall_s > now_s + AHEAD_S
-    # Nearly every line: nothing is made for it.
-    if not (is_back or is_zone or is_future or entry.clock_flags):
-        return ()
-    seen = {"back": is_back, "zone": is_zone, "future": is_future}
-    return {*entry.clock_flags, *(flag for flag, holds in seen.items() if holds)}
+    shown = {
+        "back": wall_s is not None and latest_s is not None and wall_s < latest_s,
+        "future": wall_s is not None and now_s is not None and wall_s > now_s + AHEAD_S,
+        "zone": wall_s is not None and offset_min is not None and entry.offset_min != offset_min,
+    }
+    return [flag for flag, is_shown in shown.items() if is_shown or flag in entry.clock_flags]
 
 
 def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[ClockFlag, ...]:
@@ -53,7 +49,7 @@ def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[Clo
     for lines in logs.values():
         latest_s = offset_min = None
         for entry in lines:
-            for flag in sorted(_flags(entry, latest_s, offset_min, now_s)):
+            for flag in _flags(entry, latest_s, offset_min, now_s):
                 found.append(ClockFlag(entry.log, entry.seq, entry.hash, flag))
             if entry.wall_s is not None:
                 latest_s = entry.wall_s if latest_s is None else max(latest_s, entry.wall_s)

@@ -64,7 +64,7 @@ class Entry:
     clock_flags: tuple[str, ...] = ()
     by: str = ""
     content: dict[str, Any] | None = None
-    place: tuple[str, int, str] = field(init=False, repr=False, compare=False)
+    place: tuple[str, int, str] = field(init=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "place", (self.log, self.seq, self.hash))

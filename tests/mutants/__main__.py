@@ -13,12 +13,16 @@ import time
 from contextlib import ExitStack
 from importlib.util import find_spec
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from web.build.environment import ensure_venv, install, venv_python
 from web.build.paths import ROOT
 from web.build.steps import Steps
 
-ROOMS = ("quantity", "recipe")
+if TYPE_CHECKING:
+    from tests.mutants.trial import Tests
+
+ROOMS = ("quantity", "reading", "recipe", "journal")
 # Without a defect a module's own tests take about one second, and the wider set about twenty.
 OWN_CPU_S = 6
 WIDE_CPU_S = 90
@@ -53,6 +57,13 @@ def own_tests(path: Path) -> list[str]:
     return [str(file.relative_to(ROOT)) for file in (*mirrored, path)]
 
 
+def _check_whole(tests: "Tests") -> None:
+    from tests.mutants.trial import passes
+
+    if not passes(tests, None):
+        raise SystemExit(f"The tests of {tests.name} fail without any defect.")
+
+
 def _try(path: Path, is_wide: bool, is_anew: bool) -> tuple[str, int]:
     from tests.mutants.changes import compiled, mutants
     from tests.mutants.collected import collected
@@ -67,8 +78,7 @@ def _try(path: Path, is_wide: bool, is_anew: bool) -> tuple[str, int]:
     sets = [(own_tests(path), OWN_CPU_S), *([(WIDE, WIDE_CPU_S)] if is_wide else [])]
     for arguments, most_s in sets:
         tests = Tests(arguments, name, path, most_s)
-        if not passes(tests, None):
-            raise SystemExit(f"The tests of {name} fail without any defect.")
+        _check_whole(tests)
         if passes(tests, compile("raise RuntimeError", str(path), "exec")):
             raise SystemExit(f"The tests of {name} do not meet what takes its place.")
         asked, left = left, []
@@ -82,6 +92,8 @@ def _try(path: Path, is_wide: bool, is_anew: bool) -> tuple[str, int]:
                 # At once, since whoever stops a long run wants to know what it has found.
                 if arguments is sets[-1][0] and tried[turn].name not in known:
                     print(f"survived: {name} {tried[turn]}", flush=True)
+        # Once more: a package that went meanwhile would have looked like defects noticed.
+        _check_whole(tests)
         noticed.append(len(asked) - len(left))
     survivors = {tried[turn].name for turn in left}
     for gone in sorted(known - survivors):

@@ -101,6 +101,7 @@ class _Waiting:
         if session.testsfailed:
             os._exit(1)
         functions = [each for each in gc.get_objects() if isinstance(each, FunctionType)]
+        gc.freeze()
         child = os.fork()
         if child == 0:
             return None

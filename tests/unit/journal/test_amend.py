@@ -131,6 +131,28 @@ def test_a_withdrawal_after_a_correction_in_one_log(case: Case) -> None:
     assert case.now.standing == "withdrawn"
 
 
+def test_a_withdrawn_entry_says_what_it_said_last(case: Case) -> None:
+    correct(case.b, case.target, "324")
+    correct(case.b, case.target, "325", machine=GRINDER, measured_at=moment(30))
+    withdraw(case.b, case.target)
+    assert (case.now.standing, case.depth) == ("withdrawn", "325")
+    assert (case.now.machine, case.now.measured_at) == (GRINDER, moment(30))
+    assert case.now.measured_s == case.now.entry.measured_s + 30
+
+
+def test_a_withdrawn_entry_whose_corrections_do_not_agree_says_what_was_written(case: Case) -> None:
+    both = [correct(case.a, case.target, "324"), correct(case.b, case.target, "325")]
+    withdraw(case.a, case.target, settles=both)
+    assert (case.now.standing, case.depth) == ("withdrawn", "342")
+
+
+def test_a_withdrawn_entry_does_not_say_what_another_kind_would(case: Case) -> None:
+    body = {"corrects": case.target, "reason": "x", "kind": "note", "content": {"text": "y"}}
+    case.b.save("correction", body, 900, machine="")
+    withdraw(case.b, case.target)
+    assert (case.now.standing, case.depth) == ("withdrawn", "342")
+
+
 def test_withdrawn_by_two(case: Case) -> None:
     withdraw(case.a, case.target)
     withdraw(case.b, case.target)

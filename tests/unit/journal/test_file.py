@@ -186,6 +186,12 @@ def test_heads_stand_in_one_order_and_signs_as_they_are() -> None:
     assert text == write_file([], heads[::-1], build="Wägeraum")
 
 
+def test_the_largest_number_that_a_line_has_may_be_promised() -> None:
+    # The contract's maximum of seq.
+    head = Head("a" * 32, 1_000_000_000, "1" * 64)
+    assert read_file(write_file([], [head]), PHONE).heads == [head]
+
+
 def test_without_time_and_build_the_header_names_neither() -> None:
     file = read_file(write_file([], []), PHONE)
     assert (file.written_at, file.build) == ("", "")

@@ -19,6 +19,7 @@ def test_open_pours_and_second_readings_count_however_old() -> None:
     phone = Phone("a")
     plan = phone.save("plan", {"pours": [{"count": 3}]}, -86_400)
     phone.save("pour", pour(1, False, plan=plan, recheck_due_at=moment(-80_000)), -86_000)
+    phone.save("check", check(), -85_000, machine=GRINDER)
     found = page(phone)
     assert [(machine, one.plan) for machine, one in found.open_pours] == [(LATHE, plan)]
     assert [(machine, one.overdue) for machine, one in found.rechecks] == [(LATHE, True)]
@@ -82,6 +83,7 @@ def test_unknown_additions_of_this_shift() -> None:
 def test_machines_in_doubt() -> None:
     one, two = Phone("a"), Phone("b")
     target = one.save("check", check("300"), 0)
+    two.save("check", check("300"), 0, machine=GRINDER)
     for phone, depth in ((one, "301"), (two, "302")):
         body = {"corrects": target, "reason": "x", "kind": "check", "content": check(depth)}
         phone.save("correction", body, 60, machine="")

@@ -5,9 +5,23 @@ import json
 
 import pytest
 
-from pycore.journal.line import from_store, hash_of, is_sealed, opened, sealed, written
+from pycore.journal.line import (
+    MOST_SEQ,
+    from_store,
+    hash_of,
+    is_sealed,
+    opened,
+    sealed,
+    written,
+)
 from pycore.quantity.fault import Fault
 from tests.phones import stored_in_schema_1
+from web.build.paths import SHARED
+
+
+def test_the_largest_number_of_a_line_is_the_contracts() -> None:
+    schema = json.loads((SHARED / "schema" / "entry.schema.json").read_text(encoding="utf-8"))
+    assert schema["definitions"]["log_entry"]["properties"]["seq"]["maximum"] == MOST_SEQ
 
 
 def test_hash_is_sha_256_of_the_text_without_the_hash() -> None:

@@ -65,6 +65,20 @@ def test_a_factor_that_both_readings_share_largely_cancels() -> None:
     assert got.difference_pct.u < alone.difference_pct.u
 
 
+def test_what_is_not_the_factors_stays_with_each_reading() -> None:
+    # 5 % of 6 and of 8 points are the factor's 0.3 and 0.4; left are 0.4 and 0.3 of 0.5 points.
+    first = SumpState(Measured(154.0, 0.0), Measured(6.0, 0.5))
+    got = compared(first, WENT, Measured(8.0, 0.5), 0.05)
+    parts_pct = (
+        154 / 197.7 * 0.4,
+        0.3,
+        0.05 * (8.0 - 154 / 197.7 * 6.0),
+        EXPECTED_PCT / 197.7 * 37 * VESSEL_U_SHARE,
+        (100 - EXPECTED_PCT) / 197.7 * 6.7 * VESSEL_U_SHARE,
+    )
+    assert got.difference_pct.u == pytest.approx(math.hypot(*parts_pct))
+
+
 @pytest.mark.parametrize(("found_pct", "verdict"), [(6.9, "weaker"), (9.2, "stronger")])
 def test_a_difference_beyond_its_uncertainty_has_a_direction(
     found_pct: float, verdict: str
@@ -77,8 +91,8 @@ def test_a_difference_beyond_its_uncertainty_has_a_direction(
 
 def test_what_to_check_begins_with_what_decides_most() -> None:
     # By hand, each input's part of the difference in points: dip 0.35, factor 0.10, jug 0.09,
-    # reading before 0.08, reading now 0.05, pail 0.04.
-    exact = SumpState(Measured(154.0, 34.0), Measured(6.0, 0.12))
+    # reading before 0.08, reading now 0.06, pail 0.05.
+    exact = SumpState(Measured(154.0, 34.0), Measured(6.0, 0.16))
     got = compared(exact, WENT, Measured(10.0, 0.21), 0.02)
     assert got.verdict == "stronger"
     assert got.checks[0] == "check_dip"
@@ -111,13 +125,30 @@ def test_a_volume_that_is_known_to_no_quarter_of_itself_says_nothing(
         assert got.implied_l is None
 
 
-def test_the_volume_that_explains_the_reading() -> None:
+# A jar of a thousandth is worked out like the sump.
+@pytest.mark.parametrize("share", [1.0, 0.001])
+def test_the_volume_that_explains_the_reading(share: float) -> None:
     # 300 L at 6 % with the same pour come to (18 + 6.7) / 343.7 = 7.187 %.
     found_pct = 100 * (300 * 0.06 + 6.7) / 343.7
-    exact = SumpState(Measured(154.0, 0.0), Measured(6.0, 0.05))
-    got = compared(exact, WENT, Measured(found_pct, 0.05), 0.0)
+    exact = SumpState(Measured(154.0 * share, 0.0), Measured(6.0, 0.05))
+    went = Went(0.0, 37.0 * share, 6.7 * share)
+    got = compared(exact, went, Measured(found_pct, 0.05), 0.0)
     assert got.implied_l is not None
-    assert got.implied_l.value == pytest.approx(300.0)
+    assert got.implied_l.value == pytest.approx(300.0 * share)
+
+
+def test_no_volume_where_water_changed_nothing_or_nothing_was_poured() -> None:
+    exact = SumpState(Measured(100.0, 0.0), Measured(8.0, 0.0))
+    same = compared(exact, Went(0.0, 20.0, 0.0), Measured(8.0, 0.0), 0.0)
+    assert (same.verdict, same.implied_l) == ("stronger", None)
+    taken_out = compared(exact, Went(20.0, 0.0, 0.0), Measured(9.0, 0.0), 0.0)
+    assert (taken_out.verdict, taken_out.implied_l) == ("stronger", None)
+
+
+def test_a_reading_that_fits_asks_for_no_other_volume() -> None:
+    # Worked back it would be (670 - 8.1 · 43.7) / 2.1 = 150 L, known to 18 L.
+    got = compared(sump(0.0, 0.0), WENT, Measured(8.1, 0.2), 0.0)
+    assert (got.verdict, got.implied_l) == ("as_expected", None)
 
 
 def test_no_volume_where_two_readings_are_too_near() -> None:
@@ -148,6 +179,9 @@ def test_dips_share_their_scale() -> None:
     # A sump that is known better than its dip, and an empty one.
     assert dip_of(Measured(154.0, 0.5), 2.0, 0.45) == Dip(154.0, 0.5, 0.0)
     assert dip_of(Measured(0.0, 1.5), 2.0, 0.45) == Dip(0.0, 0.9, 0.0)
+    # Half a litre of which 3 % are the scale's.
+    little = dip_of(Measured(0.5, math.hypot(0.02, 0.5 * 0.03)), 2.0, 0.01)
+    assert (little.u_l, little.scale_u_share) == pytest.approx((0.02, 0.03))
     got = level_compared(first, second, WENT)
     u_l = math.hypot(0.9, 0.9, 43 * 0.03, 43.7 * VESSEL_U_SHARE)
     assert got.difference_l.value == pytest.approx(197 - 197.7)
@@ -160,6 +194,17 @@ def test_a_level_that_does_not_fit(found_l: float, verdict: str) -> None:
     got = level_compared(Dip(154.0, 0.9, 0.03), Dip(found_l, 0.9, 0.03), WENT)
     assert got.expected_l == pytest.approx(197.7)
     assert got.verdict == verdict
+
+
+# Of 3 and 4 L both dips are 5 L; the limit is twice that.
+@pytest.mark.parametrize(
+    ("found_l", "verdict"),
+    [(110.0, "as_expected"), (110.1, "higher"), (90.0, "as_expected"), (89.9, "lower")],
+)
+def test_the_edge_of_the_level_still_fits(found_l: float, verdict: str) -> None:
+    nothing = Went(0.0, 0.0, 0.0)
+    got = level_compared(Dip(100.0, 3.0, 0.0), Dip(found_l, 4.0, 0.0), nothing)
+    assert (got.expected_l, got.found_l, got.verdict) == (100.0, found_l, verdict)
 
 
 def test_taking_out_lowers_the_expected_level() -> None:

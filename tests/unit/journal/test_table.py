@@ -63,6 +63,13 @@ def test_what_cannot_be_read_stays_as_it_was_typed() -> None:
     assert (row["dip_mm"], row["dip_as_typed"]) == ("", "'=7 mm")
 
 
+def test_a_unit_that_was_typed_with_its_number_stands_once() -> None:
+    phone = Phone("a")
+    phone.save("check", {"dip": {"depth": {"text": "13 7/16 in"}}}, 0)
+    (row,) = rows(phone)
+    assert (row["dip_mm"], row["dip_as_typed"]) == ("341.3125", "13 7/16 in")
+
+
 def test_pours_look_and_standing() -> None:
     phone = Phone("a")
     phone.save("check", {"look": ["foam", "smell"]}, 0)
