@@ -46,5 +46,9 @@ def pytest_sessionfinish(session: pytest.Session) -> None:
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    for outcome in ("passed", "failed"):
+        for report in terminalreporter.getreports(outcome):
+            for line in [text for name, text in report.user_properties if name == "journey"]:
+                terminalreporter.write_line(str(line))
     for line in _unexplained:
         terminalreporter.write_line(f"UNEXPLAINED SKIP {line}", red=True)
