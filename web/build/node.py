@@ -53,13 +53,7 @@ def ensure_packages(node: Node, steps: Steps) -> None:
 def npm_ci(node: Node) -> list[str]:
     """The command that installs what a folder's package-lock.json pins, and runs no script."""
     quiet = ["--no-audit", "--no-fund", "--loglevel=warn"]
-    # npm's own waits of 10 and 60 s between tries are three silent minutes without a network.
-    patience = [
-        "--fetch-retries=3",
-        "--fetch-retry-mintimeout=1000",
-        "--fetch-retry-maxtimeout=5000",
-    ]
-    return [*node.npm, "ci", "--ignore-scripts", *quiet, *patience]
+    return [*node.npm, "ci", "--ignore-scripts", *quiet]
 
 
 def _npm_ci(node: Node) -> None:
