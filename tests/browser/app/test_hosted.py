@@ -20,7 +20,7 @@ from web.build.bundle import SITE, write_bundle
 from web.build.headers import policy
 
 SENT = """
-fetch("./").then((got) => got.headers.get("content-security-policy") ?? "none")
+fetch("index.html").then((got) => got.headers.get("content-security-policy") ?? "none")
 """
 ELSEWHERE = """
 (address) => fetch(address, { mode: "no-cors" }).then(() => "sent", (error) => error.name)
@@ -63,6 +63,9 @@ def test_the_zip_in_a_folder_of_a_plain_host(
     assert page.evaluate(SENT) == policy()
     page.reload()
     assert page.evaluate(ELSEWHERE, f"http://127.0.0.1:{port}/") == "TypeError"
+    # Two copies in two folders of one host are two apps.
+    session = page.context.new_cdp_session(page)
+    assert session.send("Page.getAppId")["appId"] == place
     set_up_machine(page)
     phone.close()
     plain_host.kill()
