@@ -25,7 +25,7 @@ runpy.run_module(sys.argv[1], run_name="__main__")
 SAID = {
     "WARNING: Retrying after connection broken by 'NewConnectionError'": "needs the internet",
     "npm error code EAI_AGAIN": "needs the internet",
-    "npm error network request to https://registry.npmjs.org/x failed": "needs the internet",
+    "npm error network request to the registry failed": "needs the internet",
     "ERROR: THESE PACKAGES DO NOT MATCH THE HASHES FROM THE REQUIREMENTS FILE": "lock file names",
     "npm error code EINTEGRITY": "lock file names",
     "npm error `npm ci` can only install packages when your package.json": "do not agree",
