@@ -11,7 +11,7 @@ settings.register_profile("untimed", deadline=None)
 settings.load_profile("untimed")
 
 # Reason a skip gives -> why that is acceptable. Anything else counts as a failure.
-EXPLAINED_SKIPS: dict[str, str] = {}
+EXPLAINED_SKIPS = {"this computer has no IPv6": "then no program can hold a port of ::1"}
 
 _unexplained: list[str] = []
 
@@ -46,5 +46,9 @@ def pytest_sessionfinish(session: pytest.Session) -> None:
 
 
 def pytest_terminal_summary(terminalreporter: pytest.TerminalReporter) -> None:
+    for outcome in ("passed", "failed"):
+        for report in terminalreporter.getreports(outcome):
+            for line in [text for name, text in report.user_properties if name == "journey"]:
+                terminalreporter.write_line(str(line))
     for line in _unexplained:
         terminalreporter.write_line(f"UNEXPLAINED SKIP {line}", red=True)

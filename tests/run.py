@@ -16,7 +16,7 @@ from web.build.node import Node, ensure_node, ensure_packages
 from web.build.paths import ROOT, WEB
 from web.build.site import build
 from web.build.steps import Steps
-from web.build.trouble import Trouble
+from web.build.trouble import Trouble, trouble_from_os_error
 
 LOCK = ROOT / "tests" / "requirements.lock"
 # These need neither a browser nor the built app.
@@ -36,10 +36,9 @@ class Outcome:
         started_s = time.monotonic()
         try:
             wrong = action()
-        except Trouble as trouble:
+        except (Trouble, OSError) as error:
+            trouble = error if isinstance(error, Trouble) else trouble_from_os_error(error)
             wrong = f"{trouble.sentence} Way on: {trouble.way_on}"
-        except OSError as error:
-            wrong = str(error)
         if wrong:
             self.failed[name] = wrong
         else:

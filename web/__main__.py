@@ -17,6 +17,13 @@ if sys.version_info < OLDEST_PYTHON:
     )
     sys.exit(1)
 
+if not __package__:
+    sys.stderr.write(
+        "This was started by its path, and then Python does not find the rest of it.\n"
+        "Way on: go into the project's folder and type python3 -m web\n"
+    )
+    sys.exit(1)
+
 from web.build.command import main  # noqa: E402 (an old Python could not read that module)
 
 if __name__ == "__main__":

@@ -12,6 +12,7 @@ from tests.browser.phone import Phone
 from tests.browser.server import Server
 from tests.browser.walk import set_up_machine
 from tests.engines.browsers import DISPLAY, FIREFOX, WEBKIT
+from tests.engines.chromium import Chromium
 from tests.engines.firefox import Firefox
 from tests.engines.hand import Engine
 from tests.engines.webkit import WebKit
@@ -24,11 +25,15 @@ def _program(name: str) -> str:
     return found
 
 
-@pytest.fixture(params=["firefox", "webkit"])
-def engine(request: pytest.FixtureRequest, tmp_path: Path) -> Iterator[Engine]:
-    """Firefox, then WebKitGTK."""
+@pytest.fixture(params=["chromium", "firefox", "webkit"])
+def engine(
+    request: pytest.FixtureRequest, playwright: Playwright, tmp_path: Path
+) -> Iterator[Engine]:
+    """Each of the three in turn."""
     started: Engine
-    if request.param == "firefox":
+    if request.param == "chromium":
+        started = Chromium(playwright, tmp_path / "profile")
+    elif request.param == "firefox":
         started = Firefox(_program(FIREFOX), tmp_path / "profile")
     else:
         started = WebKit(_program(WEBKIT), _program(DISPLAY))

@@ -23,8 +23,6 @@ PREFERENCES = {
 class Firefox:
     """One profile; ``restart`` ends every process of the browser and starts it anew."""
 
-    name = "Firefox"
-
     def __init__(self, program: str, profile: Path) -> None:
         self._program, self._profile = program, profile
         profile.mkdir()
@@ -48,7 +46,8 @@ class Firefox:
             f"{address}/session", timeout=LIMIT_S, suppress_origin=True
         )
         self._asked = 0
-        self._ask("session.new", {"capabilities": {}})
+        found = self._ask("session.new", {"capabilities": {}})["capabilities"]
+        self.name = f"Firefox {found['browserVersion']}"
         tree = self._ask("browsingContext.getTree", {})
         self._tab = tree["contexts"][0]["context"]
 

@@ -57,6 +57,12 @@ const marks = performance.getEntriesByType("mark");
 return marks.map((mark) => `${mark.name} (${mark.detail}) at ${mark.startTime} ms`).join(", ");
 """
 
+# Where nothing is to be seen, what the page is made of.
+PAGE = """
+return document.body.innerText || `${document.readyState} ${document.visibilityState} ` +
+  `${document.styleSheets.length} style sheets ${location.href} ${document.body.innerHTML}`;
+"""
+
 
 class Engine(Protocol):
     """A browser with one page."""
@@ -95,7 +101,7 @@ class Hand:
             if got:
                 return got
             time.sleep(BETWEEN_S)
-        page = self.do("return document.body.innerText;")
+        page = self.do(PAGE)
         starts = self.do(MARKS)
         raise TimeoutError(f"{self._engine.name}: {what}; starts: {starts}; page: {page[:800]}")
 

@@ -14,8 +14,6 @@ BROWSER = "MiniBrowser"
 class WebKit:
     """One session; it keeps nothing for another process, so ``restart`` only loads anew."""
 
-    name = "WebKitGTK"
-
     def __init__(self, driver: str, display: str) -> None:
         read, write = os.pipe()
         self._display = subprocess.Popen(
@@ -35,6 +33,7 @@ class WebKit:
         self._driver = WebKitGTK(
             options=options, service=Service(executable_path=driver, env=environment)
         )
+        self.name = f"WebKitGTK {self._driver.capabilities['browserVersion']}"
         self._driver.set_script_timeout(LIMIT_S)
         self._driver.set_page_load_timeout(LIMIT_S)
 

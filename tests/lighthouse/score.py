@@ -17,7 +17,7 @@ from tests.browser.phone import LIMIT_MS, PHONE_SIZE, PICTURES, heading, wait_un
 from tests.browser.server import Server
 from tests.browser.walk import check_until_recipe, open_machine, set_up_machine
 from tests.chromium import chromium_path, launch_arguments
-from web.build.node import Node, ensure_node
+from web.build.node import Node, ensure_node, npm_ci
 from web.build.paths import ROOT
 from web.build.run import run_tool
 from web.build.steps import Steps
@@ -46,13 +46,12 @@ class Scored:
 
 
 def _install(node: Node) -> None:
-    command = [*node.npm, "ci", "--ignore-scripts", "--no-audit", "--no-fund", "--loglevel=warn"]
     Steps().run(
         "Lighthouse",
         [HERE / "package.json", HERE / "package-lock.json", sys.platform],
         [MODULES / "lighthouse" / "cli" / "index.js"],
         lambda: run_tool(
-            "Installing Lighthouse", command, cwd=HERE, extra_environment=node.environment
+            "Installing Lighthouse", npm_ci(node), cwd=HERE, extra_environment=node.environment
         ),
     )
 

@@ -65,6 +65,9 @@ def test_a_place_that_cannot_be_written_to_is_said_before_the_build(tmp_path: Pa
     with pytest.raises(Trouble, match=r"no folder .*none") as caught:
         refuse_place(tmp_path / "none" / "out.zip")
     assert "-o" in caught.value.way_on
+    with pytest.raises(OSError, match="name too long"):
+        refuse_place(tmp_path / ("x" * 300))
+    assert list(tmp_path.iterdir()) == []
 
 
 def test_instructions_name_the_port_that_the_server_takes() -> None:

@@ -10,6 +10,7 @@ import pytest
 import pycore
 from pycore.desk import door, operations
 from tests.contract import DEFINITIONS
+from tests.repo.sources import files
 from web.build import phone
 from web.build.paths import LOCKS, NODE_MODULES, ROOT, WEB
 
@@ -80,7 +81,7 @@ def test_dependencies_of_pycore_are_those_on_the_phone() -> None:
 
 @pytest.mark.parametrize(
     "lock",
-    [ROOT / "tests" / "requirements.lock", *sorted(LOCKS.glob("*.lock"))],
+    [path for path in files() if path.suffix == ".lock"],
     ids=lambda p: p.name,
 )
 def test_everything_locked_has_a_hash(lock: Path) -> None:

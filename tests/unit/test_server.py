@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 
 from web.build.headers import headers_file, headers_for, policy
-from web.build.server import KINDS, LOOPBACK, LocalServer, open_server, served_files
+from web.build.server import KINDS, LOOPBACK, Handler, LocalServer, open_server, served_files
 from web.build.trouble import Trouble
 
 FILES = {
@@ -89,7 +89,8 @@ def test_a_file_comes_with_the_one_list_of_headers(server: LocalServer, name: st
         "/link.txt", "/up/secret.txt", "/../secret.txt", "/%2e%2e/secret.txt", "/assets/",
         "/assets", "/assets/../index.html", "/./index.html", "/INDEX.HTML",
         "/index.html/", "/index.html%00", "/..%5csecret.txt", "/_headers", "/secret.txt",
-        "/assets%2fmain-abcdefgh.js/", "http://localhost/index.html", "*", "/%",
+        "/assets%2fmain-abcdefgh.js", "http://localhost/index.html", "*", "/%", "//",
+        "//index.html", "///sw.js", "/%69ndex.html", "index.html", "?x", "/index.html#x",
     ],
 )  # fmt: skip
 def test_any_other_name_is_not_there(server: LocalServer, path: str) -> None:
@@ -129,6 +130,71 @@ def test_reading_is_all_that_can_be_asked_for(
     assert (folder / "index.html").read_bytes() == FILES["index.html"]
 
 
+def raw(server: LocalServer, sent: bytes) -> bytes:
+    """Everything that comes back for these bytes until the server ends the connection."""
+    with socket.create_connection((LOOPBACK, server.server_port), timeout=10) as connection:
+        connection.sendall(sent)
+        connection.shutdown(socket.SHUT_WR)
+        return b"".join(iter(lambda: connection.recv(65536), b""))
+
+
+ODD = {
+    "no request": (b"\x00\x01\x02\r\n\r\n", 400),
+    "no version": (b"GET /nothing\r\n\r\n", 421),
+    "version of tomorrow": (b"GET / HTTP/9.9\r\nHost: localhost\r\n\r\n", 505),
+    "long line": (b"GET /" + b"a" * 70_000 + b" HTTP/1.1\r\nHost: localhost\r\n\r\n", 414),
+    "long header": (
+        b"GET / HTTP/1.1\r\nHost: localhost\r\nX: " + b"a" * 70_000 + b"\r\n\r\n", 431
+    ),
+    "many headers": (
+        b"GET / HTTP/1.1\r\nHost: localhost\r\n" + b"X: a\r\n" * 120 + b"\r\n", 431
+    ),
+    "own and foreign name": (
+        b"GET / HTTP/1.1\r\nHost: localhost\r\nHost: evil.example\r\n\r\n", 421
+    ),
+    "name in two lines": (b"GET / HTTP/1.1\r\nHost: localhost\r\n .evil\r\n\r\n", 421),
+    "a request inside a request": (
+        b"GET / HTTP/1.1\r\nHost: localhost\r\nContent-Length: 37\r\n\r\n"
+        b"GET /sw.js HTTP/1.1\r\nHost: localhost\r\n\r\n", 400
+    ),
+    "a request in pieces": (
+        b"GET / HTTP/1.1\r\nHost: localhost\r\nTransfer-Encoding: chunked\r\n\r\n"
+        b"0\r\n\r\n", 400
+    ),
+    "another method": (b"POST / HTTP/1.1\r\nHost: localhost\r\n\r\n", 501),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("sent", "wanted"), ODD.values(), ids=ODD)
+def test_what_is_no_question_gets_one_refusal_with_the_list(
+    server: LocalServer, sent: bytes, wanted: int
+) -> None:
+    reply = raw(server, sent)
+    head, content = reply.split(b"\r\n\r\n", 1)
+    assert head.startswith(f"HTTP/1.1 {wanted} ".encode())
+    assert reply.count(b"HTTP/1.1 ") == 1
+    for name, value in headers_for("").items():
+        assert f"\r\n{name}: {value}" in head.decode()
+    assert content.startswith(str(wanted).encode())
+    assert b"<" not in content
+
+
+def test_who_says_nothing_is_let_go(server: LocalServer, monkeypatch: pytest.MonkeyPatch) -> None:
+    assert Handler.timeout <= 120
+    monkeypatch.setattr(Handler, "timeout", 0.2)
+    with socket.create_connection((LOOPBACK, server.server_port), timeout=10) as connection:
+        connection.sendall(b"GET / HTTP/1.1\r\nHost: loc")
+        assert connection.recv(100) == b""
+
+
+def test_part_of_a_file_and_an_older_copy_are_answered_with_the_whole(server: LocalServer) -> None:
+    for header in (b"Range: bytes=0-3", b"If-None-Match: *", b"If-Modified-Since: x"):
+        sent = b"GET / HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + header
+        reply = raw(server, sent + b"\r\n\r\n")
+        assert reply.startswith(b"HTTP/1.1 200 ")
+        assert reply.endswith(b"\r\n\r\n" + FILES["index.html"])
+
+
 def test_head_tells_the_size_and_sends_nothing(server: LocalServer) -> None:
     status, headers, content = ask(server, "/index.html", "HEAD")
     assert (status, content, headers["Content-Length"]) == (200, b"", "15")
@@ -139,6 +205,15 @@ def test_a_taken_port_has_a_way_on(server: LocalServer, folder: Path) -> None:
         open_server(server.server_port, folder)
     assert str(server.server_port) in caught.value.sentence
     assert f"--port {server.server_port + 1}" in caught.value.way_on
+
+
+def test_a_program_on_the_other_address_of_this_computer_holds_the_port() -> None:
+    try:
+        other = socket.create_server(("::1", 0), family=socket.AF_INET6)
+    except OSError:
+        pytest.skip("this computer has no IPv6")
+    with other, pytest.raises(Trouble, match="is taken"):
+        open_server(other.getsockname()[1])
 
 
 def test_other_hosts_are_told_the_same_list() -> None:

@@ -17,7 +17,7 @@ UNIX = 3
 
 
 def refuse_place(target: Path) -> None:
-    """Raises Trouble where no file can be written under this name."""
+    """Raises Trouble or OSError where no file can be written under this name."""
     if target.is_dir():
         raise Trouble(
             f"{target} is a folder, not a file.",
@@ -28,12 +28,13 @@ def refuse_place(target: Path) -> None:
             f"There is no folder {target.parent} to write into.",
             "Make it, or name another place with -o.",
         )
+    _unfinished(target).open("wb").close()
+    _unfinished(target).unlink()
 
 
 def write_bundle(target: Path, site: Path = DIST) -> int:
     """Writes the zip whole or not at all and returns its size in bytes. Raises OSError."""
-    # Not with_suffix: a name may hold several dots.
-    unfinished = target.with_name(target.name + ".part")
+    unfinished = _unfinished(target)
     with zipfile.ZipFile(unfinished, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as bundle:
         _add(bundle, INSTRUCTIONS_NAME, INSTRUCTIONS)
         _add(bundle, WITHDRAW_NAME, WITHDRAW)
@@ -41,6 +42,11 @@ def write_bundle(target: Path, site: Path = DIST) -> int:
             _add(bundle, f"{SITE}/{path.relative_to(site).as_posix()}", path)
     unfinished.replace(target)
     return target.stat().st_size
+
+
+def _unfinished(target: Path) -> Path:
+    # Not with_suffix: a name may hold several dots.
+    return target.with_name(target.name + ".part")
 
 
 def _add(bundle: zipfile.ZipFile, name: str, path: Path) -> None:

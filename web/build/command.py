@@ -18,8 +18,9 @@ PHONE_HINT = """\
 On a phone, one of these:
 * any https web space: "python3 -m web bundle" writes a zip for it, with a page that says how;
 * a web server of the firm whose certificate the phones trust, in the same way;
-* an Android phone on a cable: run "adb reverse tcp:{port} tcp:{port}" and open
-  http://localhost:{port}/ on it. The app stays there when the cable is gone.
+* an Android phone on a cable, USB debugging switched on, adb (Android's platform tools) on this
+  computer: run "adb reverse tcp:{port} tcp:{port}" and open http://localhost:{port}/ on the phone.
+  The app stays there when the cable is gone.
 Plain http over the wireless network does not do: no browser keeps such a page for use offline."""
 
 

@@ -50,13 +50,15 @@ def ensure_packages(node: Node, steps: Steps) -> None:
     )
 
 
+def npm_ci(node: Node) -> list[str]:
+    """The command that installs what a folder's package-lock.json pins, and runs no script."""
+    quiet = ["--no-audit", "--no-fund", "--loglevel=warn"]
+    return [*node.npm, "ci", "--ignore-scripts", *quiet]
+
+
 def _npm_ci(node: Node) -> None:
-    run_tool(
-        "Installing the npm packages",
-        [*node.npm, "ci", "--ignore-scripts", "--no-audit", "--no-fund", "--loglevel=warn"],
-        cwd=WEB,
-        extra_environment=node.environment,
-    )
+    what = "Installing the npm packages"
+    run_tool(what, npm_ci(node), cwd=WEB, extra_environment=node.environment)
 
 
 def is_suitable_node(version: tuple[int, ...]) -> bool:

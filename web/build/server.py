@@ -9,22 +9,24 @@ import argparse
 import errno
 import os
 import re
+import socket
 import sys
 import threading
 import webbrowser
 from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
-from urllib.parse import unquote
 
 from web.build.headers import headers_for
 from web.build.paths import DIST
 from web.build.trouble import Trouble
 
 DEFAULT_PORT = 8137
-LOOPBACK = "127.0.0.1"
+LOOPBACK, LOOPBACK_6 = "127.0.0.1", "::1"
 # Another site's page can make its own name point at this computer; the Host header tells.
-OWN_HOST = re.compile(r"^(localhost|127\.0\.0\.1|\[::1\])(:[0-9]{1,5})?$", re.IGNORECASE)
+OWN_HOST = re.compile(r"(localhost|127\.0\.0\.1|\[::1\])(:[0-9]{1,5})?", re.IGNORECASE | re.ASCII)
+# Who says nothing for so long, or takes nothing of what is sent, is let go.
+SILENCE_S = 60
 
 KINDS = {
     ".css": "text/css; charset=utf-8",
@@ -62,6 +64,9 @@ class Handler(BaseHTTPRequestHandler):
     """GET and HEAD of exact names."""
 
     protocol_version = "HTTP/1.1"
+    # A line without a version gets an answer with a status and headers, too.
+    default_request_version = "HTTP/1.0"
+    timeout = SILENCE_S
     server_version = "local"
     sys_version = ""
     server: "LocalServer"
@@ -73,12 +78,17 @@ class Handler(BaseHTTPRequestHandler):
         self._answer(with_body=False)
 
     def _answer(self, *, with_body: bool) -> None:
-        if not OWN_HOST.match(self.headers.get("Host", "")):
+        if self._has_content():
+            # Left unread it would be taken for the next request.
+            self.send_error(HTTPStatus.BAD_REQUEST)
+            return
+        hosts = self.headers.get_all("Host", [])
+        if len(hosts) != 1 or not OWN_HOST.fullmatch(hosts[0]):
             self._refuse(HTTPStatus.MISDIRECTED_REQUEST, with_body)
             return
-        name = unquote(self.path.split("?")[0].split("#")[0]).removeprefix("/") or "index.html"
-        path = served_files(self.server.folder).get(name)
-        if path is None:
+        name = self._asked_name()
+        path = served_files(self.server.folder).get(name) if name else None
+        if name is None or path is None:
             self._refuse(HTTPStatus.NOT_FOUND, with_body)
             return
         with path.open("rb") as file:
@@ -87,6 +97,21 @@ class Handler(BaseHTTPRequestHandler):
             self._send_headers(name, kind, os.fstat(file.fileno()).st_size)
             while with_body and (chunk := file.read(CHUNK_BYTES)):
                 self.wfile.write(chunk)
+
+    def _has_content(self) -> bool:
+        return self.headers.get("Content-Length", "0") != "0" or "Transfer-Encoding" in self.headers
+
+    def _asked_name(self) -> str | None:
+        # As it was sent: what http.server makes of it has lost slashes. No name needs an escape.
+        target = self.requestline.split()[1].split("?")[0]
+        if not target.startswith("/"):
+            return None
+        return target.removeprefix("/") or "index.html"
+
+    def send_error(self, code: int, *_: object, **__: object) -> None:
+        """What is no request, or one for something else than reading: refused as all others are."""
+        self.close_connection = True
+        self._refuse(HTTPStatus(code), with_body=self.command != "HEAD")
 
     def _refuse(self, status: HTTPStatus, with_body: bool) -> None:
         text = f"{status.value} {status.phrase}\n".encode()
@@ -100,6 +125,8 @@ class Handler(BaseHTTPRequestHandler):
             self.send_header(header, value)
         self.send_header("Content-Type", kind)
         self.send_header("Content-Length", str(size_bytes))
+        if self.close_connection:
+            self.send_header("Connection", "close")
         self.end_headers()
 
     def log_message(self, *_: object) -> None:
@@ -122,14 +149,14 @@ class LocalServer(ThreadingHTTPServer):
 
 def open_server(port: int, folder: Path = DIST) -> LocalServer:
     """A server that holds ``port`` and does not answer yet. Raises Trouble when it is taken."""
+    # Browsers try both addresses of "localhost": they would open that other program.
+    if port and _somebody_answers(LOOPBACK_6, port):
+        raise _taken(port)
     try:
         server = LocalServer((LOOPBACK, port), Handler)
     except OSError as error:
         if error.errno == errno.EADDRINUSE:
-            raise Trouble(
-                f"Port {port} is taken by another program on this computer.",
-                f"Choose another one, for example: python3 -m web --port {port % 65535 + 1}",
-            ) from error
+            raise _taken(port) from error
         if error.errno == errno.EACCES:
             raise Trouble(
                 f"Port {port} may not be used without special rights.",
@@ -138,6 +165,21 @@ def open_server(port: int, folder: Path = DIST) -> LocalServer:
         raise
     server.folder = folder
     return server
+
+
+def _somebody_answers(address: str, port: int) -> bool:
+    try:
+        with socket.create_connection((address, port), timeout=1):
+            return True
+    except OSError:
+        return False
+
+
+def _taken(port: int) -> Trouble:
+    return Trouble(
+        f"Port {port} is taken by another program on this computer.",
+        f"Choose another one, for example: python3 -m web --port {port % 65535 + 1}",
+    )
 
 
 def run_server(server: LocalServer, address_to_open: str | None = None) -> int:

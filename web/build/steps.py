@@ -1,5 +1,6 @@
 """Named build steps: seconds on the terminal, and a stamp by which an unchanged one is skipped."""
 
+import errno
 import hashlib
 import json
 import os
@@ -15,6 +16,7 @@ from typing import TextIO
 from web.build.paths import ROOT, STATE
 
 STAMPS = STATE / "stamps"
+BETWEEN_LOOKS_S = 0.2
 Input = Path | str
 
 
@@ -77,7 +79,7 @@ class Steps:
         deleted makes the step run, but it may make others. Returns whether it ran. The stamp is
         removed first and written last, so a step that was cut off runs again.
         """
-        with _one_step_at_a_time():
+        with _one_step_at_a_time(self._write):
             is_whole = all(path.exists() for path in made_last_time)
             return self._run_alone(name, list(inputs), list(outputs), action, is_whole)
 
@@ -109,19 +111,33 @@ class Steps:
 
 
 @contextmanager
-def _one_step_at_a_time() -> Iterator[None]:
-    """Waits until no other process runs a step in this project folder."""
+def _one_step_at_a_time(tell: Callable[[str], object]) -> Iterator[None]:
+    """Waits, and tells so, until no other process runs a step in this project folder."""
     STATE.mkdir(parents=True, exist_ok=True)
     with (STATE / "lock").open("a+") as lock:
+        if not _takes(lock):
+            tell("  Another command builds in this folder: waiting for it …\n")
+            while not _takes(lock):
+                time.sleep(BETWEEN_LOOKS_S)
+        yield
+
+
+def _takes(lock: TextIO) -> bool:
+    try:
         if sys.platform == "win32":
             import msvcrt
 
-            msvcrt.locking(lock.fileno(), msvcrt.LK_LOCK, 1)
+            msvcrt.locking(lock.fileno(), msvcrt.LK_NBLCK, 1)
         else:
             import fcntl
 
-            fcntl.flock(lock, fcntl.LOCK_EX)
-        yield
+            fcntl.flock(lock, fcntl.LOCK_EX | fcntl.LOCK_NB)
+    except OSError as error:
+        # Windows says EACCES, others EAGAIN.
+        if error.errno not in (errno.EACCES, errno.EAGAIN):
+            raise
+        return False
+    return True
 
 
 def _stamped(stamp: Path) -> str | None:

@@ -14,7 +14,11 @@ from tests.browser.walk import set_up_machine
 LOOP = """
 async ([count, mark]) => {
   const until = async (seen) => {
-    while (!seen()) await new Promise((done) => setTimeout(done, 2));
+    const end_ms = performance.now() + 60_000;
+    while (!seen()) {
+      if (performance.now() > end_ms) throw new Error(`not saved: ${document.body.innerText}`);
+      await new Promise((done) => setTimeout(done, 2));
+    }
   };
   const title = () => document.querySelector("h1")?.textContent ?? "";
   for (let n = 1; n <= count; n += 1) {

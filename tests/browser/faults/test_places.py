@@ -38,6 +38,7 @@ async (fragments) => {
   await new Promise((done) => setTimeout(done, 500));
 }
 """
+STORED = "indexedDB.databases().then((all) => all.map((one) => one.name))"
 FRAMED = """
 () => {
   const frame = document.createElement("iframe");
@@ -57,6 +58,7 @@ def test_plain_http_stores_nothing_says_why_and_calculates(
     page.goto(place)
     assert page.evaluate("isSecureContext") is False
     expect(page.get_by_text("This page was not opened with https")).to_be_visible()
+    assert page.evaluate(STORED) == []
     page.goto(f"{place}#/practice")
     get_sump(page, "7")
     expect(page.get_by_role("main")).to_contain_text("mm")
@@ -71,6 +73,8 @@ def test_inside_a_foreign_page_nothing_is_stored(loud_phone: Phone, host: Host) 
     page.evaluate(FRAMED)
     frame = page.frame_locator("iframe")
     expect(frame.get_by_text("This app stands inside another page")).to_be_visible()
+    # Frame and page have one address here, so one store.
+    assert page.evaluate(STORED) == []
 
 
 def odd_fragments() -> list[str]:

@@ -106,6 +106,7 @@ def test_a_window_closed_while_it_saves(faulty: Page, server: Server) -> None:
     said = {text.removeprefix("saved ") for text in seen if text.startswith("saved ")}
     stored = texts(faulty)
     print(f"F05: 12 windows closed, {len(said)} acknowledged, {len(stored)} stored")
+    assert said
     assert said <= set(stored)
     assert len(stored) == len(set(stored))
     assert [row["seq"] for row in rows(faulty)] == list(range(1, len(rows(faulty)) + 1))
