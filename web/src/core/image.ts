@@ -1,5 +1,6 @@
 // Python's memory as the build left it, with pycore imported: laid down instead of started.
 import type { loadPyodide } from "pyodide";
+import { provenBytes } from "./proof";
 
 export type PyodideOptions = NonNullable<Parameters<typeof loadPyodide>[0]>;
 
@@ -13,6 +14,7 @@ interface Module {
 }
 type MakeModule = (settings: unknown) => Promise<Module>;
 
+const PAGES = "core.pages.bin";
 const HEADER_WORDS = 2;
 const BYTES_PER_WORD = 4;
 
@@ -20,7 +22,8 @@ const BYTES_PER_WORD = 4;
 export function imageOptions(home: string): PyodideOptions {
   // Begun at once, needed late.
   const head = bytesOf(`${home}core.head.bin`);
-  let pages: Promise<ArrayBuffer> | null = bytesOf(`${home}core.pages.bin`);
+  let pages: Promise<ArrayBuffer> | null = provenBytes(fetch(home + PAGES), PAGES);
+  pages.catch(() => undefined);
   const make: MakeModule = async (settings) => {
     const glue = (await import(/* @vite-ignore */ `${home}pyodide.asm.mjs`)) as {
       default: MakeModule;
