@@ -1,6 +1,6 @@
 // Python's memory as the build left it, with pycore imported: laid down instead of started.
 import type { loadPyodide } from "pyodide";
-import { provenBytes } from "./proof";
+import type { Files } from "./files";
 
 export type PyodideOptions = NonNullable<Parameters<typeof loadPyodide>[0]>;
 
@@ -18,14 +18,15 @@ const PAGES = "core.pages.bin";
 const HEADER_WORDS = 2;
 const BYTES_PER_WORD = 4;
 
-/** What loadPyodide needs in order to start from the image below `home`. */
-export function imageOptions(home: string): PyodideOptions {
+/** What loadPyodide needs in order to start from the image. */
+export function imageOptions(files: Files): PyodideOptions {
   // Begun at once, needed late.
-  const head = bytesOf(`${home}core.head.bin`);
-  let pages: Promise<ArrayBuffer> | null = provenBytes(fetch(home + PAGES), PAGES);
-  pages.catch(() => undefined);
+  const head = files.bytes("core.head.bin");
+  let pages: Promise<ArrayBuffer> | null = files.bytes(PAGES);
+  // One that cannot be read ends the start by itself, also while nobody waits for its bytes yet.
+  for (const bytes of [head, pages]) bytes.catch(() => undefined);
   const make: MakeModule = async (settings) => {
-    const glue = (await import(/* @vite-ignore */ `${home}pyodide.asm.mjs`)) as {
+    const glue = (await import(/* @vite-ignore */ `${files.home}pyodide.asm.mjs`)) as {
       default: MakeModule;
     };
     const module = await glue.default(settings);
@@ -35,17 +36,10 @@ export function imageOptions(home: string): PyodideOptions {
     return module;
   };
   return {
-    stdLibURL: `${home}empty.zip`,
+    stdLibURL: `${files.home}empty.zip`,
     _loadSnapshot: head,
     createPyodideModule: make as unknown as NonNullable<PyodideOptions["createPyodideModule"]>,
   };
-}
-
-/** A fetch that fails ends the start by itself, also while nobody waits for its bytes yet. */
-function bytesOf(address: string): Promise<ArrayBuffer> {
-  const bytes = fetch(address).then((response) => response.arrayBuffer());
-  bytes.catch(() => undefined);
-  return bytes;
 }
 
 /** `pages`: count of runs, length of the memory, start and length of each run, then their bytes. */

@@ -1,42 +1,34 @@
 import type { PyodideAPI } from "pyodide";
 import type { StartKind } from "./api";
+import { Files, PYTHON } from "./files";
 import { imageOptions, type PyodideOptions } from "./image";
-import { provenBytes, PYTHON } from "./proof";
 
 type Handle = (text: string) => string;
 
 const PYTHON_ZIP = "python_stdlib.zip";
 const RUNTIME = "pyodide.asm.wasm";
-/** Imported, which compares nothing: they are read a second time for that. */
 const CODE = ["pyodide.mjs", "pyodide.asm.mjs"];
-/** Hashed beside the start instead. */
-const LARGE = [RUNTIME, "core.pages.bin"];
 
 /** Rejects as soon as the start cannot succeed any more; never resolves. */
 interface Deadline {
   readonly dead: Promise<never>;
-  die(reason: string): void;
+  readonly die: (reason: string) => void;
 }
 
 /** Starts Python from this build's files and gives pycore's one door. Rejects with a reason. */
 export async function startPython(kind: StartKind): Promise<Handle> {
   compileNothing();
   refuseClassicScripts();
-  const home = new URL(`../${PYTHON.folder}/`, self.location.href).href;
   const deadline = makeDeadline();
   self.addEventListener("unhandledrejection", (event) => {
     deadline.die(`rejected: ${String(event.reason)}`);
   });
-  guardFetch(deadline);
-  const proven = Promise.all([
-    beginRuntime(home, deadline),
-    ...CODE.map((name) => fetch(home + name)),
-  ]);
-  proven.catch((error: unknown) => {
-    deadline.die(String(error));
-  });
-  const loaded = load(kind, home).then(async (handle) => {
-    await proven;
+  const home = new URL(`../${PYTHON.folder}/`, self.location.href).href;
+  const files = new Files(home, deadline.die);
+  guardRuntime(deadline);
+  answerFetches(files);
+  const loaded = load(kind, files).then(async (handle) => {
+    await files.proven();
     return handle;
   });
   return Promise.race([loaded, deadline.dead]);
@@ -58,53 +50,31 @@ function makeDeadline(): Deadline {
   return { dead, die };
 }
 
-/**
- * Small files are compared with their hashes by the browser itself. A fetch that fails ends the start:
- * Pyodide only warns when a file cannot be read, and then waits for ever.
- */
-function guardFetch(deadline: Deadline): void {
-  const real = self.fetch.bind(self);
-  self.fetch = (input, init) => {
-    const address = input instanceof Request ? input.url : String(input);
-    const name = address.split("/").pop() ?? "";
-    const integrity = LARGE.includes(name) ? undefined : PYTHON.hashes[name];
-    const response = real(input, integrity === undefined ? init : { ...init, integrity });
-    response.then(
-      (got) => {
-        if (!got.ok) deadline.die(`${name}: status ${got.status}`);
-      },
-      (error: unknown) => {
-        deadline.die(`${name}: ${String(error)}`);
-      },
-    );
-    return response;
+/** Pyodide only warns when its runtime cannot be compiled, and then waits for ever. */
+function guardRuntime(deadline: Deadline): void {
+  const real = WebAssembly.instantiateStreaming.bind(WebAssembly);
+  WebAssembly.instantiateStreaming = async (source, imports) => {
+    try {
+      return await real(source, imports);
+    } catch (error) {
+      deadline.die(`${RUNTIME}: ${String(error)}`);
+      throw error;
+    }
   };
 }
 
-/**
- * Asks for the runtime before Pyodide does, which has to be read and run itself first. It is compiled
- * from the response itself while that is read, since only then the browser keeps what it has compiled;
- * a copy of it is proven meanwhile. Where it cannot be compiled Pyodide would wait for ever.
- */
-async function beginRuntime(home: string, deadline: Deadline): Promise<void> {
-  const guarded = self.fetch.bind(self);
-  const instantiate = WebAssembly.instantiateStreaming.bind(WebAssembly);
-  WebAssembly.instantiateStreaming = (source, imports) => {
-    const made = instantiate(source, imports);
-    made.catch((error: unknown) => {
-      deadline.die(`${RUNTIME}: ${String(error)}`);
-    });
-    return made;
+/** Gives Pyodide its files. The runtime is asked for at once: Pyodide has to be read and run first. */
+function answerFetches(files: Files): void {
+  const runtime = files.response(RUNTIME);
+  runtime.catch(() => undefined);
+  files.proveBeside(RUNTIME);
+  for (const name of CODE) files.proveBeside(name);
+  self.fetch = async (input) => {
+    const address = input instanceof Request ? input.url : String(input);
+    const name = address.slice(files.home.length);
+    if (name === RUNTIME) return runtime;
+    return new Response(await files.bytes(name));
   };
-  const ahead = guarded(home + RUNTIME);
-  const copy = ahead.then((response) => response.clone());
-  self.fetch = (input, init) => {
-    if (input !== home + RUNTIME) return guarded(input, init);
-    self.fetch = guarded;
-    // Not before it has been copied: a body can be read once.
-    return copy.then(() => ahead);
-  };
-  await provenBytes(copy, RUNTIME);
 }
 
 /**
@@ -117,14 +87,12 @@ function refuseClassicScripts(): void {
   };
 }
 
-async function load(kind: StartKind, home: string): Promise<Handle> {
-  const runtime = (await import(/* @vite-ignore */ `${home}pyodide.mjs`)) as {
+async function load(kind: StartKind, files: Files): Promise<Handle> {
+  const options = kind === "image" ? imageOptions(files) : { stdLibURL: files.home + PYTHON_ZIP };
+  const runtime = (await import(/* @vite-ignore */ `${files.home}pyodide.mjs`)) as {
     loadPyodide(options: PyodideOptions): Promise<PyodideAPI>;
   };
-  const python = await runtime.loadPyodide({
-    ...sharedOptions(home),
-    ...(kind === "image" ? imageOptions(home) : { stdLibURL: `${home}${PYTHON_ZIP}` }),
-  });
+  const python = await runtime.loadPyodide({ ...sharedOptions(files.home), ...options });
   const desk = python.pyimport("pycore.desk") as { handle: Handle };
   return desk.handle;
 }
