@@ -8,7 +8,9 @@ declare const __PYTHON__: {
   readonly folder: string;
   /** Version of Pyodide. */
   readonly pyodide: string;
-  readonly hashes: Readonly<Record<string, string>>;
+  /** Of each file by its name: the digest of the digests of its parts. */
+  readonly digests: Readonly<Record<string, string>>;
+  readonly part_bytes: number;
   readonly lockInfo: Readonly<Record<string, string>>;
 };
 
