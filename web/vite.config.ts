@@ -25,7 +25,8 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     target: "es2022",
   },
-  worker: { format: "es" },
+  // Pyodide asks for parts of Node.js only where it runs in Node.js.
+  worker: { format: "es", rollupOptions: { external: [/^node:/] } },
   plugins: [
     policyInHead(),
     languages(),

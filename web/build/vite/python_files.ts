@@ -13,16 +13,23 @@ export interface PythonDescription {
   /** File name to the digest of the digests of its parts. */
   digests: Record<string, string>;
   part_bytes: number;
+  /** In base64: two small files that stand in the worker's script instead. */
+  imageHead: string;
+  emptyZip: string;
   /** The "info" of Pyodide's own lock file; Pyodide refuses a lock of another build. */
   lockInfo: unknown;
 }
 
+const IN_SCRIPT = { head: "core.head.bin", zip: "empty.zip" };
 const PART_BYTES = 512 * 1024;
 const FOLDER_HASH_CHARACTERS = 12;
 
 /** Puts the Python files into the site under fixed names. */
 export function pythonFiles(folder: string): { plugin: Plugin; description: PythonDescription } {
-  const names = readdirSync(folder).sort();
+  const names = readdirSync(folder)
+    .sort()
+    .filter((name) => !Object.values(IN_SCRIPT).includes(name));
+  const inScript = (name: string): string => readFileSync(join(folder, name)).toString("base64");
   const contents = new Map(names.map((name) => [name, readFileSync(join(folder, name))]));
   const digests = Object.fromEntries(
     [...contents].map(([name, bytes]) => [name, digestOfParts(bytes, PART_BYTES)]),
@@ -37,6 +44,8 @@ export function pythonFiles(folder: string): { plugin: Plugin; description: Pyth
     pyodide: version,
     digests,
     part_bytes: PART_BYTES,
+    imageHead: inScript(IN_SCRIPT.head),
+    emptyZip: inScript(IN_SCRIPT.zip),
     lockInfo: lock.info,
   };
   const plugin: Plugin = {

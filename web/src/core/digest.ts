@@ -1,4 +1,5 @@
 const ALGORITHM = "SHA-256";
+const DIGEST_BYTES = 32;
 
 function inBase64(digest: Uint8Array): string {
   return btoa(String.fromCharCode(...digest));
@@ -14,11 +15,10 @@ export async function integrityOf(bytes: BufferSource): Promise<string> {
  * a large file fetching that much memory from the system takes as long as the hash.
  */
 export async function digestOfParts(bytes: ArrayBuffer, part_bytes: number): Promise<string> {
-  const digests: Uint8Array<ArrayBuffer>[] = [];
-  for (let at = 0; at < bytes.byteLength; at += part_bytes) {
+  const digests = new Uint8Array(Math.ceil(bytes.byteLength / part_bytes) * DIGEST_BYTES);
+  for (let at = 0, i = 0; at < bytes.byteLength; at += part_bytes, i += DIGEST_BYTES) {
     const part = new Uint8Array(bytes, at, Math.min(part_bytes, bytes.byteLength - at));
-    digests.push(new Uint8Array(await crypto.subtle.digest(ALGORITHM, part)));
+    digests.set(new Uint8Array(await crypto.subtle.digest(ALGORITHM, part)), i);
   }
-  const all = await new Blob(digests).arrayBuffer();
-  return inBase64(new Uint8Array(await crypto.subtle.digest(ALGORITHM, all)));
+  return inBase64(new Uint8Array(await crypto.subtle.digest(ALGORITHM, digests)));
 }

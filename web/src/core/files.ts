@@ -8,51 +8,62 @@ export const PYTHON = __PYTHON__;
 
 /** Below the folder of this build's Python files. A hash is in its name, so an address means one content. */
 export class Files {
-  readonly #proofs: Promise<unknown>[] = [];
+  readonly home = new URL(`../${PYTHON.folder}/`, self.location.href).href;
   readonly #fetch = self.fetch.bind(self);
+  readonly #proofs: Promise<void>[] = [];
+  readonly #fail: (reason: string) => void;
 
-  constructor(
-    readonly home: string,
-    /** Told of the first file that cannot be read or is damaged. */
-    readonly fail: (reason: string) => void,
-  ) {}
-
-  /** As it is stored, else from the host: on a first visit, and where the browser keeps nothing. */
-  async response(name: string): Promise<Response> {
-    const address = this.home + name;
-    try {
-      const got = (await stored(address)) ?? (await this.#fetch(address));
-      if (!got.ok) throw new Error(`status ${got.status}`);
-      return got;
-    } catch (error) {
-      this.fail(`${name}: ${String(error)}`);
-      throw error;
-    }
+  /** `fail` hears of each file that cannot be read or is damaged, at once. */
+  constructor(fail: (reason: string) => void) {
+    this.#fail = fail;
   }
 
-  /** The whole body; hashed while the caller goes on with it. */
-  async bytes(name: string): Promise<ArrayBuffer> {
-    // By way of a blob the browser hands over the bytes at once instead of piece by piece.
-    const bytes = await (await (await this.response(name)).blob()).arrayBuffer();
-    this.#proofs.push(this.#prove(name, bytes));
+  /** By way of the service worker: only such a response keeps what the browser has compiled from it. */
+  async fetched(name: string): Promise<Response> {
+    const response = await this.#fetch(this.home + name);
+    if (!response.ok) throw new Error(`status ${response.status}`);
+    return response;
+  }
+
+  /** The whole body; its proof goes on beside the caller. */
+  bytes(name: string): Promise<ArrayBuffer> {
+    const bytes = this.#read(name);
+    this.#await(name, bytes);
     return bytes;
   }
 
-  /** For what is imported or compiled from a response of its own: reads it once more to hash it. */
-  proveBeside(name: string): void {
-    this.#proofs.push(this.bytes(name));
+  /** For what has been imported or compiled from a response of its own: reads it once more and hashes it. */
+  proveAfter(use: Promise<unknown>, name: string): void {
+    this.#await(
+      name,
+      use.then(() => this.#read(name)),
+    );
   }
 
-  /** Resolves when every file that was read is whole. */
+  /** Resolves when every file that was asked for is whole. */
   async proven(): Promise<void> {
-    // A proof may add another one while it is waited for.
-    for (let done = 0; done < this.#proofs.length; done += 1) await this.#proofs[done];
+    await Promise.all(this.#proofs);
   }
 
-  async #prove(name: string, bytes: ArrayBuffer): Promise<void> {
-    if ((await digestOfParts(bytes, PYTHON.part_bytes)) === PYTHON.digests[name]) return;
-    this.fail(`${name}: not what the build made`);
-    throw new Error(`${name} is damaged`);
+  #await(name: string, bytes: Promise<ArrayBuffer>): void {
+    const proof = bytes.then((read) => prove(name, read));
+    proof.catch((error: unknown) => {
+      this.#fail(`${name}: ${String(error)}`);
+    });
+    this.#proofs.push(proof);
+  }
+
+  async #read(name: string): Promise<ArrayBuffer> {
+    // On a first visit nothing is stored yet, and some browsers store nothing.
+    const response = (await stored(this.home + name)) ?? (await this.fetched(name));
+    // By way of a blob a large body comes at once instead of piece by piece.
+    return (await response.blob()).arrayBuffer();
+  }
+}
+
+async function prove(name: string, bytes: ArrayBuffer): Promise<void> {
+  if ((await digestOfParts(bytes, PYTHON.part_bytes)) !== PYTHON.digests[name]) {
+    throw new Error("not what the build made");
   }
 }
 

@@ -1,13 +1,13 @@
-import type { PyodideAPI } from "pyodide";
+import { loadPyodide } from "pyodide";
 import type { StartKind } from "./api";
 import { Files, PYTHON } from "./files";
-import { imageOptions, type PyodideOptions } from "./image";
+import { bytesOf, EMPTY_ZIP, imageOptions, type Glue, type PyodideOptions } from "./image";
 
 type Handle = (text: string) => string;
 
 const PYTHON_ZIP = "python_stdlib.zip";
 const RUNTIME = "pyodide.asm.wasm";
-const CODE = ["pyodide.mjs", "pyodide.asm.mjs"];
+const GLUE = "pyodide.asm.mjs";
 
 /** Rejects as soon as the start cannot succeed any more; never resolves. */
 interface Deadline {
@@ -23,9 +23,7 @@ export async function startPython(kind: StartKind): Promise<Handle> {
   self.addEventListener("unhandledrejection", (event) => {
     deadline.die(`rejected: ${String(event.reason)}`);
   });
-  const home = new URL(`../${PYTHON.folder}/`, self.location.href).href;
-  const files = new Files(home, deadline.die);
-  guardRuntime(deadline);
+  const files = new Files(deadline.die);
   answerFetches(files);
   const loaded = load(kind, files).then(async (handle) => {
     await files.proven();
@@ -50,30 +48,26 @@ function makeDeadline(): Deadline {
   return { dead, die };
 }
 
-/** Pyodide only warns when its runtime cannot be compiled, and then waits for ever. */
-function guardRuntime(deadline: Deadline): void {
-  const real = WebAssembly.instantiateStreaming.bind(WebAssembly);
-  WebAssembly.instantiateStreaming = async (source, imports) => {
-    try {
-      return await real(source, imports);
-    } catch (error) {
-      deadline.die(`${RUNTIME}: ${String(error)}`);
-      throw error;
-    }
+/**
+ * Compiles the runtime before Pyodide asks for it, which has to run itself first; straight from the response,
+ * since only so the browser keeps what it has compiled.
+ */
+function compileAhead(files: Files): void {
+  const compiled = WebAssembly.compileStreaming(files.fetched(RUNTIME));
+  files.proveAfter(compiled, RUNTIME);
+  WebAssembly.instantiateStreaming = async (_, imports) => {
+    const module = await compiled;
+    return { module, instance: await WebAssembly.instantiate(module, imports) };
   };
 }
 
-/** Gives Pyodide its files. The runtime is asked for at once: Pyodide has to be read and run first. */
+/** Gives Pyodide what it asks for; of the runtime no more than a sign that it is there. */
 function answerFetches(files: Files): void {
-  const runtime = files.response(RUNTIME);
-  runtime.catch(() => undefined);
-  files.proveBeside(RUNTIME);
-  for (const name of CODE) files.proveBeside(name);
   self.fetch = async (input) => {
     const address = input instanceof Request ? input.url : String(input);
     const name = address.slice(files.home.length);
-    if (name === RUNTIME) return runtime;
-    return new Response(await files.bytes(name));
+    if (name === RUNTIME) return new Response();
+    return new Response(name === EMPTY_ZIP ? bytesOf(PYTHON.emptyZip) : await files.bytes(name));
   };
 }
 
@@ -88,20 +82,23 @@ function refuseClassicScripts(): void {
 }
 
 async function load(kind: StartKind, files: Files): Promise<Handle> {
-  const options = kind === "image" ? imageOptions(files) : { stdLibURL: files.home + PYTHON_ZIP };
-  const runtime = (await import(/* @vite-ignore */ `${files.home}pyodide.mjs`)) as {
-    loadPyodide(options: PyodideOptions): Promise<PyodideAPI>;
-  };
-  const python = await runtime.loadPyodide({ ...sharedOptions(files.home), ...options });
+  const glue = import(/* @vite-ignore */ files.home + GLUE) as Promise<Glue>;
+  files.proveAfter(glue, GLUE);
+  compileAhead(files);
+  const python = await loadPyodide({
+    ...(kind === "image" ? imageOptions(files, glue) : plainOptions(files, glue)),
+    indexURL: files.home,
+    packageBaseUrl: files.home,
+    // Everything is in the zip; a lock that lists nothing keeps Pyodide from fetching its own.
+    lockFileContents: JSON.stringify({ info: PYTHON.lockInfo, packages: {} }),
+  });
   const desk = python.pyimport("pycore.desk") as { handle: Handle };
   return desk.handle;
 }
 
-function sharedOptions(home: string): PyodideOptions {
+function plainOptions(files: Files, glue: Promise<Glue>): PyodideOptions {
   return {
-    indexURL: home,
-    packageBaseUrl: home,
-    // Everything is in the zip; a lock that lists nothing keeps Pyodide from fetching its own.
-    lockFileContents: JSON.stringify({ info: PYTHON.lockInfo, packages: {} }),
+    stdLibURL: files.home + PYTHON_ZIP,
+    createPyodideModule: async (settings) => (await glue).default(settings),
   };
 }
