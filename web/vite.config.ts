@@ -2,6 +2,7 @@ import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { fromEnvironment } from "./build/vite/environment";
 import { listFiles } from "./build/vite/list_files";
+import { nodeOutside } from "./build/vite/node_outside";
 import { licences } from "./build/vite/licences";
 import { languages } from "./build/vite/languages";
 import { policy, policyInHead } from "./build/vite/policy_in_head";
@@ -25,7 +26,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     target: "es2022",
   },
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [nodeOutside()] },
   plugins: [
     policyInHead(),
     languages(),

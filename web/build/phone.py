@@ -34,12 +34,15 @@ COMPILED_ZIP = STATE / "compiled.zip"
 IMAGE_FILES = ("core.head.bin", "core.pages.bin", "empty.zip")
 # Files of the app that read Pyodide's module by name.
 READERS = (WEB / "src" / "core" / "image.ts",)
-RUNTIME_FILES = ("pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm")
+RUNTIME_FILES = ("pyodide.asm.mjs", "pyodide.asm.wasm")
+# Part of the worker's script.
+LOADER = "pyodide.mjs"
 
 
 def build_phone_python(node: Node, steps: Steps) -> Path:
     """Makes the folder of files that start Python in the browser, and returns it."""
-    runtime = [NODE_MODULES / "pyodide" / name for name in (*RUNTIME_FILES, "pyodide-lock.json")]
+    parts = (*RUNTIME_FILES, LOADER, "pyodide-lock.json")
+    runtime = [NODE_MODULES / "pyodide" / name for name in parts]
     sources = [*files_below(PYCORE, ".py", ".json"), ROOT / "pyproject.toml"]
     steps.run("Phone's Python packages", [PHONE_LOCK], [WHEELS], _download_wheels)
     steps.run("Own Python package", sources, [OWN_WHEEL], _make_own_wheel)

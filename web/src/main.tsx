@@ -1,6 +1,7 @@
 // Wiring only: creates core, store and screens, and connects them.
 import { render } from "preact";
 import { startCore } from "./core/client";
+import { exerciseOnce } from "./core/exercise";
 import { startOffline } from "./offline";
 import { App } from "./screens/app";
 import { followMarks } from "./screens/backup/marks";
@@ -31,6 +32,7 @@ void readKeeping();
 noteBuild(new Date());
 const core = startCore();
 followMarks(core);
+exerciseOnce(core);
 // Drafts are written at every change already, so there is nothing left to store before a reload.
 startOffline({ phase: core.phase, storeDrafts: () => Promise.resolve() });
 root.replaceChildren();

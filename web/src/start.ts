@@ -1,18 +1,24 @@
 // The first step of the page: language and theme, before anything is drawn. The screens are a file of
 // their own, fetched beside the sentences and run after them, since many keep sentences from the start.
 import "./style/all.css";
+import { beginCore } from "./core/begun";
+import { beginOpening } from "./store/log/database";
 import { showTheme } from "./style/theme";
 import { chosenLanguage, localeOf, wordsOf } from "./words/language";
 import { speak } from "./words/say";
 
 async function start(): Promise<void> {
+  // All that is waited for is asked for first: Python, the sentences, the log.
+  beginCore();
   const language = chosenLanguage();
+  const words = wordsOf(language);
+  beginOpening();
   const locale = localeOf(language);
   document.documentElement.lang = locale;
   const manifest = document.querySelector<HTMLLinkElement>("link[rel=manifest]");
   if (manifest !== null) manifest.href = `./manifest.${language}.webmanifest`;
   showTheme();
-  speak(locale, await wordsOf(language));
+  speak(locale, await words);
   await import("./main");
 }
 

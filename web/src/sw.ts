@@ -1,5 +1,6 @@
 import { PrecacheController, PrecacheRoute } from "workbox-precaching";
 import { registerRoute, setCatchHandler, setDefaultHandler } from "workbox-routing";
+import { integrityOf } from "./core/digest";
 import type { ShelfNews, ShelfQuestion, ShelfReport } from "./core/shelf";
 
 declare const self: ServiceWorkerGlobalScope;
@@ -155,9 +156,4 @@ async function repair(): Promise<ShelfReport> {
 
 function keyOf(file: ListedFile): string {
   return shelf.getCacheKeyForURL(new URL(file.url, scope).href) ?? file.url;
-}
-
-async function integrityOf(bytes: ArrayBuffer): Promise<string> {
-  const digest = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
-  return `sha256-${btoa(String.fromCharCode(...digest))}`;
 }

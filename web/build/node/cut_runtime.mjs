@@ -3,7 +3,7 @@
 // reads 266. No instruction is touched: WebAssembly loses lines of its table of exports, the glue
 // the statements that copy them. READER are further files that read names of the module. A name
 // stays when its text stands anywhere in the glue or in a reader, so that too much stays at worst.
-import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
+import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 
 const [from, to, ...readers] = process.argv.slice(2);
@@ -100,4 +100,3 @@ function cutWasm(used) {
 const newGlue = cutGlue();
 writeFileSync(join(to, "pyodide.asm.mjs"), newGlue);
 writeFileSync(join(to, "pyodide.asm.wasm"), cutWasm(words(newGlue, others, ...wanted)));
-copyFileSync(join(from, "pyodide.mjs"), join(to, "pyodide.mjs"));

@@ -22,4 +22,6 @@ export type StartKind = "image" | "plain";
 export interface Started {
   /** The build that the worker belongs to. */
   build: string;
+  /** Python's first reply: it runs. */
+  first: Reply;
 }

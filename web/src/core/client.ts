@@ -1,5 +1,6 @@
 import { signal, type ReadonlySignal, type Signal } from "@preact/signals";
 import type { Reply, StartKind } from "./api";
+import { takeBegun } from "./begun";
 import { connect, type Connection } from "./connection";
 import type { DeskError, Operations } from "./messages";
 import { Queue, type Waiting } from "./queue";
@@ -54,7 +55,7 @@ export interface Core {
   restart(): void;
 }
 
-/** Starts Python in a worker at once. */
+/** Takes over the start of Python that the first module has begun. */
 export function startCore(): Core {
   const line = new Line();
   let questions = 0;
@@ -171,7 +172,7 @@ class Line {
 
   /** One of STARTS; when it fails, the next one. */
   #try(turn: number): void {
-    const connection = connect(STARTS[turn] ?? "plain");
+    const connection = (turn === 0 ? takeBegun() : undefined) ?? connect(STARTS[turn] ?? "plain");
     this.#connection = connection;
     connection.started.then(
       (milliseconds) => {

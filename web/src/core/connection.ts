@@ -17,8 +17,7 @@ const ANSWER_LIMIT_MS = 10_000;
 const MORE_MS_PER_CHARACTER = 0.02;
 
 /** Set in the page's timeline when Python has answered for the first time. */
-export const FIRST_ANSWER_MARK = "core: first answer";
-const FIRST_QUESTION = JSON.stringify({ v: 1, id: "first", op: "describe", body: {} });
+const FIRST_ANSWER_MARK = "core: first answer";
 
 /** One worker's life. Every promise settles: a worker that dies or hangs is an error, not a wait. */
 export interface Connection {
@@ -62,10 +61,9 @@ export function connect(kind: StartKind): Connection {
   const start = async (): Promise<number> => {
     const here_ms = kind === "image" ? IMAGE_LIMIT_MS : START_LIMIT_MS;
     const limit_ms = isServedFromPhone() ? here_ms : FIRST_VISIT_LIMIT_MS;
-    const { build } = await within(limit_ms, "starting", remote.started());
+    const { build, first } = await within(limit_ms, "starting", remote.started());
     if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
-    const reply = await within(ANSWER_LIMIT_MS, "the first answer", remote.handle(FIRST_QUESTION));
-    if (!reply.ok) throw new Error(`first answer: ${JSON.stringify(reply)}`);
+    if (!first.ok) throw new Error(`first answer: ${JSON.stringify(first)}`);
     performance.mark(FIRST_ANSWER_MARK, { detail: kind });
     return performance.now() - createdAt_ms;
   };

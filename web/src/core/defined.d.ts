@@ -8,7 +8,13 @@ declare const __PYTHON__: {
   readonly folder: string;
   /** Version of Pyodide. */
   readonly pyodide: string;
-  readonly hashes: Readonly<Record<string, string>>;
+  /** Of each file by its name: the digest of the digests of its parts. */
+  readonly digests: Readonly<Record<string, string>>;
+  readonly part_bytes: number;
+  /** In base64: what Pyodide wants of an image besides its pages. */
+  readonly imageHead: string;
+  /** In base64: a zip with nothing in it. */
+  readonly emptyZip: string;
   readonly lockInfo: Readonly<Record<string, string>>;
 };
 

@@ -1,5 +1,6 @@
 // Python's memory as the build left it, with pycore imported: laid down instead of started.
 import type { loadPyodide } from "pyodide";
+import { PYTHON, type Files } from "./files";
 
 export type PyodideOptions = NonNullable<Parameters<typeof loadPyodide>[0]>;
 
@@ -11,38 +12,39 @@ interface Module {
   readonly __PyEM_EMSCRIPTEN_TRAMPOLINE_OFFSET: number;
   growMemory(bytes: number): void;
 }
-type MakeModule = (settings: unknown) => Promise<Module>;
+type MakeModule = NonNullable<PyodideOptions["createPyodideModule"]>;
+type Made = Awaited<ReturnType<MakeModule>> & Module;
+/** What Pyodide's large script exports. */
+export interface Glue {
+  default(settings: unknown): Promise<Made>;
+}
 
+/** Small bytes as the build wrote them into this script. */
+export function bytesOf(base64: string): Uint8Array<ArrayBuffer> {
+  return Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
+}
+
+const PAGES = "core.pages.bin";
+/** Everything is imported in the image; Pyodide asks for a zip all the same. */
+export const EMPTY_ZIP = "empty.zip";
 const HEADER_WORDS = 2;
 const BYTES_PER_WORD = 4;
 
-/** What loadPyodide needs in order to start from the image below `home`. */
-export function imageOptions(home: string): PyodideOptions {
+/** What loadPyodide needs in order to start from the image. */
+export function imageOptions(files: Files, glue: Promise<Glue>): PyodideOptions {
   // Begun at once, needed late.
-  const head = bytesOf(`${home}core.head.bin`);
-  let pages: Promise<ArrayBuffer> | null = bytesOf(`${home}core.pages.bin`);
-  const make: MakeModule = async (settings) => {
-    const glue = (await import(/* @vite-ignore */ `${home}pyodide.asm.mjs`)) as {
-      default: MakeModule;
-    };
-    const module = await glue.default(settings);
-    if (pages !== null) layDown(module, await pages);
-    // They stand in Python's memory now; Pyodide keeps this function, and would keep them with it.
-    pages = null;
-    return module;
-  };
+  let pages: Promise<ArrayBuffer> | null = files.bytes(PAGES);
   return {
-    stdLibURL: `${home}empty.zip`,
-    _loadSnapshot: head,
-    createPyodideModule: make as unknown as NonNullable<PyodideOptions["createPyodideModule"]>,
+    stdLibURL: files.home + EMPTY_ZIP,
+    _loadSnapshot: bytesOf(PYTHON.imageHead),
+    createPyodideModule: async (settings) => {
+      const module = await (await glue).default(settings);
+      if (pages !== null) layDown(module, await pages);
+      // They stand in Python's memory now; Pyodide keeps this function, and would keep them with it.
+      pages = null;
+      return module;
+    },
   };
-}
-
-/** A fetch that fails ends the start by itself, also while nobody waits for its bytes yet. */
-function bytesOf(address: string): Promise<ArrayBuffer> {
-  const bytes = fetch(address).then((response) => response.arrayBuffer());
-  bytes.catch(() => undefined);
-  return bytes;
 }
 
 /** `pages`: count of runs, length of the memory, start and length of each run, then their bytes. */

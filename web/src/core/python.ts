@@ -1,26 +1,35 @@
-import type { PyodideAPI } from "pyodide";
+import { loadPyodide } from "pyodide";
 import type { StartKind } from "./api";
-import { imageOptions, type PyodideOptions } from "./image";
+import { Files, PYTHON } from "./files";
+import { bytesOf, EMPTY_ZIP, imageOptions, type Glue, type PyodideOptions } from "./image";
 
 type Handle = (text: string) => string;
 
 const PYTHON_ZIP = "python_stdlib.zip";
+const RUNTIME = "pyodide.asm.wasm";
+const GLUE = "pyodide.asm.mjs";
 
 /** Rejects as soon as the start cannot succeed any more; never resolves. */
 interface Deadline {
   readonly dead: Promise<never>;
-  die(reason: string): void;
+  readonly die: (reason: string) => void;
 }
 
 /** Starts Python from this build's files and gives pycore's one door. Rejects with a reason. */
 export async function startPython(kind: StartKind): Promise<Handle> {
   compileNothing();
+  refuseClassicScripts();
   const deadline = makeDeadline();
   self.addEventListener("unhandledrejection", (event) => {
     deadline.die(`rejected: ${String(event.reason)}`);
   });
-  guardFetch(deadline);
-  return Promise.race([load(kind), deadline.dead]);
+  const files = new Files(deadline.die);
+  answerFetches(files);
+  const loaded = load(kind, files).then(async (handle) => {
+    await files.proven();
+    return handle;
+  });
+  return Promise.race([loaded, deadline.dead]);
 }
 
 /** Where WebAssembly is forbidden Pyodide waits for ever; the smallest module there is throws at once. */
@@ -40,26 +49,25 @@ function makeDeadline(): Deadline {
 }
 
 /**
- * Every file is compared with the hash that the build wrote down: damaged bytes would otherwise
- * be run, and might still answer. A fetch that fails ends the start: Pyodide itself only warns
- * when its WebAssembly cannot be read, and then waits for ever.
+ * Compiles the runtime before Pyodide asks for it, which has to run itself first; straight from the response,
+ * since only so the browser keeps what it has compiled.
  */
-function guardFetch(deadline: Deadline): void {
-  const real = self.fetch.bind(self);
-  self.fetch = (input, init) => {
+function compileAhead(files: Files): void {
+  const compiled = WebAssembly.compileStreaming(files.fetched(RUNTIME));
+  files.proveAfter(compiled, RUNTIME);
+  WebAssembly.instantiateStreaming = async (_, imports) => {
+    const module = await compiled;
+    return { module, instance: await WebAssembly.instantiate(module, imports) };
+  };
+}
+
+/** Gives Pyodide what it asks for; of the runtime no more than a sign that it is there. */
+function answerFetches(files: Files): void {
+  self.fetch = async (input) => {
     const address = input instanceof Request ? input.url : String(input);
-    const name = address.split("/").pop() ?? "";
-    const integrity = __PYTHON__.hashes[name];
-    const response = real(input, integrity === undefined ? init : { ...init, integrity });
-    response.then(
-      (got) => {
-        if (!got.ok) deadline.die(`${name}: status ${got.status}`);
-      },
-      (error: unknown) => {
-        deadline.die(`${name}: ${String(error)}`);
-      },
-    );
-    return response;
+    const name = address.slice(files.home.length);
+    if (name === RUNTIME) return new Response();
+    return new Response(name === EMPTY_ZIP ? bytesOf(PYTHON.emptyZip) : await files.bytes(name));
   };
 }
 
@@ -73,25 +81,24 @@ function refuseClassicScripts(): void {
   };
 }
 
-async function load(kind: StartKind): Promise<Handle> {
-  refuseClassicScripts();
-  const home = new URL(`../${__PYTHON__.folder}/`, self.location.href).href;
-  const runtime = (await import(/* @vite-ignore */ `${home}pyodide.mjs`)) as {
-    loadPyodide(options: PyodideOptions): Promise<PyodideAPI>;
-  };
-  const python = await runtime.loadPyodide({
-    ...sharedOptions(home),
-    ...(kind === "image" ? imageOptions(home) : { stdLibURL: `${home}${PYTHON_ZIP}` }),
+async function load(kind: StartKind, files: Files): Promise<Handle> {
+  const glue = import(/* @vite-ignore */ files.home + GLUE) as Promise<Glue>;
+  files.proveAfter(glue, GLUE);
+  compileAhead(files);
+  const python = await loadPyodide({
+    ...(kind === "image" ? imageOptions(files, glue) : plainOptions(files, glue)),
+    indexURL: files.home,
+    packageBaseUrl: files.home,
+    // Everything is in the zip; a lock that lists nothing keeps Pyodide from fetching its own.
+    lockFileContents: JSON.stringify({ info: PYTHON.lockInfo, packages: {} }),
   });
   const desk = python.pyimport("pycore.desk") as { handle: Handle };
   return desk.handle;
 }
 
-function sharedOptions(home: string): PyodideOptions {
+function plainOptions(files: Files, glue: Promise<Glue>): PyodideOptions {
   return {
-    indexURL: home,
-    packageBaseUrl: home,
-    // Everything is in the zip; a lock that lists nothing keeps Pyodide from fetching its own.
-    lockFileContents: JSON.stringify({ info: __PYTHON__.lockInfo, packages: {} }),
+    stdLibURL: files.home + PYTHON_ZIP,
+    createPyodideModule: async (settings) => (await glue).default(settings),
   };
 }

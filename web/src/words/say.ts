@@ -2,7 +2,6 @@
 // touching a screen and no sentence is glued together from parts. English decides which sentences
 // there are; a test holds the other files to it.
 import type english from "../../../shared/words/en.json";
-import { countIn } from "./decimal";
 
 export type Words = typeof english;
 type Sentence<K extends keyof Words> = Words[K] extends string ? K : never;
@@ -13,7 +12,7 @@ export type CountKey = Exclude<keyof Words, Key>;
 export type Blanks = Readonly<Record<string, string>>;
 
 let words: Readonly<Record<string, string | Readonly<Record<string, string>>>> = {};
-let plurals = new Intl.PluralRules("en");
+let plurals: Intl.PluralRules | undefined;
 
 /** The locale of the page: its language as this phone's country writes it. Set before any screen. */
 export let LOCALE = "en-GB";
@@ -22,7 +21,7 @@ export let LOCALE = "en-GB";
 export function speak(locale: string, sentences: Words): void {
   LOCALE = locale;
   words = sentences;
-  plurals = new Intl.PluralRules(locale);
+  plurals = undefined;
 }
 
 /** A blank that nobody filled stays visible: a sentence with a silent hole could be misread. */
@@ -37,11 +36,12 @@ export function say(key: Key, blanks: Blanks = {}): string {
 /** The plural form is a whole sentence, chosen by the language's own rules. */
 function formOf(key: CountKey, count: number): string {
   const forms = words[key] as Readonly<Record<string, string>>;
+  plurals ??= new Intl.PluralRules(LOCALE);
   return forms[plurals.select(count)] ?? forms["other"] ?? "";
 }
 
 export function sayCount(key: CountKey, count: number, blanks: Blanks = {}): string {
-  return fill(formOf(key, count), { n: countIn(LOCALE, count), ...blanks });
+  return fill(formOf(key, count), { n: String(count), ...blanks });
 }
 
 /** A piece of a sentence: words, or what was put into a blank. */
@@ -66,7 +66,7 @@ export function sayPieces(key: Key, fillings: Fillings): readonly Piece[] {
 }
 
 export function sayCountPieces(key: CountKey, count: number, fillings: Fillings): readonly Piece[] {
-  return piecesOf(formOf(key, count), { n: countIn(LOCALE, count), ...fillings });
+  return piecesOf(formOf(key, count), { n: String(count), ...fillings });
 }
 
 /** True where a word exists: codes come from pycore and a newer one may not be known here yet. */

@@ -4,27 +4,23 @@ import { LOCALE, say } from "./say";
 const DAY = { weekday: "short", day: "numeric", month: "short" } as const;
 const CLOCK = { hour: "numeric", minute: "2-digit" } as const;
 
-const moment = new Intl.DateTimeFormat(LOCALE, { ...DAY, ...CLOCK });
-const day = new Intl.DateTimeFormat(LOCALE, {
-  weekday: "long",
-  day: "numeric",
-  month: "long",
-  year: "numeric",
-});
-const clock = new Intl.DateTimeFormat(LOCALE, CLOCK);
-const relative = new Intl.RelativeTimeFormat(LOCALE, { numeric: "auto" });
-
 const MINUTE_MS = 60_000;
 const HOUR_MS = 60 * MINUTE_MS;
 const DAY_MS = 24 * HOUR_MS;
 
-const shortDay = new Intl.DateTimeFormat(LOCALE, {
-  day: "numeric",
-  month: "short",
-  year: "2-digit",
-});
-const axisDay = new Intl.DateTimeFormat(LOCALE, { day: "numeric", month: "short" });
-const axisMonth = new Intl.DateTimeFormat(LOCALE, { month: "short", year: "numeric" });
+/** Made at the first use: each takes the engine a while, and the first page needs one at most. */
+function formatOf(options: Intl.DateTimeFormatOptions): (at: Date) => string {
+  let made: Intl.DateTimeFormat | undefined;
+  return (at) => (made ??= new Intl.DateTimeFormat(LOCALE, options)).format(at);
+}
+
+const moment = formatOf({ ...DAY, ...CLOCK });
+const day = formatOf({ weekday: "long", day: "numeric", month: "long", year: "numeric" });
+const clock = formatOf(CLOCK);
+const shortDay = formatOf({ day: "numeric", month: "short", year: "2-digit" });
+const axisDay = formatOf({ day: "numeric", month: "short" });
+const axisMonth = formatOf({ month: "short", year: "numeric" });
+let relative: Intl.RelativeTimeFormat | undefined;
 
 /** Whether the calendar has this year-month-day: engines move 30 February on to March or refuse it. */
 export function isCalendarDay(text: string): boolean {
@@ -41,29 +37,30 @@ export function monthNames(): readonly string[] {
 
 /** "25 Nov 26", for a table. */
 export function writeShortDay(iso: string): string {
-  return shortDay.format(new Date(iso));
+  return shortDay(new Date(iso));
 }
 
 /** Seconds since 1970 beside an axis: "25 Nov", and over many months "Nov 2026". */
 export function writeAxisDay(at_s: number, months: boolean): string {
-  return (months ? axisMonth : axisDay).format(new Date(at_s * 1000));
+  return (months ? axisMonth : axisDay)(new Date(at_s * 1000));
 }
 
 export function writeMoment(iso: string): string {
-  return moment.format(new Date(iso));
+  return moment(new Date(iso));
 }
 
 /** A day alone is the day of this place: read as UTC it would be the day before in half the world. */
 export function writeDay(iso: string): string {
-  return day.format(new Date(iso.includes("T") ? iso : `${iso}T00:00`));
+  return day(new Date(iso.includes("T") ? iso : `${iso}T00:00`));
 }
 
 export function writeClock(iso: string): string {
-  return clock.format(new Date(iso));
+  return clock(new Date(iso));
 }
 
 /** "3 days ago". A clock that was set back must not say "in 3 days" of something past. */
 export function writeAgo(iso: string, now: Date): string {
+  relative ??= new Intl.RelativeTimeFormat(LOCALE, { numeric: "auto" });
   const past = Math.max(0, now.getTime() - new Date(iso).getTime());
   if (past < MINUTE_MS) return say("just_now");
   if (past < HOUR_MS) return relative.format(-Math.floor(past / MINUTE_MS), "minute");
