@@ -1,12 +1,13 @@
 // Answers on stdout, one line for each line on stdin, with the Python that is shipped to the phone.
-// Arguments: the folder web/dist/py-<hash>, and inside.py, which holds the function `calculate`.
+// Arguments: the folder web/dist/py-<hash>, inside.py, which holds the function `calculate`, and the
+// lock file beside the pinned Pyodide, whose loader is part of the worker's script on the phone.
 import { readFileSync } from "node:fs";
-import { join, resolve } from "node:path";
+import { dirname, join, resolve } from "node:path";
 import { createInterface } from "node:readline";
 import { pathToFileURL } from "node:url";
 
 const [folder, inside, lock] = process.argv.slice(2).map((name) => resolve(name));
-const { loadPyodide } = await import(pathToFileURL(join(folder, "pyodide.mjs")).href);
+const { loadPyodide } = await import(pathToFileURL(join(dirname(lock), "pyodide.mjs")).href);
 const python = await loadPyodide({
   indexURL: `${folder}/`,
   stdLibURL: join(folder, "python_stdlib.zip"),

@@ -16,7 +16,7 @@ TROUBLE = "The calculator did not start"
 MOST_S = 30
 WITHOUT_WASM = policy().replace(" 'wasm-unsafe-eval'", "")
 WITHOUT_FETCH = policy().replace("connect-src 'self'", "connect-src 'none'")
-RUNTIME = ["pyodide.mjs", "pyodide.asm.mjs", "pyodide.asm.wasm"]
+RUNTIME = ["pyodide.asm.mjs", "pyodide.asm.wasm"]
 
 
 def script(site: Path, kind: str) -> str:

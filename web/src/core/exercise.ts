@@ -25,13 +25,16 @@ export function exerciseOnce(core: Core): void {
 }
 
 async function exercise(core: Core): Promise<void> {
-  const plan = (await import("../../../shared/examples/plan_check.json")).default.request.body;
-  const recipe = (await import("../../../shared/examples/plan_recipe.json")).default.request.body;
-  const sump = (await import("../../../shared/examples/assess_sump.json")).default.request.body;
+  const plan = (await import("../../../shared/examples/check/plan_check/plan_check.json")).default
+    .request.body;
+  const recipe = (await import("../../../shared/examples/check/plan_recipe/plan_recipe.json"))
+    .default.request.body;
+  const sump = (await import("../../../shared/examples/check/assess_sump/assess_sump.json")).default
+    .request.body;
   for (let round = 0; round < ROUNDS; round += 1) {
     const answers = [
       await core.ask("plan_check", plan as never),
-      await core.ask("plan_recipe", recipe as never),
+      await core.ask("plan_recipe", recipe),
       await core.ask("assess_sump", sump as never),
       await core.ask("describe", {}),
     ];
