@@ -11,6 +11,7 @@ import random
 import socket
 import statistics
 import tempfile
+import time
 from contextlib import ExitStack
 from pathlib import Path
 
@@ -26,6 +27,9 @@ from web.build.paths import DIST, files_below
 
 RATES = (1, 4, 6)
 COLD_RATES = (1,)
+# A check with its pours takes longer. Only then comes the exercise (web/src/core/exercise.ts), and
+# some seconds after it the browser writes down what it has compiled.
+STAYS_S = 40.0
 # The browser keeps compiled code of what was used; the first starts of a profile lack it.
 WARM_UPS = 2
 WITH_WHEEL, ALONE, OURS = "a stock + micropip", "b stock alone", "c Pailwright"
@@ -77,8 +81,8 @@ class Run:
                 launch.asked(page, launch.STORED)
                 if site.name == OURS:
                     self.place = make_used(page)
-            for _ in range(WARM_UPS):
-                self._start(site, profile, 1, "warm-up")
+            for turn in range(WARM_UPS):
+                self._start(site, profile, 1, "warm-up", 0 if turn else STAYS_S)
 
     def warm(self, repeats: int, rates: tuple[float, ...]) -> None:
         """Starts without a server."""
@@ -86,10 +90,11 @@ class Run:
             for site in _in_turn(self.sites):
                 self._start(site, self._profile(site), rate, "warm")
 
-    def _start(self, site: Site, profile: Path, rate: float, kind: str) -> None:
+    def _start(self, site: Site, profile: Path, rate: float, kind: str, stays_s: float = 0) -> None:
         where = launch.address(self._ports[site.name])
         with launch.browser(self._playwright, profile) as context:
             one = launch.start(context.pages[0], where, profile, rate)
+            time.sleep(stays_s)
         self.found.setdefault((kind, rate, site.name), []).append(one)
 
     def keypad(self, repeats: int, rates: tuple[float, ...]) -> dict[float, list[float]]:

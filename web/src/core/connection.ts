@@ -77,7 +77,8 @@ export function connect(kind: StartKind): Connection {
   };
 }
 
-function isServedFromPhone(): boolean {
+/** Only what the service worker hands over is kept compiled; the first visit has none yet. */
+export function isServedFromPhone(): boolean {
   // Some browsers leave it out, in private windows or without https, whatever the types say.
   const container = (navigator as { serviceWorker?: ServiceWorkerContainer }).serviceWorker;
   return container !== undefined && container.controller !== null;

@@ -4,6 +4,7 @@
 import { effect } from "@preact/signals";
 import { readSetting, writeSetting } from "../store/phone/settings";
 import type { Core } from "./client";
+import { isServedFromPhone } from "./connection";
 
 /** Long after the first page is drawn and its files are proven. */
 const BEGIN_AFTER_MS = 20_000;
@@ -13,9 +14,9 @@ const ROUNDS = 100;
 const REST_MS = 20;
 const DONE = "exercised";
 
-/** Once for each build. */
+/** Once for each build, at a start from the phone's own storage. Call before the first answer. */
 export function exerciseOnce(core: Core): void {
-  if (readSetting(DONE) === __BUILD_ID__) return;
+  if (!isServedFromPhone() || readSetting(DONE) === __BUILD_ID__) return;
   let isPlanned = false;
   effect(() => {
     if (isPlanned || core.phase.value.kind !== "ready") return;

@@ -112,8 +112,11 @@ export function recallDrafts(): Promise<void> {
     new Promise<void>((done) => {
       setTimeout(done, MOST_WAIT_MS);
     }),
-  ]).then(() => {
-    answered.value = true;
-  });
+  ])
+    // One copy that cannot be taken up must not keep every page away.
+    .catch(() => undefined)
+    .then(() => {
+      answered.value = true;
+    });
   return recall;
 }
