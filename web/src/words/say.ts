@@ -2,6 +2,7 @@
 // touching a screen and no sentence is glued together from parts. English decides which sentences
 // there are; a test holds the other files to it.
 import type english from "../../../shared/words/en.json";
+import { countIn } from "./decimal";
 
 export type Words = typeof english;
 type Sentence<K extends keyof Words> = Words[K] extends string ? K : never;
@@ -41,7 +42,7 @@ function formOf(key: CountKey, count: number): string {
 }
 
 export function sayCount(key: CountKey, count: number, blanks: Blanks = {}): string {
-  return fill(formOf(key, count), { n: String(count), ...blanks });
+  return fill(formOf(key, count), { n: countIn(LOCALE, count), ...blanks });
 }
 
 /** A piece of a sentence: words, or what was put into a blank. */
@@ -66,7 +67,7 @@ export function sayPieces(key: Key, fillings: Fillings): readonly Piece[] {
 }
 
 export function sayCountPieces(key: CountKey, count: number, fillings: Fillings): readonly Piece[] {
-  return piecesOf(formOf(key, count), { n: String(count), ...fillings });
+  return piecesOf(formOf(key, count), { n: countIn(LOCALE, count), ...fillings });
 }
 
 /** True where a word exists: codes come from pycore and a newer one may not be known here yet. */

@@ -68,9 +68,10 @@ def test_a_bucket_heavier_than_this_person_carries_is_said() -> None:
         ]
         return got
 
-    # A full bucket of 10 L with its pail weighs 11 kg.
-    assert "bucket_heavy" in cautions("8")
-    assert "bucket_heavy" not in cautions("12")
+    # A full bucket of 10 L with its pail weighs 11 kg; lower ones do for 8 kg, and none for 2 kg.
+    assert "bucket_heavy" in cautions("2")
+    assert "many_buckets" in cautions("8")
+    assert not {"bucket_heavy", "many_buckets"} & set(cautions("12"))
 
 
 CONTRADICTIONS = [

@@ -192,7 +192,8 @@ def test_why_the_aim_is_out_of_reach_is_said_by_the_main_plan_alone() -> None:
     plan = plan_recipe(replace(question(180.0, 2.0), never_above_l=212.0))
     assert plan.cautions[:2] == ["best_reachable", "needs_stronger_premix"]
     above = next(way for way in plan.alternatives if way.why == "above_full_mark")
-    assert (above.verdict, above.cautions) == ("out_of_band", ["gloves_and_eyes", "water_first"])
+    told = ["gloves_and_eyes", "water_first", "weak_must_not_stand"]
+    assert (above.verdict, above.cautions) == ("out_of_band", told)
 
 
 def test_one_way_has_one_name() -> None:
