@@ -186,6 +186,8 @@ async function fetchAll(): Promise<void> {
 
 export async function readJournal(): Promise<void> {
   state.value = { kind: "reading" };
+  // A database that does not open must not keep every page blank: this one answers within a second.
+  void recallDrafts();
   await readAgain();
 }
 
