@@ -72,7 +72,7 @@ def test_a_broken_reply_is_not_shown(phone: Phone, server: Server, change: str, 
     expect(page.get_by_text("In each of the")).to_have_count(amounts)
 
 
-OWN, WAIT, LEAST = "Carry it with", "Let the level fall", "Take out as little"
+OWN, WAIT, LEAST = "Carry it with", "Let the level fall", "Take some out"
 
 
 @pytest.mark.parametrize(
@@ -83,14 +83,16 @@ OWN, WAIT, LEAST = "Carry it with", "Let the level fall", "Take out as little"
         ("ways[0].take_out.value += 7", OWN, False),
         ("ways[1].level.value -= 8", WAIT, False),
         ("ways[1].level_strength.value = 8", WAIT, False),
-        ("ways[2].take_out.value = 0", LEAST, False),
-        ("ways[2].take_out.value += 0", LEAST, True),
+        ("ways.find(({ take_out }) => take_out).take_out.value = 0", LEAST, False),
+        ("ways.find(({ take_out }) => take_out).take_out.value += 0", LEAST, True),
     ],
 )
 def test_a_broken_way_is_not_shown(
     phone: Phone, server: Server, change: str, way: str, *, is_shown: bool
 ) -> None:
-    page = until_recipe(phone, server, f"const ways = reply.result.ways; {change}", "440", "3.3")
+    # Of a sump that is full and weak, own coolant takes out less.
+    reading = "7.3" if way == LEAST else "3.3"
+    page = until_recipe(phone, server, f"const ways = reply.result.ways; {change}", "440", reading)
     expect(heading(page)).to_have_text("The target is out of reach")
     page.get_by_role("link", name=way).click()
     expect(heading(page)).to_contain_text(way if is_shown else "The numbers do not agree")

@@ -20,15 +20,15 @@ def open_way(page: Page, name: str, depth: str = "440", reading: str = "3.3") ->
 
 
 @pytest.mark.parametrize(
-    ("name", "said"),
+    ("name", "reading", "said"),
     [
-        ("Take out as little", "TAKE OUT"),
-        ("Carry it with", "The coolant comes from this sump"),
-        ("Let the level fall", "Pour nothing until"),
+        ("Take some out", "7.3", "TAKE OUT"),
+        ("Carry it with", "3.3", "The coolant comes from this sump"),
+        ("Let the level fall", "3.3", "Pour nothing until"),
     ],
 )
-def test_chosen_way_is_what_the_log_shows(page: Page, name: str, said: str) -> None:
-    open_way(page, name)
+def test_chosen_way_is_what_the_log_shows(page: Page, name: str, reading: str, said: str) -> None:
+    open_way(page, name, reading=reading)
     expect(page.get_by_text(said).first).to_be_visible()
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

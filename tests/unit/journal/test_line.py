@@ -20,7 +20,9 @@ from web.build.paths import SHARED
 
 
 def test_the_largest_number_of_a_line_is_the_contracts() -> None:
-    schema = json.loads((SHARED / "schema" / "log" / "entry.schema.json").read_text(encoding="utf-8"))
+    schema = json.loads(
+        (SHARED / "schema" / "log" / "entry.schema.json").read_text(encoding="utf-8")
+    )
     assert schema["definitions"]["log_entry"]["properties"]["seq"]["maximum"] == MOST_SEQ
 
 

@@ -174,7 +174,7 @@ class Line {
   #try(turn: number): void {
     const connection = (turn === 0 ? takeBegun() : undefined) ?? connect(STARTS[turn] ?? "plain");
     this.#connection = connection;
-    connection.started.then(
+    connection.started.then(ofThisBuild).then(
       (milliseconds) => {
         if (this.#connection !== connection) return;
         clearInterval(this.#clock);
@@ -230,6 +230,12 @@ class Line {
     connection?.end(reason);
     this.#queue.clear({ kind: "down", reason });
   }
+}
+
+/** The connection belongs to the first module, which begins it; the screens may be of another build. */
+function ofThisBuild({ build, milliseconds }: Awaited<Connection["started"]>): number {
+  if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
+  return milliseconds;
 }
 
 const reasonOf = (error: unknown): string =>

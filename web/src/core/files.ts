@@ -61,7 +61,9 @@ export class Files {
   }
 }
 
+/** Without https the engine hashes nothing, and nothing is stored that could have been damaged since. */
 async function prove(name: string, bytes: ArrayBuffer): Promise<void> {
+  if (!self.isSecureContext) return;
   if ((await digestOfParts(bytes, PYTHON.part_bytes)) !== PYTHON.digests[name]) {
     throw new Error("not what the build made");
   }
