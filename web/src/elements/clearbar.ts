@@ -125,9 +125,6 @@ export function useClearBar(
     };
     const watcher = new ResizeObserver(later);
     watcher.observe(main.current);
-    // A tick puts other rows in their place on a page that stays as large as it is.
-    const changes = new MutationObserver(later);
-    changes.observe(main.current, { childList: true, subtree: true });
     // Of the last frame: browsers scroll before they tell of the focus, or after it.
     let seenY = window.scrollY;
     const scrolled = (): void => {
@@ -144,7 +141,6 @@ export function useClearBar(
     document.addEventListener("focusin", focused);
     return () => {
       watcher.disconnect();
-      changes.disconnect();
       window.removeEventListener("resize", later);
       window.removeEventListener("scroll", scrolled);
       document.removeEventListener("focusin", focused);
