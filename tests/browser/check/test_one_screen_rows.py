@@ -68,7 +68,7 @@ def test_rough_gauge_and_a_check_without_a_reading(page: Page) -> None:
     press(page, "1/2 to 3/4")
     expect(page.get_by_text("1/2 to 3/4 180 L")).to_be_visible()
     picture(page, "one-screen-gauge")
-    page.get_by_role("link", name="No reading now").click()
+    page.get_by_role("link", name="Read later").click()
     expect(page.get_by_role("heading", level=1)).to_be_visible()
     page.go_back()
     field(page, "Reading").fill("4.0")

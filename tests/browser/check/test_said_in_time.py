@@ -47,7 +47,7 @@ def test_where_the_sample_is_taken_stands_with_the_reading(page: Page) -> None:
     start_check(page)
     press(page, "Reading first")
     main = page.get_by_role("main")
-    expect(main).to_contain_text("Sample from wash gun or return")
+    expect(main).to_contain_text("wash gun or return, far from what turns")
     press(page, "Why?")
     expect(main).to_contain_text("Never sample at a nozzle or a spindle")
     expect(main).to_contain_text("run the pump 15 minutes first")
@@ -58,7 +58,7 @@ def test_the_one_screen_says_it_when_the_reading_is_next(page: Page) -> None:
     press(page, "Nothing unusual")
     field(page, "Dip").fill("342")
     result = page.get_by_role("region", name="Recipe")
-    expect(result).to_contain_text("Sample from wash gun or return")
+    expect(result).to_contain_text("wash gun or return, far from what turns")
     field(page, "Reading").fill("4.0")
     expect(result).not_to_contain_text("wash gun")
 

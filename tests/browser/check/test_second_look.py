@@ -122,7 +122,7 @@ def test_a_broken_top_up_without_a_reading_is_not_shown(
     next_page(page)
     page.get_by_role("main").get_by_role("button", name="Hard floor").click()
     expect(field(page, "What does the reading")).to_be_visible()
-    press(page, "No reading now")
+    press(page, "Read later")
     expect(heading(page)).to_have_text("What is the usual mix?")
     field(page, "usual mix").fill("3")
     press(page, "Continue")

@@ -117,7 +117,7 @@ def check_from_look(page: Page) -> None:
     field(page, "How deep").fill("342")
     press(page, "Continue")
     page.get_by_role("button", name="Hard floor").click()
-    press(page, "No reading now")
+    press(page, "Read later")
     field(page, "What is the usual mix").fill("3")
     press(page, "Continue")
     expect(heading(page)).to_have_text("Fill up, read later")

@@ -38,7 +38,7 @@ def test_stored_rows_are_lines_of_pycore(page: Page) -> None:
     save_check(page)
     page.get_by_role("link", name="Wheel lathe").click()
     dip(page, "352")
-    press(page, "No reading now")
+    press(page, "Read later")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     entries = read(page)

@@ -39,6 +39,22 @@ def test_nothing_is_half_under_the_bar_at_any_height(page: Page) -> None:
 
 
 @pytest.mark.usefixtures("machine_on_phone")
+def test_what_changed_further_down_is_made_up_for_at_the_top(page: Page) -> None:
+    open_machine(page)
+    _go(page, f"#/{page.url.split('#/')[1]}")
+    found = []
+    for height in HEIGHTS_PX:
+        page.evaluate("() => scrollTo(0, 40)")
+        page.wait_for_timeout(SETTLE_MS)
+        page.set_viewport_size({"width": PHONE_SIZE[0], "height": height})
+        page.wait_for_timeout(SETTLE_MS)
+        page.evaluate("() => scrollTo(0, 0)")
+        page.wait_for_timeout(SETTLE_MS)
+        found += [f"{height}: {one}" for one in half_under(page)]
+    assert found == []
+
+
+@pytest.mark.usefixtures("machine_on_phone")
 def test_what_moves_stands_well_for_a_search_of_targets_too(page: Page) -> None:
     """Below the screen nothing is seen, but axe counts what the bar does not cover there."""
     open_machine(page)

@@ -19,6 +19,8 @@ interface Span {
 }
 
 const moved = new Set<HTMLElement>();
+/** The page came or changed while it was scrolled: at its top this is made up for. */
+let isOwed = false;
 
 /** What a label names is as large as the label. */
 function targetsIn(main: HTMLElement): readonly HTMLElement[] {
@@ -70,7 +72,8 @@ function putBack(): void {
 
 /** Only of an unscrolled page: nothing moves where somebody reads. */
 function clear(main: HTMLElement, footer: HTMLElement): void {
-  if (window.scrollY > 0) return;
+  isOwed = window.scrollY > 0;
+  if (isOwed) return;
   putBack();
   const bar = barOf(footer);
   if (bar === null) return;
@@ -129,6 +132,7 @@ export function useClearBar(
     let seenY = window.scrollY;
     const scrolled = (): void => {
       seenY = window.scrollY;
+      if (isOwed && seenY === 0) later();
     };
     const focused = (): void => {
       const before = seenY;

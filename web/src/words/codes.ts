@@ -22,6 +22,11 @@ function coded(prefix: string, code: string, blanks: Blanks = {}): string {
 }
 
 export const cautionSentence = (code: string): string => coded("caution", code);
+/** On a page with room for all of it: some are shorter beside the keys. */
+export function cautionInFull(code: string): string {
+  const key = `caution_full.${code}`;
+  return isKey(key) ? say(key) : cautionSentence(code);
+}
 export const chanceSentence = (code: string, band: Blanks): string => coded("chance", code, band);
 /** What was taken for granted; the drift is a number that the sentence needs. */
 export function assumedSentence(code: string, blanks: Blanks): string {

@@ -2,7 +2,7 @@
 import type { SlipRecipe } from "../../core/messages";
 import { hasPlan, isWhole, type CheckEntry } from "../../store/log/entry";
 import { entryById, load } from "../../store/log/journal";
-import { cautionSentence } from "../../words/codes";
+import { cautionInFull } from "../../words/codes";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { Page } from "../../elements/page";
@@ -39,7 +39,7 @@ function slipOf(check: CheckEntry, recipe: Recipe): SlipRecipe {
     low: recipe.low,
     high: recipe.high,
     volume: recipe.volume,
-    cautions: [...between(recipe), ...codes.map(cautionSentence)],
+    cautions: [...between(recipe), ...codes.map(cautionInFull)],
     ...(level === undefined ? {} : { depth: level.shown.depth, now_volume: level.shown.volume }),
     ...(now === undefined ? {} : { now_strength: now }),
     ...(reading === undefined ? {} : { reading }),

@@ -8,10 +8,7 @@ import { STORE } from "../phone/which";
 const VERSION = 2;
 const BLOCKED_MS = 2_000;
 const CLOSED_MS = 150;
-/** WebKit at times never answers a request that comes while a page before is being ended. */
-const SILENT_MS = 3_000;
 const MOST_OPENINGS = 5;
-const SILENT = "TimeoutError";
 
 /** A line of another log, or of one of this phone's that was closed. */
 export interface Taken {
@@ -53,24 +50,18 @@ function makeFirstStores(db: Database): void {
 
 async function connect(): Promise<Database> {
   let timer: ReturnType<typeof setTimeout> | undefined;
-  let silence: ReturnType<typeof setTimeout> | undefined;
   let giveUp: () => void = () => undefined;
   const waited = new Promise<never>((_resolve, reject) => {
     giveUp = () => {
       reject(new StoreError("blocked"));
     };
-    silence = setTimeout(() => {
-      reject(new DOMException("the database does not answer", SILENT));
-    }, SILENT_MS);
   });
   const opened = openDB<Shape>(STORE, VERSION, {
     blocked() {
-      clearTimeout(silence);
       // Another window holds the older version: without this the wait would be for ever, without a word.
       timer = setTimeout(giveUp, BLOCKED_MS);
     },
     upgrade(db, before) {
-      clearTimeout(silence);
       if (before < 1) makeFirstStores(db);
       db.createObjectStore("taken", { autoIncrement: true });
     },
@@ -96,7 +87,6 @@ async function connect(): Promise<Database> {
     throw error;
   } finally {
     clearTimeout(timer);
-    clearTimeout(silence);
   }
 }
 
@@ -104,13 +94,13 @@ function isCalled(error: unknown, ...names: readonly string[]): boolean {
   return (error instanceof Error || error instanceof DOMException) && names.includes(error.name);
 }
 
-/** While the browser deletes the data it closes every new connection at once; and some requests get lost. */
+/** While the browser deletes the data it closes every new connection at once. */
 async function connectSoon(): Promise<Database> {
   for (let tries = 1; tries < MOST_OPENINGS; tries += 1) {
     try {
       return await connect();
     } catch (error) {
-      if (!isCalled(error, "AbortError", SILENT)) throw error;
+      if (!isCalled(error, "AbortError")) throw error;
       await new Promise((done) => setTimeout(done, CLOSED_MS));
     }
   }

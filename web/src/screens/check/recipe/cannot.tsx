@@ -2,7 +2,7 @@
 import type { ComponentChildren } from "preact";
 import type { PlanCheckResult } from "../../../core/messages";
 import { StateMark } from "../../../elements/statemark";
-import { cautionSentence } from "../../../words/codes";
+import { cautionInFull } from "../../../words/codes";
 import { write } from "../../../words/numbers";
 import { isKey, say } from "../../../words/say";
 import type { Recipe } from "./chosen";
@@ -69,7 +69,7 @@ export function CannotView({
       {plan.cautions
         .filter((code) => REASONS.includes(code))
         .map((code) => (
-          <p key={code}>{cautionSentence(code)}</p>
+          <p key={code}>{cautionInFull(code)}</p>
         ))}
       {children}
     </section>

@@ -4,7 +4,7 @@ import type { MachineTyped, PlanCheckResult, Section, Shown } from "../../../cor
 import { BucketRow } from "../../../elements/drawings/bucket";
 import { SectionDrawing } from "../../../elements/drawings/section";
 import { StateMark, StateShape } from "../../../elements/statemark";
-import { cautionSentence, chanceSentence, type State } from "../../../words/codes";
+import { cautionInFull, chanceSentence, type State } from "../../../words/codes";
 import { write } from "../../../words/numbers";
 import { isKey, say, sayCount, type CountKey } from "../../../words/say";
 import { plannedStrength } from "../reading/apart";
@@ -130,7 +130,7 @@ export function Cautions({ codes }: { readonly codes: readonly string[] }) {
       <h2>{say("recipe.cautions")}</h2>
       <ul>
         {said.map((code) => (
-          <li key={code}>{cautionSentence(code)}</li>
+          <li key={code}>{cautionInFull(code)}</li>
         ))}
       </ul>
       <p>{say("recipe.sheet")}</p>
@@ -196,7 +196,7 @@ export function NothingView({
       </p>
       <BeforeAfter result={result} recipe={recipe} now={now} />
       {OF_WHAT_STAYS.filter((code) => recipe.cautions.includes(code)).map((code) => (
-        <p key={code}>{cautionSentence(code)}</p>
+        <p key={code}>{cautionInFull(code)}</p>
       ))}
       {children}
     </section>
