@@ -90,9 +90,8 @@ def _surer(ask: PlanRequest, edge: Plan) -> Plan:
         if best.final.chance_in_band >= SURE_CHANCE:
             break
         plan = made(ask, _at_level(ask, level_l))
-        is_worse = missing(ask, plan.totals) or plan.verdict == "out_of_band"
         gain = plan.final.chance_in_band - best.final.chance_in_band
-        if not is_worse and gain > _SAME_CHANCE:
+        if gain > _SAME_CHANCE and not missing(ask, plan.totals):
             best = plan
     return best
 
@@ -108,11 +107,12 @@ def _surer_levels_l(ask: PlanRequest, edge: Plan) -> list[float]:
         return []
     part_pct = (aim_pct - low_pct) / _SURER_LEVELS
     levels_l = [level_for_l(ask, low_pct + part * part_pct) for part in range(1, _SURER_LEVELS + 1)]
-    richest = _share_of_concentrate(ask)[1]
-    if ask.sump.strength_pct.value < ask.target.low_pct and richest > 0:
-        strongest_l = ask.sump.volume_l.value + _strongest_fill_l(ask, have_l, richest)
-        levels_l = [*(level_l for level_l in levels_l if level_l > strongest_l), strongest_l]
     least_l = ask.sump.volume_l.value
+    if ask.sump.strength_pct.value < ask.target.low_pct:
+        # A lean sump comes into the band by concentrate alone, so that some bucket holds it.
+        richest = _share_of_concentrate(ask)[1]
+        strongest_l = least_l + _strongest_fill_l(ask, have_l, richest)
+        levels_l = [*(level_l for level_l in levels_l if level_l > strongest_l), strongest_l]
     return [level_l for level_l in levels_l if least_l < level_l < edge.final.volume_l]
 
 

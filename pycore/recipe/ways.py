@@ -108,11 +108,11 @@ def _out_of_band(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | Non
             yield why, waits[0], waits[1]
     if plan.draw_off_l > 0:
         yield "without_draw_off", filled(ask), None
-    # Where own coolant carries the concentrate this takes out more; where it is the main plan it
-    # is the same and no other way.
+    # Where own coolant carries the concentrate this takes out more; else, where coolant is taken
+    # out, it is the main plan and no other way.
     least = least_draw_off(ask)
     yield "least_draw_off", least, None
-    less = plan if plan.draw_off_l > 0 or is_by_own_fluid(plan) else least or plan
+    less = plan if is_by_own_fluid(plan) else least or plan
     to_aim = draw_off_to_aim(ask)
     if to_aim is not None and _is_worth_more(ask, to_aim, less):
         yield "draw_off_to_aim", to_aim, None

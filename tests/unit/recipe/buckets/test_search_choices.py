@@ -77,6 +77,9 @@ def ease(ask: PlanRequest, pours: Pours) -> tuple[float, int, int, float]:
         # Three alike for two are not.
         (asked((3.4, 6.2, 20.0), (35.0, 0.0, 0.05), (10.0, 1.0, 0.5)),
          (Group(3, 5, 1),), (Group(1, 10, 0), Group(1, 5, 3))),
+        # 2.5 L in 29.5 L either way: three nearly full pails, not five of 6.5 L and less.
+        (asked((5.0, 7.5, 35.0), (15.0, 1.0, 0.5), (10.0, 1.0, 0.5)),
+         (Group(2, 9, 2), Group(1, 9, 1)), (Group(4, 6, 1), Group(1, 3, 1))),
     ],
 )  # fmt: skip
 def test_taken_and_left(ask: PlanRequest, taken: Pours, left: Pours) -> None:

@@ -89,3 +89,9 @@ def test_only_what_ends_too_weak_must_not_stand() -> None:
     for strength_pct, weak in ((7.0, False), (6.9, True), (9.0, False)):
         said = plan_recipe(question(volume_l=198.0, strength_pct=strength_pct)).cautions
         assert ("weak_must_not_stand" in said) is weak
+
+
+def test_what_rinsing_left_is_no_weak_coolant_that_stands() -> None:
+    # 6 L of water that nobody runs a machine on until it is filled; 154 L at 6 % are run on.
+    assert "weak_must_not_stand" not in made(question(6.0, 0.4), []).cautions
+    assert "weak_must_not_stand" in made(question(), []).cautions

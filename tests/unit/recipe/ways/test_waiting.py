@@ -100,6 +100,12 @@ def test_days_only_for_a_rich_sump_and_a_weaker_mix() -> None:
     assert use_it_up(replace(rich, mixing=replace(rich.mixing, weak_pct=8.0))) is None
 
 
+def test_rich_rinse_water_of_a_new_charge_is_not_used_up() -> None:
+    # 6 of 198 L: the machine waits for its coolant, which brings them down to 8 % in an hour.
+    assert use_it_up(question(6.0, 15.0)) is None
+    assert use_it_up(replace(question(6.0, 15.0), losses=Losses(2.0))) is None
+
+
 def test_waiting_warns_of_the_sump_and_not_of_a_recipe() -> None:
     lean, rich = (
         leave_room(question(198.0, 5.0)),

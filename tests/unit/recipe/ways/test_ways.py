@@ -64,11 +64,11 @@ def test_strong_buckets_first_are_three_kinds_at_the_most(
 @pytest.mark.parametrize(
     ("volume_l", "strength_pct"),
     [(170.0, 8.2), (150.0, 9.6), (10.0, 2.0), (188.0, 5.0), (191.0, 6.8), (176.5, 4.0),
-     (170.0, 5.3), (154.0, 7.2), (178.0, 6.6)],
+     (170.0, 5.3), (154.0, 7.2), (178.0, 6.6), (154.0, 5.0)],
 )  # fmt: skip
 def test_no_strong_buckets_first(volume_l: float, strength_pct: float) -> None:
-    # In range, rich, nearly empty, out of reach, a single bucket, out of reach of three, and in
-    # reach of the strongest only.
+    # In range, rich, nearly empty, out of reach, a single bucket, out of reach of three, in reach
+    # of the strongest only, and four strong pails that leave 4 of 44 L to decide about.
     assert "strong_first" not in ways(question(volume_l, strength_pct))
 
 

@@ -9,6 +9,7 @@ from pycore.recipe.plan import plan_recipe
 from pycore.recipe.request import (
     DrawOff,
     Mixing,
+    OwnFluid,
     PlanRequest,
     SumpState,
 )
@@ -79,6 +80,34 @@ def test_strong_buckets_first_from_a_fifth_of_the_mark_on() -> None:
 def test_no_strong_buckets_first_where_more_is_wrong(ask: PlanRequest, verdict: str) -> None:
     assert plan_recipe(ask).verdict == verdict
     assert "strong_first" not in ways(ask)
+
+
+def test_what_is_left_to_decide_counts_with_its_concentrate() -> None:
+    # 3 of 8 L of room after a strong pail of 5 L: 2 L of water and 1 L, more than a fifth.
+    ask = question(154.0, 6.1, fill_to_l=162.0, strong_pct=40.0, weak_pct=0.0, bucket=(6, 0.5, 0.1))
+    pours = ways(ask)["strong_first"].pours
+    assert [(p.count, p.water_l, p.concentrate_l) for p in pours] == [
+        (1, 3.0, pytest.approx(2.0)), (1, 2.0, pytest.approx(1.0)),
+    ]  # fmt: skip
+
+
+def test_no_strong_buckets_first_where_the_rest_ends_with_one_as_strong() -> None:
+    # Two of 4 L with 1 L, and after four weaker ones half a litre beside 2 L of water once more.
+    assert "strong_first" not in ways(
+        question(154.0, 6.7, fill_to_l=185.0, strong_pct=30.0, bucket=(5.0, 2.0, 0.5))
+    )
+
+
+def test_beside_own_coolant_what_fresh_mix_would_take_out_and_no_more() -> None:
+    # Own coolant brings the aim and wastes nothing; whoever rather carries fresh mix takes 25 L
+    # out, and who takes more than that out comes no nearer than the main plan.
+    ask = replace(question(150.0, 3.0, fill_to_l=170.0), draw_off=DrawOff(True, 1.0))
+    ask = replace(ask, own_fluid=OwnFluid(True))
+    plan = plan_recipe(ask)
+    assert (plan.draw_off_l, plan.verdict) == (0.0, "on_target")
+    found = ways(ask)
+    assert list(found) == ["least_draw_off"]
+    assert found["least_draw_off"].draw_off_l == 25.0
 
 
 def test_smaller_dose_only_where_it_is_smaller() -> None:
