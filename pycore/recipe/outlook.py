@@ -45,6 +45,9 @@ ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05
 
+# Room for the last digit of a float when a result lies on an edge of the band.
+_HAIR_PCT = 1e-9
+
 # Why a plan does not reach the band.
 ABOUT_REACH = (
     "best_reachable", "no_room", "marks_too_coarse", "needs_stronger_premix", "needs_weaker_mix",
@@ -220,8 +223,8 @@ def cautions(
         "own_fluid_clean": any(pour.kind == "own_fluid" for pour in pours),
         "gloves_and_eyes": totals.concentrate_l > 0,
         "water_first": has_water_first(pours),
-        "strong_harms_skin": after.value > ask.target.high_pct,
-        "weak_must_not_stand": stays and after.value < ask.target.low_pct,
+        "strong_harms_skin": after.value > ask.target.high_pct + _HAIR_PCT,
+        "weak_must_not_stand": stays and after.value < ask.target.low_pct - _HAIR_PCT,
         "large_change": is_large and is_by_bucket,
         "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
