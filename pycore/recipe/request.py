@@ -184,7 +184,9 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
         seen_pct, own_pct = variable(strength, "strength"), ask.hidden.strength_pct
         hidden_pct = seen_pct if own_pct is None else variable(own_pct, "hidden_strength")
         mixed = (seen * seen_pct + hidden * hidden_pct) / volume
-        strength, per_l_pct = result(mixed), moves_with(mixed, volume)
+        strength = result(mixed)
+        # Of one strength it is as strong however much there is.
+        per_l_pct = 0.0 if own_pct is None else moves_with(mixed, volume)
     above_l = ask.hidden.volume_l.value
     never = None if ask.never_above_l is None else ask.never_above_l + above_l
     seen_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l
