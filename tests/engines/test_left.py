@@ -1,4 +1,4 @@
-"""A page of WebKit that is left in the middle of a save does not keep the log from the next page."""
+"""A page of WebKit that is left in the middle of a save leaves the log to the next page."""
 
 import pytest
 

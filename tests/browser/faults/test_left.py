@@ -1,4 +1,4 @@
-"""A page that is left while it saves and kept by the browser ends what it does, and saves on its return.
+"""A page that is left while it saves, and kept, ends what it does and saves on its return.
 
 An event stands in for the browser here; ``tests/engines/test_left.py`` leaves a page of WebKit.
 """
@@ -68,7 +68,7 @@ def test_left_at_each_transaction_of_a_save(phone: Phone, server: Server) -> Non
     else:
         pytest.fail("a save has more transactions than this test leaves")
     print(
-        f"F66: left at {number - 1} transactions, {unsaved} before the save, each saved on return"
+        f"F62: left at {number - 1} transactions, {unsaved} before the save, each saved on return"
     )
     assert unsaved > 1
     assert texts(page) == [f"left at {n}" for n in range(1, number + 1)]
