@@ -57,7 +57,7 @@ def test_a_killed_phone_comes_back_to_its_bucket(phone: Phone, server: Server) -
     row = page.get_by_role("link", name="Wheel lathe")
     expect(row).to_contain_text(f"2 of {buckets} buckets poured")
     row.click()
-    page.get_by_role("link", name="Go on pouring").click()
+    page.get_by_role("button", name="Go on pouring").click()
     expect(heading(page)).to_have_text("Where you were")
     main = page.get_by_role("main")
     expect(main).to_contain_text(f"You had poured 2 of {buckets} buckets.")
@@ -138,7 +138,7 @@ def test_the_rest_comes_later_and_is_not_counted_twice(page: Page) -> None:
     expect(heading(page)).to_have_text("Saved to the log")
     (open_pour,) = folded(page)["open_pours"]
     assert (open_pour["buckets_planned"], open_pour["buckets_poured"]) == (buckets, 1)
-    page.get_by_role("link", name="Go on pouring").click()
+    page.get_by_role("button", name="Go on pouring").click()
     pour_all(page, buckets, first=2)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

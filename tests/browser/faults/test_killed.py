@@ -4,6 +4,7 @@ A killed process is not a power cut: nothing here says what a disk does without 
 """
 
 import json
+import shutil
 import sys
 import time
 from pathlib import Path
@@ -15,9 +16,9 @@ from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import read_line
 from tests.browser.faults.saving import kill_browser, prepared, start_saving, texts
-from tests.browser.phone import Phone
+from tests.browser.phone import Phone, heading
 from tests.browser.server import Server
-from tests.browser.stored import rows
+from tests.browser.stored import rows, taken
 
 pytestmark = pytest.mark.skipif(sys.platform != "linux", reason="needs /proc")
 LIMIT_S = 60
@@ -71,7 +72,11 @@ def test_no_acknowledged_entry_is_lost(
     stored = texts(page)
     lost = [mark for mark in seen.marks if mark not in stored]
     print(f"{kills} kills, {len(seen.marks)} acknowledged, {len(lost)} lost, {len(stored)} stored")
-    assert lost == []
+    # Where they are instead, and what the page says of it: once all were gone, and nobody knew why.
+    closed = [json.loads(line["text"])["kind"] for line in taken(page)]
+    free_mb = shutil.disk_usage(tmp_path).free // 2**20
+    said = heading(page).inner_text()
+    assert lost == [], f"{len(stored)} stored, closed: {closed}, page: {said}, {free_mb} MB free"
     assert len(stored) == len(set(stored))
     entries = [read_line(row["text"], checked) for row in rows(page)]
     chains = chains_of(entries, ())

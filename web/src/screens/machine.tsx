@@ -8,7 +8,6 @@ import { type CheckEntry, type MachineEntry } from "../store/log/entry";
 import { codeOf } from "../store/log/codes";
 import { isResting, lastCheck } from "../store/log/machines";
 import { hasPours } from "../store/underway/pours";
-import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
 import { say } from "../words/say";
 import { writeMoment } from "../words/times";
@@ -23,7 +22,7 @@ import { CoreTrouble } from "./foot";
 import { MishapLink } from "./mishap/link";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
-import { Tasks } from "./tasks";
+import { nextAt, Tasks } from "./tasks";
 import { Stated } from "./told/stated";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
@@ -84,6 +83,9 @@ function Places({ machine }: { readonly machine: MachineEntry }) {
   return (
     <nav class="place-list" aria-label={say("machine.places")}>
       <MishapLink machine={id} sign />
+      {nextAt(id).kind === "check" ? null : (
+        <PlaceLink to={address("machines", id, firstPlace(id))}>{say("machine.start")}</PlaceLink>
+      )}
       <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
       <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>
       <PlaceLink to={address("machines", id, "trend")}>{say("trend.title")}</PlaceLink>
@@ -104,9 +106,8 @@ function Places({ machine }: { readonly machine: MachineEntry }) {
 export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
   const check = lastCheck(machine.machine);
   const due = useDueChecks().get(machine.machine);
-  const walk = walkOf(machine.machine).value;
   const id = machine.machine;
-  const label = isStarted(walk) ? say("machine.go_on") : say("machine.start");
+  const next = nextAt(id);
   return (
     <Page
       title={machine.body.machine.name}
@@ -118,10 +119,11 @@ export function MachineScreen({ machine }: { readonly machine: MachineEntry }) {
       action={
         <MainAction
           onPress={() => {
-            go("machines", id, firstPlace(id));
+            go("machines", id, next.place);
           }}
+          about={next.kind}
         >
-          {label}
+          {next.word}
         </MainAction>
       }
     >

@@ -24,7 +24,7 @@ import { Foot } from "./foot";
 import { address, go, replace } from "./route";
 import { InstallNote } from "./settings/install";
 import { stateOf } from "./state";
-import { pressing, TaskLines } from "./tasks";
+import { nextAt, pressing, TaskLines } from "./tasks";
 import { StatedLine } from "./told/stated";
 
 function Row({
@@ -164,8 +164,9 @@ export function MachinesScreen() {
   const list = machines.value;
   const used = latestUsed(list);
   if (used === undefined) return <NothingYet />;
+  const next = nextAt(used.machine);
   const start = () => {
-    go("machines", used.machine, firstPlace(used.machine));
+    go("machines", used.machine, next.place);
   };
   const name = used.body.machine.name;
   return (
@@ -179,7 +180,9 @@ export function MachinesScreen() {
         ))}
       </ul>
       <div class="list-action actions-stay">
-        <MainAction onPress={start}>{say("machines.start", { name })}</MainAction>
+        <MainAction onPress={start} about={next.kind}>
+          {say("machines.next", { what: next.word, name })}
+        </MainAction>
       </div>
       <InstallNote />
       {isExample ? null : <BackupStanding />}

@@ -6,9 +6,11 @@ import { dueRecheck, lastMeasured, refusedLook } from "../store/log/deeds";
 import type { CheckEntry, PourEntry } from "../store/log/entry";
 import { entryById } from "../store/log/journal";
 import { heldOf } from "../store/log/machines";
+import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
 import { say, sayCount } from "../words/say";
 import { writeClock, writeMoment } from "../words/times";
+import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
@@ -56,6 +58,23 @@ export function pressing(machine: string): number {
   if (heldOf(machine) !== undefined) return 0;
   if (pouringWords(machine) !== null || refusedLook(machine) !== undefined) return 1;
   return dueRecheck(machine) === undefined ? 3 : 2;
+}
+
+/** What the main action of a machine does: what was begun first, then what is due, then a check. */
+export interface NextDeed {
+  readonly kind: "pour" | "recheck" | "check";
+  readonly word: string;
+  readonly place: string;
+}
+
+export function nextAt(machine: string): NextDeed {
+  if (pouringWords(machine) !== null)
+    return { kind: "pour", word: say("pour.go_on"), place: "pour" };
+  const due = dueRecheck(machine);
+  if (due !== undefined && earlyWords(due) === null)
+    return { kind: "recheck", word: say("recheck.enter"), place: "recheck" };
+  const word = say(isStarted(walkOf(machine).value) ? "machine.go_on" : "machine.start");
+  return { kind: "check", word, place: firstPlace(machine) };
 }
 
 /** In the list, as lines below the name. */
@@ -112,7 +131,6 @@ function OpenPour({ machine }: { readonly machine: string }) {
     <section class="task">
       <h2>{words}</h2>
       {last === undefined ? null : <p>{say("pour.under_way_text", { time: timeOf(last.at) })}</p>}
-      <PlaceLink to={address("machines", machine, "pour")}>{say("pour.go_on")}</PlaceLink>
     </section>
   );
 }
@@ -135,9 +153,11 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
           <h2>{dueWords(due)}</h2>
           {early === null ? null : <p>{early}</p>}
           <div class="places">
-            <PlaceLink to={address("machines", machine, "recheck")}>
-              {say("recheck.enter")}
-            </PlaceLink>
+            {nextAt(machine).kind === "recheck" ? null : (
+              <PlaceLink to={address("machines", machine, "recheck")}>
+                {say("recheck.enter")}
+              </PlaceLink>
+            )}
             <PlaceLink to={address("machines", machine, "recheck", "skip")}>
               {say("recheck.skip")}
             </PlaceLink>

@@ -1,26 +1,35 @@
-// Light, dark, or as the phone has it. The colours themselves stand in tokens.css.
-import { readSetting, writeSetting } from "../store/phone/settings";
+// Light or dark, and the size of the text, or both as the phone has them. The colours themselves stand in
+// tokens.css; everything that is read is in rem, so one number sizes all of it.
+import { chosenOf, writeSetting } from "../store/phone/settings";
 
 export const THEMES = ["phone", "light", "dark"] as const;
 export type Theme = (typeof THEMES)[number];
+export const SIZES = ["phone", "larger", "largest"] as const;
+export type Size = (typeof SIZES)[number];
 
-const SETTING = "theme";
+const THEME = "theme";
+const SIZE = "size";
 
-export function chosenTheme(): Theme {
-  const kept = readSetting(SETTING);
-  return THEMES.find((theme) => theme === kept) ?? "phone";
-}
+export const chosenTheme = (): Theme => chosenOf(THEME, THEMES);
+export const chosenSize = (): Size => chosenOf(SIZE, SIZES);
 
-/** Puts the chosen theme on the page. */
+/** Puts the chosen theme and size on the page. */
 export function showTheme(): void {
-  const theme = chosenTheme();
-  if (theme === "phone") delete document.documentElement.dataset["theme"];
-  else document.documentElement.dataset["theme"] = theme;
+  const { dataset } = document.documentElement;
+  dataset[THEME] = chosenTheme();
+  dataset[SIZE] = chosenSize();
 }
 
 /** Returns false when the choice could not be kept. */
 export function keepTheme(theme: Theme): boolean {
-  const isKept = writeSetting(SETTING, theme);
+  const isKept = writeSetting(THEME, theme);
+  showTheme();
+  return isKept;
+}
+
+/** Returns false when the choice could not be kept. */
+export function keepSize(size: Size): boolean {
+  const isKept = writeSetting(SIZE, size);
   showTheme();
   return isKept;
 }

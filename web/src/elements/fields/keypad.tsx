@@ -1,6 +1,7 @@
 // Our own keys: big enough for a glove, digits like a telephone, and the same on every phone.
 import { DECIMAL_SIGN } from "../../words/numbers";
 import { say } from "../../words/say";
+import { chosenKeys } from "./keys";
 
 export type Sign = "whole" | "decimal";
 
@@ -40,7 +41,9 @@ function Key({
   );
 }
 
+/** Nothing where the phone's own keyboard is wanted. */
 export function Keypad({ text, sign, onText, onSoon }: KeypadProps) {
+  if (chosenKeys() === "phone") return null;
   const making = (next: string) => ({
     onPress: () => {
       onText(next);

@@ -1,5 +1,6 @@
 // The field a measurement is typed into. A real text field, so that a keyboard, pasting and a screen
-// reader work; `inputmode="none"` because the page brings its own keys.
+// reader work.
+import { inputModeOf } from "./keys";
 import { unitSign, unitSpoken } from "../../words/numbers";
 
 interface NumberFieldProps {
@@ -27,7 +28,7 @@ export function NumberField({
       <input
         class="number-box"
         type="text"
-        inputMode="none"
+        inputMode={inputModeOf()}
         autoComplete="off"
         spellcheck={false}
         value={text}

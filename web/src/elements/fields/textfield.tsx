@@ -1,6 +1,7 @@
 // A field of the set-up: name, unit and hint belong to it, what was typed stays.
 import { unitSign, unitSpoken } from "../../words/numbers";
 import { Fault } from "../fault";
+import { inputModeOf } from "./keys";
 
 interface TextFieldProps {
   readonly id: string;
@@ -46,7 +47,7 @@ export function TextField(props: TextFieldProps) {
           class={(number ? "text-box text-number" : "text-box") + meant}
           autoComplete="off"
           value={text}
-          inputMode={onKeys !== undefined ? "none" : number ? "decimal" : "text"}
+          inputMode={onKeys !== undefined ? inputModeOf() : number ? "decimal" : "text"}
           {...(onKeys === undefined ? {} : { onFocus: onKeys })}
           aria-invalid={fault !== undefined}
           {...(described === "" ? {} : { "aria-describedby": described })}

@@ -169,6 +169,12 @@ function Versions({ entry }: { readonly entry: AnyEntry }) {
   return <p class="note versions">{say("entry.versions", blanks)}</p>;
 }
 
+/** When, and who says so. */
+function When({ entry }: { readonly entry: AnyEntry }) {
+  const by = entry.by === undefined ? "" : ` · ${say("tell.by", { by: entry.by })}`;
+  return <p>{writeMoment(entry.measured_at) + by}</p>;
+}
+
 function ToldEntryScreen({
   entry,
   onBack,
@@ -199,7 +205,7 @@ function DeedEntryScreen({
   const isRead = deed.kind === "recheck" && deed.body.reading !== undefined;
   return (
     <Page title={deedWord(deed)} place={name} onBack={onBack}>
-      <p>{writeMoment(deed.measured_at)}</p>
+      <When entry={deed} />
       <AmendedPart entry={deed} />
       <Facts facts={deedFacts(deed)} />
       {isRead ? <StateView assessment={deed.shown.assessment} machine={deed.body.machine} /> : null}
@@ -246,7 +252,7 @@ export function EntryScreen({ id }: { readonly id: string }) {
   if (entry.kind === "machine") {
     return (
       <Page title={say("log.set_up")} place={machine.name} onBack={onBack}>
-        <p>{writeMoment(entry.measured_at)}</p>
+        <When entry={entry} />
         {entry.code === undefined ? null : (
           <p>{say("machine.code", { code: writeCode(entry.code) })}</p>
         )}
@@ -269,7 +275,7 @@ function CheckEntryScreen({
   const { machine } = entry.body;
   return (
     <Page title={say("entry.check")} place={machine.name} onBack={onBack}>
-      <p>{writeMoment(entry.measured_at)}</p>
+      <When entry={entry} />
       <AmendedPart entry={entry} />
       <section>
         <h2>{say("entry.typed")}</h2>

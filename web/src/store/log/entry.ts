@@ -33,6 +33,8 @@ export interface Common {
   readonly machine: string;
   readonly measured_at: string;
   readonly wall: string;
+  /** Who says so; absent where nobody wrote a name. */
+  readonly by?: string;
   readonly versions: Versions;
 }
 
@@ -103,7 +105,6 @@ export interface AmendContent extends Omit<Common, "machine"> {
   readonly kind: "correction" | "withdrawal";
   /** Empty for what is about the whole shop. */
   readonly machine: string;
-  readonly by?: string;
   readonly body: CorrectionContent | WithdrawalContent;
   readonly shown?: object;
 }
@@ -239,6 +240,10 @@ export function isOfDeed(entry: AnyEntry): entry is DeedEntry {
 export function isTold(content: AnyContent): content is ToldContent {
   const shown = "shown" in content ? content.shown : undefined;
   return isToldKind(content.kind) && !isDeed(content.kind, content.body, shown);
+}
+
+export function isAmending(content: Storable): content is AmendContent {
+  return content.kind === "correction" || content.kind === "withdrawal";
 }
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {

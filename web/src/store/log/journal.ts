@@ -4,7 +4,15 @@ import { addedTo, checkpointOf, keepCheckpoint, type Checkpoint, type Cold } fro
 import { whenLost } from "./database";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
-import { isOfDeed, type AnyEntry, type DeedEntry, type Entry, type Storable } from "./entry";
+import {
+  isAmending,
+  isOfDeed,
+  isTold,
+  type AnyEntry,
+  type DeedEntry,
+  type Entry,
+  type Storable,
+} from "./entry";
 import { fillExample } from "./example";
 import { unexported, type Unexported } from "./exported";
 import { isSound, readHeld, withLine, type Held, type Need } from "./held";
@@ -14,6 +22,7 @@ import { headsOf, ownLine } from "./ledger";
 import { lineOf, sortLines, type Line, type Placed } from "./lines";
 import { breathe } from "./pieces";
 import { recallDrafts } from "../underway/drafts";
+import { signature } from "../phone/name";
 import { isExample, STORE } from "../phone/which";
 import { dropLacking, noteIfGone, type Head } from "./witness";
 
@@ -235,9 +244,16 @@ export function followOtherWindows(): void {
   });
 }
 
+/** With the name from the settings. Words about the log are said on a form that asks for a name itself. */
+function signed(content: Storable): Storable {
+  const by = signature();
+  const isAsked = isAmending(content) || isTold(content);
+  return by === "" || isAsked ? content : { ...content, by };
+}
+
 /** Memory changes only after the store has answered; a row that was there already is not added twice. */
 export async function save(content: Storable): Promise<Saved> {
-  const outcome = await saveEntry(content);
+  const outcome = await saveEntry(signed(content));
   if (outcome.kind === "saved") {
     const line = await lineOf(ownLine(outcome.row));
     const now = held.value && withLine(held.value, line);

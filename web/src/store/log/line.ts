@@ -2,6 +2,7 @@
 import {
   BESIDE,
   ENTRY_SCHEMA,
+  isAmending,
   isTold,
   storedKind,
   type AmendContent,
@@ -43,10 +44,6 @@ function toldFields({
   };
 }
 
-function isAmending(content: Storable): content is AmendContent {
-  return content.kind === "correction" || content.kind === "withdrawal";
-}
-
 /** What stands in the body of the line of an entry. */
 export function bodyOf(content: AnyContent): object {
   return fieldsOf(content).body;
@@ -64,7 +61,7 @@ function fieldsOf(content: Storable) {
     machine: content.machine,
     measured_at: content.measured_at,
     wall: content.wall,
-    by: undefined,
+    by: content.by,
     body: { ...content.body, ...Object.fromEntries(inside.map((name) => [name, beside[name]])) },
     ...("shown" in content ? { shown: content.shown } : {}),
     versions: content.versions,

@@ -1,4 +1,4 @@
-// What a person chose for the whole app: language and theme. Apart from the notes of a shop, so that
+// What a person chose for the whole app: language, theme, size, keys, sounds. Apart from the notes of a shop, so that
 // the example shares it and leaving the example does not take it away.
 
 /** Neither shop's notes begin like this. */
@@ -11,6 +11,12 @@ export function readSetting(name: string): string | null {
   } catch {
     return null;
   }
+}
+
+/** The first of the options where nothing was chosen, or nothing that this build knows. */
+export function chosenOf<T extends string>(name: string, options: readonly [T, ...T[]]): T {
+  const kept = readSetting(name);
+  return options.find((option) => option === kept) ?? options[0];
 }
 
 /** Returns false when the choice could not be kept. */

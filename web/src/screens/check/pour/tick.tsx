@@ -3,6 +3,7 @@
 import { useState } from "preact/hooks";
 import { Aloud } from "../../../elements/aloud";
 import { PlaceLink } from "../../../elements/buttons";
+import { click } from "../../../elements/click";
 import { useRest } from "../../../elements/guard";
 import { Page } from "../../../elements/page";
 import { PourRow } from "../../../elements/pourrow";
@@ -41,7 +42,9 @@ function Ticking({ props, step, next }: { props: PourProps; step: Step; next: nu
     if (isResting) return;
     const at = isoWithOffset(new Date());
     const more = ticksAt(steps, next, { whole: pouring.quick, at });
-    setLost(!changePouring(id, { ticks: [...pouring.ticks, ...more] }));
+    const isKept = changePouring(id, { ticks: [...pouring.ticks, ...more] });
+    setLost(!isKept);
+    if (isKept) click(next + more.length < steps.length ? 1 : 2);
   };
   const isFirst = pouring.ticks.length <= pouring.logged;
   return (
