@@ -42,3 +42,4 @@ def test_left_while_saving(engine: Engine, server: Server, backup_of_chromium: s
         hand.wait_for_heading("Saved to the log")
         engine.goto(f"{server.address}#/log")
         hand.wait_for(f"written after {after_ms} ms")
+        assert hand.text_of_page().count(f"written after {after_ms} ms") == 1
