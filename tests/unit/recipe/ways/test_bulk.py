@@ -243,3 +243,13 @@ def test_hose_and_buckets_together_are_no_thinner_than_the_weakest_mix(
     assert plan.totals.concentrate_l == pytest.approx(20.0, abs=0.5)
     assert plan.totals.water_l == pytest.approx(980.0, abs=1.0)
     assert plan.final.strength_pct.value == pytest.approx(reached_pct, abs=0.05)
+
+
+def test_buckets_after_the_hose_may_be_weaker_than_the_strongest_premix() -> None:
+    # 987·(1 − 2/20) L are 880 L in marks of 10 L; the 107 L that are left bring 987·2 % at 18.4 %.
+    plan = planned(
+        by_hose(question(1013.0, 15.0, fill_to_l=2000.0, weak_pct=2.0, bucket=(20.0, 10.0, 0.05)))
+    )
+    assert plan.steps[0].volume_l == 880.0
+    # (1013·15 + 987·2)/2000; one mark of the jug in each of eight buckets is 0.02 points.
+    assert plan.final.strength_pct.value == pytest.approx(8.5845, abs=0.02)
