@@ -37,8 +37,8 @@ class Standing:
     measured_s: int
     content: dict[str, Any]
     by: tuple[str, ...] = ()
-    place: tuple[str, int, str] = field(init=False, repr=False, compare=False)
-    kind: str = field(init=False, repr=False, compare=False)
+    place: tuple[str, int, str] = field(init=False)
+    kind: str = field(init=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "place", self.entry.place)

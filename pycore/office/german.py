@@ -92,6 +92,8 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "buckets_one": "1 Eimer",
         "buckets_many": "{n} Eimer, je",
         "jugs": "{n} volle Messbecher und {rest}",
+        "jugs_one": "1 voller Messbecher und {rest}",
+        "jugs_full": "{n} volle Messbecher",
         "up_to": "füllen bis {mark}",
         "bucket_strength": "{strength}, {weight}",
         "water": "WASSER",

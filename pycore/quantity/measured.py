@@ -10,7 +10,7 @@ import math
 from dataclasses import dataclass
 from typing import Any
 
-from uncertainties import nominal_value, std_dev, ufloat
+from uncertainties import covariance_matrix, nominal_value, std_dev, ufloat
 from uncertainties.core import AffineScalarFunc
 
 
@@ -37,6 +37,21 @@ def result(number: Any) -> Measured:
     0.3001666203960727
     """
     return Measured(float(nominal_value(number)), float(std_dev(number)))
+
+
+def moves_with(number: Any, other: Any) -> float:
+    """How far ``number`` moves with one unit of ``other``, as far as the same inputs move both.
+
+    Covariance over variance; 0 where either is exactly known.
+
+    >>> volume = variable(Measured(100.0, 2.0), "volume")
+    >>> moves_with(3 * volume + variable(Measured(5.0, 1.0), "rest"), volume)
+    3.0
+    """
+    if not isinstance(number, AffineScalarFunc) or not isinstance(other, AffineScalarFunc):
+        return 0.0
+    (_, shared), (_, variance) = covariance_matrix([number, other])
+    return float(shared / variance)
 
 
 def shares(number: Any) -> dict[str, float]:

@@ -31,13 +31,15 @@ def _jugs_per_bucket(ask: PlanRequest, fluid_l: float) -> int:
     return floor_marks(most_l / ask.bucket.jug_mark_l)
 
 
-def _carriers(ask: PlanRequest, jugs: int) -> list[Pour]:
-    """Buckets of own fluid that carry so many jug marks, as alike as marks allow."""
+def _carriers(ask: PlanRequest, jugs: int, most_l: float) -> list[Pour]:
+    """Buckets of own fluid that carry so many jug marks, as alike as marks allow.
+
+    They are taken out and poured back one by one, each of no more than most_l of fluid.
+    """
     bucket, space = ask.bucket, Space.of(ask)
     best = (0, 0)
-    for fluid in range(
-        space.limits.first_water, floor_marks(bucket.usable_l / bucket.water_mark_l) + 1
-    ):
+    fullest = floor_marks(min(bucket.usable_l, most_l) / bucket.water_mark_l)
+    for fluid in range(space.limits.first_water, fullest + 1):
         best = max(best, (_jugs_per_bucket(ask, fluid * bucket.water_mark_l), fluid))
     most, fluid = best
     if min(most, jugs) < space.limits.first_jug:
@@ -80,7 +82,7 @@ def by_own_fluid(ask: PlanRequest) -> Plan | None:
     jugs = round(concentrate_l / mark_l)
     room_l = ask.fill_to_l - left.sump.volume_l.value
     jugs = min(jugs, floor_marks(room_l / mark_l))
-    pours = _carriers(left, jugs)
+    pours = _carriers(left, jugs, drainable_l(ask) - kept_l)
     if not pours:
         return None
     own = made(ask, pours, kept_l)

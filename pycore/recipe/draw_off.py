@@ -27,7 +27,8 @@ _MOST_TRIES = 96
 # Of so many plans that land near enough to the aim the nearest is taken; each more takes out more,
 # and pails and jugs as they are marked differ by about so many steps.
 _MORE_LANDINGS = 6
-# Fuller buckets are worth so much more taken out, or one bucket: common practice, no source.
+# Fuller or lighter buckets are worth so much more taken out, or one bucket: common practice, no
+# source.
 _WORTH_SHARE = 0.05
 
 # How often it is asked for what the marks left open: with three, every one of 1,500 random sumps
@@ -156,11 +157,19 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
     least = next(_landings(ask, wanted_pct, low_pct, high_pct, close_pct), None)
     if least is None or not _is_in_low_buckets(ask, least):
         return least
-    most_l = least.draw_off_l + max(ask.bucket.usable_l, _WORTH_SHARE * least.draw_off_l)
+    most_l = worth_taking_out_l(ask, least.draw_off_l)
     fuller = _landings(ask, wanted_pct, low_pct, high_pct, close_pct, full=True)
     worth = takewhile(lambda plan: plan.draw_off_l <= most_l, fuller)
     fewer = (p for p in worth if is_much_more(least.totals.buckets, p.totals.buckets))
     return next(fewer, least)
+
+
+def worth_taking_out_l(ask: PlanRequest, least_l: float) -> float:
+    """The most that may come out for buckets that are easier to carry, where least_l would do.
+
+    One bucket or a twentieth more; nothing where nothing has to come out.
+    """
+    return least_l + max(ask.bucket.usable_l, _WORTH_SHARE * least_l) if least_l > 0 else 0.0
 
 
 def _is_in_low_buckets(ask: PlanRequest, plan: Plan) -> bool:

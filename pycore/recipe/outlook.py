@@ -9,7 +9,7 @@ from typing import Any
 from pycore.quantity.measured import Measured, chance_between, result, shares, variable
 from pycore.recipe.marks import Space
 from pycore.recipe.pours import Pour, Totals
-from pycore.recipe.request import PlanRequest
+from pycore.recipe.request import MixedState, PlanRequest
 
 # Relative standard uncertainty of what a marked pail or jug holds; the same vessel's error is
 # shared by all its buckets, so it is not averaged away: common practice, no source.
@@ -44,6 +44,9 @@ LARGE_CHANGE_PCT = 3.0
 ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05
+
+# Room for the last digit of a float when a result lies on an edge of the band.
+_HAIR_PCT = 1e-9
 
 # Why a plan does not reach the band.
 ABOUT_REACH = (
@@ -104,8 +107,14 @@ def is_too_many(ask: PlanRequest, buckets: int, carried_l: float) -> bool:
 
 
 def _strength(ask: PlanRequest, water_l: float, concentrate_l: float) -> Any:
-    volume = variable(ask.sump.volume_l, "volume")
-    strength = variable(ask.sump.strength_pct, "strength")
+    sump = ask.sump
+    volume = variable(sump.volume_l, "volume")
+    # What moves with the volume is no error of the strength's own.
+    per_l_pct = sump.per_l_pct if isinstance(sump, MixedState) else 0.0
+    with_volume_pct = per_l_pct * sump.volume_l.u
+    own_pct = math.sqrt(max(0.0, sump.strength_pct.u**2 - with_volume_pct**2))
+    strength = variable(Measured(sump.strength_pct.value, own_pct), "strength")
+    strength += per_l_pct * (volume - sump.volume_l.value)
     water = water_l * variable(Measured(1.0, VESSEL_U_SHARE), "pail_marks")
     concentrate = concentrate_l * variable(Measured(1.0, VESSEL_U_SHARE), "jug_marks")
     return (volume * strength + 100 * concentrate) / (volume + water + concentrate)
@@ -220,8 +229,8 @@ def cautions(
         "own_fluid_clean": any(pour.kind == "own_fluid" for pour in pours),
         "gloves_and_eyes": totals.concentrate_l > 0,
         "water_first": has_water_first(pours),
-        "strong_harms_skin": after.value > ask.target.high_pct,
-        "weak_must_not_stand": stays and after.value < ask.target.low_pct,
+        "strong_harms_skin": after.value > ask.target.high_pct + _HAIR_PCT,
+        "weak_must_not_stand": stays and after.value < ask.target.low_pct - _HAIR_PCT,
         "large_change": is_large and is_by_bucket,
         "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),

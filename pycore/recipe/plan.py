@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from pycore.recipe.band import outside_pct
 from pycore.recipe.bulk import carried_by
 from pycore.recipe.carrier import by_own_fluid
-from pycore.recipe.draw_off import filled, least_draw_off
+from pycore.recipe.choice import CLEARLY_PCT
+from pycore.recipe.draw_off import filled, least_draw_off, worth_taking_out_l
 from pycore.recipe.outcome import Alternative, Plan, alternative
 from pycore.recipe.request import (
     PlanRequest,
@@ -17,9 +19,6 @@ from pycore.recipe.request import (
 )
 from pycore.recipe.stock import affordable, fill_less, filled_to_edge, missing, within_stock
 from pycore.recipe.ways import offered, other_ways
-
-# In the band, nothing taken out, filled up.
-_WORTH_MOST = (False, 0.0, False)
 
 
 def _when_short(ask: PlanRequest, plan: Plan, at_hand: Plan) -> list[Alternative]:
@@ -63,15 +62,37 @@ def plan_recipe(ask: PlanRequest) -> Plan:
     ask = measured_by(whole_circuit(ask))
     light = carried_by(ask)
     plan = _planned(light)
-    if light is ask or _worth(plan) == _WORTH_MOST:
+    if light is ask or _is_best(plan):
         return plan
     # What is light enough misses the target: better with a second person than not at all.
-    return min(plan, _planned(ask), key=_worth)
+    heavy = _planned(ask)
+    return heavy if _is_worth_two(ask, heavy, plan) else plan
 
 
-def _worth(plan: Plan) -> tuple[bool, float, bool]:
-    """Whether it misses the band, what is taken out for it, and whether the level stays low."""
-    return plan.verdict == "out_of_band", plan.draw_off_l, "not_filled_up" in plan.cautions
+def _is_best(plan: Plan) -> bool:
+    """Whether no other plan is worth a second person: in the band, nothing taken out, filled up."""
+    return plan.verdict != "out_of_band" and plan.draw_off_l == 0 and not _is_low(plan)
+
+
+def _is_worth_two(ask: PlanRequest, heavy: Plan, light: Plan) -> bool:
+    """Whether buckets that two carry come nearer to the band, spare coolant or fill higher.
+
+    A little more may be taken out for light ones, as for fuller ones, but never some for nothing.
+    """
+    is_missed = light.verdict == "out_of_band"
+    if is_missed is not (heavy.verdict == "out_of_band"):
+        return is_missed
+    near, far = (outside_pct(ask, each.final.strength_pct.value) for each in (heavy, light))
+    if is_missed and abs(far - near) > CLEARLY_PCT:
+        return near < far
+    if light.draw_off_l > worth_taking_out_l(ask, heavy.draw_off_l):
+        return True
+    is_less = light.draw_off_l < heavy.draw_off_l
+    return not is_less and _is_low(light) and not _is_low(heavy)
+
+
+def _is_low(plan: Plan) -> bool:
+    return "not_filled_up" in plan.cautions
 
 
 def _planned(ask: PlanRequest) -> Plan:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from pycore.quantity.fault import Fault
-from pycore.quantity.measured import Measured, result, variable
+from pycore.quantity.measured import Measured, moves_with, result, variable
 
 # Room for the last digit of a float where marks are added up.
 _HAIR_L = 1e-9
@@ -17,6 +17,16 @@ class SumpState:
 
     volume_l: Measured
     strength_pct: Measured
+
+
+@dataclass(frozen=True)
+class MixedState(SumpState):
+    """The same with hidden coolant mixed in; one error moves both where it has its own strength.
+
+    per_l_pct: points by which the strength moves with a litre of the volume's error.
+    """
+
+    per_l_pct: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -155,7 +165,8 @@ class PlanRequest:
 def with_sump(ask: PlanRequest, volume_l: float, strength_pct: float) -> PlanRequest:
     """The same question for another state of the sump; its uncertainties stay."""
     volume = Measured(volume_l, ask.sump.volume_l.u)
-    return replace(ask, sump=SumpState(volume, Measured(strength_pct, ask.sump.strength_pct.u)))
+    strength = Measured(strength_pct, ask.sump.strength_pct.u)
+    return replace(ask, sump=replace(ask.sump, volume_l=volume, strength_pct=strength))
 
 
 def whole_circuit(ask: PlanRequest) -> PlanRequest:
@@ -168,18 +179,21 @@ def whole_circuit(ask: PlanRequest) -> PlanRequest:
         return ask
     seen, hidden = variable(ask.sump.volume_l, "volume"), variable(ask.hidden.volume_l, "hidden")
     volume = seen + hidden
-    strength = ask.sump.strength_pct
+    strength, per_l_pct = ask.sump.strength_pct, 0.0
     if ask.sump.volume_l.value + ask.hidden.volume_l.value > 0:
         seen_pct, own_pct = variable(strength, "strength"), ask.hidden.strength_pct
         hidden_pct = seen_pct if own_pct is None else variable(own_pct, "hidden_strength")
-        strength = result((seen * seen_pct + hidden * hidden_pct) / volume)
+        mixed = (seen * seen_pct + hidden * hidden_pct) / volume
+        strength = result(mixed)
+        # Of one strength it is as strong however much there is.
+        per_l_pct = 0.0 if own_pct is None else moves_with(mixed, volume)
     above_l = ask.hidden.volume_l.value
     never = None if ask.never_above_l is None else ask.never_above_l + above_l
     seen_l, most_l = ask.sump.volume_l.value, ask.draw_off.most_l
     drainable_l = seen_l if most_l is None else min(seen_l, most_l)
     return replace(
         ask,
-        sump=SumpState(result(volume), strength),
+        sump=MixedState(result(volume), strength, per_l_pct),
         fill_to_l=ask.fill_to_l + above_l,
         never_above_l=never,
         draw_off=replace(ask.draw_off, most_l=drainable_l),

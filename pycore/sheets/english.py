@@ -92,6 +92,8 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "buckets_one": "1 bucket",
         "buckets_many": "{n} buckets, each",
         "jugs": "{n} full jugs and {rest}",
+        "jugs_one": "1 full jug and {rest}",
+        "jugs_full": "{n} full jugs",
         "up_to": "fill up to {mark}",
         "bucket_strength": "{strength}, {weight}",
         "water": "WATER",

@@ -22,9 +22,6 @@ def _walk(hand: Hand) -> None:
     hand.press("Work out the recipe")
 
 
-LEFT_AFTER_S = 3
-
-
 class Steps:
     """Writes each step down with its seconds; ``pytest`` prints them at its end."""
 
@@ -72,8 +69,6 @@ def test_offline_journey(
     hand.wait_for_heading("Saved to the log")
     steps.done("saved")
 
-    # What a page that is left at once does to WebKit's database is not settled: DEVELOPERS.md.
-    time.sleep(LEFT_AFTER_S)
     engine.restart()
     engine.goto(f"{server.address}#/log")
     hand.wait_for("Wheel lathe")

@@ -7,11 +7,22 @@ import { showTheme } from "./style/theme";
 import { chosenLanguage, localeOf, wordsOf } from "./words/language";
 import { speak } from "./words/say";
 
+/** This module does not wait for the page's end, nor for its style. */
+function parsed(): Promise<void> {
+  if (document.readyState !== "loading") return Promise.resolve();
+  return new Promise((done) => {
+    document.addEventListener("DOMContentLoaded", () => {
+      done();
+    });
+  });
+}
+
 async function start(): Promise<void> {
-  // All that is waited for is asked for first: Python, the sentences, the log.
-  beginCore();
+  // All that is waited for is asked for first. The sentences before Python: to make its thread takes
+  // this one as long as they take to come.
   const language = chosenLanguage();
   const words = wordsOf(language);
+  beginCore();
   beginOpening();
   const locale = localeOf(language);
   document.documentElement.lang = locale;
@@ -19,6 +30,7 @@ async function start(): Promise<void> {
   if (manifest !== null) manifest.href = `./manifest.${language}.webmanifest`;
   showTheme();
   speak(locale, await words);
+  await parsed();
   await import("./main");
 }
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from pycore.desk.contract.results import PourShown
+from pycore.desk.contract.results import Jugs, PourShown
 from pycore.desk.sheets.messages import SlipRecipe
 from pycore.quantity.rounding import Shown
 from pycore.sheets.language import Language
@@ -31,9 +31,18 @@ def _measured_by(pour: PourShown, language: Language) -> str:
     if pour.pail_mark is not None:
         return language.say("up_to", mark=language.amount(pour.pail_mark))
     if pour.jugs is not None:
-        rest = language.amount(pour.jugs.rest)
-        return language.say("jugs", n=str(pour.jugs.count), rest=rest)
+        return _jugs(pour.jugs, language)
     return ""
+
+
+def _jugs(jugs: Jugs, language: Language) -> str:
+    """So many full jugs; a rest of 0 is left out, as nobody can measure it."""
+    if jugs.rest.value == 0:
+        return language.say("jugs_full", n=str(jugs.count))
+    rest = language.amount(jugs.rest)
+    if jugs.count == 1:
+        return language.say("jugs_one", rest=rest)
+    return language.say("jugs", n=str(jugs.count), rest=rest)
 
 
 def _pour(pour: PourShown, language: Language) -> SlipPour:

@@ -160,6 +160,10 @@ def test_every_page_in_german_fits_a_narrow_phone(phone: Phone, server: Server) 
             wrong[place] = (wide, holes)
             picture(page, f"german-wrong-{place.replace('/', '-')[-20:]}")
     assert wrong == {}
+    # Colony-forming units have a German sign, whatever stands in the log.
+    page.goto(f"{server.address}#/limits")
+    expect(page.get_by_text("KBE/mL").first).to_be_visible()
+    assert "CFU" not in page.get_by_role("main").inner_text()
 
 
 @pytest.mark.usefixtures("machine_on_phone")

@@ -138,7 +138,7 @@ def test_the_rest_comes_later_and_is_not_counted_twice(page: Page) -> None:
     expect(heading(page)).to_have_text("Saved to the log")
     (open_pour,) = folded(page)["open_pours"]
     assert (open_pour["buckets_planned"], open_pour["buckets_poured"]) == (buckets, 1)
-    page.get_by_role("button", name="Go on pouring").click()
+    page.get_by_role("link", name="Go on pouring").click()
     pour_all(page, buckets, first=2)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")

@@ -79,6 +79,16 @@ def test_clone_that_goes_on_is_a_fork() -> None:
     assert found.is_forked
 
 
+def test_all_lines_of_a_fork_are_named() -> None:
+    phone = phone_with(1)
+    clones = [phone.clone() for _ in range(3)]
+    for clone, depth in zip(clones, ("300", "301", "302"), strict=True):
+        clone.save("check", check(depth), 300, id=id_of(depth))
+    found = chains([*phone.lines, *(clone.lines[1] for clone in clones)])
+    hashes = tuple(sorted(clone.hash_of(2) for clone in clones))
+    assert found.forks == (Fork("number", phone.log, 2, "", hashes),)
+
+
 def test_one_id_with_other_content_is_a_fork() -> None:
     one, two = Phone("a"), Phone("b")
     one.save("check", check("300"), 60, id=id_of("x"))
@@ -121,6 +131,16 @@ def test_line_whose_predecessor_was_changed() -> None:
     assert chains(lines[::-1]) == found
     assert found.breaks == (Break(phone.log, 2, phone.hash_of(2)),)
     assert found.is_forked
+
+
+def test_a_changed_predecessor_is_seen_behind_a_log_that_ends_under_its_number() -> None:
+    short, phone = sorted((phone_with(1, "a"), phone_with(2, "b")), key=lambda one: one.log)
+    short.lines, later = short.lines[:1], phone.clone()
+    later.save("check", check(), 300)
+    changed = Phone(phone.title)
+    changed.save("check", check("1"), 0)
+    lines = [*short.lines, changed.lines[0], later.lines[1]]
+    assert [found.seq for found in chains(lines).breaks] == [2]
 
 
 def test_lines_of_the_first_schema_have_no_chain_but_are_followed() -> None:

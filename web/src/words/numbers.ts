@@ -30,9 +30,11 @@ export function writeNumber(shown: Shown): string {
   return parts.whole === 0 ? fraction : `${String(parts.whole)}${NO_BREAK}${fraction}`;
 }
 
-/** A unit as it stands beside a number; a plain number has none. */
+/** A unit as it stands beside a number, as this language writes it; a plain number has none. */
 export function unitSign(unit: string): string {
-  return unit === "1" ? "" : unit.replaceAll(" ", NO_BREAK);
+  if (unit === "1") return "";
+  const key = `unit_sign.${unit}`;
+  return (isKey(key) ? say(key) : unit).replaceAll(" ", NO_BREAK);
 }
 
 /** A unit as a screen reader should say it. */

@@ -49,6 +49,19 @@ def test_jugs_and_the_mark_of_the_pail_are_told() -> None:
     assert "fill up to 7.5 L" in drawn(pours=[{**POUR, "pail_mark": litres(7.5)}])
 
 
+@pytest.mark.parametrize(
+    ("count", "rest_ml", "said"),
+    [(1, 200, "1 full jug and 200 mL"), (2, 0, "2 full jugs"), (2, 5, "2 full jugs and 5 mL")],
+)
+def test_one_jug_is_no_plural_and_no_rest_is_not_measured(
+    count: int, rest_ml: int, said: str
+) -> None:
+    jugs = {"count": count, "rest": {"value": rest_ml, "decimals": 0, "unit": "mL"}}
+    text = drawn(pours=[{**POUR, "jugs": jugs}])
+    assert said in text
+    assert "0 mL" not in text.replace("200 mL", "")
+
+
 @pytest.mark.parametrize(("out", "is_told"), [(0.0, False), (12.0, True)])
 def test_what_comes_out_is_told_where_something_does(out: float, is_told: bool) -> None:
     assert ("take out" in drawn(take_out=litres(out))) == is_told

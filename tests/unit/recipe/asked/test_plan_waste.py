@@ -8,7 +8,7 @@ from pycore.recipe import plan as planner
 from pycore.recipe.outcome import Plan, made
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour
-from pycore.recipe.request import DrawOff, Effort, OwnFluid, PlanRequest, Stock
+from pycore.recipe.request import DrawOff, Effort, OwnFluid, Pail, PlanRequest, Stock
 from tests.unit.recipe.shop import question
 
 FULL = replace(
@@ -75,6 +75,52 @@ def test_filled_lower_it_misses_and_a_second_person_is_better(
             planner, "_planned", lambda ask, known=answers: known[round(ask.bucket.usable_l)]
         )
         assert (plan_recipe(asked) is good) is is_heavy
+
+
+@pytest.mark.parametrize(
+    ("light", "heavy", "is_heavy"),
+    [
+        # A twentieth or a bucket of 10 L more may come out for buckets that one person carries.
+        (("in_band", 60.0, True), ("in_band", 50.0, True), False),
+        (("in_band", 61.0, True), ("in_band", 50.0, True), True),
+        (("in_band", 315.0, True), ("in_band", 300.0, True), False),
+        (("in_band", 316.0, True), ("in_band", 300.0, True), True),
+        # Never for nothing, and lower buckets that spare some stay lower.
+        (("in_band", 1.0, True), ("in_band", 0.0, True), True),
+        (("in_band", 0.0, False), ("in_band", 1.0, True), False),
+        (("in_band", 2.0, False), ("in_band", 1.0, True), True),
+        (("in_band", 0.0, False), ("in_band", 0.0, False), False),
+        (("in_band", 0.0, True), ("out_of_band", 0.0, True), False),
+    ],
+)
+def test_light_buckets_are_worth_a_little(
+    monkeypatch: pytest.MonkeyPatch,
+    light: tuple[str, float, bool],
+    heavy: tuple[str, float, bool],
+    is_heavy: bool,
+) -> None:
+    asked = replace(question(), effort=Effort(heaviest_kg=8.0))
+    plans = [
+        replace(
+            made(asked, [Pour(4, 8.0, 1.5)]),
+            verdict=verdict,
+            draw_off_l=taken_l,
+            cautions=[] if is_up else ["not_filled_up"],
+        )
+        for verdict, taken_l, is_up in (light, heavy)
+    ]
+    answers = {7.0: plans[0], 10.0: plans[1]}
+    monkeypatch.setattr(planner, "_planned", lambda ask: answers[round(ask.bucket.usable_l)])
+    assert (plan_recipe(asked) is plans[1]) is is_heavy
+
+
+def test_where_both_miss_the_band_the_nearer_one() -> None:
+    # By marks of 1 L a pail of 10 L holds 9 L and 1 L, which are 10 %; up to 8.1 kg it holds 6 L
+    # and 1 L, 14.3 %, and came first.
+    charge = replace(question(0.0, 0.0, fill_to_l=60.0), pail=Pail(measure_by="pail"))
+    plan = plan_recipe(replace(charge, effort=Effort(heaviest_kg=8.1)))
+    assert plan.final.strength_pct.value == pytest.approx(10.0)
+    assert "bucket_heavy" in plan.cautions
 
 
 def test_filling_less_than_the_main_plan_only() -> None:

@@ -9,7 +9,7 @@ from pycore.recipe.outcome import made
 from pycore.recipe.outlook import ABOUT_REACH, bucket_weight_kg
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour
-from pycore.recipe.request import Effort, PlanRequest, SumpState
+from pycore.recipe.request import Effort, MixingUnit, PlanRequest, SumpState, Target
 from tests.unit.recipe.shop import question
 
 HALVES = (4.0, 1.0, 0.5)
@@ -89,3 +89,14 @@ def test_only_what_ends_too_weak_must_not_stand() -> None:
     for strength_pct, weak in ((7.0, False), (6.9, True), (9.0, False)):
         said = plan_recipe(question(volume_l=198.0, strength_pct=strength_pct)).cautions
         assert ("weak_must_not_stand" in said) is weak
+
+
+def test_the_edge_of_the_band_is_in_it_whatever_the_last_digit_of_a_float() -> None:
+    # A unit at 6 % into an empty sump of 198 L comes to 6.000000000000001 %, which is in the band.
+    empty = replace(
+        question(0.0, 6.0), unit=MixingUnit(0.5, 10.0, 0.1), target=Target(5.0, 6.0, 6.0)
+    )
+    way = next(way for way in plan_recipe(empty).alternatives if way.why == "mixing_unit")
+    assert way.verdict == "on_target"
+    assert way.final.strength_pct.value > 6.0
+    assert "strong_harms_skin" not in way.cautions

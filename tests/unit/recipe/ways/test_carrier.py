@@ -70,9 +70,18 @@ def test_room_above_the_mark_is_not_used() -> None:
 
 
 def test_no_more_is_kept_out_than_can_be_taken() -> None:
-    for most_l, is_found in ((7.0, True), (6.9, False)):
+    # 7 L stay out, and a bucket has to come out before it can be poured back: 1 L is the smallest.
+    for most_l, is_found in ((8.0, True), (7.9, False), (6.9, False), (0.0, False)):
         ask = replace(full(), draw_off=DrawOff(allowed=False, mark_l=1.0, most_l=most_l))
         assert (by_own_fluid(ask) is not None) is is_found
+
+
+def test_no_bucket_holds_more_than_can_be_taken_out() -> None:
+    # 150 of 198 L are in the pipes: the pail of 10 L was filled from 5 L that come out.
+    ask = replace(low(), draw_off=DrawOff(allowed=False, mark_l=1.0, most_l=5.5))
+    carriers = [pour for pour in planned(ask).pours if pour.kind == "own_fluid"]
+    assert carriers
+    assert {pour.fluid_l for pour in carriers} == {5.0}
 
 
 def test_only_where_it_is_allowed_and_the_sump_is_lean() -> None:

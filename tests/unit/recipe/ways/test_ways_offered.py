@@ -13,6 +13,7 @@ from pycore.recipe.request import (
     Mixing,
     MixingUnit,
     OwnFluid,
+    Pail,
     PlanRequest,
     ReadyMix,
     Stock,
@@ -103,6 +104,22 @@ def test_a_new_charge_is_measured_by_the_main_plan() -> None:
     assert "mixing_unit" not in ways(charge(5.0, 4.5))
     # Where 5.5 % is allowed 9 L and 0.5 L are 5.3 %, and the unit gives 5.5 %.
     assert "mixing_unit" in ways(charge(5.5, 5.5))
+
+
+def test_water_by_hose_makes_up_for_coarse_marks_in_a_new_charge() -> None:
+    # A pail of 10 L whose marks of 1 L measure both holds 9 L and 1 L, 10 %, where water alone may
+    # not be poured: five of them. With 30 L by hose 2 of 10 L are left at 20 %, or 4 of 50 L.
+    ask = replace(question(0.0, 0.0, fill_to_l=50.0), pail=Pail(measure_by="pail"))
+    assert plan_recipe(ask).verdict == "out_of_band"
+    assert plan_recipe(ask).final.strength_pct.value == pytest.approx(10.0)
+    hose = ways(ask)["hose"]
+    assert (hose.verdict, hose.final.volume_l, hose.totals.concentrate_l) == (
+        "on_target",
+        50.0,
+        4.0,
+    )
+    # Where a few buckets do, it spares no walk.
+    assert "hose" not in ways(question(0.0, 0.0, fill_to_l=50.0))
 
 
 def test_ways_that_do_nothing_or_the_same_are_dropped() -> None:

@@ -86,10 +86,11 @@ export function nextCheckSentence({ next_check: next }: TrendResult): string {
   if (next.resting) return say("trend.next_resting");
   if (next.why === "out_of_band") return say("trend.next_out");
   const day = writeDay(new Date(next.due_s * 1000).toISOString());
-  const blanks = { day, n: String(next.every_d) };
-  if (next.why === "interval")
-    return say(next.overdue ? "trend.next_overdue" : "trend.next_interval", blanks);
-  return say(next.overdue ? "trend.next_drift_now" : `trend.next_${next.why}`, blanks);
+  if (next.why === "interval") {
+    const key = next.overdue ? "trend.next_overdue" : "trend.next_interval";
+    return sayCount(key, next.every_d, { day });
+  }
+  return say(next.overdue ? "trend.next_drift_now" : `trend.next_${next.why}`, { day });
 }
 
 export function cleanOutSentences({ clean_out: clean }: TrendResult): readonly string[] {

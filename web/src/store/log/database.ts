@@ -1,6 +1,7 @@
 // The connection to IndexedDB, and what can go wrong with it.
-import { openDB, type DBSchema, type IDBPDatabase } from "idb";
+import { openDB, unwrap, type DBSchema, type IDBPDatabase } from "idb";
 import { newId } from "./ids";
+import { endAllWhenLeft, endWhenLeft, whenHere } from "./leaving";
 import type { Row } from "./entry";
 import { StoreError } from "./trouble";
 import { STORE } from "../phone/which";
@@ -61,7 +62,8 @@ async function connect(): Promise<Database> {
       // Another window holds the older version: without this the wait would be for ever, without a word.
       timer = setTimeout(giveUp, BLOCKED_MS);
     },
-    upgrade(db, before) {
+    upgrade(db, before, _after, transaction) {
+      endWhenLeft(unwrap(transaction));
       if (before < 1) makeFirstStores(db);
       db.createObjectStore("taken", { autoIncrement: true });
     },
@@ -76,7 +78,9 @@ async function connect(): Promise<Database> {
     },
   });
   try {
-    return await Promise.race([opened, waited]);
+    const db = await Promise.race([opened, waited]);
+    endAllWhenLeft(unwrap(db));
+    return db;
   } catch (error) {
     opened.then(
       (db) => {
@@ -137,13 +141,17 @@ function isDead(error: unknown): boolean {
 /** Runs `work` on the open connection, and once more on a new one when the connection was dead. */
 export async function withDatabase<T>(work: (db: Database) => Promise<T>): Promise<T> {
   refuseUnsafePlace();
-  const db = await current();
+  await whenHere();
+  const opening = current();
+  const db = await opening;
   try {
     return await work(db);
   } catch (error) {
     if (!isDead(error)) throw error;
     db.close();
-    forget();
+    // Several may have met the dead one: only the first of them opens another.
+    if (connection === opening) forget();
+    await whenHere();
     return work(await current());
   }
 }
