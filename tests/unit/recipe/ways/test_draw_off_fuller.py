@@ -6,7 +6,7 @@ from dataclasses import replace
 import pytest
 
 from pycore.recipe import draw_off
-from pycore.recipe.draw_off import drawn_to, least_draw_off
+from pycore.recipe.draw_off import drawn_to, least_draw_off, worth_taking_out_l
 from pycore.recipe.outcome import Plan, made
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import DrawOff
@@ -80,3 +80,9 @@ def test_two_litres_more_spare_three_buckets_of_twelve() -> None:
     assert plan.totals.buckets == 9
     assert 84.0 <= plan.draw_off_l <= 86.0
     assert 7.0 <= plan.final.strength_pct.value <= 8.5
+
+
+def test_where_nothing_has_to_come_out_nothing_is_worth_it() -> None:
+    # Else one pail of 10 L more, or a twentieth.
+    most_l = [worth_taking_out_l(RICH, least_l) for least_l in (0.0, 0.5, 100.0, 400.0)]
+    assert most_l == [0.0, 10.5, 110.0, 420.0]
