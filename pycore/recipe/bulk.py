@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from pycore.recipe.balance import state_after
 from pycore.recipe.draw_off import filling
 from pycore.recipe.marks import Space, floor_marks, limits_of
 from pycore.recipe.outcome import Plan, bucket_pours, drawn, made
@@ -97,7 +96,7 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     volume_l = sump.volume_l.value + hose_l
     thinner = replace(
         ask,
-        target=_reached(ask, wanted),
+        target=_thinned(ask),
         sump=replace(
             sump,
             volume_l=replace(sump.volume_l, value=volume_l),
@@ -116,21 +115,17 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     return made(ask, pours, steps=[*walk, *finish()], run_in_l=(hose_l, 0.0))
 
 
-def _reached(ask: PlanRequest, fill_pct: float) -> Target:
-    """The target, or the strength that such a fill reaches where that lies outside the band.
+def _thinned(ask: PlanRequest) -> Target:
+    """The target, or the strength that the weakest mix reaches where that is all that helps.
 
     The buckets after the hose would go on to thin a rich sump, past the weakest mix that its fluid
     may be poured at.
     """
-    sump, target = ask.sump, ask.target
-    room_l = ask.fill_to_l - sump.volume_l.value
-    reached_pct = state_after(
-        sump.volume_l.value,
-        sump.strength_pct.value,
-        [(1, room_l * (1 - fill_pct / 100), room_l * fill_pct / 100)],
-    )[1]
-    if target.low_pct <= reached_pct <= target.high_pct:
-        return target
+    sump, weak_pct, wanted_pct = ask.sump, ask.mixing.weak_pct, Space.of(ask).wanted_pct
+    if wanted_pct > weak_pct:
+        return ask.target
+    held = sump.volume_l.value * sump.strength_pct.value
+    reached_pct = (held + Space.of(ask).room_l * weak_pct) / ask.fill_to_l
     return Target(reached_pct, reached_pct, reached_pct)
 
 

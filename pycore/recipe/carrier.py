@@ -94,10 +94,7 @@ def _filling_up(ask: PlanRequest, own: Plan) -> list[Pour]:
 
     None where they are of more kinds than a person keeps apart.
     """
-    usable_l = min((pour.fluid_l or 0.0) + pour.concentrate_l for pour in own.pours)
-    bucket = ask.bucket
-    if usable_l < bucket.water_mark_l + bucket.jug_mark_l:
-        return []
+    usable_l = min(pour.held_l for pour in own.pours)
     after = with_sump(ask, own.final.volume_l, own.final.strength_pct.value)
-    rest = filling(replace(after, bucket=replace(bucket, usable_l=usable_l)))
+    rest = filling(replace(after, bucket=replace(ask.bucket, usable_l=usable_l)))
     return rest if len(own.pours) + len(rest) <= MOST_KINDS else []

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import islice
+from itertools import islice, takewhile
 
 from pycore.recipe.band import inside_pct
 from pycore.recipe.choice import SAME_PCT, is_much_more
@@ -158,12 +158,10 @@ def drawn_to(ask: PlanRequest, wanted_pct: float, low_pct: float, high_pct: floa
     if least is None or not _is_in_low_buckets(ask, least):
         return least
     most_l = worth_taking_out_l(ask, least.draw_off_l)
-    for plan in _landings(ask, wanted_pct, low_pct, high_pct, close_pct, full=True):
-        if plan.draw_off_l > most_l:
-            break
-        if is_much_more(least.totals.buckets, plan.totals.buckets):
-            return plan
-    return least
+    fuller = _landings(ask, wanted_pct, low_pct, high_pct, close_pct, full=True)
+    worth = takewhile(lambda plan: plan.draw_off_l <= most_l, fuller)
+    fewer = (p for p in worth if is_much_more(least.totals.buckets, p.totals.buckets))
+    return next(fewer, least)
 
 
 def worth_taking_out_l(ask: PlanRequest, least_l: float) -> float:

@@ -113,17 +113,14 @@ class Limits:
         leanest, richest = math.inf, -math.inf
         for water in waters:
             fewest, most = self.jugs(water)
+            least = ceil_marks((least_l - water * bucket.water_mark_l) / bucket.jug_mark_l)
+            fewest = max(fewest, least)
             fewest = self.first_jug if 0 < fewest < self.first_jug else fewest
             whole = floor_marks(most)
             whole = 0 if 0 < whole < self.first_jug else whole
-            if fewest <= whole and self._bucket_l(water, whole) >= least_l:
-                richest = max(richest, whole / water)
-                if self._bucket_l(water, fewest) >= least_l:
-                    leanest = min(leanest, fewest / water)
+            if fewest <= whole:
+                leanest, richest = min(leanest, fewest / water), max(richest, whole / water)
         return leanest, richest
-
-    def _bucket_l(self, water: int, jug: int) -> float:
-        return water * self._bucket.water_mark_l + jug * self._bucket.jug_mark_l
 
     @cached_property
     def strengths_pct(self) -> tuple[float, float]:

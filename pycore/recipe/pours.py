@@ -24,6 +24,11 @@ class Pour:
     fluid_l: float | None = None
     kind: str | None = None
 
+    @property
+    def held_l(self) -> float:
+        """All that is in one of the buckets, L."""
+        return self.water_l + self.concentrate_l + (self.fluid_l or 0.0)
+
 
 @dataclass(frozen=True)
 class Step:

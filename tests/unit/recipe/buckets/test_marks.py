@@ -254,6 +254,8 @@ def test_strengths_of_the_leanest_and_of_the_richest_bucket() -> None:
         (1.0, 1), (0.5, 2), (0.25, 4), (0.2, 5), (0.1, 1), (0.4, 1), (2.0, 1),
         # US gallon 3.785411784 L, imperial gallon 4.54609 L: halves, quarts, and two thirds of one.
         (1.892705892, 2), (0.946352946, 4), (2.273045, 2), (1.1365225, 4), (2.5, 1),
+        # A fifth of an imperial gallon, which is no whole fifth in floats.
+        (0.909218, 5),
     ],
 )  # fmt: skip
 def test_marks_to_a_whole_litre_or_gallon(mark_l: float, marks: int) -> None:

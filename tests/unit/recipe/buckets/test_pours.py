@@ -51,3 +51,7 @@ def test_less_than_a_litre_is_taken_out_too_and_nothing_is_run_in_unasked() -> N
     assert walk(0.5, [])[0] == ("take_out", 0.5)
     totals = totals_of([STRONG])
     assert (totals.water_l, totals.concentrate_l) == (24.0, 6.0)
+
+
+def test_all_that_is_in_a_bucket() -> None:
+    assert [pour.held_l for pour in (STRONG, WEAK, OWN)] == [10.0, 6.5, 9.25]

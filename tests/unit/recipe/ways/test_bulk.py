@@ -212,3 +212,44 @@ def test_only_a_set_weight_makes_the_main_plan_lighter() -> None:
         assert "bucket_heavy" in plan_recipe(replace(large, effort=effort)).cautions
     light = plan_recipe(replace(large, effort=Effort(heaviest_kg=16.0)))
     assert "bucket_heavy" not in light.cautions
+
+
+def test_no_lighter_buckets_where_the_plan_has_no_heavy_one() -> None:
+    # 5 L of room are one bucket of 6 kg at the most, where 8 kg may be carried.
+    ask = replace(question(193.0, 7.0), effort=Effort(heaviest_kg=8.0))
+    assert lighter_buckets(ask, filled(ask)) is None
+
+
+def test_lighter_buckets_where_so_little_holds_a_single_mix() -> None:
+    # 6 kg are 5 L beside the pail of 1 kg: 4 L and 1 L, 20 %, and nothing else from 15 to 20 %.
+    ask = question(strong_pct=20.0, weak_pct=15.0, bucket=(10.0, 4.0, 1.0))
+    ask = replace(ask, effort=Effort(heaviest_kg=6.0))
+    lighter = planned(lighter_buckets(ask, filled(ask)))
+    assert [(pour.water_l, pour.concentrate_l) for pour in lighter.pours] == [(4.0, 1.0)]
+
+
+@pytest.mark.parametrize(
+    ("strength_pct", "reached_pct"),
+    # (1000·15.9 + 1000·2)/2000 and so on: 980 L of water and 20 L are the 2 %, whether that ends
+    # inside the band or beyond it.
+    [(15.9, 8.95), (15.0, 8.5), (20.0, 11.0)],
+)
+def test_hose_and_buckets_together_are_no_thinner_than_the_weakest_mix(
+    strength_pct: float, reached_pct: float
+) -> None:
+    plan = planned(by_hose(question(1000.0, strength_pct, fill_to_l=2000.0, weak_pct=2.0)))
+    # 1000·(1 − 2/20) L by the hose.
+    assert plan.steps[0].volume_l == 900.0
+    assert plan.totals.concentrate_l == pytest.approx(20.0, abs=0.5)
+    assert plan.totals.water_l == pytest.approx(980.0, abs=1.0)
+    assert plan.final.strength_pct.value == pytest.approx(reached_pct, abs=0.05)
+
+
+def test_buckets_after_the_hose_may_be_weaker_than_the_strongest_premix() -> None:
+    # 987·(1 − 2/20) L are 880 L in marks of 10 L; the 107 L that are left bring 987·2 % at 18.4 %.
+    plan = planned(
+        by_hose(question(1013.0, 15.0, fill_to_l=2000.0, weak_pct=2.0, bucket=(20.0, 10.0, 0.05)))
+    )
+    assert plan.steps[0].volume_l == 880.0
+    # (1013·15 + 987·2)/2000; one mark of the jug in each of eight buckets is 0.02 points.
+    assert plan.final.strength_pct.value == pytest.approx(8.5845, abs=0.02)

@@ -4,7 +4,6 @@ from dataclasses import replace
 
 import pytest
 
-from pycore.recipe.band import inside_pct
 from pycore.recipe.draw_off import least_draw_off
 from pycore.recipe.request import DrawOff, Mixing, Pail, Target
 from tests.unit.recipe.shop import question
@@ -42,14 +41,3 @@ def test_least_where_the_aim_is_the_far_edge_of_a_narrow_band(
     assert plan is not None
     assert least_l <= plan.draw_off_l <= least_l + 3
     assert abs(plan.final.strength_pct.value - aim_pct) <= 0.5
-
-
-def test_inside_is_the_band_less_the_closeness_but_never_past_the_aim() -> None:
-    assert inside_pct(question()) == (7.5, 8.5)
-    wide = replace(question(), mixing=Mixing(20.0, 1.0, 2.0))
-    assert inside_pct(wide) == (8.0, 8.0)
-    edge = replace(question(), target=Target(7.0, 7.2, 9.0))
-    assert inside_pct(edge) == (7.2, 8.5)
-    # Nor past the middle, where an aim at an edge would allow that.
-    assert inside_pct(replace(wide, target=Target(7.0, 9.0, 9.0))) == (8.0, 9.0)
-    assert inside_pct(replace(wide, target=Target(7.0, 7.0, 9.0))) == (7.0, 8.0)
