@@ -82,8 +82,9 @@ def _is_worth_two(ask: PlanRequest, heavy: Plan, light: Plan) -> bool:
     is_missed = light.verdict == "out_of_band"
     if is_missed is not (heavy.verdict == "out_of_band"):
         return is_missed
+    # Inside the band both are at 0.
     near, far = (outside_pct(ask, each.final.strength_pct.value) for each in (heavy, light))
-    if is_missed and abs(far - near) > CLEARLY_PCT:
+    if abs(far - near) > CLEARLY_PCT:
         return near < far
     if light.draw_off_l > worth_taking_out_l(ask, heavy.draw_off_l):
         return True

@@ -123,6 +123,35 @@ def test_where_both_miss_the_band_the_nearer_one() -> None:
     assert "bucket_heavy" in plan.cautions
 
 
+@pytest.mark.parametrize(
+    ("light_pct", "heavy_pct", "is_heavy"),
+    [
+        # The nearer one, however much comes out for it; at one distance the one that spares.
+        (10.0, 11.0, False),
+        (11.0, 10.0, True),
+        (10.0, 10.0, True),
+        (10.0, 6.0, True),
+    ],
+)
+def test_of_two_that_miss_the_nearer_one_whatever_comes_out(
+    monkeypatch: pytest.MonkeyPatch, light_pct: float, heavy_pct: float, is_heavy: bool
+) -> None:
+    asked = replace(question(), effort=Effort(heaviest_kg=8.0))
+    poured = made(asked, [Pour(4, 8.0, 1.5)])
+    plans = [
+        replace(
+            poured,
+            verdict="out_of_band",
+            draw_off_l=taken_l,
+            final=replace(poured.final, strength_pct=replace(poured.final.strength_pct, value=pct)),
+        )
+        for pct, taken_l in ((light_pct, 60.0), (heavy_pct, 0.0))
+    ]
+    answers = {7.0: plans[0], 10.0: plans[1]}
+    monkeypatch.setattr(planner, "_planned", lambda ask: answers[round(ask.bucket.usable_l)])
+    assert (plan_recipe(asked) is plans[1]) is is_heavy
+
+
 def test_filling_less_than_the_main_plan_only() -> None:
     # With 5 L (924 + 500)/8 = 178 L are the aim; with 3 L 7 % would be higher than the main plan.
     # With 2.5 L it is one litre higher, which is no other way.
