@@ -149,7 +149,7 @@ def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, 
     if ask.unit is not None:
         yield "mixing_unit", by_mixing_unit(ask), None
     # Where marks are too coarse for buckets alone, water from the hose makes up for it.
-    if is_new_charge(ask) and plan.verdict == "out_of_band":
+    if plan.verdict == "out_of_band":
         yield "hose", by_hose(ask), None
 
 

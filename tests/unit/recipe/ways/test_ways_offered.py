@@ -172,3 +172,17 @@ def test_no_strong_first_where_the_rest_cannot_be_alike() -> None:
     ask = replace(ask, target=Target(6.4, 6.5, 6.6), mixing=Mixing(35.0, 0.0, 0.01))
     assert plan_recipe(ask).verdict != "out_of_band"
     assert "strong_first" not in ways(ask)
+
+
+def test_where_marks_are_too_coarse_the_hose_is_a_way_if_it_lands_in_the_band() -> None:
+    # A pail marked in litres has 10 % at its weakest: 60 L at 11 % cannot come down by it.
+    coarse = replace(question(60.0, 11.0, fill_to_l=120.0), pail=Pail(measure_by="pail"))
+    assert plan_recipe(coarse).verdict == "out_of_band"
+    poured = ways(coarse)["hose"].totals
+    # By hand: what was there and what came in, in all that is there then.
+    held_l, now_l = 6.6 + poured.concentrate_l, 60.0 + poured.water_l + poured.concentrate_l
+    assert 7.0 <= 100 * held_l / now_l <= 9.0
+    # 21 L of water and one pail of 6 L and 1 L: 4 L in 58 L are 6.9 %.
+    little = replace(question(30.0, 10.0, fill_to_l=60.0), pail=Pail(measure_by="pail"))
+    assert plan_recipe(little).verdict == "out_of_band"
+    assert "hose" not in ways(little)
