@@ -26,7 +26,7 @@ class MixedState(SumpState):
     per_l_pct: points by which the strength moves with a litre of the volume's error.
     """
 
-    per_l_pct: float = 0.0
+    per_l_pct: float
 
 
 @dataclass(frozen=True)

@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from pycore.quantity.measured import Measured, chance_between, result, shares, variable
+from pycore.quantity.measured import Measured, chance_between, moves_with, result, shares, variable
 
 
 def test_input_that_stands_twice_is_counted_once() -> None:
@@ -55,3 +55,8 @@ def test_shares_come_largest_first_and_equal_ones_by_name() -> None:
 def test_one_input_brings_all_and_an_exact_one_nothing() -> None:
     # A variance of 1 is a variance like any other.
     assert shares(variable(Measured(5, 1.0), "a") + variable(Measured(5, 0.0), "b")) == {"a": 1.0}
+
+
+def test_what_is_exactly_known_moves_nothing_and_with_nothing() -> None:
+    volume = variable(Measured(100.0, 2.0), "volume")
+    assert (moves_with(5.0, volume), moves_with(volume, 5.0), moves_with(5.0, 2.0)) == (0, 0, 0)

@@ -11,6 +11,7 @@ from pycore.recipe.request import (
     Bucket,
     DrawOff,
     HiddenState,
+    MixedState,
     Mixing,
     MixingUnit,
     Pail,
@@ -167,6 +168,22 @@ def test_hidden_liquid_is_mixed_in_and_raises_the_marks() -> None:
     parts = (3 * (6 - strength), 5 - strength, 0.3 * 154, 0.2 * 20)
     assert whole.sump.strength_pct.u == pytest.approx(math.hypot(*parts) / 174)
     assert (whole.fill_to_l, whole.never_above_l, whole.hidden) == (218.0, 230.0, None)
+
+
+def test_hidden_coolant_of_its_own_strength_ties_the_strength_to_the_litres() -> None:
+    def per_l_pct(hidden: HiddenState, volume_l: float = 154.0) -> float:
+        state = whole_circuit(replace(question(volume_l), hidden=hidden)).sump
+        assert isinstance(state, MixedState)
+        return state.per_l_pct
+
+    # By hand, covariance over variance: a litre more of 6 % in 174 L at 1024/174 %, and one
+    # more of 5 %, each by its share of the variance, 9 to 1.
+    strength = 1024 / 174
+    tied = (9 * (6 - strength) + (5 - strength)) / 174 / 10
+    assert per_l_pct(HiddenState(Measured(20.0, 1.0), Measured(5.0, 0.2))) == pytest.approx(tied)
+    # Of one strength it is as strong however much there is, and where there is none.
+    assert per_l_pct(HiddenState(Measured(20.0, 1.0))) == 0.0
+    assert per_l_pct(HiddenState(Measured(0.0, 0.0), Measured(5.0, 0.2)), 0.0) == 0.0
 
 
 def test_hidden_liquid_beside_little_and_beside_nothing() -> None:
