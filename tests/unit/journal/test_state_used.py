@@ -2,8 +2,8 @@
 
 import pytest
 
-from pycore.journal.state import SHOP_FACTS, Since
-from tests.phones import LATHE, Phone, check, id_of, pour, typed
+from pycore.journal.state import SHOP_FACTS, Since, of_this_charge
+from tests.phones import LATHE, Phone, check, id_of, pour, setup, typed
 from tests.unit.journal.reading import fold, machine
 
 GRINDER = id_of("axle grinder")
@@ -22,6 +22,27 @@ def test_a_dip_or_a_reading_alone_begins_anew_and_a_look_does_not(part: str) -> 
     assert machine(phone).since.buckets == 3
     phone.save("check", {part: check()[part]}, 180)
     assert machine(phone).since == Since(0, 0, 0, 0, 0.0, 0.0)
+
+
+def test_another_bucket_counts_from_its_set_up_on() -> None:
+    water = {"pours": [{"count": 1, "kind": "water"}], "finished": True}
+    larger = setup()
+    larger["bucket"]["usable"] = typed("12", "L")
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check(), 60)
+    phone.save("pour", water, 120)
+    phone.save("machine_set", {"machine": larger}, 180)
+    phone.save("pour", water, 240)
+    assert machine(phone).since.water_l == pytest.approx(22.0)
+
+
+@pytest.mark.parametrize("checks", [1, 2])
+def test_the_charge_begins_after_its_clean_out(checks: int) -> None:
+    phone = Phone("a")
+    phone.save("clean_out", {"finished": True}, 0)
+    saved = [phone.save("check", check(), 60 + place) for place in range(checks)]
+    assert [entry.id for entry in of_this_charge(machine(phone).ordered)] == saved
 
 
 def test_what_was_withdrawn_was_not_poured_and_is_not_open() -> None:
