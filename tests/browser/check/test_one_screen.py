@@ -96,7 +96,7 @@ def test_changing_over_keeps_what_was_typed(page: Page) -> None:
     page.get_by_role("button", name="Sharp line").click()
     expect(heading(page)).to_have_text("Where should it be?")
     next_page(page)
-    expect(page.get_by_text("4.2")).to_be_visible()
+    expect(page.get_by_text("4.2 Brix", exact=True)).to_be_visible()
     press(page, "One screen")
     assert expect_recipe(page) == line
     # The phone remembers how it was used last.

@@ -119,12 +119,14 @@ def test_early_and_late_are_taken_with_their_minutes(page: Page, minutes: int) -
     promised = re.compile(r"\b(will ring|rings|alarm|remind)", re.IGNORECASE)
     assert not promised.search(main.inner_text())
     read_again(page, "5.3")
-    expect(main).to_contain_text(f"Read {minutes} minutes after the last bucket.")
+    # The clock runs on while the reading is typed, on a slow machine for more than a minute.
+    passed = "|".join(str(minutes + more) for more in range(3))
+    expect(main).to_contain_text(re.compile(rf"Read ({passed}) minutes? after the last bucket\."))
     assert not promised.search(main.inner_text())
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     (again,) = entries(page, "recheck")
-    assert int(again["shown"]["minutes"]) == minutes
+    assert minutes <= int(again["shown"]["minutes"]) < minutes + 3
 
 
 def test_no_second_reading_is_a_true_answer(page: Page) -> None:

@@ -33,8 +33,10 @@ class Looker:
         expect(heading(page)).to_be_visible()
         page.wait_for_timeout(SETTLE_MS)
         self.seen.append(name)
-        found = [*measured(page), *laid_out.parted(page), *laid_out.cut(page)]
-        found += [*half_under(page), *laid_out.close(page), *laid_out.focus(page), *torn(page)]
+        # First of all: others turn the phone and make it wider, after which the page moves its rows.
+        found = half_under(page)
+        found += [*measured(page), *laid_out.parted(page), *laid_out.cut(page)]
+        found += [*laid_out.close(page), *laid_out.focus(page), *torn(page)]
         if name not in READ_FIRST:
             found += laid_out.main_action(page)
         for theme in THEMES:
