@@ -33,7 +33,7 @@ class Looker:
         expect(heading(page)).to_be_visible()
         page.wait_for_timeout(SETTLE_MS)
         self.seen.append(name)
-        # First of all: others turn the phone and make it wider, after which the page moves its rows.
+        # First of all: others turn the phone, after which the page moves its rows.
         found = half_under(page)
         found += [*measured(page), *laid_out.parted(page), *laid_out.cut(page)]
         found += [*laid_out.close(page), *laid_out.focus(page), *torn(page)]
