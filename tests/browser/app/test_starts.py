@@ -39,6 +39,20 @@ def assert_started(page: Page, kind: str, failed: int = 0) -> None:
     assert len(why) == failed, why
 
 
+def test_a_start_writes_no_error_that_only_the_browser_tells(phone: Phone, server: Server) -> None:
+    """What a policy refuses inside a worker is no message of the page's console."""
+    page = phone.start()
+    log = page.context.new_cdp_session(page)
+    told: list[str] = []
+    log.on("Log.entryAdded", lambda event: told.append(event["entry"]["text"]))
+    log.send("Log.enable")
+    page.goto(server.address)
+    wait_until_ready(page)
+    page.reload()
+    wait_until_ready(page)
+    assert told == []
+
+
 def test_first_visit_and_offline_start_use_the_image(phone: Phone, server: Server) -> None:
     page = phone.start()
     page.goto(server.address)

@@ -1,3 +1,5 @@
+// First: what it says is asked for when Pyodide's own module runs.
+import "./classic";
 import { loadPyodide } from "pyodide";
 import type { StartKind } from "./api";
 import { Files, PYTHON } from "./files";
@@ -18,7 +20,6 @@ interface Deadline {
 /** Starts Python from this build's files and gives pycore's one door. Rejects with a reason. */
 export async function startPython(kind: StartKind): Promise<Handle> {
   compileNothing();
-  refuseClassicScripts();
   const deadline = makeDeadline();
   self.addEventListener("unhandledrejection", (event) => {
     deadline.die(`rejected: ${String(event.reason)}`);
@@ -68,16 +69,6 @@ function answerFetches(files: Files): void {
     const name = address.slice(files.home.length);
     if (name === RUNTIME) return new Response();
     return new Response(name === EMPTY_ZIP ? bytesOf(PYTHON.emptyZip) : await files.bytes(name));
-  };
-}
-
-/**
- * Pyodide asks by a call whether its worker is a classic one. A module worker refuses as this does, but
- * here the page's policy would refuse first and write an error into the console at every start.
- */
-function refuseClassicScripts(): void {
-  self.importScripts = () => {
-    throw new TypeError("a module worker has no classic scripts");
   };
 }
 
