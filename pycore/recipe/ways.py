@@ -150,7 +150,8 @@ def _in_reach(ask: PlanRequest, plan: Plan) -> Iterator[tuple[str, Plan | None, 
         yield "mixing_unit", by_mixing_unit(ask), None
     # Where marks are too coarse for buckets alone, water from the hose makes up for it.
     if plan.verdict == "out_of_band":
-        yield "hose", by_hose(ask), None
+        hose = by_hose(ask)
+        yield "hose", hose if hose and hose.verdict != "out_of_band" else None, None
 
 
 def other_ways(ask: PlanRequest, plan: Plan) -> list[Alternative]:
