@@ -13,6 +13,7 @@ from dataclasses import dataclass
 DECISIONS = ("go_on", "skim_first", "check_chemistry_first", "do_not_feed")
 
 _PRACTICE = "common practice, no source"
+_SKIN = "GISCHEM: too high a pH irritates the skin more; figure: common practice, no source"
 _TEST_PLAN = "DGUV Regel 109-003, annex, test plan"
 _INSURERS = "GISCHEM, hazardous-substance database of the statutory accident insurers (Germany)"
 _FORMER = "from memory: more than 1.0 below the first fill, change the fluid and clean the circuit"
@@ -29,13 +30,16 @@ FOAM_ORDER = ("level", "cleaner", "strength", "water")
 class Limits:
     """Thresholds of the shop: pH, mg/L of nitrite, degrees Celsius, counts per mL of a dip slide.
 
-    ph_low: GISCHEM, below it properties worsen very quickly. ph_drop: DGUV Regel 109-003, annex.
+    ph_low: GISCHEM, below it properties worsen very quickly. ph_high: GISCHEM says that too high
+    irritates the skin more, and no figure; 9.8 is common practice, no source. ph_drop: DGUV Regel
+    109-003, annex.
     ph_drop_far: from memory. nitrite_most_mg_l: TRGS 611, 5.3 (3). Temperatures: common practice,
     no source. Dip slide: HSE's web page calls fewer than 1,000 good control; 1,000,000 and more,
     drain and clean, is from memory, and German guidance knows no limit at all.
     """
 
     ph_low: float = 8.5
+    ph_high: float = 9.8
     ph_drop: float = 0.5
     ph_drop_far: float = 1.0
     nitrite_most_mg_l: float = 20.0
@@ -117,6 +121,8 @@ def _acid(measures: Measures, limits: Limits) -> list[Row]:
     ph, first = measures.ph, measures.first_ph
     if ph is not None and ph < limits.ph_low:
         rows.append(Row("ph_low", "check_chemistry_first", _INSURERS))
+    if ph is not None and ph > limits.ph_high:
+        rows.append(Row("ph_high", "check_chemistry_first", _SKIN))
     if ph is not None and first is not None:
         drop = first - ph
         if drop > limits.ph_drop_far + _HAIR:

@@ -53,6 +53,7 @@ WITHOUT_UNIT = {
     "usual_high": "a bound in the unit beside it",
     "ph": "has no unit",
     "ph_low": "as ph",
+    "ph_high": "as ph",
     "ph_drop": "as ph",
     "ph_drop_far": "as ph",
     "published": "in the unit of the limit that it stands for",

@@ -43,6 +43,7 @@ class LookLimitsTyped:
     """The shop's own thresholds; the published ones stand where none is given."""
 
     ph_low: Typed | None = None
+    ph_high: Typed | None = None
     ph_drop: Typed | None = None
     ph_drop_far: Typed | None = None
     nitrite_most: Typed | None = None
@@ -108,6 +109,7 @@ def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
 
     limits = Limits(
         ph_low=value("ph_low", "ph", own.ph_low),
+        ph_high=value("ph_high", "ph", own.ph_high),
         ph_drop=value("ph_drop", "ph_drop", own.ph_drop),
         ph_drop_far=value("ph_drop_far", "ph_drop", own.ph_drop_far),
         nitrite_most_mg_l=value("nitrite_most", "nitrite_mg_l", own.nitrite_most_mg_l),
@@ -117,6 +119,7 @@ def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
         slide_review_cfu_ml=slide.slide_review_cfu_ml,
         slide_act_cfu_ml=slide.slide_act_cfu_ml,
     )
+    _refuse_order(limits.ph_low, limits.ph_high, f"{_LIMITS}.ph_low")
     _refuse_order(limits.ph_drop, limits.ph_drop_far, f"{_LIMITS}.ph_drop")
     _refuse_order(limits.cold_c, limits.warm_c, f"{_LIMITS}.cold")
     return limits

@@ -183,6 +183,10 @@ def validate___definitions_look_limits(data, custom_formats={}, name_prefix=None
             data_keys.remove('ph_low')
             data__phlow = data['ph_low']
             validate___definitions_typed(data__phlow, custom_formats, (name_prefix or 'data') + '.ph_low')
+        if 'ph_high' in data_keys:
+            data_keys.remove('ph_high')
+            data__phhigh = data['ph_high']
+            validate___definitions_typed(data__phhigh, custom_formats, (name_prefix or 'data') + '.ph_high')
         if 'ph_drop' in data_keys:
             data_keys.remove('ph_drop')
             data__phdrop = data['ph_drop']

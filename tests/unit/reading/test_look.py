@@ -71,13 +71,15 @@ def test_foam_is_looked_into_where_it_is_cheapest_first() -> None:
     assert all(held({"foam"}, foam_from=cause) for cause in FOAM_ORDER)
 
 
-# GISCHEM: below 8.5. DGUV Regel 109-003: more than 0.5 below the first fill. More than 1.0: memory.
+# GISCHEM: below 8.5. Above 9.8: common practice, no source. DGUV Regel 109-003: more than 0.5 below the first fill. More than 1.0: memory.
 @pytest.mark.parametrize(
     ("ph", "first", "codes"),
     [
         (8.5, None, {}),
         (None, 9.3, {}),
         (8.4, None, {"ph_low": "check_chemistry_first"}),
+        (9.8, None, {}),
+        (9.9, None, {"ph_high": "check_chemistry_first"}),
         (8.8, 9.3, {}),
         (8.7, 9.3, {"ph_dropped": "check_chemistry_first"}),
         (8.5, 9.5, {"ph_dropped": "check_chemistry_first"}),

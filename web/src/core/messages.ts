@@ -1614,6 +1614,7 @@ export interface LimitsNow {
  */
 export interface LookLimits {
   ph_low?: Typed;
+  ph_high?: Typed;
   ph_drop?: Typed;
   ph_drop_far?: Typed;
   nitrite_most?: Typed;
@@ -1945,6 +1946,7 @@ export interface LookRow {
     | "smell_gone"
     | "smell_stays"
     | "ph_low"
+    | "ph_high"
     | "ph_dropped"
     | "ph_dropped_far"
     | "nitrite_high"

@@ -75,6 +75,9 @@ def test_the_shops_own_limits_replace_the_published_ones() -> None:
     slide = {"scheme": "Our laboratory", "review": counts("10000"), "act": counts("1000000")}
     limits = {"ph_low": plain("8.0"), "dip_slide": slide}
     assert ask("judge_look", {**body, "limits": limits})["rows"] == []
+    limits = {"ph_low": plain("7"), "ph_high": plain("8.1")}
+    high = ask("judge_look", {"seen": [], "ph": plain("8.2"), "limits": limits})
+    assert [row["code"] for row in high["rows"]] == ["ph_high"]
 
 
 @pytest.mark.parametrize(
@@ -84,6 +87,8 @@ def test_the_shops_own_limits_replace_the_published_ones() -> None:
         ({"seen": ["foam"], "smell_again": "gone"}, "not_for_kind", "body.smell_again"),
         ({"seen": ["rust"], "foam_from": "level"}, "not_for_kind", "body.foam_from"),
         ({"seen": [], "ph": plain("high")}, "not_a_number", "body.ph"),
+        ({"seen": [], "limits": {"ph_low": plain("9.8")}}, "order", "body.limits.ph_low"),
+        ({"seen": [], "limits": {"ph_high": plain("8,5")}}, "order", "body.limits.ph_low"),
         ({"seen": [], "limits": {"ph_drop": plain("1.2")}}, "order", "body.limits.ph_drop"),
         (
             {"seen": [], "limits": {"cold": {"text": "45", "unit": "°C"}}},

@@ -14,6 +14,7 @@ import { FactPage, useFact } from "./fact";
 
 const NUMBERS = [
   { part: "ph_low", unit: "1" },
+  { part: "ph_high", unit: "1" },
   { part: "ph_drop", unit: "1" },
   { part: "ph_drop_far", unit: "1" },
   { part: "nitrite_most", unit: "mg/L" },
