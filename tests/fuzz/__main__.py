@@ -3,31 +3,9 @@
 Each defect is printed, and kept in ``tests/fuzz/corpus``, which every run of the tests replays.
 """
 
-import subprocess
 import sys
-from importlib.util import find_spec
 
-from web.build.environment import ensure_venv, install, venv_python
-from web.build.paths import ROOT
-from web.build.steps import Steps
-from web.build.trouble import Trouble
-
-
-def main() -> int:
-    """Exit status 1 when anything was wrong."""
-    if find_spec("hypothesis") is None:
-        try:
-            ensure_venv()
-            install(ROOT / "tests" / "requirements.lock", Steps(), name="Test tools")
-        except Trouble as trouble:
-            sys.stderr.write(f"{trouble.sentence}\nWay on: {trouble.way_on}\n")
-            return 1
-        command = [str(venv_python()), "-m", "tests.fuzz", *sys.argv[1:]]
-        return subprocess.run(command, cwd=ROOT, check=False).returncode
-    from tests.fuzz.loop import main as run
-
-    return run()
-
+from tests.ready import run_with_tools
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(run_with_tools("tests.fuzz.loop", sys.argv[1:]))

@@ -71,7 +71,8 @@ def test_foam_is_looked_into_where_it_is_cheapest_first() -> None:
     assert all(held({"foam"}, foam_from=cause) for cause in FOAM_ORDER)
 
 
-# GISCHEM: below 8.5. Above 9.8: common practice, no source. DGUV Regel 109-003: more than 0.5 below the first fill. More than 1.0: memory.
+# GISCHEM: below 8.5. Above 9.8: common practice, no source. DGUV Regel 109-003: more than 0.5 below
+# the first fill. More than 1.0: memory.
 @pytest.mark.parametrize(
     ("ph", "first", "codes"),
     [
