@@ -13,7 +13,6 @@ from dataclasses import dataclass
 DECISIONS = ("go_on", "skim_first", "check_chemistry_first", "do_not_feed")
 
 _PRACTICE = "common practice, no source"
-_SKIN = "GISCHEM: too high a pH irritates the skin more; figure: common practice, no source"
 _TEST_PLAN = "DGUV Regel 109-003, annex, test plan"
 _INSURERS = "GISCHEM, hazardous-substance database of the statutory accident insurers (Germany)"
 _FORMER = "from memory: more than 1.0 below the first fill, change the fluid and clean the circuit"
@@ -122,7 +121,7 @@ def _acid(measures: Measures, limits: Limits) -> list[Row]:
     if ph is not None and ph < limits.ph_low:
         rows.append(Row("ph_low", "check_chemistry_first", _INSURERS))
     if ph is not None and ph > limits.ph_high:
-        rows.append(Row("ph_high", "check_chemistry_first", _SKIN))
+        rows.append(Row("ph_high", "check_chemistry_first", _INSURERS))
     if ph is not None and first is not None:
         drop = first - ph
         if drop > limits.ph_drop_far + _HAIR:

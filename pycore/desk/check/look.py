@@ -87,17 +87,26 @@ def _slide_limits(reader: Reader, typed: SlideLimitsTyped | None, own: Limits) -
     path = f"{_LIMITS}.dip_slide"
     review = reader.value(typed.review, "dip_slide_cfu_ml", f"{path}.review")
     act = reader.value(typed.act, "dip_slide_cfu_ml", f"{path}.act")
-    _refuse_order(review, act, f"{path}.review")
     return Limits(slide_scheme=typed.scheme, slide_review_cfu_ml=review, slide_act_cfu_ml=act)
 
 
-def _refuse_order(low: float, high: float, path: str) -> None:
-    if low >= high:
-        raise Fault("order", path, low, {"below": high})
+def _refuse_order(typed: LookLimitsTyped | None, limits: Limits) -> None:
+    """At the field that was typed; at the lower one where both were."""
+    for low_name, low, high_name, high in (
+        ("ph_low", limits.ph_low, "ph_high", limits.ph_high),
+        ("ph_drop", limits.ph_drop, "ph_drop_far", limits.ph_drop_far),
+        ("cold", limits.cold_c, "warm", limits.warm_c),
+        ("dip_slide.review", limits.slide_review_cfu_ml, "dip_slide.act", limits.slide_act_cfu_ml),
+    ):
+        if low < high:
+            continue
+        if getattr(typed, low_name, None) is None and getattr(typed, high_name, None) is not None:
+            raise Fault("order", f"{_LIMITS}.{high_name}", high, {"above": low})
+        raise Fault("order", f"{_LIMITS}.{low_name}", low, {"below": high})
 
 
 def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
-    """The shop's thresholds. Error: ``order`` for two that contradict each other."""
+    """The shop's thresholds, also where two contradict each other: each row stands for itself."""
     own = Limits()
     if typed is None:
         return own
@@ -107,7 +116,7 @@ def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
         found = reader.optional(getattr(typed, name), quantity, f"{_LIMITS}.{name}")
         return published if found is None else found
 
-    limits = Limits(
+    return Limits(
         ph_low=value("ph_low", "ph", own.ph_low),
         ph_high=value("ph_high", "ph", own.ph_high),
         ph_drop=value("ph_drop", "ph_drop", own.ph_drop),
@@ -119,10 +128,6 @@ def read_limits(reader: Reader, typed: LookLimitsTyped | None) -> Limits:
         slide_review_cfu_ml=slide.slide_review_cfu_ml,
         slide_act_cfu_ml=slide.slide_act_cfu_ml,
     )
-    _refuse_order(limits.ph_low, limits.ph_high, f"{_LIMITS}.ph_low")
-    _refuse_order(limits.ph_drop, limits.ph_drop_far, f"{_LIMITS}.ph_drop")
-    _refuse_order(limits.cold_c, limits.warm_c, f"{_LIMITS}.cold")
-    return limits
 
 
 def _measures(reader: Reader, body: JudgeLookBody) -> Measures:
@@ -166,10 +171,12 @@ def judge_look(body: JudgeLookBody) -> JudgeLookResult:
         raise Fault("not_for_kind", "body.foam_from", body.foam_from)
     reader = Reader()
     measures = _measures(reader, body)
+    limits = read_limits(reader, body.limits)
+    _refuse_order(body.limits, limits)
     rows = rows_that_hold(
         seen,
         measures,
-        read_limits(reader, body.limits),
+        limits,
         body.fluid_type,
         body.smell_again,
         body.foam_from,

@@ -137,6 +137,35 @@ def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
 
 
 @pytest.mark.usefixtures("machine_on_phone")
+def test_limits_of_another_build_that_contradict_each_other_can_be_mended(page: Page) -> None:
+    open_machine(page)
+    # The way in past the form: what stood on the phone goes into the log as it was.
+    old = {"ph_low": {"text": "10", "unit": "1"}}
+    page.evaluate("(old) => localStorage.setItem('pailwright.limits', JSON.stringify(old))", old)
+    page.reload()
+    press(page, "Start a check")
+    page.get_by_role("link", name="I measured").click()
+    page.get_by_role("textbox", name="pH", exact=True).fill("9.0")
+    expect(page.get_by_role("alert")).to_contain_text("limits of this shop cannot be used")
+    press(page, "Continue")
+    expect(heading(page)).to_have_text("Look and smell first")
+    press(page, "Continue")
+    expect(page.get_by_role("alert")).to_contain_text("less than 9.8. You typed “10”")
+    page.get_by_role("link", name="Limits of this shop").click()
+    low, high = field(page, "pH, low below"), field(page, "pH, high above")
+    expect(low).to_have_value("10")
+    low.fill("")
+    high.fill("8.5")
+    press(page, "Save to the log")
+    # At the field that was typed.
+    expect(high).to_have_attribute("aria-invalid", "true")
+    expect(page.get_by_role("alert")).to_contain_text("more than 8.5")
+    high.fill("9.0")
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Go on")
+
+
+@pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize("theme", ["light", "dark"])
 def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     page = phone.start(theme)

@@ -88,7 +88,13 @@ def test_the_shops_own_limits_replace_the_published_ones() -> None:
         ({"seen": ["rust"], "foam_from": "level"}, "not_for_kind", "body.foam_from"),
         ({"seen": [], "ph": plain("high")}, "not_a_number", "body.ph"),
         ({"seen": [], "limits": {"ph_low": plain("9.8")}}, "order", "body.limits.ph_low"),
-        ({"seen": [], "limits": {"ph_high": plain("8,5")}}, "order", "body.limits.ph_low"),
+        ({"seen": [], "limits": {"ph_high": plain("8,5")}}, "order", "body.limits.ph_high"),
+        (
+            {"seen": [], "limits": {"ph_low": plain("9"), "ph_high": plain("9")}},
+            "order",
+            "body.limits.ph_low",
+        ),
+        ({"seen": [], "limits": {"ph_drop_far": plain("0.4")}}, "order", "body.limits.ph_drop_far"),
         ({"seen": [], "limits": {"ph_drop": plain("1.2")}}, "order", "body.limits.ph_drop"),
         (
             {"seen": [], "limits": {"cold": {"text": "45", "unit": "°C"}}},

@@ -90,6 +90,14 @@ def limited() -> Phone:
     return phone
 
 
+def contradicting() -> Phone:
+    """Own limits of another build; one of them has nothing to do with a clean-out."""
+    phone = smelly()
+    limits = {"ph_low": typed("10", "1"), "warm": typed("5", "°C")}
+    phone.save("shop_set", {"look_limits": limits}, 14 * DAY_S + 300, machine="")
+    return phone
+
+
 def resting() -> Phone:
     phone = smelly()
     phone.save("machine_state", {"state": "shutdown"}, 14 * DAY_S + 300)
@@ -112,6 +120,7 @@ ALL = ["germs_act", "ph_dropped_far", "smells"]
         (smelly(), 45, ["germs_act", "ph_dropped_far"]),
         (smelly(), 183, ["germs_act", "ph_dropped_far", "old"]),
         (limited(), 15, ["ph_dropped_far", "smells"]),
+        (contradicting(), 15, ALL),
         (resting(), 15, []),
         (emptied(), 15, []),
         (lathe(), 400, []),

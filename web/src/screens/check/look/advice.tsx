@@ -1,5 +1,5 @@
 // The advice: what it is, why, and who says so. The person decides, and the choice is written down.
-import type { JudgeLookResult } from "../../../core/messages";
+import type { DeskError, JudgeLookResult } from "../../../core/messages";
 import { MainAction, OtherAction, PlaceLink } from "../../../elements/buttons";
 import { Fault } from "../../../elements/fault";
 import { Page } from "../../../elements/page";
@@ -17,6 +17,7 @@ import { TryAgain } from "../checkframe";
 import { measurePlace } from "../place";
 import { useLookBack } from "../lookback";
 import { Foam } from "./foam";
+import { isOfLimits, LimitsFault } from "./limitsfault";
 import { useSavingLook } from "./saving";
 import type { LookProps } from "./screen";
 
@@ -125,6 +126,10 @@ function Advice({ machine, advice }: LookProps & { readonly advice: JudgeLookRes
   );
 }
 
+function Refused({ error }: { readonly error: DeskError }) {
+  return isOfLimits(error) ? <LimitsFault error={error} /> : <Fault>{errorSentence(error)}</Fault>;
+}
+
 export function AdviceScreen({ machine }: LookProps) {
   const id = machine.machine;
   const typed = machine.body.machine;
@@ -153,7 +158,7 @@ export function AdviceScreen({ machine }: LookProps) {
     >
       {answer === null ? <p role="status">{say("recipe.working")}</p> : null}
       {answer?.kind === "down" ? <p role="alert">{say("recipe.down")}</p> : null}
-      {answer?.kind === "error" ? <Fault>{errorSentence(answer.error)}</Fault> : null}
+      {answer?.kind === "error" ? <Refused error={answer.error} /> : null}
       {advice === null ? null : <Advice machine={machine} advice={advice} />}
     </Page>
   );

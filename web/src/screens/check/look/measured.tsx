@@ -17,6 +17,7 @@ import { useAnswer } from "../../core";
 import { back } from "../../route";
 import { useLookBack } from "../lookback";
 import { Earlier } from "./earlier";
+import { isOfLimits, LimitsFault } from "./limitsfault";
 import type { LookProps } from "./screen";
 
 const FIELDS = [
@@ -80,7 +81,8 @@ export function MeasuredScreen({ machine }: LookProps) {
       action={
         <MainAction
           onPress={() => {
-            if (error === null) back("machines", id, "look");
+            // The advice says it too; what was measured here is right.
+            if (error === null || isOfLimits(error)) back("machines", id, "look");
           }}
         >
           {say("go_on")}
@@ -88,6 +90,7 @@ export function MeasuredScreen({ machine }: LookProps) {
       }
     >
       <p class="note">{say("look.measured_hint")}</p>
+      {error !== null && isOfLimits(error) ? <LimitsFault error={error} /> : null}
       <Fields id={id} look={look} warmth={warmth} error={error} />
       <Earlier
         id={id}
