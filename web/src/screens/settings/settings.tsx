@@ -171,8 +171,8 @@ export function SettingsScreen() {
       <Shown onLost={setLost} />
       <section class="settings-part">
         <h2>{say("settings.check")}</h2>
-        <NameField onLost={setLost} />
         <ModeSwitch />
+        <NameField onLost={setLost} />
       </section>
       <Handled onLost={setLost} />
       <section class="settings-part">
