@@ -117,7 +117,10 @@ def _answered(arguments: list[str]) -> int:
     for stream in (sys.stdin, sys.stdout, sys.stderr):
         stream.reconfigure(encoding="utf-8", errors="surrogateescape")  # type: ignore[union-attr]
     if arguments:
-        return _COMMANDS[arguments[0]](arguments[1:])
+        from pycore.desk.collector import collector_paused
+
+        with collector_paused():
+            return _COMMANDS[arguments[0]](arguments[1:])
     if sys.stdin.isatty():
         print(_WAITING, file=sys.stderr)
     try:

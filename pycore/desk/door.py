@@ -6,6 +6,7 @@ import json
 import re
 from typing import Any
 
+from pycore.desk.collector import collector_paused
 from pycore.desk.contract.build import built, plain
 from pycore.desk.contract.checked import checked
 from pycore.desk.contract.refusal import error_of
@@ -83,6 +84,11 @@ def handle(text: str) -> str:
     >>> handle('{"v": 1, "id": "a", "op": "nothing", "body": {}}')[:44]
     '{"v": 1, "id": "a", "ok": false, "error": {"'
     """
+    with collector_paused():
+        return _reply(text)
+
+
+def _reply(text: str) -> str:
     identity = ""
     try:
         message = _parsed(text)
