@@ -2,6 +2,7 @@ import { PrecacheController, PrecacheRoute } from "workbox-precaching";
 import { registerRoute, setCatchHandler, setDefaultHandler } from "workbox-routing";
 import { integrityOf } from "./core/digest";
 import type { ShelfNews, ShelfQuestion, ShelfReport } from "./core/shelf";
+import { HANDED_FIELD, HANDED_TO, keepHanded } from "./store/handed";
 
 declare const self: ServiceWorkerGlobalScope;
 
@@ -54,6 +55,15 @@ registerRoute(
     ignoreURLParametersMatching: [],
   }),
 );
+registerRoute(
+  ({ request, url }) => request.mode === "navigate" && url.href === `${scope.href}${HANDED_TO}`,
+  async ({ request }) => {
+    // Where it cannot be kept the page asks for the file, as it does whenever none was handed over.
+    await keepForm(request).catch(() => undefined);
+    return Response.redirect(`${scope.pathname}#/${HANDED_TO}`, 303);
+  },
+  "POST",
+);
 const refuse = (): Promise<Response> => Promise.resolve(Response.error());
 setDefaultHandler(refuse);
 setCatchHandler(refuse);
@@ -75,6 +85,11 @@ self.addEventListener("message", (event) => {
 
 function isInScope(url: URL): boolean {
   return url.origin === scope.origin && url.pathname.startsWith(scope.pathname);
+}
+
+async function keepForm(request: Request): Promise<void> {
+  const file = (await request.formData()).get(HANDED_FIELD);
+  if (file instanceof File) await keepHanded(scope.href, file);
 }
 
 async function tellOfLost(address: string): Promise<void> {

@@ -3,6 +3,7 @@ import { useEffect, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
 import type { Taken } from "../../store/log/database";
+import { MOST_BYTES, takeHanded } from "../../store/handed";
 import { readNews, whenRead } from "../../store/log/journal";
 import { takeIn } from "../../store/log/takein";
 import { troubleOf, type StoreTrouble } from "../../store/log/trouble";
@@ -13,8 +14,7 @@ import { useCore } from "../core";
 import { takeArrived } from "./arrived";
 import { storedLog } from "./asked";
 
-// As pycore's limit for a phone: looked at before the file is read into memory.
-const MOST_BYTES = 20 * 1024 * 1024;
+const HOME = new URL("./", document.baseURI).href;
 
 export type Step =
   | { readonly kind: "choose" }
@@ -42,7 +42,7 @@ function refusal(error: DeskError): string {
   return key === undefined ? `${errorSentence(error)} ${say("takein.refused")}` : say(key);
 }
 
-async function look(core: Core, file: File): Promise<Step> {
+async function look(core: Core, file: Blob): Promise<Step> {
   if (file.size > MOST_BYTES) return { kind: "refused", sentence: say("takein.too_large") };
   let text: string;
   try {
@@ -78,13 +78,19 @@ async function add(result: ReadExportResult): Promise<Step> {
 export function useTakingIn() {
   const core = useCore();
   const [step, setStep] = useState<Step>({ kind: "choose" });
-  const choose = (file: File): void => {
+  const choose = (file: Blob): void => {
     setStep({ kind: "reading" });
     void look(core, file).then(setStep);
   };
+  const chooseHanded = async (): Promise<void> => {
+    // A browser that keeps no files was handed none either.
+    const file = await takeHanded(HOME).catch(() => null);
+    if (file !== null) choose(file);
+  };
   useEffect(() => {
     const text = takeArrived();
-    if (text !== null) choose(new File([text], "frames"));
+    if (text === null) void chooseHanded();
+    else choose(new Blob([text]));
   }, []);
   return {
     step,

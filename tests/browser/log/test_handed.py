@@ -1,0 +1,96 @@
+"""A file that the phone's share sheet hands to the installed app: first shown, then added, once."""
+
+import json
+from typing import Any
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.files import start_at
+from tests.browser.phone import heading
+from tests.browser.server import Server
+from tests.browser.stored import taken
+from tests.browser.walk import press
+from tests.phones import Phone, id_of, setup
+from web.build.paths import DIST
+
+pytestmark = pytest.mark.usefixtures("machine_on_phone")
+
+MOST_BYTES = 20 * 2**20
+KEPT = "caches.keys().then((names) => names.filter((name) => name.includes('handed')).length)"
+
+
+def share_target() -> dict[str, Any]:
+    (target,) = {
+        json.dumps(json.loads(path.read_text("utf-8"))["share_target"], sort_keys=True)
+        for path in DIST.glob("manifest.*.webmanifest")
+    }
+    return dict(json.loads(target))
+
+
+def hand_over(page: Page, address: str, content: bytes | None) -> None:
+    """Sends what Android sends for a file that was shared: a form, from outside the app."""
+    target = share_target()
+    (files,) = target["params"]["files"]
+    assert {"text/plain", ".txt"} <= set(files["accept"])
+    page.goto("about:blank")
+    page.set_content(
+        f"""<form action="{address}{target["action"].removeprefix("./")}"
+        method="{target["method"]}" enctype="{target["enctype"]}">
+        <input type="file" name="{files["name"] if content is not None else "other"}">
+        <button>Share</button></form>"""
+    )
+    page.locator("input").set_input_files(
+        {"name": "log.txt", "mimeType": "text/plain", "buffer": content or b""}
+    )
+    page.get_by_role("button", name="Share").click()
+    expect(heading(page)).to_have_text("Take in a file")
+
+
+def other_log() -> bytes:
+    phone = Phone("other")
+    phone.save("machine_set", {"machine": setup("Axle grinder")}, 0, id_of("grinder"))
+    return phone.export().encode()
+
+
+def ready(page: Page) -> None:
+    """The service worker has the page."""
+    expect(page.get_by_text("Works without internet")).to_be_visible()
+
+
+def test_it_is_shown_and_added_once_without_a_network(page: Page, server: Server) -> None:
+    ready(page)
+    address = page.url.split("#")[0]
+    server.kill()
+    hand_over(page, address, other_log())
+    assert page.url == f"{address}#/take-in"
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("Axle grinder")
+    assert taken(page) == []
+    press(page, "Add 1 entry")
+    expect(main).to_contain_text("1 entry was added.")
+    assert len(taken(page)) == 1
+    assert page.evaluate(KEPT) == 0
+    start_at(page, "take-in")
+    expect(page.get_by_text("Choose the file")).to_be_visible()
+
+
+def test_one_more_takes_the_place_of_the_first(page: Page) -> None:
+    ready(page)
+    address = page.url.split("#")[0]
+    hand_over(page, address, b"no log at all")
+    expect(page.get_by_role("alert")).to_be_visible()
+    hand_over(page, address, other_log())
+    expect(page.get_by_role("main")).to_contain_text("Axle grinder")
+
+
+@pytest.mark.parametrize("content", [None, b"", b"x" * (MOST_BYTES + 5)])
+def test_what_is_no_log_is_refused_or_asked_for(page: Page, content: bytes | None) -> None:
+    ready(page)
+    hand_over(page, page.url.split("#")[0], content)
+    if content is None:
+        expect(page.get_by_text("Choose the file")).to_be_visible()
+    else:
+        expect(page.get_by_role("alert")).to_be_visible()
+    assert taken(page) == []
+    assert page.evaluate(KEPT) == 0
