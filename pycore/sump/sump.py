@@ -87,7 +87,9 @@ class Sump:
             limit = {"minimum": self.least_volume_l, "maximum": self.rim_volume_l, "unit": "L"}
             raise Fault("out_of_range", path, volume_l, limit)
         top_mm = self.rim_depth_mm + self.zero_mm
-        return depth_at(self.curve.volume_l, volume_l, self.zero_mm, top_mm) - self.zero_mm
+        found_mm = depth_at(self.curve.volume_l, volume_l, self.zero_mm, top_mm) - self.zero_mm
+        # The sum of rim and zero, taken apart again, may lie a last digit above the rim.
+        return min(found_mm, self.rim_depth_mm)
 
     def height_share(self, depth_mm: float) -> float:
         """A depth in mm as a share of the height from the deepest floor to the rim."""

@@ -11,7 +11,7 @@ from tests.browser.server import Server
 from tests.browser.stored import rows
 from tests.browser.walk import check_until_recipe, field, open_machine, press
 
-MISSING = "had reached entry 1. Only 0 entries of it are here."
+MISSING = "had reached at least entry 1. Only 0 entries of it are here."
 
 
 def clear(page: Page, server: Server, what: str) -> None:

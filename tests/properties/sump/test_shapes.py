@@ -3,7 +3,7 @@
 import random
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 from hypothesis import strategies as st
 
 from pycore.sump.obstacles import Obstacle
@@ -26,6 +26,7 @@ def test_as_others_say(kind: int) -> None:
 
 
 @given(st.sampled_from(range(len(KINDS))), SEEDS, st.floats(0.001, 1))
+@example(1, 672560, 1.0)  # Came back a last digit above the rim, and was refused.
 def test_depth_to_litres_and_back(kind: int, seed: int, share: float) -> None:
     sump = _tank(kind, seed).sump
     depth_mm = share * sump.rim_depth_mm
