@@ -128,7 +128,7 @@ def test_wiped_end_is_an_alarm_with_both_numbers(page: Page) -> None:
         "had reached at least entry 3. Only 1 entry of it is here."
     )
     page.reload()
-    expect(_alarm(page)).to_contain_text("had reached entry 3.")
+    expect(_alarm(page)).to_contain_text("had reached at least entry 3.")
     page.get_by_role("link", name="Wheel lathe").click()
     check_until_recipe(page)
     save_check(page)
