@@ -2,7 +2,7 @@ import { PrecacheController, PrecacheRoute } from "workbox-precaching";
 import { registerRoute, setCatchHandler, setDefaultHandler } from "workbox-routing";
 import { integrityOf } from "./core/digest";
 import type { ShelfNews, ShelfQuestion, ShelfReport } from "./core/shelf";
-import { HANDED_FIELD, HANDED_TO, keepHanded } from "./store/handed";
+import { dropHanded, HANDED_FIELD, HANDED_TO, keepHanded, SEVERAL } from "./store/handed";
 
 declare const self: ServiceWorkerGlobalScope;
 
@@ -59,8 +59,8 @@ registerRoute(
   ({ request, url }) => request.mode === "navigate" && url.href === `${scope.href}${HANDED_TO}`,
   async ({ request }) => {
     // Where it cannot be kept the page asks for the file, as it does whenever none was handed over.
-    await keepForm(request).catch(() => undefined);
-    return Response.redirect(`${scope.pathname}#/${HANDED_TO}`, 303);
+    const place = await keepForm(request).catch(() => HANDED_TO);
+    return Response.redirect(`${scope.pathname}#/${place}`, 303);
   },
   "POST",
 );
@@ -87,9 +87,13 @@ function isInScope(url: URL): boolean {
   return url.origin === scope.origin && url.pathname.startsWith(scope.pathname);
 }
 
-async function keepForm(request: Request): Promise<void> {
-  const file = (await request.formData()).get(HANDED_FIELD);
+/** The place of the page that goes on. */
+async function keepForm(request: Request): Promise<string> {
+  await dropHanded(scope.href);
+  const [file, ...more] = (await request.formData()).getAll(HANDED_FIELD);
+  if (more.length > 0) return `${HANDED_TO}/${SEVERAL}`;
   if (file instanceof File) await keepHanded(scope.href, file);
+  return HANDED_TO;
 }
 
 async function tellOfLost(address: string): Promise<void> {

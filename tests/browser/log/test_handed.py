@@ -28,8 +28,8 @@ def share_target() -> dict[str, Any]:
     return dict(json.loads(target))
 
 
-def hand_over(page: Page, address: str, content: bytes | None) -> None:
-    """Sends what Android sends for a file that was shared: a form, from outside the app."""
+def hand_over(page: Page, address: str, *contents: bytes, named: str = "") -> None:
+    """Sends what Android sends for files that were shared: a form, from outside the app."""
     target = share_target()
     (files,) = target["params"]["files"]
     assert {"text/plain", ".txt"} <= set(files["accept"])
@@ -37,11 +37,14 @@ def hand_over(page: Page, address: str, content: bytes | None) -> None:
     page.set_content(
         f"""<form action="{address}{target["action"].removeprefix("./")}"
         method="{target["method"]}" enctype="{target["enctype"]}">
-        <input type="file" name="{files["name"] if content is not None else "other"}">
+        <input type="file" multiple name="{named or files["name"]}">
         <button>Share</button></form>"""
     )
     page.locator("input").set_input_files(
-        {"name": "log.txt", "mimeType": "text/plain", "buffer": content or b""}
+        [
+            {"name": f"log {place}.txt", "mimeType": "text/plain", "buffer": content}
+            for place, content in enumerate(contents)
+        ]
     )
     page.get_by_role("button", name="Share").click()
     expect(heading(page)).to_have_text("Take in a file")
@@ -84,13 +87,40 @@ def test_one_more_takes_the_place_of_the_first(page: Page) -> None:
     expect(page.get_by_role("main")).to_contain_text("Axle grinder")
 
 
-@pytest.mark.parametrize("content", [None, b"", b"x" * (MOST_BYTES + 5)])
-def test_what_is_no_log_is_refused_or_asked_for(page: Page, content: bytes | None) -> None:
+@pytest.mark.parametrize("content", [b"", b"x" * (MOST_BYTES + 5)])
+def test_what_is_no_log_is_refused(page: Page, content: bytes) -> None:
     ready(page)
     hand_over(page, page.url.split("#")[0], content)
-    if content is None:
-        expect(page.get_by_text("Choose the file")).to_be_visible()
-    else:
-        expect(page.get_by_role("alert")).to_be_visible()
+    expect(page.get_by_role("alert")).to_be_visible()
     assert taken(page) == []
+    assert page.evaluate(KEPT) == 0
+
+
+def test_what_does_not_come_as_the_manifest_says_is_asked_for(page: Page) -> None:
+    ready(page)
+    hand_over(page, page.url.split("#")[0], other_log(), named="other")
+    expect(page.get_by_text("Choose the file")).to_be_visible()
+    assert page.evaluate(KEPT) == 0
+
+
+def test_several_at_once_are_refused_and_none_of_them_is_kept(page: Page) -> None:
+    ready(page)
+    hand_over(page, page.url.split("#")[0], other_log(), b"second")
+    expect(page.get_by_role("alert")).to_contain_text("More than one file was shared.")
+    assert page.evaluate(KEPT) == 0
+
+
+def test_one_that_nobody_came_for_is_forgotten(page: Page) -> None:
+    ready(page)
+    page.evaluate(
+        """(ago) => caches.open(`pailwright-handed ${location.pathname}`).then((shelf) =>
+        shelf.put(`${location.pathname}take-in`,
+          new Response("old", { headers: { "x-kept-at": String(Date.now() - ago) } })))""",
+        11 * 60_000,
+    )
+    assert page.evaluate(KEPT) == 1
+    start_at(page, "take-in")
+    expect(page.get_by_text("Choose the file")).to_be_visible()
+    page.wait_for_timeout(500)
+    expect(page.get_by_role("alert")).to_have_count(0)
     assert page.evaluate(KEPT) == 0

@@ -3,3 +3,7 @@
 self.addEventListener("install", () => {
   void self.skipWaiting();
 });
+// A file that is shared to the app is not for the host, and nothing here can show what is in it.
+self.addEventListener("fetch", (event) => {
+  if (event.request.method !== "GET") event.respondWith(Response.redirect("./#/take-in", 303));
+});

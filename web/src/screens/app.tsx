@@ -5,6 +5,7 @@ import { OtherAction } from "../elements/buttons";
 import { Page } from "../elements/page";
 import { Patterns } from "../elements/drawings/patterns";
 import { Safe } from "../elements/safe";
+import { HANDED_TO, SEVERAL } from "../store/handed";
 import { isAsked } from "../store/written/despite";
 import { opened } from "../store/log/journal";
 import { heldOf, machineById } from "../store/log/machines";
@@ -126,6 +127,7 @@ function Place() {
   if (!recalled.value) return null;
   if (isExample && LEAVES_THE_PHONE.has(first)) return <NotInExample />;
   if (first === "take-in" && second === "camera") return <CameraScreen />;
+  if (first === HANDED_TO && second === SEVERAL) return <TakeInScreen isSeveral />;
   const aside = Object.hasOwn(ASIDE, first) ? ASIDE[first] : undefined;
   if (aside !== undefined) return <>{aside()}</>;
   if (first === "tell") return <TellNote machine={null} />;

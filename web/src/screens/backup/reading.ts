@@ -1,5 +1,5 @@
 // A file on its way in: read, looked at, and added only after somebody has seen what is in it.
-import { useEffect, useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
 import type { Taken } from "../../store/log/database";
@@ -75,17 +75,20 @@ async function add(result: ReadExportResult): Promise<Step> {
   return { kind: "added", count };
 }
 
-export function useTakingIn() {
+/** first: what to begin with where nothing comes by itself. */
+export function useTakingIn(first: Step) {
   const core = useCore();
-  const [step, setStep] = useState<Step>({ kind: "choose" });
+  const [step, setStep] = useState<Step>(first);
+  const isChosen = useRef(false);
   const choose = (file: Blob): void => {
+    isChosen.current = true;
     setStep({ kind: "reading" });
     void look(core, file).then(setStep);
   };
   const chooseHanded = async (): Promise<void> => {
     // A browser that keeps no files was handed none either.
     const file = await takeHanded(HOME).catch(() => null);
-    if (file !== null) choose(file);
+    if (file !== null && !isChosen.current) choose(file);
   };
   useEffect(() => {
     const text = takeArrived();

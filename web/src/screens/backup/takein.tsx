@@ -131,8 +131,10 @@ function actionOf(
   );
 }
 
-export function TakeInScreen() {
-  const { step, choose, add } = useTakingIn();
+export function TakeInScreen({ isSeveral = false }: { readonly isSeveral?: boolean }) {
+  const { step, choose, add } = useTakingIn(
+    isSeveral ? { kind: "refused", sentence: say("takein.several") } : { kind: "choose" },
+  );
   const isOpen = step.kind !== "reading" && step.kind !== "adding";
   return (
     <Page
