@@ -35,5 +35,8 @@ export default defineConfig(
     },
   },
   { files: ["build/**/*.mjs", "eslint.config.js"], languageOptions: { globals: node } },
-  { files: ["build/withdraw/sw.js"], languageOptions: { globals: { self: "readonly" } } },
+  {
+    files: ["build/withdraw/sw.js"],
+    languageOptions: { globals: { self: "readonly", Response: "readonly" } },
+  },
 );

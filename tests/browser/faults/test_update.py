@@ -10,6 +10,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.faults.builds import build_id, next_build, put_in_place
 from tests.browser.faults.host import Host
+from tests.browser.handing import hand_over
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.stored import rows
 from tests.browser.walk import field, open_machine, start_check
@@ -113,6 +114,9 @@ def test_a_version_that_is_withdrawn_comes_from_the_host_and_the_log_stays(
     assert scripts
     assert all(".2." in script for script in scripts)
     assert len(rows(page)) == 1
+    # A file that is shared meanwhile is not for the host.
+    hand_over(page, page.url.split("#")[0], b"a log")
+    expect(page.get_by_text("Choose the file")).to_be_visible()
 
 
 def test_a_lost_file_is_mended_only_with_its_own_content(

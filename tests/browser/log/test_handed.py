@@ -1,53 +1,19 @@
 """A file that the phone's share sheet hands to the installed app: first shown, then added, once."""
 
-import json
-from typing import Any
-
 import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at
-from tests.browser.phone import heading
+from tests.browser.handing import hand_over
 from tests.browser.server import Server
 from tests.browser.stored import taken
 from tests.browser.walk import press
 from tests.phones import Phone, id_of, setup
-from web.build.paths import DIST
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 MOST_BYTES = 20 * 2**20
 KEPT = "caches.keys().then((names) => names.filter((name) => name.includes('handed')).length)"
-
-
-def share_target() -> dict[str, Any]:
-    (target,) = {
-        json.dumps(json.loads(path.read_text("utf-8"))["share_target"], sort_keys=True)
-        for path in DIST.glob("manifest.*.webmanifest")
-    }
-    return dict(json.loads(target))
-
-
-def hand_over(page: Page, address: str, *contents: bytes, named: str = "") -> None:
-    """Sends what Android sends for files that were shared: a form, from outside the app."""
-    target = share_target()
-    (files,) = target["params"]["files"]
-    assert {"text/plain", ".txt"} <= set(files["accept"])
-    page.goto("about:blank")
-    page.set_content(
-        f"""<form action="{address}{target["action"].removeprefix("./")}"
-        method="{target["method"]}" enctype="{target["enctype"]}">
-        <input type="file" multiple name="{named or files["name"]}">
-        <button>Share</button></form>"""
-    )
-    page.locator("input").set_input_files(
-        [
-            {"name": f"log {place}.txt", "mimeType": "text/plain", "buffer": content}
-            for place, content in enumerate(contents)
-        ]
-    )
-    page.get_by_role("button", name="Share").click()
-    expect(heading(page)).to_have_text("Take in a file")
 
 
 def other_log() -> bytes:
