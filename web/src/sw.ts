@@ -2,7 +2,7 @@ import { PrecacheController, PrecacheRoute } from "workbox-precaching";
 import { registerRoute, setCatchHandler, setDefaultHandler } from "workbox-routing";
 import { integrityOf } from "./core/digest";
 import type { ShelfNews, ShelfQuestion, ShelfReport } from "./core/shelf";
-import { dropHanded, HANDED_FIELD, HANDED_TO, keepHanded, SEVERAL } from "./store/handed";
+import { dropHanded, HANDED_FIELD, HANDED_TO, keepHanded, SEVERAL } from "./store/phone/handed";
 
 declare const self: ServiceWorkerGlobalScope;
 

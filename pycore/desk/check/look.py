@@ -91,7 +91,7 @@ def _slide_limits(reader: Reader, typed: SlideLimitsTyped | None, own: Limits) -
 
 
 def _refuse_order(typed: LookLimitsTyped | None, limits: Limits) -> None:
-    """At the field that was typed; at the lower one where both were."""
+    """At the field that was typed; at the lower one where both were, as bands of a slide are."""
     for low_name, low, high_name, high in (
         ("ph_low", limits.ph_low, "ph_high", limits.ph_high),
         ("ph_drop", limits.ph_drop, "ph_drop_far", limits.ph_drop_far),

@@ -5,6 +5,9 @@ export interface Route {
   readonly parts: readonly string[];
 }
 
+/** Where a square code leads to and what the service worker serves: this very app, wherever it is. */
+export const HOME = new URL("./", document.baseURI).href;
+
 /** What a printed square code carries behind the app's address. */
 const SCANNED = /^#m=(.*)$/;
 

@@ -3,18 +3,17 @@ import { useEffect, useRef, useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { DeskError, ReadExportResult } from "../../core/messages";
 import type { Taken } from "../../store/log/database";
-import { MOST_BYTES, takeHanded } from "../../store/handed";
 import { readNews, whenRead } from "../../store/log/journal";
 import { takeIn } from "../../store/log/takein";
 import { troubleOf, type StoreTrouble } from "../../store/log/trouble";
+import { MOST_BYTES, takeHanded } from "../../store/phone/handed";
 import { errorSentence } from "../../words/errors";
 import { say, type Key } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import { useCore } from "../core";
+import { HOME } from "../route";
 import { takeArrived } from "./arrived";
 import { storedLog } from "./asked";
-
-const HOME = new URL("./", document.baseURI).href;
 
 export type Step =
   | { readonly kind: "choose" }

@@ -6,7 +6,7 @@ import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { givingSentence } from "../code/shown";
 import { useCode } from "../code/give";
-import { address, back, replace } from "../route";
+import { address, back, HOME, replace } from "../route";
 import { useEffect } from "preact/hooks";
 import { given } from "../setup/given";
 import { circuitOf, keepCircuit, pouredOn } from "./card";
@@ -17,9 +17,6 @@ import { SheetScreen, type SheetBody } from "./sheet";
 
 /** The code stands on these, so a machine that has none is given one. */
 const CODED: readonly MachineSheet[] = ["dip_scale", "machine_card"];
-
-/** Where a square code leads to: this very app, wherever it is served from. */
-const HOME = new URL("./", document.baseURI).href;
 
 function isPailKnown(machine: MachineEntry): boolean {
   return isWholePail(pailFormOf(machine.machine, machine.body.machine.units));
