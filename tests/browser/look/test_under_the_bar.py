@@ -66,3 +66,28 @@ def test_what_moves_stands_well_for_a_search_of_targets_too(page: Page) -> None:
     covered = [rest for rest in rests if 0.5 < rest < 60]
     assert covered
     assert min(covered) >= 24
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_press_right_after_scrolling_moves_nothing(page: Page) -> None:
+    """Let go over something else than it began on, a press would be lost."""
+    open_machine(page)
+    pressed = page.get_by_role("link", name="Open the log")
+    box = pressed.bounding_box()
+    assert box is not None
+    moved = []
+    for way in range(7, 70, 9):
+        page.evaluate("() => { document.activeElement.blur(); scrollTo(0, 0); }")
+        page.mouse.move(box["x"] + 40, box["y"] - way + box["height"] / 2)
+        page.wait_for_timeout(SETTLE_MS)
+        # So early in a frame, its scrolling is told only in the next one.
+        page.evaluate(
+            "(way) => new Promise((done) => requestAnimationFrame(() => done(scrollTo(0, way))))", way
+        )
+        page.mouse.down()
+        expect(pressed).to_be_focused()
+        page.wait_for_timeout(SETTLE_MS)
+        moved.append(page.evaluate("(way) => scrollY - way", way))
+        page.mouse.move(1, 1)
+        page.mouse.up()
+    assert moved == [0] * len(moved)
