@@ -82,7 +82,9 @@ def test_a_press_right_after_scrolling_moves_nothing(page: Page) -> None:
         page.wait_for_timeout(SETTLE_MS)
         # So early in a frame, its scrolling is told only in the next one.
         page.evaluate(
-            "(way) => new Promise((done) => requestAnimationFrame(() => done(scrollTo(0, way))))", way
+            """(way) => new Promise((done) =>
+                requestAnimationFrame(() => done(scrollTo(0, way))))""",
+            way,
         )
         page.mouse.down()
         expect(pressed).to_be_focused()

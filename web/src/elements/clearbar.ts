@@ -92,7 +92,8 @@ function settle(main: HTMLElement, footer: HTMLElement): void {
   const bar = barOf(footer);
   const focused = document.activeElement;
   // Under a mouse or a finger nothing moves: let go elsewhere, a press would be lost.
-  if (bar === null || !(focused instanceof HTMLElement) || !focused.matches(":focus-visible")) return;
+  if (bar === null || !(focused instanceof HTMLElement) || !focused.matches(":focus-visible"))
+    return;
   let isDown: boolean | null = null;
   for (let pass = 0; pass < MOST_PASSES; pass += 1) {
     const spans = targetsIn(main)
