@@ -1,5 +1,6 @@
 import { defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { classicScript } from "./build/vite/classic_script";
 import { fromEnvironment } from "./build/vite/environment";
 import { listFiles } from "./build/vite/list_files";
 import { nodeOutside } from "./build/vite/node_outside";
@@ -13,6 +14,13 @@ const python = pythonFiles(phoneFolder);
 
 export default defineConfig({
   base: "./",
+  // One classic script has no place of its own to look from once it has run: the page's is the same.
+  experimental: {
+    renderBuiltUrl: (name, { hostType }) =>
+      hostType === "js"
+        ? { runtime: `new URL(${JSON.stringify(name)},document.baseURI).href` }
+        : { relative: true },
+  },
   define: {
     __BUILD_ID__: JSON.stringify(buildId),
     __POLICY__: JSON.stringify(policy),
@@ -23,12 +31,15 @@ export default defineConfig({
     outDir: siteFolder,
     emptyOutDir: true,
     assetsInlineLimit: 0,
-    modulePreload: { polyfill: false },
+    modulePreload: false,
     target: "es2022",
+    cssCodeSplit: false,
+    rolldownOptions: { output: { format: "iife", codeSplitting: false } },
   },
   worker: { format: "es", plugins: () => [nodeOutside()] },
   plugins: [
     policyInHead(),
+    classicScript(),
     languages(),
     licences(licencesFile),
     python.plugin,

@@ -1,13 +1,14 @@
-// The first step of the page: language and theme, before anything is drawn. The screens are a file of
-// their own, fetched beside the sentences and run after them, since many keep sentences from the start.
+// The first step of the page: language, theme and the log, before anything is drawn. The screens run only
+// after the sentences have come, since many keep sentences from the start.
 import "./style/all.css";
 import { beginCore } from "./core/begun";
-import { beginOpening } from "./store/log/database";
+import { followOtherWindows, readJournal } from "./store/log/journal";
+import { moveNotes } from "./store/written/shop";
 import { showTheme } from "./style/theme";
 import { chosenLanguage, localeOf, wordsOf } from "./words/language";
 import { speak } from "./words/say";
 
-/** This module does not wait for the page's end, nor for its style. */
+/** This script does not wait for the page's end, nor for its style. */
 function parsed(): Promise<void> {
   if (document.readyState !== "loading") return Promise.resolve();
   return new Promise((done) => {
@@ -23,7 +24,8 @@ async function start(): Promise<void> {
   const language = chosenLanguage();
   const words = wordsOf(language);
   beginCore();
-  beginOpening();
+  followOtherWindows();
+  void readJournal().then(moveNotes);
   const locale = localeOf(language);
   document.documentElement.lang = locale;
   const manifest = document.querySelector<HTMLLinkElement>("link[rel=manifest]");

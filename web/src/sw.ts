@@ -27,7 +27,7 @@ const shelf = new PrecacheController({
   fallbackToNetwork: false,
   plugins: [
     {
-      handlerWillRespond: ({ response }) => Promise.resolve(withPolicy(response)),
+      handlerWillRespond: ({ request, response }) => Promise.resolve(withPolicy(request, response)),
       // Only an install fetches anything.
       fetchDidFail: async ({ request }) => {
         await tellOfLost(request.url);
@@ -127,10 +127,9 @@ async function takeOver(): Promise<void> {
  * script. A response that needs nothing stays as it is: only as such does it keep the browser's
  * compiled code.
  */
-function withPolicy(response: Response): Response {
-  const kind = response.headers.get("content-type") ?? "";
-  const isOurs = new URL(response.url || scope.href).pathname.includes("/assets/");
-  const wantsPolicy = kind.includes("text/html") || (kind.includes("javascript") && isOurs);
+function withPolicy({ destination }: Request, response: Response): Response {
+  const isPage = response.headers.get("content-type")?.includes("text/html") === true;
+  const wantsPolicy = isPage || destination === "worker";
   if (!wantsPolicy || response.headers.has("content-security-policy")) return response;
   const headers = new Headers(response.headers);
   headers.set("content-security-policy", __POLICY__);

@@ -9,7 +9,7 @@ from pathlib import Path
 from web.build.paths import DIST
 
 # "2" stands before the ending of each file that is of the next build.
-_NAMES = re.compile(r"\b((?:de|en|index|main|plot|worker|year)-[\w-]{8})\.(js|css|txt)\b")
+_NAMES = re.compile(r"\b((?:de|en|index|style|worker|year)-[\w-]{8})\.(js|css|json|txt)\b")
 FOREIGN_ID = "0" * 12
 _ENTRY = re.compile(r'"integrity":"(sha256-[^"]+)","revision":[^,]+,"url":"([^"]+)"')
 
@@ -67,7 +67,7 @@ def next_build(target: Path) -> Path:
 
 
 def with_foreign_part(target: Path, part: str) -> Path:
-    """A next build of which one part (``main``, ``worker``, ``sw``) has the id of yet another."""
+    """A next build of which one part (``index``, ``worker``, ``sw``) has the id of yet another."""
     next_build(target)
     (path,) = [target / "sw.js"] if part == "sw" else (target / "assets").glob(f"{part}-*.js")
     text = path.read_text(encoding="utf-8")

@@ -87,7 +87,7 @@ def test_a_damaged_copy_in_the_browsers_cache_fails_one_install_only(
 ) -> None:
     page = loud_phone.start()
     page.goto(f"{host.address}licences.json")
-    (name,) = (one for one in listed(site) if one.startswith("assets/plot") and one.endswith("js"))
+    (name,) = (one for one in listed(site) if one.startswith("assets/year"))
     host.fail(altered=[name])
     # Kept by the browser for a year, by the header that its name has earned.
     page.evaluate("(name) => fetch(name).then((got) => got.text())", name)

@@ -86,7 +86,7 @@ def new_phone(phone: Phone, host: Host) -> Page:
     return page
 
 
-@pytest.mark.parametrize("part", ["main", "worker"])
+@pytest.mark.parametrize("part", ["index", "worker"])
 def test_parts_of_two_builds_calculate_nothing(
     loud_phone: Phone, host: Host, site: Path, tmp_path: Path, part: str
 ) -> None:

@@ -46,8 +46,7 @@ const escaped = (text: string): string =>
 
 /**
  * What must be there before any sentence is fetched: a manifest for each language, and in the page
- * what is said when no module starts. The screens' file is named in the head, so that it is fetched
- * beside the first module and not after it.
+ * what is said when no script starts.
  */
 export function languages(): Plugin {
   const spoken = allWords();
@@ -65,10 +64,7 @@ export function languages(): Plugin {
     },
     transformIndexHtml: {
       order: "post",
-      handler(html, { bundle }) {
-        const screens = Object.values(bundle ?? {}).find(
-          (file) => file.type === "chunk" && file.name === "main",
-        );
+      handler(html) {
         const english = spoken.find(([code]) => code === "en")?.[1] ?? {};
         return {
           html: html
@@ -80,19 +76,6 @@ export function languages(): Plugin {
               attrs: { name: "description", content: sentence(english, "app.description") },
               injectTo: "head",
             },
-            ...(screens === undefined
-              ? []
-              : [
-                  {
-                    tag: "link",
-                    attrs: {
-                      rel: "modulepreload",
-                      crossorigin: true,
-                      href: `./${screens.fileName}`,
-                    },
-                    injectTo: "head" as const,
-                  },
-                ]),
           ],
         };
       },

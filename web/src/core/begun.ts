@@ -1,4 +1,5 @@
-// Python starts while the screens are still read from the phone: the first module begins, they take over.
+// Python starts while sentences and log are still read from the phone: the first step begins, the screens
+// take over.
 import { connect, type Connection } from "./connection";
 
 let begun: Connection | undefined;

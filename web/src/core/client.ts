@@ -55,7 +55,7 @@ export interface Core {
   restart(): void;
 }
 
-/** Takes over the start of Python that the first module has begun. */
+/** Takes over the start of Python that the page's first step has begun. */
 export function startCore(): Core {
   const line = new Line();
   let questions = 0;
@@ -232,7 +232,7 @@ class Line {
   }
 }
 
-/** The connection belongs to the first module, which begins it; the screens may be of another build. */
+/** A worker of another build would calculate by other rules than the page shows. */
 function ofThisBuild({ build, milliseconds }: Awaited<Connection["started"]>): number {
   if (build !== __BUILD_ID__) throw new Error(`page is ${__BUILD_ID__}, worker is ${build}`);
   return milliseconds;

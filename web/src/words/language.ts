@@ -1,20 +1,23 @@
 // Which language the page speaks: the one that was chosen, else the first of the phone's list that is
 // there, else English. Each language's sentences are a file of their own; only one of them is fetched.
 import { readSetting, writeSetting } from "../store/phone/settings";
+import german from "../../../shared/words/de.json?url";
+import english from "../../../shared/words/en.json?url";
 import type { Words } from "./say";
 
 export const LANGUAGES = ["en", "de"] as const;
 export type Language = (typeof LANGUAGES)[number];
 
 interface Spoken {
-  readonly words: () => Promise<{ readonly default: Words }>;
+  /** Where its sentences are. */
+  readonly words: string;
   /** Where the phone names no country of this language. */
   readonly usualLocale: string;
 }
 
 const SPOKEN: Readonly<Record<Language, Spoken>> = {
-  en: { words: () => import("../../../shared/words/en.json"), usualLocale: "en-GB" },
-  de: { words: () => import("../../../shared/words/de.json"), usualLocale: "de-DE" },
+  en: { words: english, usualLocale: "en-GB" },
+  de: { words: german, usualLocale: "de-DE" },
 };
 
 const SETTING = "language";
@@ -50,5 +53,7 @@ export function localeOf(language: Language): string {
 }
 
 export async function wordsOf(language: Language): Promise<Words> {
-  return (await SPOKEN[language].words()).default;
+  const answer = await fetch(SPOKEN[language].words);
+  if (!answer.ok) throw new Error(`sentences: ${answer.status}`);
+  return (await answer.json()) as Words;
 }

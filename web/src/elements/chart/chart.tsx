@@ -1,18 +1,12 @@
-// A chart that is fetched only where one is shown, and drawn anew when its width or the theme changes.
+// A chart that is drawn anew when its width or the theme changes.
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { Drawn } from "./drawn";
-
-interface Plot {
-  destroy(): void;
-}
-type Make = (host: HTMLElement, drawn: Drawn) => Plot;
+import { makePlot } from "./plot";
 
 interface ChartProps {
   /** What it shows, in words: a drawing has none of its own. */
   readonly name: string;
   readonly drawn: Drawn;
-  /** In place of a chart that could not be fetched. */
-  readonly instead: string;
 }
 
 /** Counts the changes of light and dark and of width. */
@@ -46,27 +40,15 @@ function useRedraws(host: { readonly current: HTMLElement | null }): number {
   return count;
 }
 
-export function Chart({ name, drawn, instead }: ChartProps) {
+export function Chart({ name, drawn }: ChartProps) {
   const host = useRef<HTMLDivElement>(null);
-  const [make, setMake] = useState<{ readonly plot: Make } | "lost" | null>(null);
   const redraws = useRedraws(host);
   useEffect(() => {
-    import("./plot").then(
-      ({ makePlot }) => {
-        setMake({ plot: makePlot });
-      },
-      () => {
-        setMake("lost");
-      },
-    );
-  }, []);
-  useEffect(() => {
-    if (host.current === null || make === null || make === "lost") return undefined;
-    const plot = make.plot(host.current, drawn);
+    if (host.current === null) return undefined;
+    const plot = makePlot(host.current, drawn);
     return () => {
       plot.destroy();
     };
-  }, [make, drawn, redraws]);
-  if (make === "lost") return <p role="status">{instead}</p>;
+  }, [drawn, redraws]);
   return <div ref={host} class="chart" role="img" aria-label={name} />;
 }

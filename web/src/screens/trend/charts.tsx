@@ -162,29 +162,28 @@ export function Charts({
   readonly own: OwnBand;
 }) {
   const all = useMemo(() => allOf(trend, { low_pct, high_pct }), [trend, low_pct, high_pct]);
-  const instead = say("trend.no_chart");
   return (
     <div class="charts">
       <h2>{say("trend.strength_axis")}</h2>
-      <Chart name={say("trend.strength_name", { about })} drawn={all.strength} instead={instead} />
+      <Chart name={say("trend.strength_name", { about })} drawn={all.strength} />
       <Key />
       {all.level.marks.length === 0 ? null : (
         <>
           <h2>{say("trend.level_axis")}</h2>
-          <Chart name={say("trend.level_name")} drawn={all.level} instead={instead} />
+          <Chart name={say("trend.level_name")} drawn={all.level} />
         </>
       )}
       {all.added.bars.length === 0 ? null : (
         <>
           <h2>{say("trend.added_axis")}</h2>
-          <Chart name={say("trend.added_name")} drawn={all.added} instead={instead} />
+          <Chart name={say("trend.added_name")} drawn={all.added} />
           <AddedKey />
         </>
       )}
       {all.acid.marks.length === 0 ? null : (
         <>
           <h2>{say("trend.ph")}</h2>
-          <Chart name={say("trend.ph_name")} drawn={all.acid} instead={instead} />
+          <Chart name={say("trend.ph_name")} drawn={all.acid} />
         </>
       )}
     </div>

@@ -128,11 +128,6 @@ function current(): Promise<Database> {
   return connection;
 }
 
-/** Opens it while the page is still on its way; whatever goes wrong is met by the first who asks. */
-export function beginOpening(): void {
-  withDatabase(() => Promise.resolve()).catch(() => undefined);
-}
-
 /** A connection that died in the background never comes back: only a new one helps, and once is enough. */
 function isDead(error: unknown): boolean {
   return isCalled(error, "InvalidStateError", "UnknownError", "AbortError");
