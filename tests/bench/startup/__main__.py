@@ -92,8 +92,8 @@ class Run:
 
     def _start(self, site: Site, profile: Path, rate: float, kind: str, stays_s: float = 0) -> None:
         where = launch.address(self._ports[site.name])
-        with launch.browser(self._playwright, profile) as context:
-            one = launch.start(context.pages[0], where, profile, rate)
+        with launch.settled(profile) as tab:
+            one = launch.start(tab, where, profile, rate)
             time.sleep(stays_s)
         self.found.setdefault((kind, rate, site.name), []).append(one)
 
@@ -104,10 +104,10 @@ class Run:
         where = launch.address(self._ports[site.name]) + self.place
         took: dict[float, list[float]] = {rate: [] for rate in rates}
         for rate, _ in [(rate, turn) for rate in rates for turn in range(repeats)]:
-            with launch.browser(self._playwright, profile) as context:
-                context.add_init_script(PRESS_AT_ONCE)
-                one = launch.start(context.pages[0], where, profile, rate)
-                typed = launch.asked(context.pages[0], TYPED_AT)
+            with launch.settled(profile) as tab:
+                tab.run_first(PRESS_AT_ONCE)
+                one = launch.start(tab, where, profile, rate)
+                typed = launch.asked(tab, TYPED_AT)
             assert isinstance(typed, float | int)
             took[rate].append(float(typed))
             self.found.setdefault(("one screen", rate, site.name), []).append(one)
@@ -125,12 +125,8 @@ class Run:
     def true_rates(self, rates: tuple[float, ...]) -> dict[float, float]:
         """What the slowing comes to."""
         profile = self._profile(self.sites[1])
-        with launch.browser(self._playwright, profile) as context:
-            return {
-                rate: launch.true_rate(context.pages[0], profile, rate)
-                for rate in rates
-                if rate != 1
-            }
+        with launch.settled(profile) as tab:
+            return {rate: launch.true_rate(tab, profile, rate) for rate in rates if rate != 1}
 
 
 def _in_turn(sites: list[Site]) -> list[Site]:

@@ -8,10 +8,12 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Protocol
 
-from playwright.sync_api import BrowserContext, Page, Playwright
+from playwright.sync_api import BrowserContext, Playwright
 
 from tests.bench.startup.slowed import processes_of, slowed
+from tests.bench.startup.tab import Tab, opened
 from tests.browser.phone import PHONE_SIZE
 from tests.chromium import chromium_path, launch_arguments
 from web.build.paths import DIST, ROOT
@@ -92,9 +94,24 @@ def address(port: int) -> str:
     return f"http://localhost:{port}/"
 
 
+class Asked(Protocol):
+    """A page that answers, whoever drives it."""
+
+    def evaluate(self, expression: str, arg: object = None, /) -> object:
+        """What a function of the page returns."""
+
+
+@contextmanager
+def settled(profile: Path) -> Iterator[Tab]:
+    """The tab of a new browser process on ``profile``, after the browser's own pages have come."""
+    with opened(profile) as tab:
+        time.sleep(SETTLED_S)
+        yield tab
+
+
 @contextmanager
 def browser(playwright: Playwright, profile: Path) -> Iterator[BrowserContext]:
-    """A new browser process on ``profile``, after its own pages have come."""
+    """The same with a driver that can press and fill in."""
     context = playwright.chromium.launch_persistent_context(
         str(profile),
         executable_path=chromium_path(),
@@ -110,7 +127,7 @@ def browser(playwright: Playwright, profile: Path) -> Iterator[BrowserContext]:
         context.close()
 
 
-def asked(page: Page, question: str, argument: str | None = None) -> object:
+def asked(page: Asked, question: str, argument: str | None = None) -> object:
     """The first answer that is not empty. Not wait_for_function: our policy refuses eval."""
     end_s = time.monotonic() + LIMIT_S
     while time.monotonic() < end_s:
@@ -139,10 +156,10 @@ def kilobytes(text: str, name: str) -> float:
     return float(line.split()[1]) * 1.024
 
 
-def start(page: Page, where: str, profile: Path, rate: float) -> Start:
+def start(page: Tab, where: str, profile: Path, rate: float) -> Start:
     """Opens the page; waits for Python's first answer."""
     with slowed(profile, rate):
-        page.goto(where, wait_until="commit")
+        page.goto(where)
         times = asked(page, TIMES, FIRST_ANSWER_MARK)
     assert isinstance(times, dict)
     if times["kind"] == "plain":
@@ -150,7 +167,7 @@ def start(page: Page, where: str, profile: Path, rate: float) -> Start:
     return Start(times["answer"], times["worker"], times["paint"], *memory_mb(profile))
 
 
-def true_rate(page: Page, profile: Path, rate: float) -> float:
+def true_rate(page: Tab, profile: Path, rate: float) -> float:
     """How much slower a loop on the page runs, where one ``rate``-th of the speed was asked for."""
     quick = statistics.median(page.evaluate(LOOP) for _ in range(3))
     with slowed(profile, rate):

@@ -40,7 +40,7 @@ def test_circuit_and_paper_outlast_a_kill(phone: Phone, server: Server, tmp_path
 
 
 def test_what_a_start_recalls_is_seen_at_once(page: Page) -> None:
-    """Paper and line are read with the first module, before the copies were looked at."""
+    """Paper and line are read when the screens begin, before the copies were looked at."""
     open_machine(page)
     start_at(page, "print", "log_sheet")
     expect(page.get_by_label("Paper")).to_have_value("A4")
