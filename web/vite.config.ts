@@ -34,7 +34,7 @@ export default defineConfig({
     modulePreload: false,
     target: "es2022",
     cssCodeSplit: false,
-    rolldownOptions: { output: { format: "iife", codeSplitting: false } },
+    rolldownOptions: { output: { format: "iife", codeSplitting: false, strict: true } },
   },
   worker: { format: "es", plugins: () => [nodeOutside()] },
   plugins: [

@@ -8,6 +8,7 @@ from typing import Any
 
 from tests.browser.phone import Phone, wait_until_ready
 from tests.browser.server import Server
+from web.build.paths import DIST
 
 CATEGORIES = "devtools.timeline,v8,disabled-by-default-v8.compile"
 COMPILED = ("v8.compile", "v8.compileModule", "v8.parseOnBackground")
@@ -16,7 +17,7 @@ LIMIT_TURNS = 100
 TURN_MS = 100
 
 
-def traced_start(phone: Phone, server: Server) -> list[tuple[str, int]]:
+def traced_start(phone: Phone, server: Server) -> list[tuple[str, int, bool]]:
     """What the engine did to the page's script at a start, and how much of it was compiled."""
     page = phone.start()
     session = page.context.new_cdp_session(page)
@@ -35,7 +36,7 @@ def traced_start(phone: Phone, server: Server) -> list[tuple[str, int]]:
     assert ended
     data = [(one["name"], one["args"].get("data", {})) for one in told if one["name"] in COMPILED]
     return [
-        (name, about.get("consumedCacheSize", 0))
+        (name, about.get("consumedCacheSize", 0), about.get("cacheRejected", True))
         for name, about in data
         if OURS in about.get("url", "")
     ]
@@ -48,6 +49,13 @@ def test_the_first_start_from_the_phone_compiles_nothing_of_the_page(
     page.goto(server.address)
     wait_until_ready(page)
     phone.close()
-    ((kind, bytes_compiled),) = traced_start(phone, server)
+    ((kind, bytes_compiled, is_refused),) = traced_start(phone, server)
     assert kind == "v8.compile"
     assert bytes_compiled > 1_000_000
+    assert not is_refused
+
+
+def test_the_script_means_the_same_in_every_encoding() -> None:
+    """A host may name another encoding for a page or its script."""
+    (script,) = (DIST / "assets").glob("index-*.js")
+    assert script.read_bytes().isascii()

@@ -64,6 +64,8 @@ def test_the_zip_in_a_folder_of_a_plain_host(
     assert page.evaluate(SENT) == policy()
     page.reload()
     assert page.evaluate(ELSEWHERE, f"http://127.0.0.1:{port}/") == "TypeError"
+    wait_until_ready(page)
+    assert page.workers[0].evaluate(ELSEWHERE, f"http://127.0.0.1:{port}/") == "TypeError"
     # Two copies in two folders of one host are two apps.
     session = page.context.new_cdp_session(page)
     assert session.send("Page.getAppId")["appId"] == place

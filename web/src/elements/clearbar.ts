@@ -91,7 +91,7 @@ function clear(main: HTMLElement, footer: HTMLElement): void {
 function settle(main: HTMLElement, footer: HTMLElement): void {
   const bar = barOf(footer);
   const focused = document.activeElement;
-  // Under a mouse or a finger nothing moves: let go elsewhere, a press would be lost.
+  // Under a press of a link or a key nothing moves: let go elsewhere, it would be lost.
   if (bar === null || !(focused instanceof HTMLElement) || !focused.matches(":focus-visible"))
     return;
   let isDown: boolean | null = null;

@@ -18,7 +18,7 @@ let plurals: Intl.PluralRules | undefined;
 /** The locale of the page: its language as this phone's country writes it. Set before any screen. */
 export let LOCALE = "en-GB";
 
-/** Called once, before any other module of the page runs: many keep sentences from the start. */
+/** Called once, before any screen runs: many keep sentences from the start. */
 export function speak(locale: string, sentences: Words): void {
   LOCALE = locale;
   words = sentences;

@@ -1,4 +1,5 @@
 // Our own keys: big enough for a glove, digits like a telephone, and the same on every phone.
+import type { ComponentChildren } from "preact";
 import { DECIMAL_SIGN } from "../../words/numbers";
 import { say } from "../../words/say";
 import { chosenKeys } from "./keys";
@@ -15,6 +16,15 @@ interface KeypadProps {
 
 const DIGITS = ["1", "2", "3", "4", "5", "6", "7", "8", "9"] as const;
 
+/** Drawn: not every phone's font has the sign, and one that must be looked for elsewhere comes later. */
+function DeleteSign() {
+  return (
+    <svg viewBox="0 0 24 24" aria-hidden="true">
+      <path d="M9 5h12v14H9l-6-7zM12.5 9.5l5 5M17.5 9.5l-5 5" />
+    </svg>
+  );
+}
+
 function Key({
   face,
   name,
@@ -22,7 +32,7 @@ function Key({
   onHold,
   quiet = false,
 }: {
-  face: string;
+  face: ComponentChildren;
   name?: string;
   onPress: () => void;
   onHold: () => void;
@@ -63,7 +73,7 @@ export function Keypad({ text, sign, onText, onSoon }: KeypadProps) {
         <Key face={say("keys.clear")} quiet {...making("")} />
       )}
       <Key face="0" {...making(`${text}0`)} />
-      <Key face="⌫" name={say("keys.delete")} quiet {...making(text.slice(0, -1))} />
+      <Key face={<DeleteSign />} name={say("keys.delete")} quiet {...making(text.slice(0, -1))} />
     </div>
   );
 }

@@ -16,7 +16,7 @@ const LOOK_MS = 100;
 
 type Look = (picture: ImageData) => string | null;
 
-/** Fetched only by who reads frames. What is no code is no news. */
+/** Run only by who reads frames. What is no code is no news. */
 async function reader(): Promise<Look> {
   const { default: decodeQR } = await import("qr/decode.js");
   return (picture) => {

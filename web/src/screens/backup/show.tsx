@@ -24,7 +24,7 @@ interface Drawn {
   readonly frames: readonly Squares[];
 }
 
-/** Fetched only by who shows or reads frames. */
+/** Run only by who shows or reads frames. */
 async function drawn(text: string): Promise<Drawn | null> {
   const [frames, { encodeQR }] = await Promise.all([framesOf(text), import("qr")]);
   if (frames === null) return null;
