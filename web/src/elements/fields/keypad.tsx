@@ -20,7 +20,7 @@ const DIGITS = ["1", "2", "3", "4", "5", "6", "7", "8", "9"] as const;
 function DeleteSign() {
   return (
     <svg viewBox="0 0 24 24" aria-hidden="true">
-      <path d="M9 5h12v14H9l-6-7zM12.5 9.5l5 5M17.5 9.5l-5 5" />
+      <path d="M9 5h12v14H9l-6-7zM11.5 8.5l7 7M18.5 8.5l-7 7" />
     </svg>
   );
 }
