@@ -19,6 +19,7 @@ KINDS = {
     ".js": "page, worker, service worker",
     ".css": "styles",
     ".html": "page, worker, service worker",
+    ".json": "sentences and licences",
 }
 OTHER = "icons and the rest"
 
