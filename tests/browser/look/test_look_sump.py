@@ -6,7 +6,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.setup.sumpwalk import POURS, SHAPES, choose, open_pours, pour, to_kinds
+from tests.browser.setup.sumpwalk import BOX, POURS, SHAPES, choose, open_pours, pour, to_kinds
 from tests.browser.walk import (
     change_group,
     field,
@@ -20,7 +20,6 @@ from tests.browser.walk import (
 )
 
 ONE = "1 mm is about"
-BOX = "Box with measured sides"
 THING = {"Length of the thing": "300", "Width of the thing": "200", "Ends this high": "250"}
 
 

@@ -7,9 +7,10 @@ from playwright.sync_api import Page, expect
 from tests.browser.phone import heading, wait_until_ready
 from tests.browser.walk import field, fill_in, next_page, press
 
+BOX = "Box with measured sides"
 # Answer on the page of kinds -> what is typed on the page of sizes, by part of the field's name.
 SHAPES: dict[str, dict[str, str]] = {
-    "Box with measured sides": {
+    BOX: {
         "Inside length": "1200",
         "Inside width": "600",
         "Depth at the full mark": "400",

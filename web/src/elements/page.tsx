@@ -1,7 +1,7 @@
 // The frame of every screen: Back at top left, where one is, the content, the main action below it.
 import type { ComponentChildren } from "preact";
 import { createContext } from "preact";
-import { useContext, useEffect, useRef } from "preact/hooks";
+import { useContext, useLayoutEffect, useRef } from "preact/hooks";
 import { say } from "../words/say";
 import { useClearBar } from "./clearbar";
 
@@ -74,7 +74,8 @@ export function Page({
   const heading = useRef<HTMLHeadingElement>(null);
   const main = useRef<HTMLElement>(null);
   const footer = useRef<HTMLElement>(null);
-  useEffect(() => {
+  // Before the page is first seen: later, it would move under a finger that is quick.
+  useLayoutEffect(() => {
     document.title = `${title} – ${say("app.name")}`;
     // A new page is a new place: reading starts at its heading, not where the last button was.
     heading.current?.focus({ preventScroll: true });

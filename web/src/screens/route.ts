@@ -46,6 +46,8 @@ function arrive(): void {
 }
 
 export function followAddress(): void {
+  // Every page begins at its top; the browser would scroll the one that is being left.
+  history.scrollRestoration = "manual";
   if (history.state === null) history.replaceState({ depth: 0 }, "");
   window.addEventListener("hashchange", arrive);
 }

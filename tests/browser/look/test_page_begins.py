@@ -1,0 +1,63 @@
+"""A new page stands at its top when it is first seen: moved later, a press on it would be lost."""
+
+from playwright.sync_api import Page, expect
+
+from tests.browser.phone import heading
+from tests.browser.server import Server
+from tests.browser.setup.sumpwalk import BOX, choose, to_kinds
+from tests.browser.walk import press
+
+# For each new heading: how far its page is scrolled in the frame that draws it and in later ones.
+WATCH = """
+() => {
+  const FRAMES = 12;
+  const heads = (window.heads = []);
+  new MutationObserver(() => {
+    const title = document.querySelector("h1")?.textContent ?? "";
+    if (title === "" || heads.at(-1)?.title === title) return;
+    const one = { title, at: [], focused: [] };
+    heads.push(one);
+    const look = () => {
+      one.at.push(scrollY);
+      one.focused.push(document.activeElement?.id === "question");
+      if (one.at.length < FRAMES) requestAnimationFrame(look);
+    };
+    requestAnimationFrame(look);
+  }).observe(document.body, { subtree: true, childList: true, characterData: true });
+}
+"""
+HEADS = """
+(count) => new Promise((done) => {
+  const look = () => {
+    const isSeen = heads.length === count && heads.at(-1).at.length === 12;
+    if (isSeen) done(heads);
+    else requestAnimationFrame(look);
+  };
+  look();
+})
+"""
+SCROLLED_PX = 150
+
+
+def _down(page: Page) -> None:
+    page.evaluate("(y) => scrollTo(0, y)", SCROLLED_PX)
+    assert page.evaluate("scrollY") == SCROLLED_PX
+
+
+def test_a_new_page_stands_still_from_its_first_frame(page: Page, server: Server) -> None:
+    page.goto(server.address)
+    to_kinds(page)
+    choose(page, BOX)
+    page.evaluate(WATCH)
+    kinds = heading(page).inner_text()
+    _down(page)
+    press(page, "Continue")
+    expect(heading(page)).not_to_have_text(kinds)
+    page.evaluate(HEADS, 1)
+    page.go_back()
+    seen = page.evaluate(HEADS, 2)
+    print(seen)
+    assert seen[1]["title"] == kinds
+    for one in seen:
+        assert one["at"] == [0] * 12
+        assert all(one["focused"])
