@@ -61,3 +61,25 @@ def test_a_new_page_stands_still_from_its_first_frame(page: Page, server: Server
     for one in seen:
         assert one["at"] == [0] * 12
         assert all(one["focused"])
+
+
+def test_a_list_begins_where_it_was_left(page: Page) -> None:
+    """Only for whoever comes back to it: found by another way, it begins at its top."""
+    page.get_by_role("link", name="Look at an example shop").click()
+    page.get_by_role("link", name="Open the log").click()
+    expect(heading(page)).to_have_text("Log")
+    entry = page.locator(".log-row").nth(20)
+    entry.scroll_into_view_if_needed()
+    before = page.evaluate("scrollY")
+    assert before > SCROLLED_PX
+    page.evaluate(WATCH)
+    entry.click()
+    page.evaluate(HEADS, 1)
+    page.go_back()
+    entry_page, log = page.evaluate(HEADS, 2)
+    assert entry_page["at"] == [0] * 12
+    assert (log["title"], log["at"]) == ("Log", [before] * 12)
+    expect(entry).to_be_in_viewport()
+    page.go_back()
+    page.get_by_role("link", name="Open the log").click()
+    assert page.evaluate(HEADS, 4)[-1]["at"] == [0] * 12

@@ -18,6 +18,8 @@ interface PageProps {
   readonly action?: ComponentChildren;
   /** The action stays in sight below a list that may be longer than the screen. */
   readonly stays?: boolean;
+  /** So many pixels down it begins: a list, for whoever comes back from one of its entries. */
+  readonly beginsAt?: number;
   readonly children: ComponentChildren;
 }
 
@@ -69,6 +71,7 @@ export function Page({
   onBack,
   action,
   stays = false,
+  beginsAt = 0,
   children,
 }: PageProps) {
   const heading = useRef<HTMLHeadingElement>(null);
@@ -79,7 +82,7 @@ export function Page({
     document.title = `${title} – ${say("app.name")}`;
     // A new page is a new place: reading starts at its heading, not where the last button was.
     heading.current?.focus({ preventScroll: true });
-    window.scrollTo(0, 0);
+    window.scrollTo(0, beginsAt);
   }, [title]);
   useClearBar(main, footer, stays, title);
   return (

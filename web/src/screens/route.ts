@@ -37,16 +37,28 @@ function depthNow(): number {
 
 let depth = depthNow();
 
+/** How far each page on the way here was scrolled when it was left, in pixels, by its depth. */
+const leftAt = new Map<number, number>();
+
+/** Where a list was left, for whoever comes back to it; 0 on a page nobody has come back to. */
+export function wasLeftAt(): number {
+  return leftAt.get(depth) ?? 0;
+}
+
 /** Each place remembers how deep it is, so that our Back never leaves the app by accident. */
 function arrive(): void {
+  // What is being left is still drawn.
+  leftAt.set(depth, window.scrollY);
   const state = history.state as Partial<Mark> | null;
-  if (typeof state?.depth !== "number") history.replaceState({ depth: depth + 1 }, "");
+  const isNew = typeof state?.depth !== "number";
+  if (isNew) history.replaceState({ depth: depth + 1 }, "");
   depth = depthNow();
+  if (isNew) leftAt.delete(depth);
   current.value = read();
 }
 
 export function followAddress(): void {
-  // Every page begins at its top; the browser would scroll the one that is being left.
+  // A page says itself where it begins; the browser would scroll the one that is being left.
   history.scrollRestoration = "manual";
   if (history.state === null) history.replaceState({ depth: 0 }, "");
   window.addEventListener("hashchange", arrive);
@@ -63,6 +75,7 @@ export function go(...parts: readonly string[]): void {
 /** Takes the place of the present one: Back does not return to a form that is done. */
 export function replace(...parts: readonly string[]): void {
   history.replaceState({ depth }, "", address(...parts));
+  leftAt.delete(depth);
   current.value = read();
 }
 

@@ -24,7 +24,7 @@ import { isUsed } from "../../store/log/lines";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { summary } from "../correct/facts";
-import { address, back } from "../route";
+import { address, back, wasLeftAt } from "../route";
 
 /** What is stored and does not stand in the list. */
 const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
@@ -141,6 +141,7 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
     <Page
       title={say("log.title")}
       place={machine?.body.machine.name}
+      beginsAt={wasLeftAt()}
       onBack={() => {
         back(...(machine === undefined ? [] : ["machines", machine.machine]));
       }}
