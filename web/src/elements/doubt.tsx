@@ -1,5 +1,5 @@
 // Possible but unusual: asked once, with two equal ways on. What was typed stays either way.
-import { useEffect, useRef } from "preact/hooks";
+import { useLayoutEffect, useRef } from "preact/hooks";
 import { say } from "../words/say";
 import { useGuard } from "./guard";
 
@@ -16,7 +16,7 @@ export function DoubtQuestion({ sentence, again, keep, onAgain, onKeep }: DoubtP
   const pressAgain = useGuard(onAgain);
   const pressKeep = useGuard(onKeep);
   // The question replaces what was just pressed, so it takes the focus with it.
-  useEffect(() => {
+  useLayoutEffect(() => {
     text.current?.focus();
   }, []);
   return (

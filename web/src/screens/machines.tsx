@@ -21,7 +21,7 @@ import { firstPlace } from "./check/place";
 import { dueWords, useDueChecks } from "./due";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
-import { address, go, replace, wasLeftAt } from "./route";
+import { address, go, replace } from "./route";
 import { InstallNote } from "./settings/install";
 import { stateOf } from "./state";
 import { nextAt, pressing, TaskLines } from "./tasks";
@@ -170,7 +170,7 @@ export function MachinesScreen() {
   };
   const name = used.body.machine.name;
   return (
-    <Page title={say("machines.title")} beginsAt={wasLeftAt()}>
+    <Page title={say("machines.title")}>
       <MissingAlarm />
       <ul class="machine-list">
         {inOrder(list).map((machine) => (

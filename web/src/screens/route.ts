@@ -45,6 +45,11 @@ export function wasLeftAt(): number {
   return leftAt.get(depth) ?? 0;
 }
 
+/** A page says itself where it begins. For each place anew: WebKit's next ones do not take it over. */
+function stayScrolled(): void {
+  history.scrollRestoration = "manual";
+}
+
 /** Each place remembers how deep it is, so that our Back never leaves the app by accident. */
 function arrive(): void {
   // What is being left is still drawn.
@@ -52,14 +57,14 @@ function arrive(): void {
   const state = history.state as Partial<Mark> | null;
   const isNew = typeof state?.depth !== "number";
   if (isNew) history.replaceState({ depth: depth + 1 }, "");
+  stayScrolled();
   depth = depthNow();
   if (isNew) leftAt.delete(depth);
   current.value = read();
 }
 
 export function followAddress(): void {
-  // A page says itself where it begins; the browser would scroll the one that is being left.
-  history.scrollRestoration = "manual";
+  stayScrolled();
   if (history.state === null) history.replaceState({ depth: 0 }, "");
   window.addEventListener("hashchange", arrive);
 }

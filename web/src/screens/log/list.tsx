@@ -102,10 +102,13 @@ function Days({ list, named }: { readonly list: readonly Entry[]; readonly named
 
 /** So many rows are drawn at once: the time to open the log must not grow with it. */
 const ROWS_AT_ONCE = RECENT;
+/** As many as stood in the list that was left: whoever comes back finds the entry again. */
+let rowsLeft = ROWS_AT_ONCE;
 
 /** The latest entries, and older ones when somebody asks for them. */
 function Latest({ machine }: { readonly machine: string | undefined }) {
-  const [rows, setRows] = useState(ROWS_AT_ONCE);
+  const [rows, setRows] = useState(() => (wasLeftAt() > 0 ? rowsLeft : ROWS_AT_ONCE));
+  rowsLeft = rows;
   const here = (entry: Entry): boolean => machine === undefined || entry.machine === machine;
   const cold = coldOf(machine).entries;
   const known = recentTold.value.filter(here);
