@@ -5,7 +5,7 @@ import re
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.setup.sumpwalk import SHAPES, choose
+from tests.browser.setup.sumpwalk import BOX, SHAPES, choose
 from tests.browser.setup.test_wrong_input import assert_refused
 from tests.browser.stored import entries
 from tests.browser.walk import (
@@ -18,8 +18,6 @@ from tests.browser.walk import (
     set_up_machine,
     start_check,
 )
-
-BOX = "Box with measured sides"
 
 
 def set_up(page: Page, *answers: str, height: str = "", wait: str = "") -> None:

@@ -1,5 +1,7 @@
 """A new page stands at its top when it is first seen: moved later, a press on it would be lost."""
 
+from typing import Any
+
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
@@ -7,10 +9,10 @@ from tests.browser.server import Server
 from tests.browser.setup.sumpwalk import BOX, choose, to_kinds
 from tests.browser.walk import press
 
+FRAMES = 12
 # For each new heading: how far its page is scrolled in the frame that draws it and in later ones.
 WATCH = """
-() => {
-  const FRAMES = 12;
+(frames) => {
   const heads = (window.heads = []);
   const titleNow = () => document.querySelector("h1")?.textContent ?? "";
   let before = titleNow();
@@ -23,23 +25,29 @@ WATCH = """
     const look = () => {
       one.at.push(scrollY);
       one.focused.push(document.activeElement?.id === "question");
-      if (one.at.length < FRAMES) requestAnimationFrame(look);
+      if (one.at.length < frames) requestAnimationFrame(look);
     };
     requestAnimationFrame(look);
   }).observe(document.body, { subtree: true, childList: true, characterData: true });
 }
 """
 HEADS = """
-(count) => new Promise((done, fail) => {
+([count, frames]) => new Promise((done, fail) => {
   setTimeout(() => { fail(new Error(`not seen: ${JSON.stringify(heads)}`)); }, 20_000);
   const look = () => {
-    if (heads.length >= count && heads[count - 1].at.length === 12) done(heads);
+    if (heads.length >= count && heads[count - 1].at.length === frames) done(heads);
     else requestAnimationFrame(look);
   };
   look();
 })
 """
 SCROLLED_PX = 150
+
+
+def _heads(page: Page, count: int) -> list[dict[str, Any]]:
+    """What was seen of each new heading, once so many have come."""
+    heads: list[dict[str, Any]] = page.evaluate(HEADS, [count, FRAMES])
+    return heads
 
 
 def _down(page: Page) -> None:
@@ -51,18 +59,17 @@ def test_a_new_page_stands_still_from_its_first_frame(page: Page, server: Server
     page.goto(server.address)
     to_kinds(page)
     choose(page, BOX)
-    page.evaluate(WATCH)
+    page.evaluate(WATCH, FRAMES)
     kinds = heading(page).inner_text()
     _down(page)
     press(page, "Continue")
     expect(heading(page)).not_to_have_text(kinds)
-    page.evaluate(HEADS, 1)
+    _heads(page, 1)
     page.go_back()
-    seen = page.evaluate(HEADS, 2)
-    print(seen)
+    seen = _heads(page, 2)
     assert seen[1]["title"] == kinds
     for one in seen:
-        assert one["at"] == [0] * 12
+        assert one["at"] == [0] * FRAMES
         assert all(one["focused"])
 
 
@@ -75,17 +82,17 @@ def test_a_list_begins_where_it_was_left(page: Page) -> None:
     entry.scroll_into_view_if_needed()
     before = page.evaluate("scrollY")
     assert before > SCROLLED_PX
-    page.evaluate(WATCH)
+    page.evaluate(WATCH, FRAMES)
     entry.click()
-    page.evaluate(HEADS, 1)
+    _heads(page, 1)
     page.go_back()
-    entry_page, log = page.evaluate(HEADS, 2)
-    assert entry_page["at"] == [0] * 12
-    assert (log["title"], log["at"]) == ("Log", [before] * 12)
+    entry_page, log = _heads(page, 2)
+    assert entry_page["at"] == [0] * FRAMES
+    assert (log["title"], log["at"]) == ("Log", [before] * FRAMES)
     expect(entry).to_be_in_viewport()
     page.go_back()
     page.get_by_role("link", name="Open the log").click()
-    assert page.evaluate(HEADS, 4)[-1]["at"] == [0] * 12
+    assert _heads(page, 4)[-1]["at"] == [0] * FRAMES
 
 
 def test_older_rows_of_the_list_are_there_again(page: Page) -> None:
@@ -99,13 +106,21 @@ def test_older_rows_of_the_list_are_there_again(page: Page) -> None:
     entry = rows.nth(first + 10)
     entry.scroll_into_view_if_needed()
     before = page.evaluate("scrollY")
-    page.evaluate(WATCH)
+    page.evaluate(WATCH, FRAMES)
     entry.click()
-    page.evaluate(HEADS, 1)
+    _heads(page, 1)
     page.go_back()
-    assert page.evaluate(HEADS, 2)[-1]["at"] == [before] * 12
+    assert _heads(page, 2)[-1]["at"] == [before] * FRAMES
+    expect(entry).to_be_in_viewport()
+    # The log of one machine, opened on from there, has rows of its own.
+    entry.click()
+    expect(heading(page)).not_to_have_text("Log")
+    page.evaluate("() => { location.hash = '#/'; }")
+    page.get_by_role("link", name="Wheel lathe").first.click()
+    page.get_by_role("link", name="Open the log").click()
+    expect(rows.first).to_be_visible()
+    page.evaluate("() => history.go(-4)")
     expect(entry).to_be_in_viewport()
     page.go_back()
     page.get_by_role("link", name="Open the log").click()
-    page.evaluate(HEADS, 4)
     expect(rows).to_have_count(first)

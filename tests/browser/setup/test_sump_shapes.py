@@ -6,7 +6,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading, wait_until_ready
-from tests.browser.setup.sumpwalk import SHAPES, choose, to_kinds, to_size
+from tests.browser.setup.sumpwalk import BOX, SHAPES, choose, to_kinds, to_size
 from tests.browser.setup.test_wrong_input import spoil_fields
 from tests.browser.stored import entries
 from tests.browser.walk import (
@@ -23,7 +23,7 @@ from tests.browser.walk import (
 # a full mark of 400 mm holds 288 - 21.6 L; two boxes of 400 and 800 mm, the second floor 120 mm
 # higher, 96 + 134.4 L; a standing tank 600 mm across 0.6² π / 4 × 700 L.
 FULL = {
-    "Box with measured sides": "288 L",
+    BOX: "288 L",
     "Box with a sloped floor": "266 L",
     "Boxes with floors at different heights": "230 L",
     "Round tank, standing": "198 L",
@@ -38,7 +38,7 @@ def test_shape_tells_its_litres_while_it_is_typed(page: Page, kind: str, volume:
     expect(heading(page)).to_have_text("Where is the volume from?")
 
 
-@pytest.mark.parametrize("kind", [kind for kind in SHAPES if kind != "Box with measured sides"])
+@pytest.mark.parametrize("kind", [kind for kind in SHAPES if kind != BOX])
 def test_every_field_of_a_shape_refuses_what_is_wrong(page: Page, kind: str) -> None:
     to_size(page, kind)
     expected = len(SHAPES[kind]) + (1 if "different heights" in kind else 0)
@@ -76,8 +76,7 @@ def test_a_thousand_or_a_decimal_sign_is_refused(page: Page) -> None:
 
 
 def test_things_take_their_room_and_are_refused_where_they_are_too_large(page: Page) -> None:
-    box = "Box with measured sides"
-    set_up_machine(page, SHAPES[box], kind=box)
+    set_up_machine(page, SHAPES[BOX], kind=BOX)
     open_group(page, "things in the coolant")
     press(page, "Add a thing")
     fill_in(page, {"Length of the thing": "300", "Width of the thing": "200", "Ends this": "250"})

@@ -37,34 +37,46 @@ function depthNow(): number {
 
 let depth = depthNow();
 
-/** How far each page on the way here was scrolled when it was left, in pixels, by its depth. */
-const leftAt = new Map<number, number>();
+/** What a place had when it was left: how far it was scrolled in pixels, how many rows stood in its list. */
+const KEPT = ["scrolled", "rows"] as const;
+type Kept = (typeof KEPT)[number];
 
-/** Where a list was left, for whoever comes back to it; 0 on a page nobody has come back to. */
-export function wasLeftAt(): number {
-  return leftAt.get(depth) ?? 0;
+/** Of each place on the way here, by its depth. */
+const kept = new Map<string, number>();
+
+/** For whoever comes back to this place; null on a place nobody has come back to. */
+export function keptHere(what: Kept): number | null {
+  return kept.get(`${what} ${String(depth)}`) ?? null;
+}
+
+export function keepHere(what: Kept, value: number): void {
+  kept.set(`${what} ${String(depth)}`, value);
+}
+
+function forgetHere(): void {
+  for (const what of KEPT) kept.delete(`${what} ${String(depth)}`);
 }
 
 /** A page says itself where it begins. For each place anew: WebKit's next ones do not take it over. */
-function stayScrolled(): void {
+function keepBrowserFromScrolling(): void {
   history.scrollRestoration = "manual";
 }
 
 /** Each place remembers how deep it is, so that our Back never leaves the app by accident. */
 function arrive(): void {
   // What is being left is still drawn.
-  leftAt.set(depth, window.scrollY);
+  keepHere("scrolled", window.scrollY);
   const state = history.state as Partial<Mark> | null;
   const isNew = typeof state?.depth !== "number";
   if (isNew) history.replaceState({ depth: depth + 1 }, "");
-  stayScrolled();
+  keepBrowserFromScrolling();
   depth = depthNow();
-  if (isNew) leftAt.delete(depth);
+  if (isNew) forgetHere();
   current.value = read();
 }
 
 export function followAddress(): void {
-  stayScrolled();
+  keepBrowserFromScrolling();
   if (history.state === null) history.replaceState({ depth: 0 }, "");
   window.addEventListener("hashchange", arrive);
 }
@@ -80,7 +92,7 @@ export function go(...parts: readonly string[]): void {
 /** Takes the place of the present one: Back does not return to a form that is done. */
 export function replace(...parts: readonly string[]): void {
   history.replaceState({ depth }, "", address(...parts));
-  leftAt.delete(depth);
+  forgetHere();
   current.value = read();
 }
 

@@ -24,7 +24,7 @@ import { isUsed } from "../../store/log/lines";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
 import { summary } from "../correct/facts";
-import { address, back, wasLeftAt } from "../route";
+import { address, back, keepHere, keptHere } from "../route";
 
 /** What is stored and does not stand in the list. */
 const NOT_LISTED: readonly (readonly [CountKey, ReadonlySignal<number>])[] = [
@@ -102,13 +102,10 @@ function Days({ list, named }: { readonly list: readonly Entry[]; readonly named
 
 /** So many rows are drawn at once: the time to open the log must not grow with it. */
 const ROWS_AT_ONCE = RECENT;
-/** As many as stood in the list that was left: whoever comes back finds the entry again. */
-let rowsLeft = ROWS_AT_ONCE;
 
 /** The latest entries, and older ones when somebody asks for them. */
 function Latest({ machine }: { readonly machine: string | undefined }) {
-  const [rows, setRows] = useState(() => (wasLeftAt() > 0 ? rowsLeft : ROWS_AT_ONCE));
-  rowsLeft = rows;
+  const [rows, setRows] = useState(() => keptHere("rows") ?? ROWS_AT_ONCE);
   const here = (entry: Entry): boolean => machine === undefined || entry.machine === machine;
   const cold = coldOf(machine).entries;
   const known = recentTold.value.filter(here);
@@ -125,6 +122,7 @@ function Latest({ machine }: { readonly machine: string | undefined }) {
       {older <= 0 ? null : (
         <OtherAction
           onPress={() => {
+            keepHere("rows", rows + ROWS_AT_ONCE);
             setRows(rows + ROWS_AT_ONCE);
           }}
         >
@@ -144,7 +142,7 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
     <Page
       title={say("log.title")}
       place={machine?.body.machine.name}
-      beginsAt={wasLeftAt()}
+      beginsAt={keptHere("scrolled") ?? 0}
       onBack={() => {
         back(...(machine === undefined ? [] : ["machines", machine.machine]));
       }}
