@@ -177,7 +177,7 @@ def _somebody_answers(address: str, port: int) -> bool:
 
 def _taken(port: int) -> Trouble:
     return Trouble(
-        f"Port {port} is taken on this computer, by another program or by this app in another window.",
+        f"Port {port} is taken on this computer, by another program or by this app elsewhere.",
         f"Open http://localhost:{port}/ to see, or choose another port, for example: "
         f"python3 -m web --port {port % 65535 + 1}",
     )
