@@ -34,8 +34,14 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "dip_step_3": "Die 0 an das Ende des Stabs legen.",
         "dip_step_4": "Die Striche in den Stab ritzen oder schlagen. Papier hält in KSS nicht.",
         "dip_step_5": "Senkrecht auf hartem Boden peilen, Pumpe aus.",
+        "dip_step_5_running": (
+            "Senkrecht auf hartem Boden peilen, Pumpe läuft, Abstand von Bewegtem."
+        ),
         "dip_step_top": (
             "Das Ende senken, bis es den KSS berührt, Pumpe aus. Am festen Punkt ablesen."
+        ),
+        "dip_step_top_running": (
+            "Bei laufender Pumpe das Ende senken, bis es den KSS berührt. Am festen Punkt ablesen."
         ),
         "from_the_top": "Für Peilungen vom festen Punkt oben: Eine kleinere Zahl heißt mehr KSS.",
         "own_zero": (
@@ -71,6 +77,9 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "card_caution_gloves": "Handschuhe tragen. Konzentrat schadet der Haut.",
         "card_caution_eyes": "Beim Einfüllen die Augen schützen.",
         "card_caution_pump": "Pumpe aus, nichts dreht sich, dann peilen.",
+        "card_caution_running": (
+            "Zum Peilen die Pumpe laufen lassen. Abstand von allem, was sich bewegt."
+        ),
         "card_caution_sheet": "Sicherheitsdatenblatt und Lieferant entscheiden.",
         "cut_and_laminate": "Ausschneiden, laminieren, an die Maschine hängen.",
         "log_sheet": "KSS-Prüfblatt",

@@ -165,7 +165,7 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     totals = totals_of(pours)
     return Holding(
         pours=pours,
-        steps=steps_for(0.0, pours) or [Step("read_again")],
+        steps=steps_for(0.0, pours, ask.fill_to_l) or [Step("read_again")],
         totals=totals,
         volume_l=ask.volume_l.value + totals.water_l + totals.concentrate_l,
         cautions=[code for code, holds in said.items() if holds],

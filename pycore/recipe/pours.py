@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-# Time for the pump to mix what was poured, and between two halves of a recipe: common practice,
-# no source.
-MIX_MINUTES = 30.0
+# A large circuit takes longer to turn over some five times: up to so many litres, so many minutes
+# for the pump to mix what was poured; beyond them half a shift. Between two halves of a recipe it
+# need not be even. All common practice, no source.
+_MIX_MINUTES = ((1000.0, 30.0), (2000.0, 60.0), (3000.0, 120.0))
+_LONGEST_MIX_MINUTES = 240.0
 HALF_WAY_MINUTES = 15.0
 
 
@@ -50,19 +52,27 @@ class Totals:
     concentrate_l: float
 
 
-def finish() -> list[Step]:
+def mix_minutes(circuit_l: float) -> float:
+    """How long the pump runs before the second reading; circuit_l is what a full circuit holds."""
+    fits = (minutes for most_l, minutes in _MIX_MINUTES if circuit_l <= most_l)
+    return next(fits, _LONGEST_MIX_MINUTES)
+
+
+def finish(circuit_l: float) -> list[Step]:
     """The end of every walk: run the pump, read again."""
-    return [Step("run", minutes=MIX_MINUTES), Step("read_again")]
+    return [Step("run", minutes=mix_minutes(circuit_l)), Step("read_again")]
 
 
-def steps_for(draw_off_l: float, pours: list[Pour], half_way_after: int = 0) -> list[Step]:
+def steps_for(
+    draw_off_l: float, pours: list[Pour], circuit_l: float, half_way_after: int = 0
+) -> list[Step]:
     """The walk: take out, pour, run, read again; with a reading after the first few pours."""
     walk = [Step("take_out", volume_l=draw_off_l)] if draw_off_l > 0 else []
     for i, pour in enumerate(pours):
         walk.append(Step("own_fluid" if pour.kind == "own_fluid" else "bucket", pour=i))
         if i + 1 == half_way_after and i + 1 < len(pours):
             walk += [Step("run", minutes=HALF_WAY_MINUTES), Step("read_again")]
-    return [*walk, *finish()] if walk else []
+    return [*walk, *finish(circuit_l)] if walk else []
 
 
 def totals_of(pours: list[Pour], run_in_l: tuple[float, float] = (0.0, 0.0)) -> Totals:

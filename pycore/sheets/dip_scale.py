@@ -29,9 +29,9 @@ class DipScale:
     """What a dip scale is made of.
 
     plate, stick and pail are units, usable_l is one full bucket, code the machine's short code,
-    never_above_mm the mark that may not be passed. reference_mm is the height of the fixed point
-    above the floor where the level is dipped from the top, offset_mm what has to be added to the
-    numbers of the machine's own stick.
+    never_above_mm the mark that may not be passed. is_true_running says that the marks hold while
+    the pump runs. reference_mm is the height of the fixed point above the floor where the level is
+    dipped from the top, offset_mm what has to be added to the numbers of the machine's own stick.
     """
 
     name: str
@@ -42,6 +42,7 @@ class DipScale:
     usable_l: float
     code: str | None = None
     never_above_mm: float | None = None
+    is_true_running: bool = False
     reference_mm: float | None = None
     offset_mm: float = 0.0
 
@@ -164,7 +165,8 @@ def dip_scale(ask: DipScale, paper: Paper, language: Language) -> list[str]:
         facts.insert(0, language.say("code_is", code=ask.code))
     # What is in one piece has nothing to glue.
     keys = [f"dip_step_{i}" for i in range(1, 5) if i != 2 or len(pieces_of(scale, paper)) > 1]
-    keys.append("dip_step_top" if is_top else "dip_step_5")
+    dip = "dip_step_top" if is_top else "dip_step_5"
+    keys.append(f"{dip}_running" if ask.is_true_running else dip)
     steps = [language.say(key) for key in keys]
     depth = language.amount(on_rule(sump.full_depth_mm, ask.stick))
     tank = Tank(sump.height_share(sump.full_depth_mm), depth)

@@ -32,8 +32,12 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "dip_step_3": "Put 0 at the end of the stick.",
         "dip_step_4": "Scratch or punch the marks into the stick. Paper does not last in coolant.",
         "dip_step_5": "Dip upright on the hard floor, pump off.",
+        "dip_step_5_running": "Dip upright on the hard floor, pump running, away from what moves.",
         "dip_step_top": (
             "Lower the end until it touches the coolant, pump off. Read at the fixed point."
+        ),
+        "dip_step_top_running": (
+            "With the pump running, lower the end until it touches the coolant. Read at the fixed point."
         ),
         "from_the_top": (
             "For dips from the fixed point at the top: a smaller number means more coolant."
@@ -71,6 +75,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "card_caution_gloves": "Wear gloves. Concentrate harms the skin.",
         "card_caution_eyes": "Protect your eyes when you pour.",
         "card_caution_pump": "Pump off, nothing turning, then dip.",
+        "card_caution_running": "Leave the pump running to dip. Keep away from what moves.",
         "card_caution_sheet": "The safety data sheet and the supplier decide.",
         "cut_and_laminate": "Cut out, laminate and hang it at the machine.",
         "log_sheet": "Coolant log",

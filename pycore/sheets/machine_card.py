@@ -17,7 +17,6 @@ _CODE_MM = 38.0
 _INSET_MM = 6.0
 # Few lines of large type, or more lines of smaller type for a long name.
 _NAME_SIZES = ((2, 13.0), (3, 9.5), (4, 7.5))
-_CAUTIONS = ("card_caution_gloves", "card_caution_eyes", "card_caution_pump", "card_caution_sheet")
 
 
 @dataclass(frozen=True)
@@ -25,7 +24,7 @@ class MachineCard:
     """What stands on the card, amounts already written out; None leaves a line for the pen.
 
     facts are pairs of a word's key and the amount; full_share is the full mark as a share of the
-    rim's depth, full_depth the mark itself.
+    rim's depth, full_depth the mark itself; is_true_running says that it holds while the pump runs.
     """
 
     name: str
@@ -34,6 +33,7 @@ class MachineCard:
     facts: list[tuple[str, str | None]]
     full_share: float
     full_depth: str
+    is_true_running: bool = False
 
 
 def machine_card(ask: MachineCard, paper: Paper, language: Language) -> list[str]:
@@ -51,7 +51,7 @@ def machine_card(ask: MachineCard, paper: Paper, language: Language) -> list[str
         drawing, section_mm, (right_mm - side_mm, section_high), ask.full_share, ask.full_depth
     )
     bottom_mm = max(facts_bottom_mm, section_mm[1] + section_high) + 6
-    bottom_mm = _cautions(drawing, language, bottom_mm)
+    bottom_mm = _cautions(drawing, ask, language, bottom_mm)
     drawing.box((0.4, 0.4), (wide - 0.8, bottom_mm), 0.8, round_mm=3)
     _check(drawing, paper, language, bottom_mm)
     draw_foot(drawing, paper, language, (1, 1))
@@ -110,13 +110,14 @@ def _facts(
     return y + 4
 
 
-def _cautions(drawing: Drawing, language: Language, top_mm: float) -> float:
+def _cautions(drawing: Drawing, ask: MachineCard, language: Language, top_mm: float) -> float:
     """Cautions between hatched edges, as wide as the card; returns the card's lower edge."""
     wide = drawing.width_mm
     drawing.hatch((0.8, top_mm), (wide - 1.6, 4), 2.0)
     y = top_mm + 5.0
     room_mm = wide - 2 * _INSET_MM - 12
-    for key in _CAUTIONS:
+    pump = "card_caution_running" if ask.is_true_running else "card_caution_pump"
+    for key in ("card_caution_gloves", "card_caution_eyes", pump, "card_caution_sheet"):
         lines = wrapped(language.say(key), 5.0, room_mm, 2, True)
         draw_caution(drawing, (_INSET_MM + 2.6, y + 4.2), 2.6)
         for text in lines:

@@ -62,11 +62,17 @@ def _scale_read(reader: Reader, tank: Tank, typed: Typed, path: str) -> tuple[fl
         raise placed(fault, path, read.unit.name) from None
 
 
-def _dip_u_mm(reader: Reader, dip: DipTyped, path: str) -> float:
+def _is_running(tank: Tank, dip: DipTyped) -> bool:
+    return tank.is_true_running if dip.pump is None else dip.pump == "running"
+
+
+def _dip_u_mm(reader: Reader, tank: Tank, dip: DipTyped, path: str) -> float:
     if dip.u is not None:
         return reader.value(dip.u, "depth_u_mm", f"{path}.u")
     u_mm = DIP_U_MM[dip.how or "hard_floor"]
-    return u_mm if dip.waited is not False else max(u_mm, DIP_U_MM["running"])
+    # What still drains back or is pumped round has no still surface.
+    is_still = dip.waited is not False and not _is_running(tank, dip)
+    return u_mm if is_still else max(u_mm, DIP_U_MM["running"])
 
 
 def _gauge_read(reader: Reader, tank: Tank, dip: DipTyped, path: str) -> tuple[Measured, Reading]:
@@ -97,7 +103,7 @@ def _depth_read(
         raise Fault("not_for_kind", f"{path}.gauge_to", dip.gauge_to.text, allowed)
     one_side = _scale_read if read_as == "volume" else _stick_read
     depth_mm, read = one_side(reader, tank, dip.depth, f"{path}.depth")
-    depth = Measured(depth_mm, _dip_u_mm(reader, dip, path))
+    depth = Measured(depth_mm, _dip_u_mm(reader, tank, dip, path))
     if dip.clean_side is None:
         return depth, read, None
     clean_mm, _ = one_side(reader, tank, dip.clean_side, f"{path}.clean_side")
@@ -163,7 +169,7 @@ def level_from(
     depth, read, sides_mm = _depth_read(reader, tank, dip, path)
     if read.quantity != "gauge":
         _ask_where_unusual(reader, tank, read, depth, f"{path}.depth")
-    is_running = tank.is_true_running if dip.pump is None else dip.pump == "running"
+    is_running = _is_running(tank, dip)
     is_other = is_running != tank.is_true_running
     hidden = tank.hidden
     volume = sump.volume_measured(depth, f"{path}.depth")

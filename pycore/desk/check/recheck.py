@@ -28,7 +28,7 @@ from pycore.quantity.dates import days_between, moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown, shown_with_u
-from pycore.recipe.pours import MIX_MINUTES
+from pycore.recipe.pours import mix_minutes
 from pycore.recipe.request import PlanRequest, whole_circuit
 
 # By definition.
@@ -76,12 +76,12 @@ def _level(first: Level | None, dipped: Dipped | None, went: Went) -> LevelCompa
 
 
 def _reasons(
-    strength: Comparison, level: LevelCompared | None, minutes: float, has_hidden: bool
+    strength: Comparison, level: LevelCompared | None, is_mixed: bool, has_hidden: bool
 ) -> list[str]:
     """What a difference may come from, the likeliest first."""
     codes = []
     differs = strength.verdict != "as_expected"
-    if differs and minutes < MIX_MINUTES:
+    if differs and not is_mixed:
         codes.append("mixed_too_short")
     if level is not None and level.verdict != "as_expected":
         codes.append(f"level_{level.verdict}")
@@ -164,6 +164,7 @@ def recheck(body: RecheckBody) -> RecheckResult:
     share = machine.factor.u_share if machine.factor is not None else 0.0
     strength = compared(request.sump, went, found_pct, share)
     level = _level(checked.assessment.level, dipped, went)
-    reasons = _reasons(strength, level, minutes, checked.request.hidden is not None)
+    is_mixed = minutes >= mix_minutes(request.fill_to_l)
+    reasons = _reasons(strength, level, is_mixed, checked.request.hidden is not None)
     said = _shown(body.machine, strength, level)
     return RecheckResult(assessment, minutes, reasons, said, reader.doubts, strength, level)

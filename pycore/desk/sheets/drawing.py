@@ -147,6 +147,7 @@ def _dip_scale(ask: _Ask) -> list[str]:
             usable_l=machine.bucket.usable_l,
             code=None if code is None else shown_code(code),
             never_above_mm=_never_above_mm(ask, typed, machine),
+            is_true_running=machine.tank.is_true_running,
             reference_mm=machine.tank.stick.reference_height_mm,
             offset_mm=machine.tank.stick.zero_offset_mm,
         ),
@@ -235,6 +236,7 @@ def _machine_card(ask: _Ask) -> list[str]:
         facts=list(facts.items()),
         full_share=sump.height_share(sump.full_depth_mm),
         full_depth=language.amount(on_rule(sump.full_depth_mm, typed.units.stick)),
+        is_true_running=machine.tank.is_true_running,
     )
     return machine_card(card, ask.paper, language)
 

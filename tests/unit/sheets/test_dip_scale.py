@@ -53,6 +53,15 @@ def test_the_sheet_says_what_it_shows() -> None:
         assert part in text
 
 
+@pytest.mark.parametrize("reference_mm", [None, 600.0])
+def test_a_level_that_is_true_while_the_pump_runs_is_dipped_so(reference_mm: float | None) -> None:
+    still = replace(ASK, reference_mm=reference_mm)
+    assert "pump off" in said(dip_scale(still, A4, ENGLISH))
+    running = said(dip_scale(replace(still, is_true_running=True), A4, ENGLISH))
+    assert "pump running" in running
+    assert "pump off" not in running
+
+
 def test_a_mark_that_is_not_above_full_is_not_drawn() -> None:
     assert "NEVER" not in said(dip_scale(replace(ASK, never_above_mm=440), A4, ENGLISH))
 

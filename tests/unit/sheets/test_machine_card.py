@@ -30,6 +30,13 @@ def test_the_card_says_everything() -> None:
         assert part in text
 
 
+def test_a_level_that_is_true_while_the_pump_runs_is_dipped_so() -> None:
+    assert "Pump off" in said(machine_card(CARD, A4, ENGLISH))
+    running = said(machine_card(replace(CARD, is_true_running=True), A4, ENGLISH))
+    assert "Leave the pump running" in running
+    assert "Pump off" not in running
+
+
 def test_what_is_not_known_is_a_line_for_the_pen() -> None:
     def count(card: MachineCard) -> int:
         (page,) = machine_card(card, A4, ENGLISH)

@@ -97,6 +97,17 @@ def test_not_waited_is_rough() -> None:
     assert _ask(BOX, depth=mm("250"), waited=False, how="chips")["level"]["depth_mm"]["u"] == 15
 
 
+def test_a_running_level_is_rough() -> None:
+    # Common practice, no source: 8 mm while the pump runs, also where the marks hold only then.
+    for sump, dip in (({**BOX, "level_true": "running"}, {}), (BOX, {"pump": "running"})):
+        level = _ask(sump, depth=mm("250"), **dip)["level"]
+        assert level["depth_mm"]["u"] == 8
+        assert _ask(sump, depth=mm("250"), how="chips", **dip)["level"]["depth_mm"]["u"] == 15
+        assert _ask(sump, depth=mm("250"), u=mm("3"), **dip)["level"]["depth_mm"]["u"] == 3
+    still = _ask({**BOX, "level_true": "running"}, depth=mm("250"), pump="stopped")
+    assert still["level"]["depth_mm"]["u"] == 2
+
+
 def test_sides_that_agree_are_one_level() -> None:
     got = _ask(BOX, depth=mm("250"), clean_side=mm("240"))
     assert got["notes"] == []

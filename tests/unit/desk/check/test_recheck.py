@@ -82,6 +82,15 @@ def test_too_early_is_allowed_and_said() -> None:
     assert ask("recheck", body(now="2026-11-25T09:57:00+01:00"))["reasons"] == []
 
 
+def test_a_large_sump_is_not_even_after_half_an_hour() -> None:
+    large = changed("sump.full_volume", litres("1500"))
+    asked = {"check": check(large), "machine": large}
+    assert ask("recheck", body("2.3", **asked))["reasons"][0] == "mixed_too_short"
+    later = ask("recheck", body("2.3", **asked, now="2026-11-25T10:45:00+01:00"))
+    assert later["strength"]["verdict"] == "weaker"
+    assert "mixed_too_short" not in later["reasons"]
+
+
 def test_a_reading_before_the_pour_is_refused() -> None:
     early = refusal("recheck", body(now="2026-11-25T09:40:00+01:00"))
     assert (early["code"], early["path"]) == ("order", "body.now")

@@ -12,15 +12,7 @@ import {
   secondTyped,
   warmthUnit,
 } from "../../store/underway/walk";
-import {
-  cureSentence,
-  levelChangeWord,
-  lineWord,
-  methodWord,
-  noteSentence,
-  touchedWord,
-  waterWord,
-} from "../../words/codes";
+import { levelChangeWord, lineWord, methodWord, touchedWord, waterWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write, writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
@@ -29,6 +21,7 @@ import { address } from "../route";
 import { formula, readingDetails } from "./reading/formula";
 import { dipLabel, dipSteps, writeDip } from "./dip/level";
 import { isUnexplained } from "./lookback";
+import { Notes } from "./notes";
 import { againText } from "./reading/readingfacts";
 import { levelWords } from "./since";
 import { kindOf, type CheckProps, type CheckStep } from "./steps";
@@ -212,16 +205,10 @@ function rowsOf(props: CheckProps, result: AssessSumpResult | null): readonly Ro
 function Beside({ props, result }: { props: CheckProps; result: AssessSumpResult | null }) {
   const { machine, walk } = props;
   const to = (place: CheckStep): string => address("machines", machine.machine, place, "change");
-  const notes = (result?.notes ?? []).filter((note) => !note.startsWith("zero_"));
-  const cures = result?.strength?.cures ?? [];
   return (
     <>
       <ZeroNotes machine={machine} notes={result?.notes ?? []} from="answers" />
-      {[...notes.map(noteSentence), ...cures.map(cureSentence)].map((text) => (
-        <p key={text} class="note">
-          {text}
-        </p>
-      ))}
+      <Notes result={result} />
       <div class="places places-pair">
         {walk.again.length > 0 ? null : <PlaceLink to={to("again")}>{say("again.ask")}</PlaceLink>}
         {walk.method === "" ? <PlaceLink to={to("second")}>{say("second.ask")}</PlaceLink> : null}

@@ -16,6 +16,7 @@ import { DespiteLine } from "../look/dead";
 import { MeasureDoubt } from "../measuredoubt";
 import { TryAgain } from "../checkframe";
 import { ToGuided } from "../modeswitch";
+import { Notes } from "../notes";
 import { NotSaved, saveWord } from "../notsaved";
 import { useZeroNotes } from "../reading/reading";
 import { useSaving } from "../save";
@@ -213,6 +214,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
           {isParts ? null : <SideKeys machine={machine} walk={walk} />}
         </div>
       )}
+      <Notes result={strength} />
     </>
   );
 }

@@ -3,6 +3,7 @@ import { Amount } from "../../../elements/amount";
 import { PourHere } from "../../../elements/drawings/pourhere";
 import { PourBucket } from "../../../elements/pourrow";
 import type { MachineEntry } from "../../../store/log/entry";
+import { noteSentence } from "../../../words/codes";
 import { write, writeSpoken } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import { amountsOf } from "../recipe/amounts";
@@ -11,8 +12,10 @@ import type { Step } from "./steps";
 
 /** Said once, before anything is lifted. */
 function readyLines(machine: MachineEntry): readonly string[] {
-  const name = machine.body.machine.fluid.name?.trim() ?? "";
+  const { fluid } = machine.body.machine;
+  const name = fluid.name?.trim() ?? "";
   return [
+    ...(fluid.metals?.includes("magnesium") === true ? [noteSentence("magnesium")] : []),
     name === "" ? say("pour.drum_unknown") : say("pour.drum", { name }),
     say("pour.gloves"),
     say("pour.still"),
