@@ -2,6 +2,8 @@
 import type { Answer } from "../../core/client";
 import type { DeskError, Doubt, ReadMachineResult } from "../../core/messages";
 import { cautionSentence, noteSentence } from "../../words/codes";
+import { machineById } from "../../store/log/machines";
+import { say } from "../../words/say";
 import { useAnswer } from "../core";
 import { machineOf, type Form } from "./form";
 import { fluidBody, useNow, waterBody } from "./fluid/together";
@@ -20,6 +22,21 @@ export type Reading =
 
 /** Said at the factor itself. */
 const ELSEWHERE: readonly string[] = ["no_factor"];
+
+/** Where both are known; a name that was only filled in is no other coolant. */
+function isOther(before: string | undefined, now: string | undefined): boolean {
+  const [old, other] = [before?.trim() ?? "", now?.trim() ?? ""];
+  return old !== "" && other !== "" && old !== other;
+}
+
+/** A sump that holds one coolant gets another one. */
+function otherFluid(form: Form): readonly string[] {
+  const before = machineById(form.machine)?.body.machine.fluid;
+  const { fluid } = machineOf(form);
+  return isOther(before?.name, fluid.name) || isOther(before?.type, fluid.type)
+    ? [say("setup_check.other_fluid")]
+    : [];
+}
 
 function firstError(answers: readonly (Answer<unknown> | null)[]): DeskError | undefined {
   return answers
@@ -46,6 +63,7 @@ export function useWhole(form: Form, isAsked: boolean): Reading {
     machine: machine.result,
     doubts: [...machine.result.doubts, ...fluid.result.doubts, ...(watered?.doubts ?? [])],
     cautions: [
+      ...otherFluid(form),
       ...fluid.result.cautions.map(cautionSentence),
       ...(watered?.cautions ?? []).map(cautionSentence),
       ...notes.map(noteSentence),
