@@ -19,6 +19,8 @@ from pycore.recipe.outlook import VESSEL_U_SHARE
 
 # A straight line through fewer checks is no trend (judgement, no source).
 LEAST_CHECKS = 3
+# Litres of minutes, such as a splash at a second reading, make no litres a day (judgement, no source).
+_LEAST_DAYS = 1.0
 # Hampel identifier: three scaled median deviations (F. R. Hampel, J. Am. Stat. Assoc. 69, 1974,
 # 383); 1.4826 makes the median deviation of a normal distribution its standard deviation.
 _HAMPEL = 3.0
@@ -207,7 +209,7 @@ class _Sums:
 
 
 def losses(steps: Sequence[Step], aim_pct: float, shared: Shared) -> Losses | None:
-    """Losses a day over all usual steps; None where fewer than two are left.
+    """Losses a day over all usual steps; None where fewer than two are left, or less than a day.
 
     Two steps are three checks. The uncertainty is the larger of what the steps' own scatter and
     what their dips and readings say, with 3 % of each vessel (one error of all buckets), the
@@ -223,6 +225,8 @@ def losses(steps: Sequence[Step], aim_pct: float, shared: Shared) -> Losses | No
         return None
     sums = _Sums(used, shared)
     total_d = math.fsum(sums.days)
+    if total_d < _LEAST_DAYS:
+        return None
     per_l = 100 * total_d / math.fsum(step.mean_pct * step.lasted_d for step in used)
     lost = [step.lost_l for step in used]
     carried = [step.carried_l for step in used]

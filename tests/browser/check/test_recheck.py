@@ -57,10 +57,11 @@ def test_as_expected_is_saved_and_nothing_is_due_any_more(page: Page) -> None:
     read_again(page, "5.3")
     main = page.get_by_role("main")
     expect(main).to_contain_text("As expected")
-    expect(main).to_contain_text("In range: nothing more to do.")
+    expect(main).to_contain_text("In range, but hardly mixed yet")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     expect(main).to_contain_text("As expected")
+    expect(main).to_contain_text("In range, but hardly mixed yet")
     (pour,), (again,) = entries(page, "pour"), entries(page, "recheck")
     assert again["body"]["of"] == pour["id"]
     assert again["body"]["reading"]["shows"] == {"text": "5.3", "unit": "Brix"}

@@ -131,3 +131,33 @@ def test_another_way_of_reading_asks_for_the_dip_anew(page: Page) -> None:
     next_page(page, "Save the machine")
     start_check(page)
     expect(field(page, "How much on the scale")).to_have_value("")
+
+
+def test_a_level_that_was_not_at_rest_is_told_and_counts_as_rough(page: Page) -> None:
+    set_up(page)
+    field(page, "How deep").fill("250")
+    next_page(page)
+    page.get_by_role("button", name="Still draining back").click()
+    to_recipe(page)
+    expect(page.get_by_text("Dipped before it had drained back.")).to_be_visible()
+    next_page(page, "Work out the recipe")
+    save_check(page)
+    entry = entries(page)[-1]
+    assert entry["body"]["dip"] == {
+        "depth": {"text": "250", "unit": "mm"},
+        "how": "hard_floor",
+        "waited": False,
+    }
+    assert entry["shown"]["assessment"]["level"]["depth_mm"]["u"] == 8
+    page.get_by_role("link", name="Open the log").click()
+    page.locator(".log-row").first.click()
+    expect(page.get_by_text("Hard floor. Still draining back")).to_be_visible()
+
+
+def test_nothing_drains_back_where_the_level_is_true_while_the_pump_runs(page: Page) -> None:
+    set_up(page, "Pump running")
+    expect(page.get_by_text("Leave the pump running")).to_be_visible()
+    field(page, "How deep").fill("250")
+    next_page(page)
+    expect(page.get_by_role("button", name="Hard floor")).to_be_visible()
+    expect(page.get_by_role("button", name="Still draining back")).to_have_count(0)

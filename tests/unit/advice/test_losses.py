@@ -52,6 +52,18 @@ def test_three_checks_by_hand() -> None:
     assert (found.steps, found.over_d, found.unusual) == (2, 7, 0)
 
 
+def test_hours_make_no_loss_a_day() -> None:
+    first, second, third = state(200, 8), state(196, 8), state(192, 8)
+
+    def over(days: float) -> float | None:
+        steps = [Step(days / 2, first, second, 0, 0), Step(days / 2, second, third, 0, 0)]
+        found = losses(steps, 8, Shared())
+        return None if found is None else found.lost_l_d.value
+
+    assert over(0.99) is None
+    assert over(1.0) == pytest.approx(8)
+
+
 def test_steady_state_is_that_of_the_balance() -> None:
     # C·D/(E + D): 8 % and E : D = 4 : 1 give 1.6 %, 3 : 3 give 4 %.
     for evaporated, carried, pct in ((4, 1, 1.6), (3, 3, 4.0)):

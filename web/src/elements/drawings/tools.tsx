@@ -11,6 +11,7 @@ export type Tool =
   | "floor"
   | "chips"
   | "unsure"
+  | "moving"
   | "box"
   | "table"
   | "thermometer"
@@ -38,6 +39,8 @@ const STROKES: Readonly<Record<Tool, string>> = {
     "M4 40h40M8 44l4 -4M18 44l4 -4M28 44l4 -4M38 44l4 -4M20 4h8v36h-8zM20 14h4M20 22h5M20 30h4",
   chips: "M4 44h40M20 4h8v26h-8zM20 12h4M20 20h5M6 42l5 -7 4 5 5 -8 5 6 5 -7 5 7 7 -5",
   unsure: "M4 44h12M32 44h12M20 4h8v24h-8zM20 12h4M20 20h5M20 35a4 4 0 1 1 5 3.500v2M25 44h.01",
+  moving:
+    "M4 44h40M20 4h8v40h-8zM20 12h4M20 20h5M4 32c4 -4 8 -4 12 0M32 32c4 -4 8 -4 12 0M38 24V10M38 24l-3 -5M38 24l3 -5",
   box: "M6 18h26v22H6zM6 18l10 -10h26v22l-10 10M32 18l10 -10",
   thermometer: "M20 8a4 4 0 0 1 8 0v20a8 8 0 1 1 -8 0zM24 14v20M32 12h6M32 19h4M32 26h6",
   sloped: "M6 10v28L42 26V10M6 20h36M12 31l4 -4M20 28l4 -4M28 26l3 -3",

@@ -1,5 +1,6 @@
 // The field a measurement is typed into. A real text field, so that a keyboard, pasting and a screen
 // reader work.
+import { charsOf } from "./chars";
 import { inputModeOf } from "./keys";
 import { unitSign, unitSpoken } from "../../words/numbers";
 
@@ -25,23 +26,25 @@ export function NumberField({
   const id = `${labelledBy}-unit`;
   return (
     <div class="number-field">
-      <input
-        class="number-box"
-        type="text"
-        inputMode={inputModeOf()}
-        autoComplete="off"
-        spellcheck={false}
-        value={text}
-        aria-labelledby={`${labelledBy} ${id}`}
-        aria-invalid={faulty}
-        {...(describedBy === undefined ? {} : { "aria-describedby": describedBy })}
-        onInput={(event) => {
-          onText(event.currentTarget.value);
-        }}
-        onKeyDown={(event) => {
-          if (event.key === "Enter") onEnter();
-        }}
-      />
+      <span class="number-room" style={charsOf(text)}>
+        <input
+          class="number-box"
+          type="text"
+          inputMode={inputModeOf()}
+          autoComplete="off"
+          spellcheck={false}
+          value={text}
+          aria-labelledby={`${labelledBy} ${id}`}
+          aria-invalid={faulty}
+          {...(describedBy === undefined ? {} : { "aria-describedby": describedBy })}
+          onInput={(event) => {
+            onText(event.currentTarget.value);
+          }}
+          onKeyDown={(event) => {
+            if (event.key === "Enter") onEnter();
+          }}
+        />
+      </span>
       <span class="number-unit" aria-hidden="true">
         {unitSign(unit)}
       </span>

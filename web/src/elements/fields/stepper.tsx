@@ -1,3 +1,5 @@
+import { charsOf } from "./chars";
+
 // A number by two large buttons: no key to miss with a glove, nothing to misread.
 interface StepperProps {
   readonly label: string;
@@ -30,7 +32,9 @@ export function Stepper(props: StepperProps) {
   return (
     <div class="stepper" role="group" aria-label={label}>
       {step("−", less, -1, atLeast)}
-      <output class={large ? "step-said step-large" : "step-said"}>{said}</output>
+      <output class={large ? "step-said step-large" : "step-said"} style={charsOf(said)}>
+        {said}
+      </output>
       {step("+", more, 1, atMost)}
     </div>
   );

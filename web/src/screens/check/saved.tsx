@@ -6,6 +6,7 @@ import { SectionDrawing } from "../../elements/drawings/section";
 import { entryById, load } from "../../store/log/journal";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { now_ms } from "../now";
 import { address, replace } from "../route";
 import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
@@ -22,6 +23,20 @@ function nextStep(recipe: Recipe | null): string {
   return recipe.runMinutes === null
     ? say("saved.read_again")
     : say("saved.run", { minutes: String(recipe.runMinutes) });
+}
+
+/** Half a day: the sump has worked a shift since. */
+const OLD_MS = 12 * 3_600_000;
+
+/** A recipe that can still be poured, of a sump that has changed meanwhile. */
+function Old({ check }: { readonly check: CheckEntry }) {
+  const isOld = now_ms.value - Date.parse(check.measured_at) > OLD_MS;
+  if (!isOld || pourable(check) === null || isBegun(check)) return null;
+  return (
+    <section class="cautions">
+      <p>{say("saved.old")}</p>
+    </section>
+  );
 }
 
 /** Pouring is what comes next; whoever pours without the app goes back to the list. */
@@ -98,6 +113,7 @@ export function SavedScreen({
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
       <HeldLine machine={entry.machine} />
       <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
+      <Old check={entry} />
       {isLookOnly(entry) ? <DeadWays machine={entry.machine} /> : null}
       {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing

@@ -11,10 +11,11 @@ import { BucketStep } from "./shop/bucket";
 import { CheckStep } from "./check";
 import { DippingStep } from "./tank/dipping";
 import { DrumStep } from "./fluid/drum";
+import { ENTER } from "./enter";
 import { FactorStep } from "./fluid/factor";
 import { FactorSourceStep } from "./fluid/factorsource";
 import { FluidStep } from "./fluid/fluid";
-import type { Form } from "./form";
+import { openChoice, type Form } from "./form";
 import { FoundStep } from "./jugs/found";
 import { HiddenStep } from "./tank/hidden";
 import { InstrumentStep } from "./fluid/instrument";
@@ -99,7 +100,11 @@ function goOn(
   const isChange = rest[0] === "change";
   const aside = afterOf(step, isNew && !isChange);
   if (aside !== undefined) go(...base, aside, ...rest);
-  else if (isChange) back(...base, "check");
+  else if (rest[0] === ENTER) {
+    const open = openChoice(form);
+    if (open === null || open === step) go(...base, "check");
+    else go(...base, open, ENTER);
+  } else if (isChange) back(...base, "check");
   else if (after !== undefined) go(...base, after);
 }
 

@@ -4,6 +4,7 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import type { MachineEntry } from "../../store/log/entry";
 import { entryById, load } from "../../store/log/journal";
+import { heldOf } from "../../store/log/machines";
 import { isToldKind } from "../../store/written/told";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
@@ -69,6 +70,8 @@ export function TellScreen({
   );
 }
 
+const isMixed = (kind: string): boolean => kind === "pour" || kind === "unknown_addition";
+
 /** Reached only when the store has answered and the stored text was read back. */
 export function ToldScreen({
   machine,
@@ -83,6 +86,8 @@ export function ToldScreen({
     if (isMissing) replace();
   }, [isMissing]);
   if (entry === undefined || entry.kind === "machine" || entry.kind === "check") return null;
+  // Where nothing may run, nothing mixes.
+  const isStopped = machine !== null && heldOf(machine.machine) !== undefined;
   const onward = (): void => {
     replace(...(machine === null ? ["handover"] : ["machines", machine.machine]));
   };
@@ -100,9 +105,7 @@ export function ToldScreen({
       <p role="status">{writeMoment(entry.measured_at)}</p>
       <p class="saved-next">{toldText(entry)}</p>
       {machine === null || entry.kind === "machine_state" ? null : <Stated machine={machine} />}
-      {entry.kind === "pour" || entry.kind === "unknown_addition" ? (
-        <p>{say("tell.read_again")}</p>
-      ) : null}
+      {isMixed(entry.kind) && !isStopped ? <p>{say("tell.read_again")}</p> : null}
       <PlaceLink to={address("log", entry.id)}>{say("saved.entry")}</PlaceLink>
     </Page>
   );

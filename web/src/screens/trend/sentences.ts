@@ -38,7 +38,9 @@ export function strengthSentences({ strength }: TrendResult): readonly string[] 
 export function lossSentences({ losses }: TrendResult): readonly string[] {
   const { shown, steps, needed } = losses;
   if (losses.lost_l_d === undefined)
-    return [sayCount("trend.steps", steps, { needed: String(needed) })];
+    return steps < needed
+      ? [sayCount("trend.steps", steps, { needed: String(needed) })]
+      : [say("trend.too_short")];
   const { lost, lost_low, lost_high, carry_out, carry_out_low, carry_out_high } = shown;
   const { evaporation, evaporation_low, evaporation_high } = shown;
   if (lost === undefined || lost_low === undefined || lost_high === undefined)

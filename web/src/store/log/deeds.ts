@@ -30,6 +30,12 @@ export function dueRecheck(machine: string): PourEntry | undefined {
   return read.some(({ place }) => place > last.place) ? undefined : last;
 }
 
+/** Whether a second reading came before the pump could mix what was poured. */
+export function isTooEarly({ body }: PourEntry, at: string): boolean {
+  const { recheck_due_at: due } = body;
+  return due !== undefined && Date.parse(at) < Date.parse(due);
+}
+
 /** The newest of checks and second readings, for the machine's state. */
 export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undefined {
   const check = lastCheck(machine);

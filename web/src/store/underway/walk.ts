@@ -3,6 +3,7 @@ import { signal, type Signal } from "@preact/signals";
 import type {
   AssessSumpBody,
   CheckContent as CheckContentBody,
+  DipTyped,
   MachineTyped,
   PlanCheckBody,
   SecondTyped,
@@ -12,7 +13,8 @@ import { dropDraft, followDrafts, readDraft, writeDraft } from "./drafts";
 import { newId } from "../log/ids";
 import type { CheckContent, ReadingBody } from "../log/entry";
 
-export type Touched = "hard_floor" | "chips" | "unsure";
+/** What the stick stood on; "moving" where the level was not at rest, on whatever floor. */
+export type Touched = "hard_floor" | "chips" | "unsure" | "moving";
 export type Line = "digital" | "optical" | "optical_oily" | "blurred";
 export type Method = SecondTyped["method"];
 export type LevelSaid = NonNullable<CheckContentBody["level_change"]>;
@@ -189,6 +191,16 @@ export function dipUnit({ sump, units }: MachineTyped): Unit {
   return sump.read_as === "volume" ? units.plate : units.stick;
 }
 
+function touchedTyped(touched: Walk["touched"]): Pick<DipTyped, "how" | "waited"> {
+  if (touched === "moving") return { how: "hard_floor", waited: false };
+  return touched === "" ? {} : { how: touched };
+}
+
+/** The answer that a dip was typed with. */
+export function touchedOf({ how, waited }: Pick<DipTyped, "how" | "waited">): string {
+  return waited === false ? "moving" : (how ?? "");
+}
+
 export function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"] {
   const unit = dipUnit(machine);
   const { read_as, dip_from, divided } = machine.sump;
@@ -198,7 +210,7 @@ export function dipTyped(machine: MachineTyped, walk: Walk): PlanCheckBody["dip"
   const isOnFloor = (read_as ?? "depth") === "depth" && dip_from !== "top";
   return {
     depth: { text: walk.dip, unit },
-    ...(isOnFloor && walk.touched !== "" ? { how: walk.touched } : {}),
+    ...(isOnFloor ? touchedTyped(walk.touched) : {}),
     ...(isGauge ? { gauge_to: { text: walk.gaugeTo, unit } } : {}),
     ...(isDivided ? { clean_side: { text: walk.cleanSide, unit } } : {}),
   };

@@ -56,7 +56,9 @@ export function writeDip({ depth, gauge_to: to }: Pick<DipTyped, "depth" | "gaug
 
 /** The dip of an entry as rows of name and value. */
 export function dipFacts(machine: MachineTyped, dip: DipTyped): readonly [string, string][] {
-  const touched = dip.how === undefined ? say("answers.missing") : touchedWord(dip.how);
+  const floor = dip.how === undefined ? say("answers.missing") : touchedWord(dip.how);
+  // Both: a corrected floor must be seen also where the level was not at rest.
+  const touched = dip.waited === false ? `${floor}. ${touchedWord("moving")}` : floor;
   const clean = dip.clean_side;
   return [
     [dipLabel(machine), writeDip(dip)],

@@ -5,10 +5,19 @@ import { ToolDrawing } from "../../../elements/drawings/tools";
 import { Hint } from "../../../elements/why";
 import { hasDip } from "../../../store/log/entry";
 import { lastCheckWith } from "../../../store/log/machines";
-import type { Touched } from "../../../store/underway/walk";
+import { touchedOf, type Touched } from "../../../store/underway/walk";
 import { touchedWord } from "../../../words/codes";
 import { say } from "../../../words/say";
 import type { CheckProps } from "../steps";
+
+function moving(): Option<Touched> {
+  return {
+    value: "moving",
+    word: touchedWord("moving"),
+    note: say("touched.moving_note"),
+    drawing: <ToolDrawing tool="moving" />,
+  };
+}
 
 export function TouchedScreen({ machine, change, next, step, onBack }: CheckProps) {
   const options: readonly Option<Touched>[] = [
@@ -30,8 +39,10 @@ export function TouchedScreen({ machine, change, next, step, onBack }: CheckProp
       note: say("touched.unsure_note"),
       drawing: <ToolDrawing tool="unsure" />,
     },
+    // Where the marks are true while the pump runs nothing is waited for.
+    ...(machine.body.machine.sump.level_true === "running" ? [] : [moving()]),
   ];
-  const last = lastCheckWith(machine.machine, hasDip)?.body.dip.how ?? "";
+  const last = touchedOf(lastCheckWith(machine.machine, hasDip)?.body.dip ?? {});
   return (
     <Page
       title={say("touched.title")}

@@ -4,6 +4,7 @@ import type { MachineEntry } from "../../../store/log/entry";
 import { noteSentence } from "../../../words/codes";
 import { say } from "../../../words/say";
 import { address } from "../../route";
+import { ENTER } from "../../setup/enter";
 
 const CODES: readonly string[] = ["zero_old", "zero_age_unknown", "zero_not_taken"];
 
@@ -29,7 +30,7 @@ export function ZeroNotes({ machine, notes, from }: ZeroNotesProps) {
           {say("reading.zero_now")}
         </PlaceLink>
       ) : (
-        <PlaceLink to={address("machines", id, "set-up", "instrument", "change")}>
+        <PlaceLink to={address("machines", id, "set-up", "instrument", ENTER)}>
           {say("reading.instrument")}
         </PlaceLink>
       )}

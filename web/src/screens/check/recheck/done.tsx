@@ -1,7 +1,9 @@
 // A second reading that stands in the log, or the word that there will be none.
 import type { RecheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
+import { isTooEarly } from "../../../store/log/deeds";
 import type { MachineEntry } from "../../../store/log/entry";
+import { deedById } from "../../../store/log/journal";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address } from "../../route";
@@ -18,12 +20,14 @@ export function DoneScreen({
 }) {
   const entry = useDeed(id, "recheck");
   if (entry === null) return null;
+  const pour = deedById(entry.body.of);
+  const isEarly = pour?.kind === "pour" && isTooEarly(pour, entry.measured_at);
   const isRead = entry.body.reading !== undefined;
   const time = writeMoment(entry.measured_at);
   return (
     <SavedPage machine={machine}>
       <p role="status">{isRead ? say("recheck.saved", { time }) : say("recheck.saved_skipped")}</p>
-      {isRead ? <RecheckView result={entry.shown as RecheckResult} /> : null}
+      {isRead ? <RecheckView result={entry.shown as RecheckResult} isEarly={isEarly} /> : null}
       <PlaceLink to={address("machines", machine.machine)}>{machine.body.machine.name}</PlaceLink>
     </SavedPage>
   );

@@ -5,6 +5,7 @@ import { PlaceLink } from "../../../elements/buttons";
 import { DoubtQuestion } from "../../../elements/doubt";
 import { Fault } from "../../../elements/fault";
 import { Page } from "../../../elements/page";
+import { isTooEarly } from "../../../store/log/deeds";
 import { isWhole } from "../../../store/log/entry";
 import { changeWalk, dipTyped, readingTyped } from "../../../store/underway/walk";
 import { doubtSentence, errorSentence } from "../../../words/errors";
@@ -71,11 +72,13 @@ function Save({
 function Found({
   props,
   result,
+  now,
 }: {
   readonly props: RecheckProps;
+  readonly now: string;
   readonly result: RecheckResult;
 }) {
-  const { machine, walk } = props;
+  const { machine, pour, walk } = props;
   const id = machine.machine;
   const doubt = result.doubts.find((one) => !walk.kept.includes(doubtName(one)));
   if (doubt !== undefined)
@@ -94,7 +97,7 @@ function Found({
     );
   return (
     <>
-      <RecheckView result={result} />
+      <RecheckView result={result} isEarly={isTooEarly(pour, now)} />
       {walk.dip.trim() === "" ? (
         <PlaceLink to={address("machines", id, "recheck", "dip")}>
           {say("recheck.level_with_dip")}
@@ -126,7 +129,7 @@ export function ResultScreen(props: RecheckProps) {
       {answer?.kind === "error" ? <Fault>{errorSentence(answer.error)}</Fault> : null}
       {answer?.kind === "down" ? <p role="alert">{say("recipe.down")}</p> : null}
       {answer === null ? <p role="status">{say("recipe.working")}</p> : null}
-      {result === null ? null : <Found props={props} result={result} />}
+      {result === null ? null : <Found props={props} result={result} now={body.now} />}
     </Page>
   );
 }

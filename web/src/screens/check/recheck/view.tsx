@@ -44,7 +44,13 @@ function Level({ result }: { readonly result: RecheckResult }) {
   return <p>{say(key, blanks)}</p>;
 }
 
-export function RecheckView({ result }: { readonly result: RecheckResult }) {
+interface ViewProps {
+  readonly result: RecheckResult;
+  /** Read before the pump could mix it: in range now, it may still leave it. */
+  readonly isEarly: boolean;
+}
+
+export function RecheckView({ result, isEarly }: ViewProps) {
   const state = result.assessment.strength?.state ?? "none";
   const reasons = result.reasons.filter((code) => code !== "unknown_poured");
   return (
@@ -52,7 +58,11 @@ export function RecheckView({ result }: { readonly result: RecheckResult }) {
       <StateMark state={state} />
       <Compared result={result} />
       <Level result={result} />
-      <p class="plain-lead">{say(`recheck.next.${state}`)}</p>
+      <p class="plain-lead">
+        {state === "in_range" && isEarly
+          ? say("recheck.next.in_range_early")
+          : say(`recheck.next.${state}`)}
+      </p>
       {reasons.length === 0 ? null : (
         <section class="cautions">
           <h2>{say("recheck.why")}</h2>

@@ -7,6 +7,7 @@ import { write } from "../../../words/numbers";
 import { say } from "../../../words/say";
 import { useResult } from "../../core";
 import { address } from "../../route";
+import { ENTER } from "../../setup/enter";
 import { SaveAction } from "../notsaved";
 import { useSaving } from "../save";
 import type { CheckProps } from "../steps";
@@ -44,7 +45,7 @@ export function NoRecipe({ machine, walk, step, onBack }: CheckProps) {
           <li>{say("no_factor.reading", { reading: write(reading) })}</li>
         )}
       </ul>
-      <PlaceLink to={address("machines", machine.machine, "set-up", "factor", "change")}>
+      <PlaceLink to={address("machines", machine.machine, "set-up", "factor", ENTER)}>
         {say("no_factor.enter")}
       </PlaceLink>
     </Page>
