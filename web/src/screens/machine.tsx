@@ -6,6 +6,7 @@ import { StateMark } from "../elements/statemark";
 import { cleaningOf } from "../store/underway/cleaning";
 import { type CheckEntry, type MachineEntry } from "../store/log/entry";
 import { codeOf } from "../store/log/codes";
+import { isGivenUp } from "../store/log/deeds";
 import { isResting, lastCheck } from "../store/log/machines";
 import { hasPours } from "../store/underway/pours";
 import { write } from "../words/numbers";
@@ -35,6 +36,10 @@ function OpenReading({ check }: { readonly check: CheckEntry }) {
   );
 }
 
+function expected(check: CheckEntry, strength: string): string {
+  return isGivenUp(check.id) ? say("machine.given_up") : say("machine.recipe", { strength });
+}
+
 function LastCheck({ check, due }: { readonly check: CheckEntry; readonly due: string | null }) {
   const { assessment } = check.shown;
   const recipe = storedRecipe(check);
@@ -43,7 +48,7 @@ function LastCheck({ check, due }: { readonly check: CheckEntry; readonly due: s
   const facts = [
     depth === undefined ? null : say("machine.depth", { depth: write(depth) }),
     strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
-    recipe === null ? null : say("machine.recipe", { strength: write(recipe.strength) }),
+    recipe === null ? null : expected(check, write(recipe.strength)),
   ].filter((fact): fact is string => fact !== null);
   return (
     <section class="last-check">

@@ -30,6 +30,18 @@ export function dueRecheck(machine: string): PourEntry | undefined {
   return read.some(({ place }) => place > last.place) ? undefined : last;
 }
 
+/** Whether the recipe of a check was begun and nothing of it poured. */
+export function isGivenUp(check: string): boolean {
+  const plans = recentDeeds.value
+    .filter((deed) => deed.kind === "plan")
+    .filter(({ body }) => body.check === check)
+    .map(({ id }) => id);
+  return recentDeeds.value
+    .filter((deed) => deed.kind === "pour")
+    .filter(({ body }) => plans.includes(body.plan))
+    .some(({ body }) => body.finished && body.pours.length === 0);
+}
+
 /** Whether a second reading came before the pump could mix what was poured. */
 export function isTooEarly({ body }: PourEntry, at: string): boolean {
   const { recheck_due_at: due } = body;
