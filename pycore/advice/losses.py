@@ -19,7 +19,7 @@ from pycore.recipe.outlook import VESSEL_U_SHARE
 
 # A straight line through fewer checks is no trend (judgement, no source).
 LEAST_CHECKS = 3
-# Litres of minutes, such as a splash at a second reading, make no litres a day (judgement, no source).
+# Litres of minutes, such as a splash at a second reading, are no rate (judgement, no source).
 _LEAST_DAYS = 1.0
 # Hampel identifier: three scaled median deviations (F. R. Hampel, J. Am. Stat. Assoc. 69, 1974,
 # 383); 1.4826 makes the median deviation of a normal distribution its standard deviation.
