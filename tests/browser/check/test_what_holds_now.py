@@ -8,7 +8,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.fluid import choose
 from tests.browser.phone import heading
-from tests.browser.pouring import start_pouring
+from tests.browser.pouring import pour_bucket, start_pouring
 from tests.browser.stored import entries
 from tests.browser.walk import (
     check_until_recipe,
@@ -83,3 +83,20 @@ def test_a_recipe_that_was_given_up_is_not_expected_any_more(page: Page) -> None
     page.get_by_role("link", name="Wheel lathe").first.click()
     expect(page.get_by_text("Recipe given up: nothing was poured")).to_be_visible()
     expect(page.get_by_text("Expected after the recipe")).to_have_count(0)
+
+
+def test_a_part_that_was_poured_before_the_rest_was_given_up_is_not_denied(page: Page) -> None:
+    start_pouring(page)
+    pour_bucket(page, 1)
+    page.get_by_role("link", name="Stop here").click()
+    press(page, "The rest comes later")
+    page.get_by_role("link", name="Go on pouring").click()
+    expect(heading(page)).to_have_text(re.compile("Bucket 2 of"))
+    page.get_by_role("link", name="Stop here").click()
+    press(page, "That is all")
+    expect(heading(page)).to_have_text("Saved to the log")
+    assert [len(pour["body"]["pours"]) for pour in entries(page, "pour")] == [1, 0]
+    press(page, "Back to the machines")
+    page.get_by_role("link", name="Wheel lathe").first.click()
+    expect(page.get_by_text("Expected after the recipe")).to_be_visible()
+    expect(page.get_by_text("nothing was poured")).to_have_count(0)

@@ -1,6 +1,6 @@
+// A number by two large buttons: no key to miss with a glove, nothing to misread.
 import { charsOf } from "./chars";
 
-// A number by two large buttons: no key to miss with a glove, nothing to misread.
 interface StepperProps {
   readonly label: string;
   /** The number as a sentence: "2 buckets", "about 3 %". */

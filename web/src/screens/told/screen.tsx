@@ -70,7 +70,7 @@ export function TellScreen({
   );
 }
 
-const isMixed = (kind: string): boolean => kind === "pour" || kind === "unknown_addition";
+const isAddition = (kind: string): boolean => kind === "pour" || kind === "unknown_addition";
 
 /** Reached only when the store has answered and the stored text was read back. */
 export function ToldScreen({
@@ -105,7 +105,7 @@ export function ToldScreen({
       <p role="status">{writeMoment(entry.measured_at)}</p>
       <p class="saved-next">{toldText(entry)}</p>
       {machine === null || entry.kind === "machine_state" ? null : <Stated machine={machine} />}
-      {isMixed(entry.kind) && !isStopped ? <p>{say("tell.read_again")}</p> : null}
+      {isAddition(entry.kind) && !isStopped ? <p>{say("tell.read_again")}</p> : null}
       <PlaceLink to={address("log", entry.id)}>{say("saved.entry")}</PlaceLink>
     </Page>
   );

@@ -36,10 +36,14 @@ export function isGivenUp(check: string): boolean {
     .filter((deed) => deed.kind === "plan")
     .filter(({ body }) => body.check === check)
     .map(({ id }) => id);
-  return recentDeeds.value
+  const pours = recentDeeds.value
     .filter((deed) => deed.kind === "pour")
-    .filter(({ body }) => plans.includes(body.plan))
-    .some(({ body }) => body.finished && body.pours.length === 0);
+    .filter(({ body }) => plans.includes(body.plan));
+  // A part that was poured before the rest was given up is in the sump.
+  return (
+    pours.some(({ body }) => body.finished) &&
+    pours.every(({ body }) => body.pours.length === 0 && body.draw_off === undefined)
+  );
 }
 
 /** Whether a second reading came before the pump could mix what was poured. */
