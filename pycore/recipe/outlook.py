@@ -45,6 +45,10 @@ ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05
 
+# A level that may be out by more than a bucket and this share of the mark is watched as it rises
+# (judgement, no source).
+WATCHED_SHARE = 0.03
+
 # Room for the last digit of a float when a result lies on an edge of the band.
 _HAIR_PCT = 1e-9
 
@@ -183,6 +187,13 @@ def _about_sureness(ask: PlanRequest, poured: bool, final: Final, parts: list[Sh
     return [code for code, holds in said.items() if holds]
 
 
+def _may_overfill(ask: PlanRequest, final: Final) -> bool:
+    """Whether a level as far out as it may be would put the last bucket above the mark."""
+    over_l = LIKELY_K * (ask.level_u_l or 0.0)
+    is_rough = over_l > max(ask.bucket.usable_l, WATCHED_SHARE * ask.fill_to_l)
+    return is_rough and final.volume_l + over_l > ask.fill_to_l
+
+
 def has_water_first(pours: list[Pour]) -> bool:
     """Whether concentrate is stirred into water, which comes first lest the mix turns over."""
     return any(pour.kind is None and pour.concentrate_l > 0 for pour in pours)
@@ -235,6 +246,7 @@ def cautions(
         "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
         "many_buckets": is_too_many(ask, totals.buckets, carried_l),
+        "watch_the_mark": poured and _may_overfill(ask, final),
     }
     return [
         *_about_reach(space, verdict, poured, after.value),

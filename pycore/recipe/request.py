@@ -143,7 +143,11 @@ class Losses:
 
 @dataclass(frozen=True)
 class PlanRequest:
-    """One question to the planner; fill_to_l is the mark that is filled to."""
+    """One question to the planner; fill_to_l is the mark that is filled to.
+
+    level_u_l is the standard uncertainty of the level alone: what a plate or a table is out by
+    moves that mark as well.
+    """
 
     sump: SumpState
     fill_to_l: float
@@ -160,6 +164,7 @@ class PlanRequest:
     own_fluid: OwnFluid | None = None
     losses: Losses | None = None
     density_kg_l: float | None = None
+    level_u_l: float | None = None
 
 
 def with_sump(ask: PlanRequest, volume_l: float, strength_pct: float) -> PlanRequest:

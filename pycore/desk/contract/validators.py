@@ -3391,6 +3391,16 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                     raise JsonSchemaValueException('minimum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
                 if data__densitykgl > 2:
                     raise JsonSchemaValueException('maximum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+        if 'level_u_l' in data_keys:
+            data_keys.remove('level_u_l')
+            data__levelul = data['level_u_l']
+            if not isinstance(data__levelul, (int, float, Decimal)) or isinstance(data__levelul, bool):
+                raise JsonSchemaValueException('type', value=data__levelul, name='' + (name_prefix or 'data') + '.level_u_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__levelul, (int, float, Decimal)) and (not isinstance(data__levelul, bool)):
+                if data__levelul < 0:
+                    raise JsonSchemaValueException('minimum', value=data__levelul, name='' + (name_prefix or 'data') + '.level_u_l', definition={'minimum': 0}, rule='minimum')
+                if data__levelul > 200000:
+                    raise JsonSchemaValueException('maximum', value=data__levelul, name='' + (name_prefix or 'data') + '.level_u_l', definition={'maximum': 200000}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

@@ -2314,6 +2314,10 @@ export interface PlanRecipeBody {
    * Of the concentrate.
    */
   density_kg_l?: number;
+  /**
+   * Standard uncertainty of the level alone, which does not move the mark that is filled to as that of a plate or a table does.
+   */
+  level_u_l?: number;
 }
 export interface PlanRecipeResult {
   verdict: "on_target" | "in_band" | "out_of_band";
@@ -2365,6 +2369,7 @@ export interface PlanRecipeResult {
     | "water_first"
     | "rough"
     | "sensitive_to_dip"
+    | "watch_the_mark"
   )[];
   /**
    * Where the sump stood.
@@ -2461,6 +2466,7 @@ export interface Alternative {
     | "water_first"
     | "rough"
     | "sensitive_to_dip"
+    | "watch_the_mark"
   )[];
   /**
    * What has to happen first: the level to fall to with its strength then, or the days.

@@ -100,7 +100,7 @@ function dipRows(
       to: to("clean_side"),
     },
     touched: {
-      label: say("answers.touched"),
+      label: say(walk.touched === "moving" ? "answers.at_rest" : "answers.touched"),
       value: walk.touched === "" ? missing : touchedWord(walk.touched),
       to: to("touched"),
     },

@@ -192,7 +192,8 @@ export function dipUnit({ sump, units }: MachineTyped): Unit {
 }
 
 function touchedTyped(touched: Walk["touched"]): Pick<DipTyped, "how" | "waited"> {
-  if (touched === "moving") return { how: "hard_floor", waited: false };
+  // Nobody said what the stick stood on then, so nothing about it is stored.
+  if (touched === "moving") return { waited: false };
   return touched === "" ? {} : { how: touched };
 }
 

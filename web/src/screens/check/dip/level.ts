@@ -54,19 +54,26 @@ export function writeDip({ depth, gauge_to: to }: Pick<DipTyped, "depth" | "gaug
   return to === undefined ? from : say("dip.between", { from, to: writeTyped(to) });
 }
 
+/** Both: a corrected floor must be seen also where the level was not at rest. */
+function touchedFacts({ how, waited }: DipTyped): readonly [string, string][] {
+  const isMoving = waited === false;
+  const floor = how === undefined ? say("answers.missing") : touchedWord(how);
+  return [
+    ...(how === undefined && isMoving
+      ? []
+      : [[say("answers.touched"), floor] as [string, string]]),
+    ...(isMoving ? [[say("answers.at_rest"), touchedWord("moving")] as [string, string]] : []),
+  ];
+}
+
 /** The dip of an entry as rows of name and value. */
 export function dipFacts(machine: MachineTyped, dip: DipTyped): readonly [string, string][] {
-  const floor = dip.how === undefined ? say("answers.missing") : touchedWord(dip.how);
-  // Both: a corrected floor must be seen also where the level was not at rest.
-  const touched = dip.waited === false ? `${floor}. ${touchedWord("moving")}` : floor;
   const clean = dip.clean_side;
   return [
     [dipLabel(machine), writeDip(dip)],
     ...(clean === undefined
       ? []
       : [[say("answers.clean_side"), writeTyped(clean)] as [string, string]]),
-    ...(dipSteps(machine).includes("touched")
-      ? [[say("answers.touched"), touched] as [string, string]]
-      : []),
+    ...(dipSteps(machine).includes("touched") ? touchedFacts(dip) : []),
   ];
 }
