@@ -11,7 +11,7 @@ from tests.browser.pouring import pour_all, start_pouring
 from tests.browser.setup.sumpwalk import open_pours
 from tests.browser.sidesteps import to_machine
 from tests.browser.stored import entries, folded
-from tests.browser.walk import check_until_recipe, field, next_page, press
+from tests.browser.walk import check_until_recipe, field, next_page, press, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -50,6 +50,19 @@ def test_due_is_half_an_hour_after_the_last_bucket_and_passes(page: Page) -> Non
     expect(page.get_by_role("heading", name=re.compile("Reading due since"))).to_be_visible()
     expect(page.locator(".main-action")).to_have_text("Enter the reading")
     expect(page.get_by_role("link", name="Start a check")).to_be_visible()
+
+
+def test_last_time_is_the_second_reading(page: Page) -> None:
+    poured(page)
+    read_again(page, "5.3")
+    press(page, "Save to the log")
+    press(page, "Back to the machines")
+    page.get_by_role("link", name="Wheel lathe").click()
+    start_check(page)
+    field(page, "How deep").fill("438")
+    next_page(page)
+    page.get_by_role("button", name="Hard floor").click()
+    expect(page.get_by_text("Last time 5.3 Brix")).to_be_visible()
 
 
 def test_as_expected_is_saved_and_nothing_is_due_any_more(page: Page) -> None:

@@ -67,10 +67,14 @@ def test_neat_concentrate_from_the_recipe_to_the_log(page: Page) -> None:
     said = {"what": "concentrate", "remarks": "Concentrate poured in neat: About two jugs"}
     assert (addition["body"], addition["by"]) == (said, "KT")
     (state,) = entries(page, "machine_state")
-    assert state["body"] == {"state": "on_hold", "reason": "neat_concentrate"}
+    hold = {"state": "on_hold", "reason": "neat_concentrate", "remarks": "About two jugs"}
+    assert state["body"] == hold
     (fact,) = entries(page, "shop_set")
     assert fact["body"] == {"who_to_ask": "Coolant keeper, bay 3"}
     assert folded(page)["state"]["by"] == "KT"
+    start_at(page)
+    page.get_by_role("link", name="Wheel lathe").click()
+    expect(page.get_by_role("status").first).to_contain_text("About two jugs")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

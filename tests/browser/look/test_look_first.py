@@ -82,6 +82,11 @@ def test_a_dead_coolant_is_not_fed_and_nobody_is_locked_out(page: Page) -> None:
     check = finish_check(page)
     assert check["shown"]["look"]["chosen"] == "all_the_same"
     assert check["shown"]["look"]["decision"] == "do_not_feed"
+    page.get_by_role("link", name="Open the log").click()
+    page.locator(".log-row").first.click()
+    rows_of = page.locator("dl").first
+    expect(rows_of).to_contain_text("AdviceDo not feed it")
+    expect(rows_of).to_contain_text("ThenWent on all the same")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

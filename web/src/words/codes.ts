@@ -57,6 +57,9 @@ export const toldWhatWord = (code: string): string => coded("told_what", code);
 /** Why a step of the balance does not count, and what speaks for a clean-out. */
 export const cleanOutReason = (code: string): string => coded("trend.reason", code);
 export const lookWord = (code: string): string => coded("look_seen", code);
+/** What was advised, and what somebody did about it. */
+export const lookAdvice = (code: string): string => coded("look.decision", code);
+export const lookDone = (code: string): string => coded("look.did", code);
 export const stopReasonWord = (code: string): string => coded("stop_reason", code);
 export const kindWord = (code: string): string => coded("kind", code);
 export const measuredByWord = (code: string): string => coded("measured_by", code);

@@ -1,9 +1,20 @@
 // What was seen, smelled and measured beside a check, as rows of name and value.
 import { isLookOnly, type CheckEntry } from "../../store/log/entry";
-import { lookWord } from "../../words/codes";
+import { lookAdvice, lookDone, lookWord } from "../../words/codes";
 import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import type { Fact } from "../setup/facts";
+
+/** What was advised and done; nothing where there was nothing to advise. */
+function adviceFacts({ shown }: CheckEntry): readonly Fact[] {
+  const { look } = shown as { readonly look?: Partial<Record<"decision" | "chosen", string>> };
+  if (look?.decision === undefined || look.chosen === undefined || look.decision === "go_on")
+    return [];
+  return [
+    [say("look.advised"), lookAdvice(look.decision)],
+    [say("look.done"), lookDone(look.chosen)],
+  ];
+}
 
 export function lookFacts(entry: CheckEntry): readonly Fact[] {
   const { look, ph, nitrite, dip_slide: slide, temperature, first_fill_ph: first } = entry;
@@ -20,5 +31,6 @@ export function lookFacts(entry: CheckEntry): readonly Fact[] {
     ...measured.flatMap(([label, typed]) =>
       typed === undefined ? [] : [[say(label), writeTyped(typed)] as const],
     ),
+    ...adviceFacts(entry),
   ];
 }

@@ -35,6 +35,8 @@ function stateOf(
   reason: MachineStateContent["reason"],
   telling: Telling,
 ): Said | undefined {
+  // At the machine the state is read, not the entry beside it.
+  const remarks = telling.text("text").trim();
   if (next === "leave") return undefined;
   return {
     kind: "machine_state",
@@ -42,6 +44,7 @@ function stateOf(
       state: next,
       ...(reason === undefined ? {} : { reason }),
       ...(next === "on_hold" ? untilOf(telling) : {}),
+      ...(remarks === "" ? {} : { remarks }),
     },
   };
 }

@@ -1,5 +1,7 @@
 // What the deeds of a machine say about now: a second reading that is due, the newest strength.
 import {
+  hasDip,
+  hasReading,
   isLookOnly,
   type CheckEntry,
   type LookEntry,
@@ -7,7 +9,7 @@ import {
   type RecheckEntry,
 } from "./entry";
 import { recent, recentDeeds } from "./journal";
-import { lastCheck } from "./machines";
+import { lastCheck, lastCheckWith } from "./machines";
 
 function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;
@@ -65,6 +67,30 @@ export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undef
   if (check === undefined || again === undefined) return again ?? check;
   return again.place > check.place ? again : check;
 }
+
+/** Dip or reading of last time, before or after a pour, whichever was later. */
+function latest<T>(
+  machine: string,
+  check: CheckEntry | undefined,
+  found: (body: CheckEntry["body"] | RecheckEntry["body"]) => T | undefined,
+): { readonly typed: T; readonly at: string } | undefined {
+  const again = recentDeeds.value
+    .filter(isOf(machine))
+    .filter((deed) => deed.kind === "recheck")
+    .filter(({ body }) => found(body) !== undefined)
+    .at(-1);
+  const entry = again !== undefined && again.place > (check?.place ?? -1) ? again : check;
+  const typed = entry && found(entry.body);
+  return entry === undefined || typed === undefined ? undefined : { typed, at: entry.measured_at };
+}
+
+export const lastDip = (machine: string) =>
+  latest(machine, lastCheckWith(machine, hasDip), (body) => ("dip" in body ? body.dip : undefined));
+
+export const lastReading = (machine: string) =>
+  latest(machine, lastCheckWith(machine, hasReading), (body) =>
+    "reading" in body ? body.reading : undefined,
+  );
 
 /** The last look that ended in stopping, until somebody has checked the machine again. */
 export function refusedLook(machine: string): LookEntry | undefined {

@@ -4,8 +4,7 @@ import type { AssessSumpResult } from "../../../core/messages";
 import { Fault } from "../../../elements/fault";
 import { LevelBar } from "../../../elements/drawings/levelbar";
 import { StateShape } from "../../../elements/statemark";
-import { hasDip, hasReading } from "../../../store/log/entry";
-import { lastCheckWith } from "../../../store/log/machines";
+import { lastDip, lastReading } from "../../../store/log/deeds";
 import {
   dipTyped,
   dipUnit,
@@ -81,16 +80,16 @@ const last = (value: string | undefined): string =>
 
 function DipAside({ machine, walk, level }: AsideProps) {
   const volume = level?.level?.shown.volume;
-  const check = lastCheckWith(machine.machine, hasDip);
-  if (walk.dip.trim() === "") return <>{last(check && writeDip(check.body.dip))}</>;
+  const before = lastDip(machine.machine);
+  if (walk.dip.trim() === "") return <>{last(before && writeDip(before.typed))}</>;
   const between = walk.gaugeTo === "" ? "" : `${writeDip(dipTyped(machine.body.machine, walk))} `;
   return <>{`${between}${volume === undefined ? "" : write(volume)}`}</>;
 }
 
 function ReadingAside({ machine, walk, strength }: AsideProps) {
   const found = strength?.strength;
-  const check = lastCheckWith(machine.machine, hasReading);
-  if (walk.reading.trim() === "") return <>{last(check && writeTyped(check.body.reading.shows))}</>;
+  const before = lastReading(machine.machine);
+  if (walk.reading.trim() === "") return <>{last(before && writeTyped(before.typed.shows))}</>;
   const written = found?.shown.strength;
   if (written === undefined) return null;
   return (

@@ -10,6 +10,7 @@ import { SectionDrawing } from "../../../elements/drawings/section";
 import { Hint } from "../../../elements/why";
 import { assessBody, dipTyped, dipUnit } from "../../../store/underway/walk";
 import { hasDip } from "../../../store/log/entry";
+import { lastDip } from "../../../store/log/deeds";
 import { lastCheckWith } from "../../../store/log/machines";
 import { errorSentence } from "../../../words/errors";
 import { unitSign, write, writeNumber } from "../../../words/numbers";
@@ -26,11 +27,11 @@ import { MeasureDoubt } from "../measuredoubt";
 import type { CheckProps } from "../steps";
 
 function LastDip({ machine }: Pick<CheckProps, "machine">) {
-  const check = lastCheckWith(machine.machine, hasDip);
-  if (check === undefined) return <p class="note">{say("dip.first")}</p>;
+  const last = lastDip(machine.machine);
+  if (last === undefined) return <p class="note">{say("dip.first")}</p>;
   const blanks = {
-    value: writeDip(check.body.dip),
-    ago: writeAgo(check.measured_at, new Date()),
+    value: writeDip(last.typed),
+    ago: writeAgo(last.at, new Date()),
   };
   return <p class="note">{say("last_time", blanks)}</p>;
 }

@@ -59,9 +59,7 @@ function touchedFacts({ how, waited }: DipTyped): readonly [string, string][] {
   const isMoving = waited === false;
   const floor = how === undefined ? say("answers.missing") : touchedWord(how);
   return [
-    ...(how === undefined && isMoving
-      ? []
-      : [[say("answers.touched"), floor] as [string, string]]),
+    ...(how === undefined && isMoving ? [] : [[say("answers.touched"), floor] as [string, string]]),
     ...(isMoving ? [[say("answers.at_rest"), touchedWord("moving")] as [string, string]] : []),
   ];
 }

@@ -8,8 +8,7 @@ import { Page } from "../../../elements/page";
 import { StateMark } from "../../../elements/statemark";
 import { Hint } from "../../../elements/why";
 import type { AssessSumpResult, DeskError } from "../../../core/messages";
-import { hasReading } from "../../../store/log/entry";
-import { lastCheckWith } from "../../../store/log/machines";
+import { lastReading } from "../../../store/log/deeds";
 import { assessBody, readingUnit, type Walk } from "../../../store/underway/walk";
 import { errorSentence } from "../../../words/errors";
 import { write, writeTyped } from "../../../words/numbers";
@@ -32,11 +31,11 @@ import { ZeroNotes } from "./zeronotes";
 const READING_PATH = "body.reading.shows";
 
 function LastReading({ machine }: Pick<CheckProps, "machine">) {
-  const check = lastCheckWith(machine.machine, hasReading);
-  if (check === undefined) return <p class="note">{say("reading.first")}</p>;
+  const last = lastReading(machine.machine);
+  if (last === undefined) return <p class="note">{say("reading.first")}</p>;
   const blanks = {
-    value: writeTyped(check.body.reading.shows),
-    ago: writeAgo(check.measured_at, new Date()),
+    value: writeTyped(last.typed.shows),
+    ago: writeAgo(last.at, new Date()),
   };
   return <p class="note">{say("last_time", blanks)}</p>;
 }
