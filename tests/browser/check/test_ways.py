@@ -59,6 +59,14 @@ def test_address_of_a_way_that_is_not_there_leads_to_the_recipe(page: Page) -> N
         expect(heading(page)).to_have_text("Pour this")
 
 
+def test_a_recipe_beside_the_aim_says_why(page: Page) -> None:
+    open_machine(page)
+    # 8.3 % for an aim of 8 %, with half a point near enough.
+    check_until_recipe(page, "342", "4.0")
+    page.get_by_text("Where this comes from").click()
+    expect(page.get_by_text("About 8.3 % is near enough to 8 %")).to_be_visible()
+
+
 def test_best_reachable_has_its_own_address_and_can_be_saved(page: Page) -> None:
     open_machine(page)
     check_until_recipe(page, "420", "2.0")

@@ -11,6 +11,9 @@ from tests.browser.walk import field, next_page, on_machine, press
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 LONG = ("12.75", "1250.5", "104.25")
+# How far a word of a drawing reaches beyond its edge.
+BEYOND = """text => text.getBoundingClientRect().right
+    - text.ownerSVGElement.getBoundingClientRect().right"""
 SIZES = {"upright": (360, 640), "across": (640, 360)}
 
 
@@ -43,6 +46,9 @@ def test_long_numbers_are_seen_whole(phone: Phone, server: Server, held: str, te
     for number in LONG:
         field(page, "How deep").fill(number)
         hidden.append((number, hidden_px(field(page, "How deep"))))
+    drawn = page.locator(".dimension-number")
+    expect(drawn).to_have_text(LONG[-1])
+    hidden.append(("drawn", drawn.evaluate(BEYOND)))
     look(page)
     field(page, "How deep").fill("342")
     next_page(page)

@@ -58,6 +58,12 @@ interface DimensionProps {
   readonly text: { readonly number: string; readonly unit: string };
 }
 
+/** Beside a small tank there is room for four digits of full size. */
+function sizeOf({ length }: string): string {
+  if (length <= 4) return "dimension-number";
+  return length <= 6 ? "dimension-number dimension-long" : "dimension-number dimension-longer";
+}
+
 export function Dimension({ x, y, foot, top, floor, text }: DimensionProps) {
   const mid = Math.max(top + 12, Math.min(floor - 14, (y + foot) / 2));
   return (
@@ -69,7 +75,7 @@ export function Dimension({ x, y, foot, top, floor, text }: DimensionProps) {
           class="dimension-tip"
         />
       ) : null}
-      <text x={x + 6} y={mid} class="dimension-number">
+      <text x={x + 6} y={mid} class={sizeOf(text.number)}>
         {text.number}
       </text>
       <text x={x + 6} y={mid + 15} class="dimension-unit">

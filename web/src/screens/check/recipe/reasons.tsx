@@ -37,10 +37,13 @@ function changesOf({ assessment, shown }: PlanCheckResult, recipe: Recipe): read
   const [aim, strength] = [write(shown.aim), write(recipe.strength)];
   const [wanted, volume] = [full === undefined ? "" : write(full), write(recipe.volume)];
   const isLower = recipe.cautions.some((code) => LESS_HIGH.has(code));
+  const isOff = shown.aim.value !== recipe.strength.value;
+  const isNear = recipe.verdict === "on_target";
   return [
-    recipe.verdict === "on_target" || aim === strength
-      ? ""
-      : say("reason.changed", { aim, strength }),
+    isOff && !isNear ? say("reason.changed", { aim, strength }) : "",
+    isOff && isNear && recipe.why === null && recipe.buckets > 0
+      ? say("reason.near", { aim, strength })
+      : "",
     isLower && wanted !== "" && wanted !== volume && shown.fill_to === undefined
       ? say("reason.lower", { wanted, volume })
       : "",
