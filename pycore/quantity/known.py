@@ -174,6 +174,9 @@ KNOWN: Mapping[str, Known] = MappingProxyType(
         "wait_min": Known(
             unit="min", typed=False, minimum=0, maximum=240, usual_low=0, usual_high=60
         ),
+        "mix_min": Known(
+            unit="min", typed=False, minimum=1, maximum=1440, usual_low=10, usual_high=480
+        ),
         "poured_l": Known(
             unit="L", typed=True, minimum=0.1, maximum=10000, usual_low=1, usual_high=250
         ),

@@ -76,7 +76,7 @@ def by_mixing_unit(ask: PlanRequest) -> Plan | None:
     if setting > highest + 1e-9:
         return None
     run = (run_l * (1 - setting / 100), run_l * setting / 100)
-    walk = [Step("unit", volume_l=run_l, setting_pct=setting), *finish(ask.fill_to_l)]
+    walk = [Step("unit", volume_l=run_l, setting_pct=setting), *finish(ask.run_min)]
     return made(ask, [], steps=walk, run_in_l=run)
 
 
@@ -112,7 +112,7 @@ def by_hose(ask: PlanRequest) -> Plan | None:
     pours = bucket_pours(rest, best_pours(rest).pours)
     walk = [Step("hose", volume_l=hose_l)]
     walk += [Step("bucket", pour=i) for i in range(len(pours))]
-    return made(ask, pours, steps=[*walk, *finish(ask.fill_to_l)], run_in_l=(hose_l, 0.0))
+    return made(ask, pours, steps=[*walk, *finish(ask.run_min)], run_in_l=(hose_l, 0.0))
 
 
 def _thinned(ask: PlanRequest) -> Target:

@@ -10,7 +10,7 @@ from pycore.recipe.balance import mix_strength_pct, state_after
 from pycore.recipe.marks import Space
 from pycore.recipe.outcome import bucket_pours
 from pycore.recipe.outlook import has_water_first
-from pycore.recipe.pours import Pour, Step, Totals, steps_for, totals_of
+from pycore.recipe.pours import Pour, Step, Totals, mix_minutes, steps_for, totals_of
 from pycore.recipe.request import (
     Bucket,
     DrawOff,
@@ -51,6 +51,12 @@ class HoldingRequest:
     bucket: Bucket
     last: LastReading | None = None
     pail: Pail | None = None
+    mix_min: int | None = None
+
+    @property
+    def run_min(self) -> float:
+        """Minutes that the pump runs before the second reading, its own or usual ones."""
+        return self.mix_min or mix_minutes(self.fill_to_l)
 
 
 @dataclass(frozen=True)
@@ -165,7 +171,7 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     totals = totals_of(pours)
     return Holding(
         pours=pours,
-        steps=steps_for(0.0, pours, ask.fill_to_l) or [Step("read_again")],
+        steps=steps_for(0.0, pours, ask.run_min) or [Step("read_again")],
         totals=totals,
         volume_l=ask.volume_l.value + totals.water_l + totals.concentrate_l,
         cautions=[code for code, holds in said.items() if holds],

@@ -131,7 +131,7 @@ def made(
         case=case_of(ask, Space.of(ask).has_room()),
         draw_off_l=draw_off_l,
         pours=pours,
-        steps=steps_for(draw_off_l, pours, ask.fill_to_l) if steps is None else steps,
+        steps=steps_for(draw_off_l, pours, ask.run_min) if steps is None else steps,
         totals=totals,
         final=final,
         reachable=Reach(*reach_pct(space)),

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured, moves_with, result, variable
+from pycore.recipe.pours import mix_minutes
 
 # Room for the last digit of a float where marks are added up.
 _HAIR_L = 1e-9
@@ -165,6 +166,12 @@ class PlanRequest:
     losses: Losses | None = None
     density_kg_l: float | None = None
     level_u_l: float | None = None
+    mix_min: int | None = None
+
+    @property
+    def run_min(self) -> float:
+        """Minutes that the pump runs before the second reading, its own or usual ones."""
+        return self.mix_min or mix_minutes(self.fill_to_l)
 
 
 def with_sump(ask: PlanRequest, volume_l: float, strength_pct: float) -> PlanRequest:

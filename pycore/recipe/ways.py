@@ -72,7 +72,7 @@ def _strong_first(ask: PlanRequest, plan: Plan) -> Plan | None:
         pour.concentrate_l / pour.water_l >= strongest_ratio for pour in second
     ):
         return None
-    return made(ask, pours, steps=steps_for(0.0, pours, ask.fill_to_l, half_way_after=1))
+    return made(ask, pours, steps=steps_for(0.0, pours, ask.run_min, half_way_after=1))
 
 
 def _smaller_dose(ask: PlanRequest, plan: Plan) -> Plan | None:

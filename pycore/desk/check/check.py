@@ -107,6 +107,7 @@ def request_of(
         losses=shop.losses,
         density_kg_l=density_kg_l,
         level_u_l=level.depth_mm.u * level.litres_per_mm,
+        mix_min=body.machine.sump.mix_min,
     )
 
 

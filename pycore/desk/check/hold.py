@@ -213,6 +213,7 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
         bucket=machine.bucket,
         last=last,
         pail=read_shop(reader, typed, machine, "body.machine").pail,
+        mix_min=typed.sump.mix_min,
     )
     holding = _planned(ask, typed)
     return HoldCheckResult(

@@ -28,7 +28,6 @@ from pycore.quantity.dates import days_between, moment_from
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown, shown_with_u
-from pycore.recipe.pours import mix_minutes
 from pycore.recipe.request import PlanRequest, whole_circuit
 
 # By definition.
@@ -164,7 +163,7 @@ def recheck(body: RecheckBody) -> RecheckResult:
     share = machine.factor.u_share if machine.factor is not None else 0.0
     strength = compared(request.sump, went, found_pct, share)
     level = _level(checked.assessment.level, dipped, went)
-    is_mixed = minutes >= mix_minutes(request.fill_to_l)
+    is_mixed = minutes >= request.run_min
     reasons = _reasons(strength, level, is_mixed, checked.request.hidden is not None)
     said = _shown(body.machine, strength, level)
     return RecheckResult(assessment, minutes, reasons, said, reader.doubts, strength, level)

@@ -86,6 +86,7 @@ class SumpTyped:
     read_as: str | None = None
     level_true: str | None = None
     wait_min: int | None = None
+    mix_min: int | None = None
     divided: bool | None = None
 
 

@@ -1553,6 +1553,16 @@ def validate___definitions_sump_typed(data, custom_formats={}, name_prefix=None)
                     raise JsonSchemaValueException('minimum', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'minimum': 0}, rule='minimum')
                 if data__waitmin > 240:
                     raise JsonSchemaValueException('maximum', value=data__waitmin, name='' + (name_prefix or 'data') + '.wait_min', definition={'maximum': 240}, rule='maximum')
+        if 'mix_min' in data_keys:
+            data_keys.remove('mix_min')
+            data__mixmin = data['mix_min']
+            if not isinstance(data__mixmin, int) and (not (isinstance(data__mixmin, float) and data__mixmin.is_integer())) or isinstance(data__mixmin, bool):
+                raise JsonSchemaValueException('type', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__mixmin, (int, float, Decimal)) and (not isinstance(data__mixmin, bool)):
+                if data__mixmin < 1:
+                    raise JsonSchemaValueException('minimum', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'minimum': 1}, rule='minimum')
+                if data__mixmin > 1440:
+                    raise JsonSchemaValueException('maximum', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'maximum': 1440}, rule='maximum')
         if 'divided' in data_keys:
             data_keys.remove('divided')
             data__divided = data['divided']
@@ -3391,6 +3401,16 @@ def validate___definitions_plan_recipe_body(data, custom_formats={}, name_prefix
                     raise JsonSchemaValueException('minimum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'minimum': 0.5}, rule='minimum')
                 if data__densitykgl > 2:
                     raise JsonSchemaValueException('maximum', value=data__densitykgl, name='' + (name_prefix or 'data') + '.density_kg_l', definition={'maximum': 2}, rule='maximum')
+        if 'mix_min' in data_keys:
+            data_keys.remove('mix_min')
+            data__mixmin = data['mix_min']
+            if not isinstance(data__mixmin, int) and (not (isinstance(data__mixmin, float) and data__mixmin.is_integer())) or isinstance(data__mixmin, bool):
+                raise JsonSchemaValueException('type', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__mixmin, (int, float, Decimal)) and (not isinstance(data__mixmin, bool)):
+                if data__mixmin < 1:
+                    raise JsonSchemaValueException('minimum', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'minimum': 1}, rule='minimum')
+                if data__mixmin > 1440:
+                    raise JsonSchemaValueException('maximum', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'maximum': 1440}, rule='maximum')
         if 'level_u_l' in data_keys:
             data_keys.remove('level_u_l')
             data__levelul = data['level_u_l']
@@ -3728,6 +3748,16 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
             data_keys.remove('pail')
             data__pail = data['pail']
             validate___definitions_plan_pail(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
+        if 'mix_min' in data_keys:
+            data_keys.remove('mix_min')
+            data__mixmin = data['mix_min']
+            if not isinstance(data__mixmin, int) and (not (isinstance(data__mixmin, float) and data__mixmin.is_integer())) or isinstance(data__mixmin, bool):
+                raise JsonSchemaValueException('type', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'type': 'integer'}, rule='type')
+            if isinstance(data__mixmin, (int, float, Decimal)) and (not isinstance(data__mixmin, bool)):
+                if data__mixmin < 1:
+                    raise JsonSchemaValueException('minimum', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'minimum': 1}, rule='minimum')
+                if data__mixmin > 1440:
+                    raise JsonSchemaValueException('maximum', value=data__mixmin, name='' + (name_prefix or 'data') + '.mix_min', definition={'maximum': 1440}, rule='maximum')
         if data_keys:
             raise JsonSchemaValueException('' + (name_prefix or 'data') + ' must not contain ' + str(data_keys) + ' properties', value=data, name='' + (name_prefix or 'data') + '', definition={'additionalProperties': False}, rule='additionalProperties')
     return data

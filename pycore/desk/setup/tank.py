@@ -102,7 +102,8 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
     _refuse_other_kinds(typed, path)
     sump = _read_sump(reader, typed, path)
     stick = read_stick(reader, typed.dip_from, typed.reference_height, typed.zero_offset, path)
-    _doubt_wait(reader, typed.wait_min, f"{path}.wait_min")
+    for name in ("wait_min", "mix_min"):
+        _doubt_minutes(reader, name, getattr(typed, name), path)
     rest_l = reader.optional(typed.rest, "rest_l", f"{path}.rest")
     if rest_l is not None and rest_l >= sump.full_volume_l:
         limit = {"below": sump.full_volume_l, "unit": "L"}
@@ -117,12 +118,12 @@ def read_tank(reader: Reader, typed: SumpTyped, path: str) -> Tank:
     )
 
 
-def _doubt_wait(reader: Reader, minutes: int | None, path: str) -> None:
-    """Asks once about a waiting time that few machines need; it is a count, so it has no unit."""
-    high = KNOWN["wait_min"].usual_high
-    if minutes is not None and high is not None and minutes > high:
+def _doubt_minutes(reader: Reader, name: str, minutes: int | None, path: str) -> None:
+    """Asks once about a time that few machines need; it is a count, so it has no unit."""
+    low, high = KNOWN[name].usual_low or 0.0, KNOWN[name].usual_high
+    if minutes is not None and high is not None and not low <= minutes <= high:
         got = Shown(float(minutes), 0, "1")
-        reader.doubts.append(Doubt(path, "unusual", got, 0.0, high))
+        reader.doubts.append(Doubt(f"{path}.{name}", "unusual", got, low, high))
 
 
 def _refuse_other_kinds(typed: SumpTyped, path: str) -> None:

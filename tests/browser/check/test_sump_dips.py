@@ -20,7 +20,7 @@ from tests.browser.walk import (
 )
 
 
-def set_up(page: Page, *answers: str, height: str = "", wait: str = "") -> None:
+def set_up(page: Page, *answers: str, height: str = "", wait: str = "", mix: str = "") -> None:
     """A measured box, 288 L at 400 mm, whose level is taken as the answers say."""
     set_up_machine(page, SHAPES[BOX], kind=BOX)
     open_group(page, "taking the level")
@@ -30,6 +30,8 @@ def set_up(page: Page, *answers: str, height: str = "", wait: str = "") -> None:
         field(page, "Height of that point").fill(height)
     if wait:
         page.get_by_role("combobox", name="Wait after the stop").select_option(wait)
+    if mix:
+        page.get_by_role("combobox", name="Mix before").select_option(mix)
     next_page(page)
     next_page(page, "Save the machine")
     start_check(page)
@@ -162,3 +164,19 @@ def test_nothing_drains_back_where_the_level_is_true_while_the_pump_runs(page: P
     next_page(page)
     expect(page.get_by_role("button", name="Hard floor")).to_be_visible()
     expect(page.get_by_role("button", name="Still draining back")).to_have_count(0)
+
+
+def test_a_machine_mixes_as_long_as_its_set_up_says(page: Page) -> None:
+    set_up(page, mix="120")
+    field(page, "How deep").fill("250")
+    next_page(page)
+    page.get_by_role("button", name="Hard floor").click()
+    to_recipe(page)
+    next_page(page, "Work out the recipe")
+    save_check(page)
+    steps = entries(page)[-1]["shown"]["plan"]["steps"]
+    assert [step["minutes"] for step in steps if step["kind"] == "run"] == [120]
+    page.get_by_role("link", name="Open the log").click()
+    page.locator(".log-row").first.click()
+    set_up_facts = page.get_by_role("main").get_by_text("Mix before the second reading")
+    expect(set_up_facts).to_be_visible()

@@ -93,6 +93,10 @@ export type SumpTyped = {
    */
   wait_min?: number;
   /**
+   * Minutes that the pump runs before the second reading; by the size of the circuit without it.
+   */
+  mix_min?: number;
+  /**
    * A screen or a wall parts a dirty side from a clean one: the page asks for a dip on both.
    */
   divided?: boolean;
@@ -1776,6 +1780,10 @@ export interface PlanHoldingBody {
     drift_pct_d: number;
   };
   pail?: PlanPail;
+  /**
+   * Minutes that the pump runs before the second reading; by the size of the circuit without it.
+   */
+  mix_min?: number;
 }
 export interface PlanTarget {
   low_pct: number;
@@ -2314,6 +2322,10 @@ export interface PlanRecipeBody {
    * Of the concentrate.
    */
   density_kg_l?: number;
+  /**
+   * Minutes that the pump runs before the second reading; by the size of the circuit without it.
+   */
+  mix_min?: number;
   /**
    * Standard uncertainty of the level alone, which does not move the mark that is filled to as that of a plate or a table does.
    */

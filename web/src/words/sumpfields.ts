@@ -45,6 +45,7 @@ export const SUMP_FIELDS: Readonly<Record<string, Known>> = {
   "sump.read_as": { key: "field.read_as", setup: "dipping" },
   "sump.level_true": { key: "field.level_true", setup: "dipping" },
   "sump.wait_min": { key: "field.wait", setup: "dipping" },
+  "sump.mix_min": { key: "field.mix_time", setup: "dipping" },
   full_depth: { key: "field.full_depth", quantity: "full_depth_mm", setup: "pours" },
   rim_depth: { key: "field.rim_depth", quantity: "rim_depth_mm", setup: "rim" },
   start_depth: { key: "field.start_depth", quantity: "depth_mm", setup: "pours" },

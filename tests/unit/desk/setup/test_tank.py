@@ -107,6 +107,8 @@ def test_sign_that_may_part_thousands_is_refused_at_its_field(
         ("length", mm("90")),
         ("zero_offset", mm("60")),
         ("wait_min", 61),
+        ("mix_min", 9),
+        ("mix_min", 481),
     ],
 )
 def test_unusual_is_asked_once(path: str, text: Any) -> None:
@@ -124,6 +126,8 @@ def test_unusual_is_asked_once(path: str, text: Any) -> None:
         ("rest", litres("-1")),
         ("wait_min", 241),
         ("wait_min", -1),
+        ("mix_min", 0),
+        ("mix_min", 1441),
     ],
 )
 def test_impossible_is_refused(path: str, text: Any) -> None:

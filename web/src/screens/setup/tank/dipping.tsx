@@ -47,11 +47,13 @@ const DIVIDED: readonly Option<"no" | "yes">[] = [
 /** Usual waiting times; a machine set up elsewhere keeps its own. */
 const WAITS = ["", "1", "2", "5", "10", "15", "20", "30", "60"];
 
-function waitOptions(wait: string) {
-  const known = WAITS.includes(wait) ? WAITS : [...WAITS, wait];
+const MIX_TIMES = ["", "15", "30", "60", "120", "240", "480"];
+
+function minuteOptions(usual: readonly string[], chosen: string, open: string) {
+  const known = usual.includes(chosen) ? usual : [...usual, chosen];
   return known.map((value) => ({
     value,
-    word: value === "" ? say("facts.not_given") : sayCount("dipping.minutes", Number(value)),
+    word: value === "" ? open : sayCount("dipping.minutes", Number(value)),
   }));
 }
 
@@ -92,12 +94,21 @@ function PumpPart({ form, change }: PartProps) {
           id="wait"
           label={say("dipping.wait")}
           value={form.wait}
-          options={waitOptions(form.wait)}
+          options={minuteOptions(WAITS, form.wait, say("facts.not_given"))}
           onChoose={(wait) => {
             change({ wait });
           }}
         />
       )}
+      <Select
+        id="mix-time"
+        label={say("dipping.mix_time")}
+        value={form.mixTime}
+        options={minuteOptions(MIX_TIMES, form.mixTime, say("dipping.mix_time_usual"))}
+        onChoose={(mixTime) => {
+          change({ mixTime });
+        }}
+      />
     </>
   );
 }

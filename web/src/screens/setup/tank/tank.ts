@@ -36,6 +36,7 @@ export interface TankForm {
   readonly levelTrue: LevelTrue;
   /** Minutes as digits; empty where nobody gave them. */
   readonly wait: string;
+  readonly mixTime: string;
   readonly divided: YesNo;
   /** What the table was found from since the set-up was last saved; it goes into the log with it. */
   readonly pourTest: CalibrateSumpBody | null;
@@ -63,6 +64,7 @@ export const NEW_TANK: TankForm = {
   readAs: "depth",
   levelTrue: "stopped",
   wait: "",
+  mixTime: "",
   divided: "no",
   pourTest: null,
 };
@@ -95,6 +97,7 @@ export function tankFormOf(sump: SumpTyped): TankForm {
     readAs: sump.read_as ?? "depth",
     levelTrue: sump.level_true ?? "stopped",
     wait: sump.wait_min === undefined ? "" : String(sump.wait_min),
+    mixTime: sump.mix_min === undefined ? "" : String(sump.mix_min),
     divided: yesNo(sump.divided),
     pourTest: null,
   };
@@ -179,6 +182,7 @@ function dippingOf(form: Form): Measures {
     ...(form.levelTrue === "stopped" ? {} : { level_true: form.levelTrue }),
     // A choice of the page, not a typed number.
     ...(form.wait === "" ? {} : { wait_min: Number(form.wait) }),
+    ...(form.mixTime === "" ? {} : { mix_min: Number(form.mixTime) }),
   };
 }
 

@@ -91,7 +91,13 @@ export function hiddenFacts({ sump }: MachineTyped): readonly Fact[] {
 }
 
 export function dippingFacts({ sump }: MachineTyped): readonly Fact[] {
-  const { read_as = "depth", dip_from = "bottom", level_true = "stopped", wait_min } = sump;
+  const {
+    read_as = "depth",
+    dip_from = "bottom",
+    level_true = "stopped",
+    wait_min,
+    mix_min,
+  } = sump;
   const wait =
     wait_min === undefined ? say("facts.not_given") : sayCount("dipping.minutes", wait_min);
   return [
@@ -101,6 +107,10 @@ export function dippingFacts({ sump }: MachineTyped): readonly Fact[] {
     ...typed(say("facts.zero_offset"), sump.zero_offset),
     [say("facts.level_true"), levelTrueWord(level_true)],
     ...(level_true === "running" ? [] : [[say("facts.wait"), wait] as const]),
+    [
+      say("dipping.mix_time"),
+      mix_min === undefined ? say("dipping.mix_time_usual") : sayCount("dipping.minutes", mix_min),
+    ],
     ...(sump.divided === true ? [[say("facts.divided"), say("divided.yes")] as const] : []),
   ];
 }
