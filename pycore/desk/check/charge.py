@@ -12,6 +12,7 @@ from pycore.desk.check.dip import level_from
 from pycore.desk.check.strength import fluid_notes
 from pycore.desk.contract.messages import DipTyped
 from pycore.desk.contract.reader import Reader
+from pycore.desk.contract.records import WaterTyped
 from pycore.desk.contract.results import PlanCheckResult
 from pycore.desk.setup.machine import read_machine
 from pycore.quantity.fault import Fault
@@ -19,6 +20,15 @@ from pycore.quantity.measured import Measured
 
 # A rinse mix and what stayed of it are known to half a point (judgement, no source).
 _LEFT_U_PCT = 0.5
+
+
+def _water_notes(water: WaterTyped | None) -> list[str]:
+    """Right for topping up, demineralised water makes a first fill of many emulsions foam.
+
+    Common practice, no source: 80 to 200 mg/L of hardness for a first charge.
+    """
+    is_soft = water is not None and water.kind == "demineralised"
+    return ["demineralised_first_fill"] if is_soft else []
 
 
 def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
@@ -43,5 +53,6 @@ def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
     request = request_of(reader, body, machine, circuit, left, machine.target, mark)
     level = dipped.level
     section = section_of(machine.sump, level.depth_mm.value, level.volume_l.value, strength_pct)
-    found = assessed(machine.sump, dipped, None, False, reader, fluid_notes(body.machine.fluid))
+    notes = [*fluid_notes(body.machine.fluid), *_water_notes(body.machine.water)]
+    found = assessed(machine.sump, dipped, None, False, reader, notes)
     return planned(request, body.machine, machine, replace(found, section=section), circuit)

@@ -722,6 +722,7 @@ export interface AssessSumpResult {
     | "beyond_chart"
     | "no_fluid_factor"
     | "magnesium"
+    | "demineralised_first_fill"
   )[];
   level?: Level;
   strength?: Strength;

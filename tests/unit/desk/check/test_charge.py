@@ -33,6 +33,16 @@ def test_water_left_behind_and_a_dry_sump() -> None:
         assert 7 <= answer["plan"]["final"]["strength_pct"]["value"] <= 9
 
 
+@pytest.mark.parametrize(
+    ("kind", "notes"),
+    [("demineralised", ["demineralised_first_fill"]), ("mains", []), ("softened", [])],
+)
+def test_first_fill_with_demineralised_water_is_warned_of(kind: str, notes: list[str]) -> None:
+    # Common practice, no source.
+    machine = {**setup(), "water": {"kind": kind}}
+    assert ask("plan_charge", {**body(), "machine": machine})["assessment"]["notes"] == notes
+
+
 def test_every_bucket_at_the_strength_that_lands_on_the_aim() -> None:
     pours = ask("plan_charge", body())["plan"]["pours"]
     strengths = [100 * p["concentrate_l"] / (p["water_l"] + p["concentrate_l"]) for p in pours]

@@ -9,6 +9,7 @@ import { cautionSentence } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
+import { Notes } from "../check/notes";
 import { Disagree } from "../check/recipe/disagree";
 import { bucketsOf } from "../check/pour/steps";
 import { concentrateBy } from "../check/recipe/pours";
@@ -79,6 +80,7 @@ export function ChargePage(props: ChargeProps) {
           ))}
         </ul>
       )}
+      {answer?.kind === "ok" ? <Notes result={answer.result.assessment} /> : null}
       <button
         type="button"
         class="place-link quiet-button"
