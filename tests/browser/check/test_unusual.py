@@ -3,7 +3,7 @@
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.walk import field, next_page, open_machine, pass_since, press, start_check
+from tests.browser.walk import field, open_machine, pass_since, press, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -20,7 +20,7 @@ def test_the_usual_range_stands_in_the_question(page: Page) -> None:
         "88\u00a0mm to 440\u00a0mm. Is it right?"
     )
     press(page, "Keep 60\u00a0mm")
-    next_page(page, "Hard floor")
+    page.get_by_role("button", name="Hard floor").click()
     pass_since(page)
     field(page, "What does the reading").fill("25")
     press(page, "Continue")
