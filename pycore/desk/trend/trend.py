@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeVar
@@ -66,7 +67,7 @@ def _slope(read: Sequence[Read]) -> Slope | None:
 def _error_pct(read: Sequence[Read]) -> float:
     """Points by which first and last reading can lie apart by themselves."""
     first, last = read[0][1], read[-1][1]
-    return LIKELY_K * (first.u**2 + last.u**2) ** 0.5
+    return LIKELY_K * math.hypot(first.u, last.u)
 
 
 def _way(read: Sequence[Read], slope: Slope | None) -> str:

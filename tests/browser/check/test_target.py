@@ -28,5 +28,5 @@ def test_an_aim_between_two_steps_goes_to_the_next_whole_one(page: Page) -> None
         less.click()
         expect(aim).to_have_text(f"{found}\u00a0%")
     less.click()
-    expect(page.get_by_role("alert")).to_have_text("Target must be between 7\u00a0% and 9\u00a0%.")
+    expect(page.get_by_role("alert")).to_have_text("Aim must be between 7\u00a0% and 9\u00a0%.")
     expect(aim).to_have_text("7\u00a0%")

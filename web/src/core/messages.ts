@@ -2717,7 +2717,17 @@ export interface ReadQuantityResult {
    */
   value: number;
   read_as: Shown;
+  in_unit?: Shown1;
   doubts: Doubt[];
+}
+/**
+ * A number rounded for people in the unit of the tool. The page only sets the decimal sign and the space.
+ */
+export interface Shown1 {
+  value: number;
+  decimals: number;
+  unit: Unit;
+  fraction?: Fraction;
 }
 /**
  * limits: those of the fluid that is mixed with this water.
