@@ -22,7 +22,7 @@ SAME_IN_GERMAN = {
     "about.pyodide", "about.python", "amend.deed", "amend.said", "amend.said_by", "amend.why_more",
     "answers.second_value", "app.name", "compact.line.digital",
     "compact.unanswered", "dip.volume", "facts.name", "facts.thing_sides", "field.first_fill_ph",
-    "field.ph", "found.factor", "install.android", "install.iphone", "language.de", "language.en",
+    "field.in_unit", "field.ph", "found.factor", "install.android", "install.iphone", "language.de", "language.en",
     "limits.nitrite_most_hint", "limits.review_hint", "look.nitrite_row", "look.ph",
     "pour.aloud_amount", "pour.aloud_step",
     "machine.code", "machines.next", "metal.aluminium", "metal.magnesium", "method.titration",
