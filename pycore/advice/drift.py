@@ -46,17 +46,36 @@ def theil_sen(days: Sequence[float], values: Sequence[float]) -> Slope:
     return Slope(median(slopes), slopes[low], slopes[high])
 
 
-def direction(slope: Slope, change_pct: float, change_u_pct: float) -> str:
-    """``rising``, ``falling`` or ``steady``.
+def direction(slope: Slope, change_pct: float, error_pct: float, spread_pct: float) -> str:
+    """Which way the readings go, and how sure that is.
 
-    It moves where the whole interval of the slope lies on one side of 0 and the change from first
-    to last reading, on the same side, is more than two of its standard uncertainties.
+    Parameters
+    ----------
+    slope : Slope
+        Of the readings, points of strength a day.
+    change_pct : float
+        Last reading less the first, points.
+    error_pct : float
+        Two standard uncertainties of that change, points: so far two readings can lie apart by
+        themselves.
+    spread_pct : float
+        Highest reading less the lowest, points.
 
-    >>> direction(Slope(-0.1, -0.2, -0.05), -1.7, 0.4), direction(Slope(0.1, -0.1, 0.2), 1.7, 0.4)
-    ('falling', 'steady')
+    ``rising`` and ``falling``: the whole interval of the slope lies on one side of 0 and the
+    change, on the same side, is more than its error. ``rising_little`` and ``falling_little``: the
+    same, but the change is no more than its error. ``level``: no direction, and all readings
+    within the error. ``up_and_down``: no direction, and some further apart.
+
+    >>> direction(Slope(-0.1, -0.2, -0.05), -1.7, 0.8, 1.7)
+    'falling'
+    >>> direction(Slope(-0.1, -0.2, -0.05), -0.7, 0.8, 0.7)
+    'falling_little'
+    >>> direction(Slope(0.1, -0.1, 0.2), 1.7, 0.8, 1.7)
+    'up_and_down'
     """
-    if abs(change_pct) <= 2 * change_u_pct:
-        return "steady"
+    is_little = abs(change_pct) <= error_pct
     if slope.low > 0 and change_pct > 0:
-        return "rising"
-    return "falling" if slope.high < 0 and change_pct < 0 else "steady"
+        return "rising_little" if is_little else "rising"
+    if slope.high < 0 and change_pct < 0:
+        return "falling_little" if is_little else "falling"
+    return "level" if spread_pct <= error_pct else "up_and_down"

@@ -73,7 +73,7 @@ from pycore.desk.trend.trend import trend
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
-from pycore.quantity.typed import read_typed
+from pycore.quantity.typed import Reading, read_typed
 from pycore.quantity.units import UNITS
 from pycore.reading.factor import EXAMPLE_PCT
 from pycore.recipe.holding import HoldingRequest, plan_holding
@@ -95,12 +95,24 @@ def _describe(_: DescribeBody) -> dict[str, Any]:
     }
 
 
+def _in_unit(reading: Reading, beside: str | None) -> dict[str, Any]:
+    """The number in the unit beside the field, where another one of its kind was typed."""
+    if beside is None or beside == reading.unit.name:
+        return {}
+    if UNITS[beside].dimension != reading.unit.dimension:
+        return {}
+    said = tidy(reading.value, beside)
+    # Litres typed beside millilitres: from 1000 mL on both are said in litres.
+    return {} if said.unit == reading.unit.name else {"in_unit": said}
+
+
 def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:
     typed = [name for name, known in KNOWN.items() if known.typed]
     if body.quantity not in typed:
         raise Fault("not_allowed", "body.quantity", body.quantity, {"allowed": typed})
     reading = read_typed(body.text, body.unit, body.quantity, "body.text")
     return {
+        **_in_unit(reading, body.unit),
         "quantity": body.quantity,
         "value": reading.value,
         "read_as": reading.shown,

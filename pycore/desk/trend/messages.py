@@ -62,9 +62,10 @@ class Addition:
 
 @dataclass(frozen=True)
 class StrengthTrend:
-    """From the first to the last reading of this charge: ``rising``, ``falling`` or ``steady``.
+    """From the first to the last reading of this charge: the words of ``direction``.
 
-    too_few: there are fewer than three readings, so nothing is said about a direction.
+    too_few: there are fewer than three readings, so nothing is said about a direction. shown.error:
+    points by which two of the readings can lie apart by themselves, where no direction is sure.
     """
 
     readings: int

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import replace
 from typing import TypeVar
@@ -29,6 +30,10 @@ from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown, shown_with_u, tidy
+from pycore.recipe.outlook import LIKELY_K
+
+# Directions by which something may be foretold.
+_SURE = ("rising", "falling")
 
 Read = tuple[Point, Measured]
 S = TypeVar("S", bound=Spell)
@@ -59,11 +64,18 @@ def _slope(read: Sequence[Read]) -> Slope | None:
     return theil_sen(days, [pct.value for _, pct in last])
 
 
+def _error_pct(read: Sequence[Read]) -> float:
+    """Points by which first and last reading can lie apart by themselves."""
+    first, last = read[0][1], read[-1][1]
+    return LIKELY_K * math.hypot(first.u, last.u)
+
+
 def _way(read: Sequence[Read], slope: Slope | None) -> str:
     if slope is None:
         return "too_few"
-    first, last = read[0][1], read[-1][1]
-    return direction(slope, last.value - first.value, (first.u**2 + last.u**2) ** 0.5)
+    values = [pct.value for _, pct in read]
+    spread_pct = max(values) - min(values)
+    return direction(slope, values[-1] - values[0], _error_pct(read), spread_pct)
 
 
 def _added_a_day(points: Sequence[Point], read: Sequence[Read]) -> float | None:
@@ -91,8 +103,10 @@ def _strength(
     way = _way(read, slope)
     # A clock that was put back lets the last reading lie before the first.
     moments_s = [point.entry.measured_s for point, _ in read]
-    if slope is not None and way != "steady":
+    if slope is not None and way in _SURE:
         said["per_week"] = shown(abs(slope.slope) * 7, "%", 1)
+    elif slope is not None:
+        said["error"] = tidy(_error_pct(read), "1", 2)
     added_l_d = _added_a_day(points, read)
     if added_l_d is not None and added_l_d > 0:
         said["added"] = shown(added_l_d, unit, 1)
@@ -191,7 +205,7 @@ def trend(body: TrendBody) -> TrendResult:
     seen = [point for point in charge if point.entry.measured_s >= from_s]
     read, unit = _readings(seen), _unit(machine)
     slope = _slope(read)
-    drifts = slope if _way(read, slope) in ("rising", "falling") else None
+    drifts = slope if _way(read, slope) in _SURE else None
     fulls = [point.level.full_volume_l for point in points if point.level is not None]
     return TrendResult(
         name=name_of(machine),

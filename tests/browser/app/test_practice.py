@@ -73,6 +73,26 @@ def test_a_slip_is_named_and_what_follows_from_it_is_right(page: Page) -> None:
 
 
 @pytest.mark.usefixtures("machine_on_phone")
+def test_an_own_number_is_never_told_as_the_sumps(page: Page) -> None:
+    open_practice(page)
+    get_sump(page, NUMBER)
+    answer(page, "volume", "170")
+    press(page, "Compare")
+    next_page(page)
+    press(page, "Show me")
+    next_page(page)
+    facts = page.locator(".practice-facts li")
+    expect(facts).to_have_text(["Full mark: 260\u00a0L", "In the sump: your 170\u00a0L"])
+    answer(page, "room", "90")
+    press(page, "Compare")
+    next_page(page)
+    # The strength was shown, so it is nobody's own.
+    strength = right_numbers("alike", NUMBER)["strength"]
+    expect(facts.first).to_have_text(f"In the sump: your 170\u00a0L at {strength:.2f}\u00a0%")
+    expect(facts.nth(1)).to_have_text("Room: your 90\u00a0L")
+
+
+@pytest.mark.usefixtures("machine_on_phone")
 def test_other_buckets_that_are_as_good_are_accepted(page: Page) -> None:
     open_practice(page)
     get_sump(page, NUMBER)

@@ -65,6 +65,12 @@ def test_backup_holds_every_row_and_the_count_goes_down(page: Page) -> None:
     assert name.endswith(".txt")
     assert _lines(text) == [from_store(row["text"]) for row in rows(page)]
     expect(page.get_by_text("went to the downloads of this phone")).to_be_visible()
+    # On the page itself at once, on the list behind it, and after another start.
+    expect(page.get_by_text("Nothing was saved since then.")).to_be_visible()
+    expect(page.get_by_text("in no backup yet")).to_have_count(0)
+    press(page, "Back")
+    expect(heading(page)).to_have_text("Machines")
+    expect(page.get_by_text("Nothing was saved since then.")).to_be_visible()
     start_at(page)
     expect(page.get_by_text("Nothing was saved since then.")).to_be_visible()
 

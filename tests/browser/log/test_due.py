@@ -13,7 +13,16 @@ from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import entries
-from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    next_page,
+    open_machine,
+    press,
+    save_check,
+    set_up_machine,
+    start_check,
+)
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 NOTE = "pailwright.care"
@@ -65,6 +74,32 @@ def test_an_interval_kept_on_the_phone_moves_into_the_log_and_counts_on_every_pa
     expect(page.get_by_text(re.compile(r"due since .*: at least every 5 days\."))).to_be_visible()
     look(page)
     assert not look.wrong
+
+
+def test_the_check_that_is_overdue_longest_is_offered(page: Page) -> None:
+    checked(page)
+    page.clock.install(time=datetime.now(UTC) + timedelta(days=2))
+    page.reload()
+    page.get_by_role("link", name="Add a machine").click()
+    set_up_machine(page, {"Name of the machine": "Axle grinder"}, begin=None)
+    check_until_recipe(page, "400", "5.3")
+    save_check(page)
+    offered = page.get_by_role("button", name=re.compile("^Start a check: "))
+    expect(offered).to_have_text("Start a check: Axle grinder")
+    # Both are due then, the wheel lathe two days longer.
+    page.clock.install(time=datetime.now(UTC) + timedelta(days=12))
+    page.reload()
+    start_at(page)
+    expect(page.get_by_text("Check due since")).to_have_count(2)
+    expect(offered).to_have_text("Start a check: Wheel lathe")
+    # What was begun goes first.
+    page.get_by_role("link", name="Axle grinder").first.click()
+    start_check(page)
+    field(page, "How deep").fill("380")
+    next_page(page)
+    start_at(page)
+    expect(page.get_by_text("Check due since")).to_have_count(2)
+    expect(page.get_by_role("button", name="Go on with the check: Axle grinder")).to_be_visible()
 
 
 def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:

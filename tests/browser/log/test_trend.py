@@ -21,6 +21,24 @@ PAINTED = """
 """
 
 
+LONGEST_LINES = """
+(canvas) => {
+  const { width, height } = canvas;
+  const { data } = canvas.getContext("2d").getImageData(0, 0, width, height);
+  let lines = 0;
+  for (let y = 0; y < height; y++) {
+    let run = 0, longest = 0;
+    for (let x = 0; x < width; x++) {
+      run = data[4 * (y * width + x) + 3] > 0 ? run + 1 : 0;
+      longest = Math.max(longest, run);
+    }
+    if (longest > width / 2) lines += 1;
+  }
+  return lines;
+}
+"""
+
+
 def to_trend(page: Page, machine: str) -> None:
     """From the example's list to the trend of a machine, charts drawn."""
     page.get_by_role("link", name=machine).first.click()
@@ -63,6 +81,26 @@ def test_chart_sentence_and_table_agree(phone: Phone, server: Server, theme: The
     press(page, "Save to the log")
     expect(page.get_by_text(re.compile(r"(By|Due since) .*: every day\."))).to_be_visible()
     assert look.wrong == []
+
+
+def test_axis_marks_have_lines_and_days_with_several_rows_their_times(
+    phone: Phone, server: Server
+) -> None:
+    page = phone.start()
+    page.goto(server.address)
+    look_at_example(page)
+    to_trend(page, "Wheel lathe")
+    for chart in page.locator(".chart canvas").all():
+        assert chart.evaluate(LONGEST_LINES) >= 2
+    press(page, "Show the same numbers as a table")
+    heads = [cell.inner_text().split("\n") for cell in page.locator(".trend-table tbody th").all()]
+    days = [day for day, *_ in heads]
+    several = [head for head in heads if days.count(head[0]) > 1]
+    assert len(several) > 2
+    assert all(re.match(r"\d+:\d\d", head[1]) for head in several)
+    alone = [head for head in heads if days.count(head[0]) == 1]
+    assert alone
+    assert not any(":" in " ".join(head) for head in alone)
 
 
 def test_trend_on_a_desk_screen(desk: Phone, server: Server) -> None:

@@ -161,3 +161,14 @@ def test_refusal_names_the_limit_or_what_was_typed(page: Page, depth: str, shown
     start_check(page)
     assert_refused(page, "How deep", depth)
     expect(page.get_by_role("alert").first).to_contain_text(shown)
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_factor_is_a_bare_number(page: Page) -> None:
+    open_machine(page)
+    open_group(page, "factor")
+    for unit in ("mm", "furlong"):
+        assert_refused(page, "Multiply the reading by", f"1.5 {unit}")
+        expect(page.get_by_role("alert")).to_have_text(
+            f"Factor is a bare number, without a unit. You typed “{unit}”."
+        )

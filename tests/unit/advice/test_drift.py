@@ -43,17 +43,25 @@ def test_readings_of_one_moment_make_no_slope() -> None:
         theil_sen([1, 2], [8, 9])
 
 
+UP, DOWN, OPEN = Slope(0.1, 0.05, 0.2), Slope(-0.1, -0.2, -0.05), Slope(0.1, -0.01, 0.2)
+
+
 @pytest.mark.parametrize(
-    ("slope", "change", "u", "way"),
+    ("slope", "change", "spread", "way"),
     [
-        (Slope(0.1, 0.05, 0.2), 1.0, 0.3, "rising"),
-        (Slope(-0.1, -0.2, -0.05), -1.0, 0.3, "falling"),
-        (Slope(0.1, 0.05, 0.2), 0.6, 0.3, "steady"),
-        (Slope(0.1, -0.01, 0.2), 1.0, 0.3, "steady"),
-        (Slope(-0.1, -0.2, 0.01), -1.0, 0.3, "steady"),
-        (Slope(0.1, 0.05, 0.2), -1.0, 0.3, "steady"),
-        (Slope(-0.1, -0.2, -0.05), 1.0, 0.3, "steady"),
+        (UP, 1.0, 1.0, "rising"),
+        (DOWN, -1.0, 1.0, "falling"),
+        # The eye sees a line that falls; two readings alone could do that.
+        (DOWN, -0.6, 0.6, "falling_little"),
+        (UP, 0.6, 0.7, "rising_little"),
+        (OPEN, 1.0, 1.0, "up_and_down"),
+        (Slope(-0.1, -0.2, 0.01), -1.0, 1.0, "up_and_down"),
+        # From first to last against the slope of all: no direction to tell.
+        (UP, -1.0, 1.2, "up_and_down"),
+        (DOWN, 1.0, 1.2, "up_and_down"),
+        (OPEN, 0.1, 0.6, "level"),
+        (Slope(0.0, 0.0, 0.0), 0.0, 0.0, "level"),
     ],
 )
-def test_direction(slope: Slope, change: float, u: float, way: str) -> None:
-    assert direction(slope, change, u) == way
+def test_direction(slope: Slope, change: float, spread: float, way: str) -> None:
+    assert direction(slope, change, 0.6, spread) == way

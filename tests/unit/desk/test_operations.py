@@ -32,6 +32,28 @@ def test_unusual_number_is_read_and_asked_about() -> None:
     assert (doubt["code"], doubt["usual_low"], doubt["usual_high"]) == ("unusual", 0.9, 3.5)
 
 
+def test_read_quantity_says_another_unit_in_the_one_beside_the_field() -> None:
+    got = ask("read_quantity", {"text": "44 cm", "unit": "mm", "quantity": "full_depth_mm"})
+    assert got["value"] == 440
+    assert got["read_as"] == {"value": 44.0, "decimals": 0, "unit": "cm"}
+    assert got["in_unit"] == {"value": 440.0, "decimals": 0, "unit": "mm"}
+    # Its own unit once more is no other one, and without a unit beside it there is none to say.
+    for text, beside in (
+        ("440 mm", {"unit": "mm"}),
+        ("440", {"unit": "mm"}),
+        ("44 cm", {}),
+        ("44 cm", {"unit": "L"}),
+    ):
+        same = ask("read_quantity", {"text": text, "quantity": "full_depth_mm", **beside})
+        assert "in_unit" not in same
+    for text, in_unit in (("0.05 L", {"value": 50.0, "decimals": 0, "unit": "mL"}), ("2 L", None)):
+        jug = ask("read_quantity", {"text": text, "unit": "mL", "quantity": "jug_max_l"})
+        assert jug.get("in_unit") == in_unit
+    assert "in_unit" not in ask(
+        "read_quantity", {"text": "2000", "unit": "mL", "quantity": "jug_max_l"}
+    )
+
+
 @pytest.mark.parametrize("quantity", ["draw_off_l", "nothing"])
 def test_read_quantity_refuses_what_nobody_types(quantity: str) -> None:
     error = refusal("read_quantity", {"text": "5", "unit": "L", "quantity": quantity})

@@ -2736,7 +2736,17 @@ export interface ReadQuantityResult {
    */
   value: number;
   read_as: Shown;
+  in_unit?: Shown1;
   doubts: Doubt[];
+}
+/**
+ * A number rounded for people in the unit of the tool. The page only sets the decimal sign and the space.
+ */
+export interface Shown1 {
+  value: number;
+  decimals: number;
+  unit: Unit;
+  fraction?: Fraction;
 }
 /**
  * limits: those of the fluid that is mixed with this water.
@@ -3017,18 +3027,20 @@ export interface TrendCleanOut {
   age_d?: number;
 }
 /**
- * From the first to the last reading of this charge. A direction needs three readings.
+ * From the first to the last reading of this charge. A direction needs three readings. error: points by which two of them can lie apart by themselves, where no direction is sure.
  */
 export interface TrendStrength {
   readings: number;
   below: number;
   above: number;
   over_d: number;
-  direction: "too_few" | "rising" | "falling" | "steady";
+  direction:
+    "too_few" | "rising" | "falling" | "rising_little" | "falling_little" | "level" | "up_and_down";
   shown: {
     first: Shown;
     last: Shown;
     per_week?: Shown;
+    error?: Shown;
     added?: Shown;
   };
   slope_pct_d?: number;

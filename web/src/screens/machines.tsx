@@ -18,7 +18,7 @@ import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/without/partial";
 import { firstPlace } from "./check/place";
-import { dueWords, useDueChecks } from "./due";
+import { dueWords, useDueChecks, type DueChecks } from "./due";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { address, go, replace } from "./route";
@@ -96,6 +96,20 @@ function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
   return [...list].sort((a, b) => rests(a) - rests(b) || last(b) - last(a))[0];
 }
 
+/** What was begun at the machine used last goes first, then the check that is overdue longest. */
+function offered(list: readonly MachineEntry[], due: DueChecks): MachineEntry | undefined {
+  const used = latestUsed(list);
+  if (used === undefined || nextAt(used.machine).kind !== "check") return used;
+  if (isStarted(walkOf(used.machine).value)) return used;
+  const overdue = list.flatMap((machine) => {
+    const check = due.get(machine.machine);
+    return check?.due === true && check.due_s !== undefined
+      ? [{ machine, due_s: check.due_s }]
+      : [];
+  });
+  return overdue.sort((a, b) => a.due_s - b.due_s)[0]?.machine ?? used;
+}
+
 function NothingYet() {
   return (
     <Page
@@ -162,13 +176,13 @@ export function MachinesScreen() {
   const due = useDueChecks();
   if (opened.value.kind !== "ready") return <Unread />;
   const list = machines.value;
-  const used = latestUsed(list);
-  if (used === undefined) return <NothingYet />;
-  const next = nextAt(used.machine);
+  const first = offered(list, due);
+  if (first === undefined) return <NothingYet />;
+  const next = nextAt(first.machine);
   const start = () => {
-    go("machines", used.machine, next.place);
+    go("machines", first.machine, next.place);
   };
-  const name = used.body.machine.name;
+  const name = first.body.machine.name;
   return (
     <Page title={say("machines.title")}>
       <MissingAlarm />
@@ -180,7 +194,7 @@ export function MachinesScreen() {
         ))}
       </ul>
       <div class="list-action actions-stay">
-        <MainAction onPress={start} about={next.kind}>
+        <MainAction onPress={start} about={`${next.kind} ${first.machine}`}>
           {say("machines.next", { what: next.word, name })}
         </MainAction>
       </div>

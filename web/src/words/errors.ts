@@ -93,7 +93,20 @@ function apart({ got: value, limit }: DeskError): Blanks {
   return { difference, most: bound(limit.maximum, limit) };
 }
 
+const UNITS_REFUSED: readonly DeskError["code"][] = [
+  "missing_unit",
+  "unknown_unit",
+  "wrong_dimension",
+];
+
+/** A factor, a pH or a count: "1" is its unit in the contract and no word for people. */
+function isBare({ code, limit }: DeskError): boolean {
+  const list = limit.allowed ?? [];
+  return UNITS_REFUSED.includes(code) && list.length === 1 && list[0] === "1";
+}
+
 function mainSentence(error: DeskError, blanks: Blanks): string {
+  if (isBare(error)) return say("error.no_unit", blanks);
   if (error.code === "out_of_range") return rangeSentence(error, blanks);
   if (error.code === "order") return orderSentence(error, blanks);
   // What was worked out from two dips was typed by nobody: it is told in the sentence alone.
@@ -139,14 +152,17 @@ export function doubtSentence(doubt: Doubt, name?: string): string {
   const { got, last, last_at: at, slip } = doubt;
   const near = (value: number): string =>
     withUnit(writeDecimal(value, got.decimals, got.decimals), got.unit);
+  // A usual range is a setting of the contract; other bounds are as fine as the number they are about.
+  const end = (value: number): string =>
+    doubt.code === "unusual" ? bound(value, { unit: got.unit }) : near(value);
   const main = say(`doubt.${doubt.code}`, {
     Field: startLarge(field),
     field,
     got: write(got),
     last: last === undefined ? "" : write(last),
     ago: at === undefined ? "" : writeAgo(at, new Date()),
-    low: near(doubt.usual_low),
-    high: near(doubt.usual_high),
+    low: end(doubt.usual_low),
+    high: end(doubt.usual_high),
   });
   return slip === undefined ? main : `${main} ${say("doubt.slip", { slip: write(slip) })}`;
 }

@@ -75,8 +75,17 @@ export function localSign(text: string): string {
   return text.replace(DECIMAL, `$1${DECIMAL_SIGN}$2`);
 }
 
+/** A number with a unit of its own, "44 cm": it wins over the one beside the field, as in pycore. */
+const OWN_UNIT = /^(.*\d)\s*([\p{L}"'″′%°]\D*)$/u;
+
+export const hasOwnUnit = (text: string): boolean => OWN_UNIT.test(text.trim());
+
 /** What a person typed, with its unit. The digits stay as they were typed. */
 export function writeTyped(typed: { text: string; unit?: string }): string {
-  const text = localSign(typed.text.trim()).replaceAll(" ", NO_BREAK);
-  return withUnit(text, typed.unit ?? "1");
+  const text = typed.text.trim();
+  const [, number, own] = OWN_UNIT.exec(text) ?? [];
+  const digits = localSign(number ?? text).replaceAll(" ", NO_BREAK);
+  return own === undefined
+    ? withUnit(digits, typed.unit ?? "1")
+    : `${digits}${NO_BREAK}${own.replaceAll(" ", NO_BREAK)}`;
 }

@@ -27,8 +27,36 @@ def test_fall_is_told_from_first_to_last_reading() -> None:
     # 0.6 points in four days.
     assert strength["slope_pct_d"] == pytest.approx(-0.15)
     assert strength["shown"]["per_week"]["value"] == 1.1
+    assert "error" not in strength["shown"]
     # Three times 18 L in twelve days.
     assert strength["shown"]["added"]["value"] == 4.5
+
+
+@pytest.mark.parametrize(
+    ("shows", "way"),
+    [
+        (("5.4", "5.3", "5.2", "5.1"), "falling_little"),
+        (("5.1", "5.2", "5.3", "5.4"), "rising_little"),
+        (("5.2", "5.3", "5.2", "5.2"), "level"),
+        (("5.2", "6.3", "5.1", "5.2"), "up_and_down"),
+    ],
+)
+def test_readings_without_a_sure_direction_say_what_is_seen(
+    shows: tuple[str, ...], way: str
+) -> None:
+    phone = lathe()
+    for day, brix in enumerate(shows):
+        checked(phone, 4 * day, "380", brix)
+    found = trend_of(phone, 13)
+    strength, rows = found["strength"], found["rows"]
+    assert strength["direction"] == way
+    assert "per_week" not in strength["shown"]
+    # Two standard uncertainties of the difference of first and last reading.
+    first_u, last_u = (rows[i]["strength_pct"]["u"] for i in (0, -1))
+    error = 2 * (first_u**2 + last_u**2) ** 0.5
+    assert strength["shown"]["error"]["value"] == pytest.approx(error, abs=0.005)
+    # What is not sure foretells nothing.
+    assert found["next_check"]["why"] == "interval"
 
 
 def test_a_clock_that_was_put_back_gives_no_negative_span() -> None:

@@ -6,6 +6,8 @@ export interface Ink {
   readonly ink: string;
   readonly soft: string;
   readonly line: string;
+  /** The same, half seen through. */
+  readonly faint: string;
   readonly card: string;
   readonly brass: string;
   readonly weak: string;
@@ -24,6 +26,7 @@ export function inkOf(host: HTMLElement): Ink {
     ink: token("ink"),
     soft: token("ink-2"),
     line: token("line"),
+    faint: `${token("line")}80`,
     card: token("card"),
     brass: token("brass"),
     weak: token("weak"),

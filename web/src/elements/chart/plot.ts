@@ -22,7 +22,6 @@ function axesOf(ink: Ink, drawn: Drawn): uPlot.Axis[] {
   const axis = {
     stroke: ink.ink,
     font: ink.font(400, 0.875 * ink.rem),
-    grid: { stroke: ink.line, width: 1, dash: [2, 6] },
     ticks: { stroke: ink.line, width: 1, size: 4 },
   };
   const { day, number } = drawn;
@@ -31,8 +30,21 @@ function axesOf(ink: Ink, drawn: Drawn): uPlot.Axis[] {
     text === all[i - 1] ? "" : text;
   const days = (_: uPlot, all: number[]): string[] => all.map(day).map(once);
   return [
-    { ...axis, space: 4 * ink.rem, size: 1.75 * ink.rem, values: days },
-    { ...axis, space: 2.25 * ink.rem, size: 3 * ink.rem, values: (_, all) => all.map(number) },
+    {
+      ...axis,
+      grid: { stroke: ink.line, width: 1, dash: [2, 6] },
+      space: 4 * ink.rem,
+      size: 1.75 * ink.rem,
+      values: days,
+    },
+    {
+      ...axis,
+      // Without gaps, since the band's hatch would hide dots, and fainter than all that is read.
+      grid: { stroke: ink.faint, width: 1 },
+      space: 2.25 * ink.rem,
+      size: 3 * ink.rem,
+      values: (_, all) => all.map(number),
+    },
   ];
 }
 

@@ -142,7 +142,10 @@ export function SinceScreen(props: CheckProps) {
         <LevelPart level={level} walk={walk} change={change} />
       ) : null}
       {found?.topped_up === true ? <WaterPart walk={walk} change={change} /> : null}
-      {level === undefined ? null : <p class="note">{say(`since.limit_${level.limit_by}`)}</p>}
+      {/* Where the figure is from, below the one sentence that names it. */}
+      {level?.verdict === "lost" ? (
+        <p class="note">{say(`since.limit_${level.limit_by}`)}</p>
+      ) : null}
       <MishapLink machine={machine.machine} />
     </Page>
   );

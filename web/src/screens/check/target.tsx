@@ -18,8 +18,12 @@ import { cardLink } from "../learn/link";
 import type { CheckProps } from "./steps";
 
 const STEP_PCT = 0.5;
-/** Half steps of a typed aim need no more than this; it only keeps 0.1 + 0.2 from showing. */
-const DECIMALS = 3;
+
+/** The next whole step above or below, so that an aim of 7.25 goes to 7.5 or 7. */
+function stepped(aim: number, by: 1 | -1): number {
+  const at = aim / STEP_PCT;
+  return STEP_PCT * (by > 0 ? Math.floor(at) + 1 : Math.ceil(at) - 1);
+}
 
 function bodyWithAim(
   { machine, walk }: Pick<CheckProps, "machine" | "walk">,
@@ -38,14 +42,15 @@ function useAim(props: CheckProps) {
   const read = useResult("read_quantity", { text, quantity: "aim_pct", unit: "%" });
   const result = useResult("assess_sump", bodyWithAim(props, text));
   const [refused, setRefused] = useState<DeskError | null>(null);
-  const step = (by: number): void => {
+  const step = (by: 1 | -1): void => {
     if (read === null) return;
-    const aim = String(Number((read.value + by).toFixed(DECIMALS)));
+    const aim = String(stepped(read.value, by));
     const body = planBody(machine.body.machine, { ...walk, aim });
     void core.ask("plan_check", body, "aim").then((answer) => {
       // A fault elsewhere in the check is shown where it belongs; here only the aim counts.
       const isRefused = answer.kind === "error" && answer.error.path.startsWith("body.aim");
-      setRefused(isRefused ? answer.error : null);
+      // Two keys led there: nobody typed it.
+      setRefused(isRefused ? { ...answer.error, got: null } : null);
       if (!isRefused && (answer.kind === "ok" || answer.kind === "error")) change({ aim });
     });
   };
@@ -102,9 +107,7 @@ function AimStepper({ aim: { read, step } }: Pick<BandPartProps, "aim">) {
       large
       less={say("target.less", { size })}
       more={say("target.more", { size })}
-      onStep={(by) => {
-        step(by * STEP_PCT);
-      }}
+      onStep={step}
     />
   );
 }

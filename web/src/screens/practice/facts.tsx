@@ -12,11 +12,11 @@ export interface Known {
   readonly result: JudgePracticeResult | null;
 }
 
-/** A person's own number; where the solution was shown, the right one. */
+/** A person's own number, said to be theirs; where the solution was shown, the right one. */
 function own({ practice, result }: Known, step: NumberStep): string {
   const text = practice.texts[step] ?? "";
   if (text.trim() !== "" && !practice.shown.includes(step))
-    return writeTyped({ text, unit: unitOf(step) });
+    return say("practice.fact.own", { own: writeTyped({ text, unit: unitOf(step) }) });
   const right = result?.steps.find((one) => one.step === step)?.right;
   return right === undefined ? "" : write(right);
 }

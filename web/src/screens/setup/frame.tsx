@@ -24,6 +24,10 @@ export interface Asked {
   readonly quantity?: string;
 }
 
+export function quantityOf({ path, quantity }: Pick<Asked, "path" | "quantity">): string {
+  return quantity ?? fieldById(path.replace(/\[\d+\]/, "")).quantity ?? "";
+}
+
 /** Of two doubts about the same number one is enough. */
 function once(doubts: readonly Doubt[]): readonly Doubt[] {
   return [...new Map(doubts.map((doubt) => [doubtName(doubt), doubt])).values()];
@@ -35,8 +39,7 @@ function useFields(fields: readonly Asked[], whole: (() => Promise<Check | null>
   return async (): Promise<Check | null> => {
     const answers = await Promise.all(
       fields.map(async ({ path, text, unit, ...asked }): Promise<Check | null> => {
-        const known = fieldById(path.replace(/\[\d+\]/, "")).quantity ?? "";
-        const quantity = asked.quantity ?? known;
+        const quantity = quantityOf({ path, ...asked });
         const body: Operations["read_quantity"]["body"] = { text, quantity, unit };
         const check = checkOf(await core.ask("read_quantity", body));
         return check === null

@@ -34,7 +34,7 @@ import { RimStep } from "./tank/rim";
 import { SheetStep } from "./fluid/sheet";
 import { SizeStep } from "./tank/size";
 import { SourceStep } from "./tank/source";
-import { afterOf, isSetupStep, stepsFor, type SetupProps } from "./steps";
+import { afterOf, countOf, isSetupStep, stepsFor, type SetupProps } from "./steps";
 import { TargetStep } from "./shop/target";
 import { ThingsStep } from "./tank/thingspage";
 import { UnitsStep } from "./shop/unitspage";
@@ -81,9 +81,9 @@ function Leave({ to }: { readonly to: readonly string[] }) {
   return null;
 }
 
-function numberOf(step: SetupStep, steps: readonly SetupStep[]): string | undefined {
-  const n = steps.indexOf(step) + 1;
-  return n === 0 ? undefined : say("step.of", { n: String(n), total: String(steps.length) });
+function numberOf(step: SetupStep): string | undefined {
+  const count = countOf(step);
+  return count && say("step.of", { n: String(count.n), total: String(count.total) });
 }
 
 /** To the question after this one, along the way aside, or back to where Change was pressed. */
@@ -126,11 +126,10 @@ export function SetupScreen({ machine, parts }: ScreenProps) {
   const change = (part: Partial<Form>): void => {
     changeForm(key, stored, part);
   };
-  const steps = stepsFor(form);
   const next = (): void => {
     goOn(stored.value, first, machine === null, base, rest);
   };
-  const step = numberOf(first, steps);
+  const step = numberOf(first);
   const props: SetupProps = {
     form,
     change,

@@ -61,6 +61,15 @@ export function stepsFor(form: Form): readonly SetupStep[] {
   return STEPS.filter((step) => isAsked(step, form));
 }
 
+/** A factor and where it is from are one step, so that the count is the same before and after the answer. */
+const COUNTED = STEPS.filter((step) => step !== "factor_source");
+
+/** Which of how many; undefined for a page aside. */
+export function countOf(step: SetupStep): { n: number; total: number } | undefined {
+  const n = COUNTED.indexOf(step === "factor_source" ? "factor" : step) + 1;
+  return n === 0 ? undefined : { n, total: COUNTED.length };
+}
+
 export function isAside(step: SetupStep): boolean {
   return ASIDE.includes(step);
 }

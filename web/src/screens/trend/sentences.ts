@@ -5,10 +5,15 @@ import { write, writeCount } from "../../words/numbers";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeDay } from "../../words/times";
 
-const MOVES: Readonly<Record<"rising" | "falling" | "steady", CountKey>> = {
+type Direction = Exclude<NonNullable<TrendResult["strength"]>["direction"], "too_few">;
+
+const MOVES: Readonly<Record<Direction, CountKey>> = {
   rising: "trend.rose",
   falling: "trend.fell",
-  steady: "trend.steady",
+  rising_little: "trend.rising_little",
+  falling_little: "trend.falling_little",
+  level: "trend.level",
+  up_and_down: "trend.up_and_down",
 };
 
 /** How the strength went, and how often it was outside. */
@@ -16,7 +21,12 @@ export function strengthSentences({ strength }: TrendResult): readonly string[] 
   if (strength === undefined) return [say("trend.none")];
   const { readings, below, above, direction, shown } = strength;
   const days = Math.max(1, Math.round(strength.over_d));
-  const ends = { first: write(shown.first), last: write(shown.last), all: writeCount(readings) };
+  const ends = {
+    first: write(shown.first),
+    last: write(shown.last),
+    error: shown.error === undefined ? "" : write(shown.error),
+    all: writeCount(readings),
+  };
   const first =
     direction === "too_few"
       ? sayCount("trend.too_few", readings)

@@ -6,17 +6,38 @@ import { StateShape } from "../../elements/statemark";
 import { stateWord } from "../../words/codes";
 import { writeNumber } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { writeShortDay } from "../../words/times";
+import { writeClock, writeShortDay } from "../../words/times";
 
 const ROWS_AT_ONCE = 50;
 
-function Row({ row, hasPh }: { readonly row: TrendRow; readonly hasPh: boolean }) {
+/** How many rows each day has. */
+function timesOfDays(rows: readonly TrendRow[]): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const { measured_at: at } of rows) {
+    const day = writeShortDay(at);
+    times.set(day, (times.get(day) ?? 0) + 1);
+  }
+  return times;
+}
+
+interface RowProps {
+  readonly row: TrendRow;
+  readonly hasPh: boolean;
+  /** Another row is of the same day. */
+  readonly hasClock: boolean;
+}
+
+function Row({ row, hasPh, hasClock }: RowProps) {
   const { shown, state } = row;
+  const more = [
+    ...(hasClock ? [writeClock(row.measured_at)] : []),
+    ...(row.kind === "check" ? [] : [say(`trend.row_${row.kind}`)]),
+  ];
   return (
     <tr>
       <th scope="row">
         <a href={`#/log/${row.entry}`}>{writeShortDay(row.measured_at)}</a>
-        {row.kind === "check" ? null : <span class="note">{say(`trend.row_${row.kind}`)}</span>}
+        {more.length === 0 ? null : <span class="note">{more.join(", ")}</span>}
       </th>
       <td>
         {state === undefined ? null : <StateShape state={state} size={18} />}
@@ -51,6 +72,7 @@ export function TrendTable({ trend }: { readonly trend: TrendResult }) {
   const [most, setMost] = useState(ROWS_AT_ONCE);
   const older = Math.min(ROWS_AT_ONCE, trend.rows.length - most);
   const hasPh = trend.rows.some(({ ph }) => ph !== undefined);
+  const times = timesOfDays(trend.rows);
   const isUnknown = trend.rows.some(({ added_unknown: unknown }) => unknown > 0);
   return (
     <>
@@ -72,7 +94,12 @@ export function TrendTable({ trend }: { readonly trend: TrendResult }) {
               .slice(-most)
               .reverse()
               .map((row) => (
-                <Row key={row.entry} row={row} hasPh={hasPh} />
+                <Row
+                  key={row.entry}
+                  row={row}
+                  hasPh={hasPh}
+                  hasClock={(times.get(writeShortDay(row.measured_at)) ?? 0) > 1}
+                />
               ))}
           </tbody>
         </table>

@@ -1,4 +1,5 @@
 // Which of this phone's entries have left it in a backup. The phone cannot know what became of the file.
+import { signal } from "@preact/signals";
 import type { Line } from "./lines";
 import { readNote, writeNote } from "../phone/notes";
 
@@ -18,7 +19,10 @@ export interface Unexported {
   readonly lastAt: string;
 }
 
-function readExported(): Exported {
+/** The backup of this visit: what was counted before it is counted anew. */
+const own = signal<Exported | null>(null);
+
+function storedNote(): Exported {
   const note = readNote(NAME) as { readonly at?: unknown; readonly last?: unknown } | null;
   const { at, last } = note ?? {};
   const isWhole = typeof at === "string" && typeof last === "object" && last !== null;
@@ -32,8 +36,17 @@ function lastNumbers(lines: readonly Line[]): Readonly<Record<string, number>> {
   return Object.fromEntries(last);
 }
 
+/** Another window may have saved a later one, and not every phone keeps the note. */
+function readExported(): Exported {
+  const stored = storedNote();
+  const mine = own.value;
+  if (mine === null || Date.parse(stored.at) > Date.parse(mine.at)) return stored;
+  return mine;
+}
+
 export function noteExported(lines: readonly Line[], at: string): void {
-  writeNote(NAME, { at, last: lastNumbers(lines) } satisfies Exported);
+  own.value = { at, last: lastNumbers(lines) };
+  writeNote(NAME, own.value);
 }
 
 interface Open {
