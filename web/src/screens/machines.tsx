@@ -4,15 +4,12 @@ import { MainAction, OtherAction, PlaceLink } from "../elements/buttons";
 import { EmptySump } from "../elements/drawings/emptysump";
 import { Page } from "../elements/page";
 import { Safe } from "../elements/safe";
-import { StateMark } from "../elements/statemark";
 import { opened, readJournal } from "../store/log/journal";
 import { isResting, lastCheck, machines } from "../store/log/machines";
 import type { MachineEntry } from "../store/log/entry";
-import { lastMeasured } from "../store/log/deeds";
 import { isStarted, walkOf } from "../store/underway/walk";
 import { isExample } from "../store/phone/which";
 import { isKey, say } from "../words/say";
-import { writeMoment } from "../words/times";
 import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
@@ -21,9 +18,9 @@ import { firstPlace } from "./check/place";
 import { dueWords, useDueChecks } from "./due";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
+import { StateNow } from "./poured";
 import { address, go, replace } from "./route";
 import { InstallNote } from "./settings/install";
-import { stateOf } from "./state";
 import { nextAt, pressing, TaskLines } from "./tasks";
 import { StatedLine } from "./told/stated";
 
@@ -35,19 +32,13 @@ function Row({
   readonly due: readonly string[];
 }) {
   const check = lastCheck(machine.machine);
-  const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
   return (
     <li>
       <a class="machine-row" href={address("machines", machine.machine)}>
         <span class="machine-name">{machine.body.machine.name}</span>
         <StatedLine machine={machine.machine} />
-        <span class="machine-state">
-          <StateMark state={stateOf(newest)} />
-          <span class="note">
-            {newest === undefined ? say("machines.never") : writeMoment(newest.measured_at)}
-          </span>
-        </span>
+        <StateNow machine={machine.machine} />
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
         {isReadingOpen(check) && !isResting(machine.machine) ? (
           <span class="machine-due">{say("machine.open")}</span>

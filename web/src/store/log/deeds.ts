@@ -1,10 +1,13 @@
-// What the deeds of a machine say about now: a second reading that is due, the newest strength.
+// What the deeds of a machine say about now: a second reading that is due, the newest strength, and what
+// went in since.
+import type { BucketRow } from "../../core/messages";
 import {
   isLookOnly,
   type CheckEntry,
   type LookEntry,
   type PourEntry,
   type RecheckEntry,
+  type ToldEntry,
 } from "./entry";
 import { recent, recentDeeds } from "./journal";
 import { lastCheck } from "./machines";
@@ -64,6 +67,33 @@ export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undef
     .at(-1);
   if (check === undefined || again === undefined) return again ?? check;
   return again.place > check.place ? again : check;
+}
+
+/** Buckets that went in after an entry, ticked or told, and what somebody poured without a record. */
+export interface PouredAfter {
+  readonly rows: readonly BucketRow[];
+  /** Nobody knows how much it was. */
+  readonly hasUnknown: boolean;
+  readonly last: PourEntry | ToldEntry;
+}
+
+/** Null where nothing went in. A recipe that was given up before the first bucket poured nothing. */
+export function pouredAfter(machine: string, place: number): PouredAfter | null {
+  const isLater = (entry: { readonly machine: string; readonly place: number }): boolean =>
+    entry.machine === machine && entry.place > place;
+  const told = recent.value.filter(isLater);
+  const unknown = told.filter((entry) => entry.kind === "unknown_addition");
+  const pours = [
+    ...recentDeeds.value.filter(isLater).filter((deed) => deed.kind === "pour"),
+    ...told.filter((entry) => entry.kind === "pour"),
+  ].filter(({ body }) => body.pours.length > 0);
+  const last = [...pours, ...unknown].sort((a, b) => a.place - b.place).at(-1);
+  if (last === undefined) return null;
+  return {
+    rows: pours.flatMap(({ body }): readonly BucketRow[] => body.pours),
+    hasUnknown: unknown.length > 0,
+    last,
+  };
 }
 
 /** The last look that ended in stopping, until somebody has checked the machine again. */
