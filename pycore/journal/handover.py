@@ -70,8 +70,11 @@ def _went_in(entry: Standing) -> bool:
 
 
 def _is_as_read(machine: MachineNow) -> bool:
-    """Whether nothing was poured since the last reading; readings rest with the machine."""
-    if machine.strength is None or machine.rests:
+    """Whether nothing was poured since the last reading; readings rest with the machine.
+
+    Where a pour is open its phone may know of buckets that are in no entry yet.
+    """
+    if machine.strength is None or machine.rests or machine.open_pours:
         return False
     read = machine.strength.entry.place
     after = takewhile(lambda entry: entry.place != read, reversed(machine.ordered))

@@ -45,7 +45,7 @@ def test_a_weak_machine_is_told_until_something_is_poured(page: Page) -> None:
     check_until_recipe(page)
     save_check(page)
     start_at(page, "handover")
-    expect(page.get_by_text("Wheel lathe: Too weak (lean), 6.00")).to_be_visible()
+    expect(page.get_by_text("Wheel lathe: Too weak (lean), 6.0")).to_be_visible()
     title = page.get_by_role("heading", name="Outside the band, nothing poured since")
     expect(title).to_be_visible()
     start_at(page)

@@ -33,11 +33,12 @@ def test_machines_that_are_not_simply_in_use() -> None:
 
 
 def test_a_reading_holds_until_something_is_poured() -> None:
-    phone, names = Phone("a"), [id_of(f"as read {n}") for n in range(6)]
+    phone, names = Phone("a"), [id_of(f"as read {n}") for n in range(7)]
     for after_s, name in enumerate(names):
         phone.save("pour", pour(), after_s, machine=name)
         phone.save("check", check(), 100 + after_s, machine=name)
-    poured, unknown, given_up, dipped, taken_back, untouched = names
+    poured, unknown, given_up, dipped, taken_back, begun, untouched = names
+    phone.save("plan", {"pours": [{"count": 3}]}, 200, machine=begun)
     phone.save("pour", pour(), 200, machine=poured)
     phone.save("unknown_addition", {}, 200, machine=unknown)
     phone.save("pour", {"pours": [], "finished": True}, 200, machine=given_up)

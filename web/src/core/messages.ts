@@ -1659,7 +1659,7 @@ export interface HandoverResult {
     due: DueRecheck;
   }[];
   /**
-   * Items: Machines whose last reading is too weak or too strong and in which nothing was poured since, however old it is. Machines at rest are not among them.
+   * Items: Machines whose last reading is too weak or too strong and in which nothing was poured since, however old it is. Machines at rest or with an open pour are not among them.
    */
   off_band: {
     machine: EntryId;
