@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import takewhile
 
 from pycore.journal.amend import Standing
 from pycore.journal.open_pours import OpenPour, Recheck
@@ -29,10 +30,14 @@ class Said:
 
 @dataclass(frozen=True)
 class Handover:
-    """Everything by machine id; a line for each, the oldest first within a machine."""
+    """Everything by machine id; a line for each, the oldest first within a machine.
+
+    as_read: machines in which the last reading still holds, whatever it says.
+    """
 
     open_pours: tuple[tuple[str, OpenPour], ...]
     rechecks: tuple[tuple[str, Recheck], ...]
+    as_read: tuple[MachineNow, ...]
     states: tuple[MachineNow, ...]
     said: tuple[Said, ...]
     unknown_additions: tuple[Standing, ...]
@@ -57,6 +62,25 @@ def _said(entries: Iterable[Standing], since_s: int, now_s: int) -> tuple[Said, 
     return tuple(Said(e.id, e.kind, e.machine, e.measured_at, e.entry.by, _words(e)) for e in told)
 
 
+def _went_in(entry: Standing) -> bool:
+    """Whether something was poured; a recipe that was given up before the first bucket was not."""
+    return entry.kind == "unknown_addition" or (
+        entry.kind == "pour" and bool(entry.content["pours"])
+    )
+
+
+def _is_as_read(machine: MachineNow) -> bool:
+    """Whether nothing was poured since the last reading; readings rest with the machine.
+
+    Where a pour is open its phone may know of buckets that are in no entry yet.
+    """
+    if machine.strength is None or machine.rests or machine.open_pours:
+        return False
+    read = machine.strength.entry.place
+    after = takewhile(lambda entry: entry.place != read, reversed(machine.ordered))
+    return not any(map(_went_in, after))
+
+
 def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:
     """What is open, due, stopped, said and doubtful.
 
@@ -69,6 +93,7 @@ def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:
     return Handover(
         open_pours=tuple((m.machine, pour) for m in machines for pour in m.open_pours),
         rechecks=tuple((m.machine, m.recheck) for m in machines if m.recheck is not None),
+        as_read=tuple(filter(_is_as_read, machines)),
         states=tuple(m for m in machines if m.state and m.state.entry.content["state"] in _TOLD),
         said=_said(folded.entries, since_s, now_s),
         unknown_additions=tuple(e for e in in_order(unknown) if e.measured_s >= since_s),

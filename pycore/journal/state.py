@@ -88,6 +88,11 @@ class MachineNow:
         states = [found.entry, *found.others] if found else []
         return any(entry.content["state"] in HELD | AT_REST for entry in states)
 
+    @property
+    def rests(self) -> bool:
+        """Whether its state lets checks rest."""
+        return self.state is not None and self.state.entry.content["state"] in AT_REST
+
     def setup_at(self, entry: Standing) -> dict[str, Any] | None:
         """The set-up by which an entry is read: its own copy, else the one in force at its time.
 

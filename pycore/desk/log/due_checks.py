@@ -16,7 +16,7 @@ from pycore.desk.contract.records import Typed
 from pycore.desk.log.clean_due import clean_out_of
 from pycore.desk.log.state import name_of
 from pycore.journal.line import from_store
-from pycore.journal.state import AT_REST, Folded, MachineNow, folded, of_this_charge
+from pycore.journal.state import Folded, MachineNow, folded, of_this_charge
 from pycore.journal.times import DAY_S, moment_of
 from pycore.journal.union import gathered, read_lines
 from pycore.quantity.fault import Fault
@@ -85,18 +85,16 @@ def _clean_out(machine: MachineNow, now: Folded, now_s: int) -> list[str]:
 def check_due(machine: MachineNow, now: Folded, now_s: int) -> CheckDue:
     """By this charge and the facts of the shop. now_s: seconds since 1970."""
     every_d = every_d_of(now, "check_every_d")
-    state = machine.state.entry.content["state"] if machine.state else "in_use"
     last = machine.strength.entry if machine.strength else None
     due_s = None if last is None else last.measured_s + int(every_d * DAY_S)
-    rests = state in AT_REST
     clean_out = _clean_out(machine, now, now_s)
     return CheckDue(
         machine=machine.machine,
         name=name_of(machine),
-        due=not rests and (due_s is None or due_s <= now_s),
-        resting=rests,
+        due=not machine.rests and (due_s is None or due_s <= now_s),
+        resting=machine.rests,
         every_d=every_d,
-        clean_out_due=bool(clean_out) and not rests,
+        clean_out_due=bool(clean_out) and not machine.rests,
         read_at=None if last is None else last.measured_at,
         due_s=due_s,
         clean_out=clean_out,

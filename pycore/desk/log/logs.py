@@ -27,6 +27,7 @@ from pycore.desk.log.state import (
     name_of,
     shop_now,
     state_now,
+    strength_now,
 )
 from pycore.journal.chain import Chains
 from pycore.journal.clocks import ClockFlag
@@ -34,7 +35,7 @@ from pycore.journal.file import PHONE, Head, LogFile, write_file
 from pycore.journal.handover import handed_over
 from pycore.journal.line import from_store
 from pycore.journal.merge import FileReport, merged
-from pycore.journal.state import Folded, folded
+from pycore.journal.state import Folded, MachineNow, folded
 from pycore.journal.table import csv_of
 from pycore.journal.times import moment_of
 from pycore.journal.union import Gathered, file_of, gathered, read_lines
@@ -169,6 +170,18 @@ def _low_sumps(now: Folded, now_s: int) -> list[dict[str, Any]]:
     return found
 
 
+def _off_band(as_read: Iterable[MachineNow], now_s: int) -> list[dict[str, Any]]:
+    """Machines whose last reading is too weak or too strong by the set-up of its day."""
+    found = []
+    for machine in as_read:
+        reading = strength_now(machine, now_s)
+        strength = reading.strength if reading else None
+        if strength is not None and strength.state in ("weak", "strong"):
+            row = {"machine": machine.machine, "name": name_of(machine)}
+            found.append({**row, "reading": reading})
+    return found
+
+
 def handover(body: HandoverBody) -> dict[str, Any]:
     """The shift's page. Error: ``not_a_date`` for a ``now`` or ``since`` that is no moment."""
     now_s = moment_of(body.now, "body.now")[0]
@@ -184,6 +197,7 @@ def handover(body: HandoverBody) -> dict[str, Any]:
     return {
         "open_pours": [{**of(machine), "open": pour} for machine, pour in page.open_pours],
         "rechecks": [{**of(machine), "due": again} for machine, again in page.rechecks],
+        "off_band": _off_band(page.as_read, now_s),
         "checks": [one for one in due if one.due],
         "clean_outs": [one for one in due if one.clean_out_due],
         "low_sumps": _low_sumps(now, now_s),

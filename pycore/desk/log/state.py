@@ -84,6 +84,11 @@ def level_now(machine: MachineNow, now_s: int) -> LevelNow | None:
     return None if machine.level is None else _level(machine, machine.level, now_s)
 
 
+def strength_now(machine: MachineNow, now_s: int) -> StrengthNow | None:
+    """The last reading as a strength, or None where there is no reading."""
+    return None if machine.strength is None else _strength(machine, machine.strength, now_s)
+
+
 def is_low(machine: MachineNow, level: LevelNow) -> bool:
     """Whether a usable bucket of the machine's present set-up fits below the full mark."""
     if machine.definition is None or level.level is None:
@@ -98,7 +103,7 @@ def is_low(machine: MachineNow, level: LevelNow) -> bool:
 
 def machine_now(machine: MachineNow, now_s: int) -> MachineShown:
     """One machine ready to send; now_s: the device's clock, seconds since 1970."""
-    setup, strength, checked = machine.definition, machine.strength, machine.checked
+    setup, checked = machine.definition, machine.checked
     return MachineShown(
         machine=machine.machine,
         name=name_of(machine),
@@ -114,7 +119,7 @@ def machine_now(machine: MachineNow, now_s: int) -> MachineShown:
         ),
         state=state_now(machine, now_s),
         level=level_now(machine, now_s),
-        strength=None if strength is None else _strength(machine, strength, now_s),
+        strength=strength_now(machine, now_s),
         checked=None if checked is None else LatestEntry(**_latest(checked, now_s)),
         recheck=machine.recheck,
     )

@@ -21,7 +21,9 @@ def test_page_names_what_is_open_due_low_stopped_and_said(page: Page) -> None:
     expect(page.get_by_role("button", name="Add your first machine")).to_be_visible()
     page.clock.set_fixed_time("2026-11-25T14:00:00Z")
     start_at(page, "handover")
-    expect(page.get_by_text("Nothing is open, due, low or stopped.")).to_be_visible()
+    expect(
+        page.get_by_text("Nothing is open, due, outside its band, low or stopped.")
+    ).to_be_visible()
     start_at(page)
     take_shift_in(page)
     start_at(page, "handover")
@@ -35,6 +37,26 @@ def test_page_names_what_is_open_due_low_stopped_and_said(page: Page) -> None:
     expect(page.get_by_text("A machine without a set-up:").first).to_be_visible()
     press(page, "Pass the log on as a file")
     expect(heading(page)).to_have_text("Backup")
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_weak_machine_is_told_until_something_is_poured(page: Page) -> None:
+    open_machine(page)
+    check_until_recipe(page)
+    save_check(page)
+    start_at(page, "handover")
+    expect(page.get_by_text("Wheel lathe: Too weak (lean), 6.0")).to_be_visible()
+    title = page.get_by_role("heading", name="Outside the band, nothing poured since")
+    expect(title).to_be_visible()
+    start_at(page)
+    page.get_by_role("link", name="Wheel lathe").first.click()
+    page.get_by_role("link", name="Write something down").click()
+    page.get_by_role("link", name="Buckets poured").click()
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    start_at(page, "handover")
+    expect(page.get_by_role("heading", name="Low sumps")).to_be_visible()
+    expect(title).to_have_count(0)
 
 
 @pytest.mark.usefixtures("machine_on_phone")

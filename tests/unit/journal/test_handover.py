@@ -32,6 +32,42 @@ def test_machines_that_are_not_simply_in_use() -> None:
     assert [one.machine for one in page(phone).states] == [LATHE]
 
 
+def test_a_reading_holds_until_something_is_poured() -> None:
+    phone, names = Phone("a"), [id_of(f"as read {n}") for n in range(7)]
+    for after_s, name in enumerate(names):
+        phone.save("pour", pour(), after_s, machine=name)
+        phone.save("check", check(), 100 + after_s, machine=name)
+    poured, unknown, given_up, dipped, taken_back, begun, untouched = names
+    phone.save("plan", {"pours": [{"count": 3}]}, 200, machine=begun)
+    phone.save("pour", pour(), 200, machine=poured)
+    phone.save("unknown_addition", {}, 200, machine=unknown)
+    phone.save("pour", {"pours": [], "finished": True}, 200, machine=given_up)
+    phone.save("pour", pour(), 200, machine=dipped)
+    phone.save("check", {"dip": check()["dip"]}, 300, machine=dipped)
+    wrong = phone.save("pour", pour(), 200, machine=taken_back)
+    phone.save("withdrawal", {"retracts": wrong, "reason": "x"}, 300, machine="")
+    found = [one.machine for one in page(phone).as_read]
+    assert found == sorted([given_up, taken_back, untouched])
+
+
+def test_a_reading_of_the_last_charge_is_none_any_more() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    phone.save("clean_out", {"finished": True}, 100)
+    assert page(phone).as_read == ()
+
+
+@pytest.mark.parametrize(
+    ("state", "told"),
+    [("watch", True), ("on_hold", True), ("stopped", True)] + [(one, False) for one in AT_REST],
+)
+def test_readings_rest_with_the_machine(state: str, told: bool) -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    phone.save("machine_state", {"state": state}, 100)
+    assert [one.machine for one in page(phone).as_read] == [LATHE] * told
+
+
 @pytest.mark.parametrize("state", ["watch", "on_hold", "stopped", *sorted(AT_REST)])
 def test_every_state_but_in_use_is_told(state: str) -> None:
     phone = Phone("a")
@@ -91,4 +127,4 @@ def test_machines_in_doubt() -> None:
 
 
 def test_an_empty_log_has_an_empty_page() -> None:
-    assert page() == Handover((), (), (), (), (), ())
+    assert page() == Handover((), (), (), (), (), (), ())

@@ -33,8 +33,10 @@ def test_nothing_is_poured_in_on_hold_stopped_or_at_rest(state: str, stopped: bo
     assert not any(one.is_stopped for one in fold(phone).machines)
     phone.save("check", check(), 0)
     assert not machine(phone).is_stopped
+    assert machine(phone).rests is False
     phone.save("machine_state", {"state": state}, 60)
     assert machine(phone).is_stopped is stopped
+    assert machine(phone).rests is (state in AT_REST)
 
 
 def test_what_is_about_no_machine_makes_none() -> None:

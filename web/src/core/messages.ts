@@ -1636,7 +1636,7 @@ export interface LookSlideLimits {
   act: Typed;
 }
 /**
- * since: when the shift began. Notes and unknown additions count from then on; what is open, due, low or stopped counts however old it is.
+ * since: when the shift began. Notes and unknown additions count from then on; what is open, due, off the band, low or stopped counts however old it is.
  */
 export interface HandoverBody {
   /**
@@ -1662,6 +1662,14 @@ export interface HandoverResult {
     machine: EntryId;
     name: string;
     due: DueRecheck;
+  }[];
+  /**
+   * Items: Machines whose last reading is too weak or too strong and in which nothing was poured since, however old it is. Machines at rest or with an open pour are not among them.
+   */
+  off_band: {
+    machine: EntryId;
+    name: string;
+    reading: StrengthNow;
   }[];
   /**
    * Those that are due.

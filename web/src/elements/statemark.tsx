@@ -6,6 +6,8 @@ const MARKS: Readonly<Record<State, readonly string[]>> = {
   strong: ["M3 23h22", "M14 4l9 15H5z"],
   in_range: ["M3 6h22M3 22h22", "M14 4l10 10-10 10L4 14z"],
   none: [],
+  // A drop in the ring of what nobody has read.
+  poured: ["", "M14 6.5c2.6 3.2 3.9 5.2 3.9 7.2a3.9 3.9 0 0 1-7.8 0c0-2 1.3-4 3.9-7.2z"],
   stop: ["", "M9 2h10l7 7v10l-7 7H9l-7-7V9z"],
 };
 
@@ -25,7 +27,9 @@ export function StateShape({
       height={size}
       aria-hidden="true"
     >
-      {state === "none" ? <circle cx="14" cy="14" r="10" class="state-ring" /> : null}
+      {state === "none" || state === "poured" ? (
+        <circle cx="14" cy="14" r="10" class="state-ring" />
+      ) : null}
       {band === undefined || band === "" ? null : <path d={band} class="state-band" />}
       {shape === undefined ? null : <path d={shape} class="state-fill" />}
       {state === "stop" ? <path d="M7 21L21 7M4 16L16 4M12 24L24 12" class="state-hatch" /> : null}

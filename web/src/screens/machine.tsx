@@ -21,9 +21,10 @@ import { writeCode } from "./code/written";
 import { checkDueWords, useDueChecks } from "./due";
 import { CoreTrouble } from "./foot";
 import { MishapLink } from "./mishap/link";
+import { isOfBefore } from "./poured";
 import { address, back, go } from "./route";
 import { stateOf } from "./state";
-import { nextAt, Tasks } from "./tasks";
+import { checkWord, nextAt, Tasks } from "./tasks";
 import { Stated } from "./told/stated";
 
 /** Filled up without a reading: until somebody reads it, that is what there is to do here. */
@@ -50,9 +51,10 @@ function LastCheck({ check, due }: { readonly check: CheckEntry; readonly due: s
     strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
     recipe === null ? null : expected(check, write(recipe.strength)),
   ].filter((fact): fact is string => fact !== null);
+  const title = isOfBefore(check) ? "machine.last_before" : "machine.last";
   return (
     <section class="last-check">
-      <h2>{say("machine.last", { time: writeMoment(check.measured_at) })}</h2>
+      <h2>{say(title, { time: writeMoment(check.measured_at) })}</h2>
       <StateMark state={stateOf(check)} />
       {due === null ? null : <p class="machine-due">{due}</p>}
       {assessment.section === undefined ? null : (
@@ -89,7 +91,7 @@ function Places({ machine }: { readonly machine: MachineEntry }) {
     <nav class="place-list" aria-label={say("machine.places")}>
       <MishapLink machine={id} sign />
       {nextAt(id).kind === "check" ? null : (
-        <PlaceLink to={address("machines", id, firstPlace(id))}>{say("machine.start")}</PlaceLink>
+        <PlaceLink to={address("machines", id, firstPlace(id))}>{checkWord(id)}</PlaceLink>
       )}
       <PlaceLink to={address("machines", id, "tell")}>{say("tell.title")}</PlaceLink>
       <PlaceLink to={address("machines", id, "log")}>{say("log.open")}</PlaceLink>

@@ -4,15 +4,12 @@ import { MainAction, OtherAction, PlaceLink } from "../elements/buttons";
 import { EmptySump } from "../elements/drawings/emptysump";
 import { Page } from "../elements/page";
 import { Safe } from "../elements/safe";
-import { StateMark } from "../elements/statemark";
 import { opened, readJournal } from "../store/log/journal";
 import { isResting, lastCheck, machines } from "../store/log/machines";
 import type { MachineEntry } from "../store/log/entry";
-import { lastMeasured } from "../store/log/deeds";
 import { isStarted, walkOf } from "../store/underway/walk";
 import { isExample } from "../store/phone/which";
 import { isKey, say } from "../words/say";
-import { writeMoment } from "../words/times";
 import { HandoverLink } from "./backup/handover";
 import { MissingAlarm } from "./backup/missing";
 import { BackupLink, BackupStanding } from "./backup/standing";
@@ -21,10 +18,10 @@ import { firstPlace } from "./check/place";
 import { dueWords, useDueChecks, type DueChecks } from "./due";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
+import { StateNow } from "./poured";
 import { address, go, replace } from "./route";
 import { InstallNote } from "./settings/install";
-import { stateOf } from "./state";
-import { nextAt, pressing, TaskLines } from "./tasks";
+import { isWanted, nextAt, pressing, TaskLines } from "./tasks";
 import { StatedLine } from "./told/stated";
 
 function Row({
@@ -35,19 +32,13 @@ function Row({
   readonly due: readonly string[];
 }) {
   const check = lastCheck(machine.machine);
-  const newest = lastMeasured(machine.machine);
   const underWay = isStarted(walkOf(machine.machine).value);
   return (
     <li>
       <a class="machine-row" href={address("machines", machine.machine)}>
         <span class="machine-name">{machine.body.machine.name}</span>
         <StatedLine machine={machine.machine} />
-        <span class="machine-state">
-          <StateMark state={stateOf(newest)} />
-          <span class="note">
-            {newest === undefined ? say("machines.never") : writeMoment(newest.measured_at)}
-          </span>
-        </span>
+        <StateNow machine={machine.machine} />
         {underWay ? <span class="machine-due">{say("machines.under_way")}</span> : null}
         {isReadingOpen(check) && !isResting(machine.machine) ? (
           <span class="machine-due">{say("machine.open")}</span>
@@ -96,11 +87,10 @@ function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
   return [...list].sort((a, b) => rests(a) - rests(b) || last(b) - last(a))[0];
 }
 
-/** What was begun at the machine used last goes first, then the check that is overdue longest. */
+/** What was begun or is due at the machine used last goes first, then the check that is overdue longest. */
 function offered(list: readonly MachineEntry[], due: DueChecks): MachineEntry | undefined {
   const used = latestUsed(list);
-  if (used === undefined || nextAt(used.machine).kind !== "check") return used;
-  if (isStarted(walkOf(used.machine).value)) return used;
+  if (used === undefined || isWanted(used.machine)) return used;
   const overdue = list.flatMap((machine) => {
     const check = due.get(machine.machine);
     return check?.due === true && check.due_s !== undefined

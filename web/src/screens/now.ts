@@ -1,6 +1,7 @@
 // The clock of the pages that say whether a time has passed. Counted from the clock and never by
 // subtracting: a phone that slept is right again at once.
 import { signal, type ReadonlySignal } from "@preact/signals";
+import { writeClock, writeMoment } from "../words/times";
 
 const EVERY_MS = 15_000;
 const clock = signal(Date.now());
@@ -12,3 +13,9 @@ function look(): void {
 
 setInterval(look, EVERY_MS);
 document.addEventListener("visibilitychange", look);
+
+/** A clock time today, with its day otherwise. */
+export function timeOf(iso: string): string {
+  const isToday = new Date(iso).toDateString() === new Date(now_ms.value).toDateString();
+  return isToday ? writeClock(iso) : writeMoment(iso);
+}

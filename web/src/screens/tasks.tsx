@@ -9,21 +9,16 @@ import { heldOf } from "../store/log/machines";
 import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
 import { say, sayCount } from "../words/say";
-import { writeClock, writeMoment } from "../words/times";
+import { writeMoment } from "../words/times";
 import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
 import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
-import { now_ms } from "./now";
+import { now_ms, timeOf } from "./now";
+import { Poured, pouredSince } from "./poured";
 import { address } from "./route";
 import { stateOf } from "./state";
-
-/** A clock time today, with its day otherwise. */
-function timeOf(iso: string): string {
-  const isToday = new Date(iso).toDateString() === new Date(now_ms.value).toDateString();
-  return isToday ? writeClock(iso) : writeMoment(iso);
-}
 
 export function dueWords(pour: PourEntry): string {
   const due = pour.body.recheck_due_at ?? pour.measured_at;
@@ -60,6 +55,29 @@ export function pressing(machine: string): number {
   return dueRecheck(machine) === undefined ? 3 : 2;
 }
 
+/** A check that was begun goes on, whatever is due later. */
+export function checkWord(machine: string): string {
+  return say(isStarted(walkOf(machine).value) ? "machine.go_on" : "machine.start");
+}
+
+/**
+ * Whether the second reading leads. Before its time it does too, since nothing else tells what the buckets
+ * did; only what was begun or refused meanwhile goes before it.
+ */
+function readsNext(machine: string): boolean {
+  const due = dueRecheck(machine);
+  if (due === undefined) return false;
+  const hasOther = isStarted(walkOf(machine).value) || refusedLook(machine) !== undefined;
+  return !hasOther || earlyWords(due) === null;
+}
+
+/** Whether something was begun here or is due now, so that it goes before a check elsewhere. */
+export function isWanted(machine: string): boolean {
+  if (pouringWords(machine) !== null || isStarted(walkOf(machine).value)) return true;
+  const due = dueRecheck(machine);
+  return due !== undefined && earlyWords(due) === null;
+}
+
 /** What the main action of a machine does: what was begun first, then what is due, then a check. */
 export interface NextDeed {
   readonly kind: "pour" | "recheck" | "check";
@@ -70,11 +88,8 @@ export interface NextDeed {
 export function nextAt(machine: string): NextDeed {
   if (pouringWords(machine) !== null)
     return { kind: "pour", word: say("pour.go_on"), place: "pour" };
-  const due = dueRecheck(machine);
-  if (due !== undefined && earlyWords(due) === null)
-    return { kind: "recheck", word: say("recheck.enter"), place: "recheck" };
-  const word = say(isStarted(walkOf(machine).value) ? "machine.go_on" : "machine.start");
-  return { kind: "check", word, place: firstPlace(machine) };
+  if (readsNext(machine)) return { kind: "recheck", word: say("recheck.enter"), place: "recheck" };
+  return { kind: "check", word: checkWord(machine), place: firstPlace(machine) };
 }
 
 /** In the list, as lines below the name. */
@@ -98,9 +113,10 @@ function Reread({ machine }: { readonly machine: string }) {
   const newest = lastMeasured(machine);
   if (newest?.kind !== "recheck") return null;
   const strength = newest.shown.assessment.strength?.shown.strength;
+  const key = pouredSince(machine) === null ? "recheck.saved" : "recheck.saved_before";
   return (
     <section>
-      <h2>{say("recheck.saved", { time: writeMoment(newest.measured_at) })}</h2>
+      <h2>{say(key, { time: writeMoment(newest.measured_at) })}</h2>
       <StateMark state={stateOf(newest)} />
       {strength === undefined ? null : (
         <p>{say("machine.strength", { strength: write(strength) })}</p>
@@ -148,6 +164,7 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
     <>
       <Refused machine={machine} />
       <OpenPour machine={machine} />
+      <Poured machine={machine} />
       {due === undefined ? null : (
         <section class="task">
           <h2>{dueWords(due)}</h2>

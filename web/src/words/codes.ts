@@ -2,13 +2,14 @@
 // must never vanish because its wording is missing.
 import { isKey, say, type Blanks, type Key } from "./say";
 
-export type State = "weak" | "in_range" | "strong" | "none" | "stop";
+export type State = "weak" | "in_range" | "strong" | "none" | "poured" | "stop";
 
 const STATE_KEYS: Readonly<Record<State, Key>> = {
   weak: "state.weak",
   in_range: "state.in_range",
   strong: "state.strong",
   none: "state.none",
+  poured: "state.poured",
   stop: "state.stop",
 };
 

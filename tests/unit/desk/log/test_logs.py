@@ -111,7 +111,21 @@ def test_handover_is_one_page() -> None:
         "Do not top up.",
     ]
     assert len(page["unknown_additions"]) == len(page["low_sumps"]) == 1
-    assert page["in_doubt"] == []
+    assert page["in_doubt"] == page["off_band"] == []
+
+
+def test_handover_names_the_machines_outside_their_band() -> None:
+    phone = Phone("a")
+    for title, shows in (("lean", "4.0"), ("right", "5.3"), ("rich", "7.0"), ("odd", "400")):
+        phone.save("machine_set", {"machine": setup(title)}, 0, machine=id_of(title))
+        phone.save("check", check("342", shows), 60, machine=id_of(title))
+    phone.save("machine_set", {"machine": setup("never read")}, 0, machine=id_of("never read"))
+    body = {"lines": phone.lines, "now": NOW, "since": moment(3600)}
+    found = {one["name"]: one["reading"] for one in ask("handover", body)["off_band"]}
+    said = {name: reading["strength"]["state"] for name, reading in found.items()}
+    assert said == {"lean": "weak", "rich": "strong"}
+    assert found["lean"]["measured_at"] == moment(60)
+    assert found["lean"]["strength"]["shown"]["strength"]["value"] == pytest.approx(6.0)
 
 
 def test_machine_in_doubt_is_named() -> None:

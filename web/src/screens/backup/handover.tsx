@@ -5,7 +5,7 @@ import type { HandoverResult } from "../../core/messages";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { lines } from "../../store/log/journal";
-import { cleanOutReason, shiftStateWord, stopReasonWord } from "../../words/codes";
+import { cleanOutReason, shiftStateWord, stateWord, stopReasonWord } from "../../words/codes";
 import { errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say, sayCount, type Key } from "../../words/say";
@@ -64,6 +64,14 @@ function dueText({ due }: HandoverResult["rechecks"][number]): string {
   return say(key, { time: writeMoment(due.due_at) });
 }
 
+/** Nothing was poured since, so what was read is still so or has drifted on. */
+function offText({ reading }: HandoverResult["off_band"][number]): string {
+  const { state, shown } = reading.strength ?? {};
+  const time = writeMoment(reading.measured_at);
+  if (state === undefined || shown?.strength === undefined) return time;
+  return say("shift.off", { state: stateWord(state), strength: write(shown.strength), time });
+}
+
 function checkText({ due_s, every_d }: HandoverResult["checks"][number]): string {
   if (due_s === undefined) return say("shift.check_never");
   return sayCount("shift.check", every_d, {
@@ -112,6 +120,7 @@ function Parts({ page }: { readonly page: HandoverResult }) {
     page.states,
     page.open_pours,
     page.rechecks,
+    page.off_band,
     page.checks,
     page.clean_outs,
     page.low_sumps,
@@ -125,6 +134,7 @@ function Parts({ page }: { readonly page: HandoverResult }) {
       <Part title="shift.states_title" list={page.states} text={stateText} />
       <Part title="shift.open_title" list={page.open_pours} text={openText} />
       <Part title="shift.due_title" list={page.rechecks} text={dueText} />
+      <Part title="shift.off_title" list={page.off_band} text={offText} />
       <Part title="shift.checks_title" list={page.checks} text={checkText} />
       <Part title="clean.due" list={page.clean_outs} text={cleanText} />
       <Part title="shift.low_title" list={page.low_sumps} text={lowText} />

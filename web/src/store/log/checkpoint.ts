@@ -7,7 +7,7 @@ import { isOfDeed, type AnyEntry } from "./entry";
 import { countedOf, type Counted } from "./exported";
 import type { At, Ends } from "./ledger";
 import { isUsed, type Line, type Placed, type Sorted } from "./lines";
-import { PINNED } from "./pinned";
+import { isMeasured, PINNED } from "./pinned";
 
 /** The latest entries without a gap among them, of all machines and of each: what the log's page draws at once. */
 export const RECENT = 100;
@@ -51,6 +51,17 @@ function pinsOf(entry: AnyEntry): readonly string[] {
   return ["check", ...fitting, ...careOf(entry)];
 }
 
+/** Where each machine was measured last: all that went in after it is told, so no bucket is left out. */
+function measuredAt(placed: readonly Placed[]): ReadonlyMap<string, number> {
+  const last = new Map<string, number>();
+  for (const { entry } of placed) {
+    const isAgain = isOfDeed(entry) && entry.kind === "recheck" && entry.body.reading !== undefined;
+    const isFirst = !isOfDeed(entry) && entry.kind === "check" && isMeasured(entry);
+    if (isUsed(entry) && (isAgain || isFirst)) last.set(entry.machine, entry.place);
+  }
+  return last;
+}
+
 /** The places in the order of entries that belong to the part. */
 function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
   const chosen = new Set<number>();
@@ -61,6 +72,7 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     return times < most;
   };
   const first = firstPhs(placed.map(({ entry }) => entry).filter(isUsed));
+  const measured = measuredAt(placed);
   const byId = new Map(placed.map(({ entry }) => [entry.id, entry]));
   const choose = (entry: AnyEntry | undefined): void => {
     if (entry !== undefined) chosen.add(entry.place);
@@ -74,7 +86,10 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     const isPinned = pins.filter((pin) => isFresh(`${pin} ${machine}`, mostOf(pin))).length > 0;
     const isEnd = entry.log === log && isFresh("end");
     const hasCode = entry.kind === "machine" && entry.code !== undefined;
-    if (isLate || isLast || isPinned || isEnd || hasCode || first.has(entry.id)) choose(entry);
+    const wentIn = entry.kind === "pour" || entry.kind === "unknown_addition";
+    const isSince = wentIn && entry.place > (measured.get(machine) ?? Infinity);
+    if (isLate || isLast || isPinned || isSince || isEnd || hasCode || first.has(entry.id))
+      choose(entry);
   }
   // A second reading goes back to the recipe that was poured.
   for (const { entry } of placed) {

@@ -1,4 +1,6 @@
-// What the deeds of a machine say about now: a second reading that is due, the newest strength.
+// What the deeds of a machine say about now: a second reading that is due, the newest strength, and what
+// went in since.
+import type { BucketRow } from "../../core/messages";
 import {
   hasDip,
   hasReading,
@@ -7,6 +9,7 @@ import {
   type LookEntry,
   type PourEntry,
   type RecheckEntry,
+  type ToldEntry,
 } from "./entry";
 import { recent, recentDeeds } from "./journal";
 import { lastCheck, lastCheckWith } from "./machines";
@@ -91,6 +94,33 @@ export const lastReading = (machine: string) =>
   latest(machine, lastCheckWith(machine, hasReading), (body) =>
     "reading" in body ? body.reading : undefined,
   );
+
+/** Buckets that went in after an entry, ticked or told, and what somebody poured without a record. */
+export interface PouredAfter {
+  readonly rows: readonly BucketRow[];
+  /** Nobody knows how much it was. */
+  readonly hasUnknown: boolean;
+  readonly last: PourEntry | ToldEntry;
+}
+
+/** Null where nothing went in. A recipe that was given up before the first bucket poured nothing. */
+export function pouredAfter(machine: string, place: number): PouredAfter | null {
+  const isLater = (entry: { readonly machine: string; readonly place: number }): boolean =>
+    entry.machine === machine && entry.place > place;
+  const told = recent.value.filter(isLater);
+  const unknown = told.filter((entry) => entry.kind === "unknown_addition");
+  const pours = [
+    ...recentDeeds.value.filter(isLater).filter((deed) => deed.kind === "pour"),
+    ...told.filter((entry) => entry.kind === "pour"),
+  ].filter(({ body }) => body.pours.length > 0);
+  const last = [...pours, ...unknown].sort((a, b) => a.place - b.place).at(-1);
+  if (last === undefined) return null;
+  return {
+    rows: pours.flatMap(({ body }): readonly BucketRow[] => body.pours),
+    hasUnknown: unknown.length > 0,
+    last,
+  };
+}
 
 /** The last look that ended in stopping, until somebody has checked the machine again. */
 export function refusedLook(machine: string): LookEntry | undefined {

@@ -94,7 +94,10 @@ export function beginPouring(
 
 export function changePouring(machine: string, change: Partial<Pouring>): boolean {
   const now = pouringOf(machine).value;
-  return now !== null && keep(machine, { ...now, prepared: null, ...change });
+  if (now === null || !keep(machine, { ...now, prepared: null, ...change })) return false;
+  // Who ticks here knows what was poured.
+  if (change.ticks !== undefined) takeUp(machine);
+  return true;
 }
 
 export function endPouring(machine: string): void {

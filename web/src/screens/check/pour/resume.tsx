@@ -22,7 +22,7 @@ function Going({ machine, pouring, steps, at }: PourProps & { readonly at: strin
   const bucket = steps[next]?.bucket ?? null;
   const oneMore = (): void => {
     const more = ticksAt(steps, next, { whole: true, at, told: true });
-    if (changePouring(id, { ticks: [...pouring.ticks, ...more] })) takeUp(id);
+    changePouring(id, { ticks: [...pouring.ticks, ...more] });
   };
   return (
     <div class="two-ways">

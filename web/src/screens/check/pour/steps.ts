@@ -105,6 +105,11 @@ export function runInRow({ runIn, setting }: Recipe): BucketRow | null {
     : { count: 1, kind: "mix", each, strength: typedFrom(setting) };
 }
 
+/** Whether a row ran in by a hose and so is no bucket, whatever its count. */
+export function isRunIn({ kind, each }: BucketRow): boolean {
+  return each !== undefined && (kind === "water" || kind === "mix");
+}
+
 /** Rows that say the same become one with a larger count; the order stays. */
 export function joined(rows: readonly BucketRow[]): readonly BucketRow[] {
   const found: BucketRow[] = [];
