@@ -11,6 +11,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.files import start_at
 from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
+from tests.browser.pouring import pour_after_check, pour_all
 from tests.browser.server import Server
 from tests.browser.stored import entries
 from tests.browser.walk import (
@@ -100,6 +101,24 @@ def test_the_check_that_is_overdue_longest_is_offered(page: Page) -> None:
     start_at(page)
     expect(page.get_by_text("Check due since")).to_have_count(2)
     expect(page.get_by_role("button", name="Go on with the check: Axle grinder")).to_be_visible()
+
+
+def test_a_reading_that_is_not_due_yet_waits_for_an_overdue_check(page: Page) -> None:
+    checked(page)
+    page.clock.install(time=datetime.now(UTC) + timedelta(days=9))
+    page.reload()
+    page.get_by_role("link", name="Add a machine").click()
+    set_up_machine(page, {"Name of the machine": "Axle grinder"}, begin=None)
+    pour_all(page, pour_after_check(page))
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    start_at(page)
+    expect(page.get_by_text("Check due since")).to_have_count(1)
+    expect(page.get_by_role("button", name="Start a check: Wheel lathe")).to_be_visible()
+    page.clock.fast_forward("31:00")
+    page.reload()
+    start_at(page)
+    expect(page.get_by_role("button", name="Enter the reading: Axle grinder")).to_be_visible()
 
 
 def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:

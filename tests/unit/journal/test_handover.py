@@ -59,7 +59,8 @@ def test_a_reading_of_the_last_charge_is_none_any_more() -> None:
 
 @pytest.mark.parametrize(
     ("state", "told"),
-    [("watch", True), ("on_hold", True), ("stopped", True)] + [(one, False) for one in AT_REST],
+    [("watch", True), ("on_hold", True), ("stopped", True)]
+    + [(one, False) for one in sorted(AT_REST)],
 )
 def test_readings_rest_with_the_machine(state: str, told: bool) -> None:
     phone = Phone("a")
