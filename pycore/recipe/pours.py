@@ -58,13 +58,13 @@ def mix_minutes(circuit_l: float) -> float:
     return next(fits, _LONGEST_MIX_MINUTES)
 
 
-def finish(run_min: float) -> list[Step]:
+def finish(minutes: float) -> list[Step]:
     """The end of every walk: run the pump, read again."""
-    return [Step("run", minutes=run_min), Step("read_again")]
+    return [Step("run", minutes=minutes), Step("read_again")]
 
 
 def steps_for(
-    draw_off_l: float, pours: list[Pour], run_min: float, half_way_after: int = 0
+    draw_off_l: float, pours: list[Pour], minutes: float, half_way_after: int = 0
 ) -> list[Step]:
     """The walk: take out, pour, run, read again; with a reading after the first few pours."""
     walk = [Step("take_out", volume_l=draw_off_l)] if draw_off_l > 0 else []
@@ -72,7 +72,7 @@ def steps_for(
         walk.append(Step("own_fluid" if pour.kind == "own_fluid" else "bucket", pour=i))
         if i + 1 == half_way_after and i + 1 < len(pours):
             walk += [Step("run", minutes=HALF_WAY_MINUTES), Step("read_again")]
-    return [*walk, *finish(run_min)] if walk else []
+    return [*walk, *finish(minutes)] if walk else []
 
 
 def totals_of(pours: list[Pour], run_in_l: tuple[float, float] = (0.0, 0.0)) -> Totals:
