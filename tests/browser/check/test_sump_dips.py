@@ -73,6 +73,9 @@ def test_gauge_between_two_marks(page: Page) -> None:
     next_page(page, "Work out the recipe")
     # A quarter of the sump is three buckets: half of them may stand above the mark.
     expect(page.get_by_text("stop at the mark, even with buckets left")).to_be_visible()
+    page.get_by_text("Where this comes from").click()
+    # Nobody has read a depth.
+    expect(page.get_by_text("Rough gauge: about 180 L in the sump")).to_be_visible()
     save_check(page)
     dip = entries(page)[-1]["body"]["dip"]
     assert dip == {

@@ -10,6 +10,13 @@ import type { Recipe } from "./chosen";
 /** Why a recipe does not fill up to its mark. */
 const LESS_HIGH: ReadonlySet<string> = new Set(["stock_short", "water_short", "not_filled_up"]);
 
+/** Nobody has read a depth on a scale or a gauge. */
+const LEVEL_READ = {
+  depth: "reason.dip",
+  volume: "reason.scale",
+  gauge: "reason.gauge",
+} as const;
+
 /** The input with the largest share, as pycore gave it: what to measure again in doubt. */
 function largestShare(result: PlanCheckResult): string | null {
   const [first] = [...result.plan.shares].sort((a, b) => b.share - a.share);
@@ -66,7 +73,10 @@ export function reasonsOf(
   return [
     level === undefined
       ? ""
-      : say("reason.dip", { depth: write(level.depth), volume: write(level.volume) }),
+      : say(LEVEL_READ[machine.sump.read_as ?? "depth"], {
+          depth: write(level.depth),
+          volume: write(level.volume),
+        }),
     assessment.strength === undefined
       ? ""
       : say("reason.reading", { formula: formula(assessment) }),
