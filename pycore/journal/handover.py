@@ -9,7 +9,7 @@ from itertools import takewhile
 from pycore.journal.amend import Standing
 from pycore.journal.open_pours import OpenPour, Recheck
 from pycore.journal.order import in_order
-from pycore.journal.state import Folded, MachineNow
+from pycore.journal.state import Folded, Found, MachineNow
 from pycore.journal.times import moment_of
 
 # The shift reports every machine that is not simply in use.
@@ -32,12 +32,14 @@ class Said:
 class Handover:
     """Everything by machine id; a line for each, the oldest first within a machine.
 
-    as_read: machines in which the last reading still holds, whatever it says.
+    as_read, as_dipped: machines in which the last reading or dip still holds, whatever it says;
+    readings rest with the machine.
     """
 
     open_pours: tuple[tuple[str, OpenPour], ...]
     rechecks: tuple[tuple[str, Recheck], ...]
     as_read: tuple[MachineNow, ...]
+    as_dipped: tuple[MachineNow, ...]
     states: tuple[MachineNow, ...]
     said: tuple[Said, ...]
     unknown_additions: tuple[Standing, ...]
@@ -69,15 +71,15 @@ def _went_in(entry: Standing) -> bool:
     )
 
 
-def _is_as_read(machine: MachineNow) -> bool:
-    """Whether nothing was poured since the last reading; readings rest with the machine.
+def _holds(machine: MachineNow, found: Found | None) -> bool:
+    """Whether nothing was poured since a reading or a dip.
 
     Where a pour is open its phone may know of buckets that are in no entry yet.
     """
-    if machine.strength is None or machine.rests or machine.open_pours:
+    if found is None or machine.open_pours:
         return False
-    read = machine.strength.entry.place
-    after = takewhile(lambda entry: entry.place != read, reversed(machine.ordered))
+    place = found.entry.place
+    after = takewhile(lambda entry: entry.place != place, reversed(machine.ordered))
     return not any(map(_went_in, after))
 
 
@@ -93,7 +95,8 @@ def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:
     return Handover(
         open_pours=tuple((m.machine, pour) for m in machines for pour in m.open_pours),
         rechecks=tuple((m.machine, m.recheck) for m in machines if m.recheck is not None),
-        as_read=tuple(filter(_is_as_read, machines)),
+        as_read=tuple(m for m in machines if not m.rests and _holds(m, m.strength)),
+        as_dipped=tuple(m for m in machines if _holds(m, m.level)),
         states=tuple(m for m in machines if m.state and m.state.entry.content["state"] in _TOLD),
         said=_said(folded.entries, since_s, now_s),
         unknown_additions=tuple(e for e in in_order(unknown) if e.measured_s >= since_s),

@@ -35,7 +35,7 @@ from pycore.journal.file import PHONE, Head, LogFile, write_file
 from pycore.journal.handover import handed_over
 from pycore.journal.line import from_store
 from pycore.journal.merge import FileReport, merged
-from pycore.journal.state import Folded, MachineNow, folded
+from pycore.journal.state import MachineNow, folded
 from pycore.journal.table import csv_of
 from pycore.journal.times import moment_of
 from pycore.journal.union import Gathered, file_of, gathered, read_lines
@@ -157,10 +157,10 @@ def merge_logs(body: MergeLogsBody) -> dict[str, Any]:
     }
 
 
-def _low_sumps(now: Folded, now_s: int) -> list[dict[str, Any]]:
+def _low_sumps(as_dipped: Iterable[MachineNow], now_s: int) -> list[dict[str, Any]]:
     """Sumps with room for a whole usable bucket, by their last dip, unless stopped or at rest."""
     found = []
-    for machine in now.machines:
+    for machine in as_dipped:
         if machine.is_stopped:
             continue
         level = level_now(machine, now_s)
@@ -200,7 +200,7 @@ def handover(body: HandoverBody) -> dict[str, Any]:
         "off_band": _off_band(page.as_read, now_s),
         "checks": [one for one in due if one.due],
         "clean_outs": [one for one in due if one.clean_out_due],
-        "low_sumps": _low_sumps(now, now_s),
+        "low_sumps": _low_sumps(page.as_dipped, now_s),
         "states": [{**of(m.machine), "now": state_now(m, now_s)} for m in page.states],
         "said": [{**of(said.machine), **_said(said)} for said in page.said],
         "unknown_additions": [

@@ -48,6 +48,9 @@ def test_a_reading_holds_until_something_is_poured() -> None:
     phone.save("withdrawal", {"retracts": wrong, "reason": "x"}, 300, machine="")
     found = [one.machine for one in page(phone).as_read]
     assert found == sorted([given_up, taken_back, untouched])
+    # The dip of the last check is newer than its pour.
+    levels = [one.machine for one in page(phone).as_dipped]
+    assert levels == sorted([given_up, dipped, taken_back, untouched])
 
 
 def test_a_reading_of_the_last_charge_is_none_any_more() -> None:
@@ -128,4 +131,4 @@ def test_machines_in_doubt() -> None:
 
 
 def test_an_empty_log_has_an_empty_page() -> None:
-    assert page() == Handover((), (), (), (), (), (), ())
+    assert page() == Handover((), (), (), (), (), (), (), ())

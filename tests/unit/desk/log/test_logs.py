@@ -110,8 +110,9 @@ def test_handover_is_one_page() -> None:
         "Skimmer belt slips; ordered.",
         "Do not top up.",
     ]
-    assert len(page["unknown_additions"]) == len(page["low_sumps"]) == 1
-    assert page["in_doubt"] == page["off_band"] == []
+    assert len(page["unknown_additions"]) == 1
+    # Two buckets have gone in since the dip.
+    assert page["low_sumps"] == page["in_doubt"] == page["off_band"] == []
 
 
 def test_handover_names_the_machines_outside_their_band() -> None:

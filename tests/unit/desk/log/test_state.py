@@ -94,6 +94,15 @@ def test_a_sump_is_low_when_a_whole_bucket_fits() -> None:
     assert low_sumps("342", typed("45", "L")) == []
 
 
+def test_a_sump_is_not_low_by_a_dip_of_before_the_pour() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check("342"), 60)
+    phone.save("pour", {"pours": [{"count": 4, "kind": "water"}], "finished": True}, 90)
+    body = {"lines": phone.lines, "now": NOW, "since": moment(0)}
+    assert ask("handover", body)["low_sumps"] == []
+
+
 @pytest.mark.parametrize("state", ["stopped", "clean_out", "out_of_service", "shutdown"])
 def test_where_nothing_may_be_poured_in_no_sump_is_low(state: str) -> None:
     assert low_sumps("342", state=state) == []
