@@ -22,7 +22,7 @@ def test_page_names_what_is_open_due_low_stopped_and_said(page: Page) -> None:
     page.clock.set_fixed_time("2026-11-25T14:00:00Z")
     start_at(page, "handover")
     expect(
-        page.get_by_text("Nothing is open, due, outside its band, low or stopped.")
+        page.get_by_text("Nothing is open, due, outside its range, low or stopped.")
     ).to_be_visible()
     start_at(page)
     take_shift_in(page)
@@ -47,7 +47,7 @@ def test_a_weak_machine_is_told_until_something_is_poured(page: Page) -> None:
     save_check(page)
     start_at(page, "handover")
     expect(page.get_by_text("Wheel lathe: Too weak (lean), 6.0")).to_be_visible()
-    title = page.get_by_role("heading", name="Outside the band, nothing poured since")
+    title = page.get_by_role("heading", name="Outside the range, nothing poured since")
     expect(title).to_be_visible()
     low = page.get_by_role("heading", name="Low sumps")
     expect(low).to_be_visible()
@@ -59,7 +59,7 @@ def test_a_weak_machine_is_told_until_something_is_poured(page: Page) -> None:
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     start_at(page, "handover")
-    expect(page.get_by_text("Nothing is open, due, outside its band")).to_be_visible()
+    expect(page.get_by_text("Nothing is open, due, outside its range")).to_be_visible()
     expect(title.or_(low)).to_have_count(0)
 
 
