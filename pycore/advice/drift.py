@@ -63,19 +63,21 @@ def direction(slope: Slope, change_pct: float, error_pct: float, spread_pct: flo
 
     ``rising`` and ``falling``: the whole interval of the slope lies on one side of 0 and the
     change, on the same side, is more than its error. ``rising_little`` and ``falling_little``: the
-    same, but the change is no more than its error. ``level``: no direction, and all readings
-    within the error. ``up_and_down``: no direction, and some further apart.
+    same, but all readings lie within the error. ``level``: no direction, and all readings within
+    the error. ``unsure``: no direction, and some further apart.
 
     >>> direction(Slope(-0.1, -0.2, -0.05), -1.7, 0.8, 1.7)
     'falling'
     >>> direction(Slope(-0.1, -0.2, -0.05), -0.7, 0.8, 0.7)
     'falling_little'
     >>> direction(Slope(0.1, -0.1, 0.2), 1.7, 0.8, 1.7)
-    'up_and_down'
+    'unsure'
     """
-    is_little = abs(change_pct) <= error_pct
-    if slope.low > 0 and change_pct > 0:
-        return "rising_little" if is_little else "rising"
-    if slope.high < 0 and change_pct < 0:
-        return "falling_little" if is_little else "falling"
-    return "level" if spread_pct <= error_pct else "up_and_down"
+    is_within = spread_pct <= error_pct
+    way = "rising" if change_pct > 0 else "falling"
+    is_one_way = slope.low > 0 if change_pct > 0 else slope.high < 0 and change_pct < 0
+    if is_one_way and abs(change_pct) > error_pct:
+        return way
+    if not is_within:
+        return "unsure"
+    return f"{way}_little" if is_one_way else "level"

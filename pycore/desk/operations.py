@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 import platform
 from collections.abc import Callable
+from fractions import Fraction
 from typing import Any
 
 import pycore
@@ -74,7 +76,7 @@ from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN
 from pycore.quantity.rounding import on_rule, tidy
 from pycore.quantity.typed import Reading, read_typed
-from pycore.quantity.units import UNITS
+from pycore.quantity.units import UNITS, to_base
 from pycore.reading.factor import EXAMPLE_PCT
 from pycore.recipe.holding import HoldingRequest, plan_holding
 from pycore.recipe.plan import plan_recipe
@@ -102,8 +104,11 @@ def _in_unit(reading: Reading, beside: str | None) -> dict[str, Any]:
     if UNITS[beside].dimension != reading.unit.dimension:
         return {}
     said = tidy(reading.value, beside)
-    # Litres typed beside millilitres: from 1000 mL on both are said in litres.
-    return {} if said.unit == reading.unit.name else {"in_unit": said}
+    # What is another number once it is rounded is left out rather than called equal. Litres typed
+    # beside millilitres: from 1000 mL on both are said in litres.
+    back = float(to_base(Fraction(str(said.value)), UNITS[said.unit]))
+    is_same = math.isclose(back, reading.value, rel_tol=1e-9, abs_tol=1e-12)
+    return {"in_unit": said} if is_same and said.unit != reading.unit.name else {}
 
 
 def _read_quantity(body: ReadQuantityBody) -> dict[str, Any]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from itertools import takewhile
 
@@ -59,8 +59,12 @@ def _is_told(entry: Standing, since_s: int, now_s: int) -> bool:
     )
 
 
-def _said(entries: Iterable[Standing], since_s: int, now_s: int) -> tuple[Said, ...]:
-    told = in_order(entry for entry in entries if _is_told(entry, since_s, now_s))
+def _said(
+    entries: Iterable[Standing], since_s: int, now_s: int, states: Iterable[MachineNow]
+) -> tuple[Said, ...]:
+    """What people wrote, but for the words of a state that is told itself."""
+    known = {m.state.entry.id for m in states if m.state is not None}
+    told = in_order(e for e in entries if e.id not in known and _is_told(e, since_s, now_s))
     return tuple(Said(e.id, e.kind, e.machine, e.measured_at, e.entry.by, _words(e)) for e in told)
 
 
@@ -71,8 +75,13 @@ def _went_in(entry: Standing) -> bool:
     )
 
 
-def _holds(machine: MachineNow, found: Found | None) -> bool:
-    """Whether nothing was poured since a reading or a dip.
+def _moved(entry: Standing) -> bool:
+    """Whether the level was changed by hand: poured in, or taken out."""
+    return _went_in(entry) or (entry.kind == "pour" and "draw_off" in entry.content)
+
+
+def _holds(machine: MachineNow, found: Found | None, changes: Callable[[Standing], bool]) -> bool:
+    """Whether no entry changes what was read or dipped, as far as the log knows.
 
     Where a pour is open its phone may know of buckets that are in no entry yet.
     """
@@ -80,7 +89,7 @@ def _holds(machine: MachineNow, found: Found | None) -> bool:
         return False
     place = found.entry.place
     after = takewhile(lambda entry: entry.place != place, reversed(machine.ordered))
-    return not any(map(_went_in, after))
+    return not any(map(changes, after))
 
 
 def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:
@@ -92,13 +101,14 @@ def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:
     """
     machines = folded.machines
     unknown = [e for e in folded.entries if e.kind == "unknown_addition" and e.is_used]
+    states = tuple(m for m in machines if m.state and m.state.entry.content["state"] in _TOLD)
     return Handover(
         open_pours=tuple((m.machine, pour) for m in machines for pour in m.open_pours),
         rechecks=tuple((m.machine, m.recheck) for m in machines if m.recheck is not None),
-        as_read=tuple(m for m in machines if not m.rests and _holds(m, m.strength)),
-        as_dipped=tuple(m for m in machines if _holds(m, m.level)),
-        states=tuple(m for m in machines if m.state and m.state.entry.content["state"] in _TOLD),
-        said=_said(folded.entries, since_s, now_s),
+        as_read=tuple(m for m in machines if not m.rests and _holds(m, m.strength, _went_in)),
+        as_dipped=tuple(m for m in machines if _holds(m, m.level, _moved)),
+        states=states,
+        said=_said(folded.entries, since_s, now_s, states),
         unknown_additions=tuple(e for e in in_order(unknown) if e.measured_s >= since_s),
         in_doubt=tuple(m.machine for m in machines if m.conflicts),
     )

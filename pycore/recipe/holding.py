@@ -9,7 +9,7 @@ from pycore.quantity.measured import Measured
 from pycore.recipe.balance import mix_strength_pct, state_after
 from pycore.recipe.marks import Space
 from pycore.recipe.outcome import bucket_pours
-from pycore.recipe.outlook import has_water_first
+from pycore.recipe.outlook import has_water_first, may_overfill
 from pycore.recipe.pours import Pour, Step, Totals, mix_minutes, steps_for, totals_of
 from pycore.recipe.request import (
     Bucket,
@@ -52,6 +52,7 @@ class HoldingRequest:
     last: LastReading | None = None
     pail: Pail | None = None
     mix_min: int | None = None
+    level_u_l: float | None = None
 
     @property
     def run_min(self) -> float:
@@ -158,6 +159,9 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     refuse_contradicting_options(even)
     pours, is_coarse = _near_usual(ask, Space.of(even))
     ends = _ends(ask, pours)
+    totals = totals_of(pours)
+    volume_l = ask.volume_l.value + totals.water_l + totals.concentrate_l
+    room_l = ask.fill_to_l - volume_l
     said = {
         "reading_open": True,
         "gloves_and_eyes": any(pour.concentrate_l > 0 for pour in pours),
@@ -167,13 +171,13 @@ def plan_holding(ask: HoldingRequest) -> Holding:
         or ends.high_pct > ask.target.high_pct,
         "no_usual_mix": is_coarse,
         "nothing_to_pour": not pours and not is_coarse,
+        "watch_the_mark": bool(pours) and may_overfill(ask.level_u_l, ask.bucket.usable_l, room_l),
     }
-    totals = totals_of(pours)
     return Holding(
         pours=pours,
         steps=steps_for(0.0, pours, ask.run_min) or [Step("read_again")],
         totals=totals,
-        volume_l=ask.volume_l.value + totals.water_l + totals.concentrate_l,
+        volume_l=volume_l,
         cautions=[code for code, holds in said.items() if holds],
         ends=ends,
     )

@@ -45,12 +45,9 @@ ROUGH_U_SHARE = 0.10
 CUT_OFF_K = 2.0
 CUT_OFF_SHARE = 0.05
 
-# A level that may be out by more than a bucket and this share of the mark is watched as it rises
-# (judgement, no source).
-WATCHED_SHARE = 0.03
-
-# Room for the last digit of a float when a result lies on an edge of the band.
+# Room for the last digit of a float when a result lies on an edge of the band or at a mark.
 _HAIR_PCT = 1e-9
+_HAIR_L = 1e-9
 
 # Why a plan does not reach the band.
 ABOUT_REACH = (
@@ -187,11 +184,19 @@ def _about_sureness(ask: PlanRequest, poured: bool, final: Final, parts: list[Sh
     return [code for code, holds in said.items() if holds]
 
 
-def _may_overfill(ask: PlanRequest, final: Final) -> bool:
-    """Whether a level as far out as it may be would put the last bucket above the mark."""
-    over_l = LIKELY_K * (ask.level_u_l or 0.0)
-    is_rough = over_l > max(ask.bucket.usable_l, WATCHED_SHARE * ask.fill_to_l)
-    return is_rough and final.volume_l + over_l > ask.fill_to_l
+def may_overfill(level_u_l: float | None, usable_l: float, room_l: float) -> bool:
+    """Whether a rough level may be out by more than a bucket and more than the room that is left.
+
+    room_l: from the last bucket to the mark that may not be passed, L.
+    """
+    over_l = LIKELY_K * (level_u_l or 0.0)
+    return over_l > usable_l and over_l > room_l
+
+
+def _highest_l(ask: PlanRequest, final: Final) -> float:
+    """The mark that may not be passed: the upper one for a way that fills above the full mark."""
+    is_above = final.volume_l > ask.fill_to_l + _HAIR_L
+    return ask.never_above_l if is_above and ask.never_above_l is not None else ask.fill_to_l
 
 
 def has_water_first(pours: list[Pour]) -> bool:
@@ -246,7 +251,10 @@ def cautions(
         "large_change_read": is_large and not is_by_bucket,
         "bucket_heavy": max(weights_kg, default=0.0) > heaviest_kg(ask),
         "many_buckets": is_too_many(ask, totals.buckets, carried_l),
-        "watch_the_mark": poured and _may_overfill(ask, final),
+        "watch_the_mark": poured
+        and may_overfill(
+            ask.level_u_l, ask.bucket.usable_l, _highest_l(ask, final) - final.volume_l
+        ),
     }
     return [
         *_about_reach(space, verdict, poured, after.value),

@@ -146,7 +146,7 @@ class Losses:
 class PlanRequest:
     """One question to the planner; fill_to_l is the mark that is filled to.
 
-    level_u_l is the standard uncertainty of the level alone: what a plate or a table is out by
+    level_u_l is the standard uncertainty of a rough level alone: what a plate or a table is out by
     moves that mark as well.
     """
 

@@ -108,13 +108,13 @@ class Sump:
         """
         volume_l = self.volume_from_depth(depth.value, path)
         dip = variable(Measured(0.0, depth.u), "dip")
-        seen = volume_l + self._mean_slope_l_per_mm(depth) * dip
+        seen = volume_l + self.mean_slope_l_per_mm(depth) * dip
         if self.known_to is not None:
             own = Measured(0.0, self.known_to.u_l(depth.value))
             return result(seen + variable(own, "table"))
         return result(variable(Measured(1.0, self.volume_u_share), "scale") * seen)
 
-    def _mean_slope_l_per_mm(self, depth: Measured) -> float:
+    def mean_slope_l_per_mm(self, depth: Measured) -> float:
         low_mm = max(0.0, depth.value - depth.u) + self.zero_mm
         high_mm = min(self.rim_depth_mm, depth.value + depth.u) + self.zero_mm
         # Nearer together than this, the difference of two floats says less than the slope.

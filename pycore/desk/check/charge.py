@@ -18,17 +18,21 @@ from pycore.desk.setup.machine import read_machine
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 
+# Water of a first charge holds 80 to 200 mg/L of hardness: common practice, no source.
+FIRST_FILL_LEAST_MG_L = 80.0
+
 # A rinse mix and what stayed of it are known to half a point (judgement, no source).
 _LEFT_U_PCT = 0.5
 
 
-def _water_notes(water: WaterTyped | None) -> list[str]:
-    """Right for topping up, demineralised water makes a first fill of many emulsions foam.
-
-    Common practice, no source: 80 to 200 mg/L of hardness for a first charge.
-    """
-    is_soft = water is not None and water.kind == "demineralised"
-    return ["demineralised_first_fill"] if is_soft else []
+def _water_notes(reader: Reader, water: WaterTyped | None) -> list[str]:
+    """Right for topping up, demineralised water makes a first fill of many emulsions foam."""
+    if water is None or water.kind != "demineralised":
+        return []
+    path = "body.machine.water.hardness"
+    hardness_mg_l = reader.optional(water.hardness, "hardness_mg_l", path)
+    is_hard = hardness_mg_l is not None and hardness_mg_l >= FIRST_FILL_LEAST_MG_L
+    return [] if is_hard else ["demineralised_first_fill"]
 
 
 def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
@@ -53,6 +57,6 @@ def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
     request = request_of(reader, body, machine, circuit, left, machine.target, mark)
     level = dipped.level
     section = section_of(machine.sump, level.depth_mm.value, level.volume_l.value, strength_pct)
-    notes = [*fluid_notes(body.machine.fluid), *_water_notes(body.machine.water)]
+    notes = [*fluid_notes(body.machine.fluid), *_water_notes(reader, body.machine.water)]
     found = assessed(machine.sump, dipped, None, False, reader, notes)
     return planned(request, body.machine, machine, replace(found, section=section), circuit)

@@ -86,7 +86,6 @@ def request_of(
         path = "body.machine.fluid.density"
         density_kg_l = reader.value(body.machine.fluid.density, "density_kg_l", path)
     shop = read_shop(reader, body.machine, machine, "body.machine")
-    level = circuit.dipped.level
     sump, hidden = circuit.at(strength_pct)
     # Who fills to less than the full mark this once wants none of the room above that mark.
     is_lower = mark.volume_l < machine.sump.full_volume_l
@@ -106,7 +105,7 @@ def request_of(
         own_fluid=shop.own_fluid,
         losses=shop.losses,
         density_kg_l=density_kg_l,
-        level_u_l=level.depth_mm.u * level.litres_per_mm,
+        level_u_l=circuit.dipped.level_u_l,
         mix_min=body.machine.sump.mix_min,
     )
 

@@ -16,19 +16,27 @@ from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import on_rule, shown, shown_with_u
 from pycore.quantity.typed import Reading
 from pycore.quantity.units import UNITS, from_base
-from pycore.recipe.outlook import NEW_CHARGE_SHARE
+from pycore.recipe.outlook import LIKELY_K, NEW_CHARGE_SHARE
 from pycore.sump.shapes import DIP_U_MM
 from pycore.sump.stick import SIDES_MOST_MM, both_sides, gauge_depth
+from pycore.sump.sump import Sump
+
+# A level is rough whose likely error is more of the full sump than this (judgement, no source).
+ROUGH_LEVEL_SHARE = 0.03
 
 
 @dataclass(frozen=True)
 class Dipped:
-    """A level, what the page says beside it, and what counts in the balance beside the sump."""
+    """A level, what the page says beside it, and what counts in the balance beside the sump.
+
+    level_u_l: standard uncertainty of a rough level alone, litres; None where it is well known.
+    """
 
     level: Level
     notes: list[str]
     hidden_l: Measured | None
     blocked: Fault | None
+    level_u_l: float | None = None
 
 
 def _stick_read(reader: Reader, tank: Tank, typed: Typed, path: str) -> tuple[float, Reading]:
@@ -198,7 +206,18 @@ def level_from(
         "rough_level": (dip.read_as or tank.read_as) == "gauge",
     }
     level = _level(tank, depth, volume, hidden_l, read, units, sides_mm)
-    return Dipped(level, [code for code, holds in said.items() if holds], hidden_l, blocked)
+    notes = [code for code, holds in said.items() if holds]
+    moved_u_l = hidden.volume_l.u if is_other and hidden is not None and drains else 0.0
+    return Dipped(level, notes, hidden_l, blocked, _rough_u_l(sump, depth, moved_u_l))
+
+
+def _rough_u_l(sump: Sump, depth: Measured, moved_u_l: float) -> float | None:
+    """Litres by which the level may be out, with what drains back; None where that is little.
+
+    What plate or table are out by moves the mark too and does not count.
+    """
+    u_l = math.hypot(sump.mean_slope_l_per_mm(depth) * depth.u, moved_u_l)
+    return u_l if LIKELY_K * u_l > ROUGH_LEVEL_SHARE * sump.full_volume_l else None
 
 
 def _level(

@@ -214,6 +214,7 @@ def hold_check(body: HoldCheckBody) -> HoldCheckResult:
         last=last,
         pail=read_shop(reader, typed, machine, "body.machine").pail,
         mix_min=typed.sump.mix_min,
+        level_u_l=dipped.level_u_l,
     )
     holding = _planned(ask, typed)
     return HoldCheckResult(

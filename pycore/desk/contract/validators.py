@@ -3748,6 +3748,16 @@ def validate___definitions_plan_holding_body(data, custom_formats={}, name_prefi
             data_keys.remove('pail')
             data__pail = data['pail']
             validate___definitions_plan_pail(data__pail, custom_formats, (name_prefix or 'data') + '.pail')
+        if 'level_u_l' in data_keys:
+            data_keys.remove('level_u_l')
+            data__levelul = data['level_u_l']
+            if not isinstance(data__levelul, (int, float, Decimal)) or isinstance(data__levelul, bool):
+                raise JsonSchemaValueException('type', value=data__levelul, name='' + (name_prefix or 'data') + '.level_u_l', definition={'type': 'number'}, rule='type')
+            if isinstance(data__levelul, (int, float, Decimal)) and (not isinstance(data__levelul, bool)):
+                if data__levelul < 0:
+                    raise JsonSchemaValueException('minimum', value=data__levelul, name='' + (name_prefix or 'data') + '.level_u_l', definition={'minimum': 0}, rule='minimum')
+                if data__levelul > 200000:
+                    raise JsonSchemaValueException('maximum', value=data__levelul, name='' + (name_prefix or 'data') + '.level_u_l', definition={'maximum': 200000}, rule='maximum')
         if 'mix_min' in data_keys:
             data_keys.remove('mix_min')
             data__mixmin = data['mix_min']

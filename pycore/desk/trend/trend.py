@@ -101,6 +101,9 @@ def _strength(
         if point.strength is not None
     }
     way = _way(read, slope)
+    # "Rose from 7.5 % to 7.5 %" would be said of nothing that can be seen.
+    if way not in _SURE and said.get("first") == said.get("last") and way.endswith("_little"):
+        way = "level"
     # A clock that was put back lets the last reading lie before the first.
     moments_s = [point.entry.measured_s for point, _ in read]
     if slope is not None and way in _SURE:

@@ -50,6 +50,19 @@ def test_concentrate_at_hand(page: Page) -> None:
     assert check["shown"]["request"]["stock"] == {"concentrate_l": 2}
 
 
+def test_what_the_stock_decides_is_not_said_to_be_the_easiest(page: Page) -> None:
+    open_machine(page)
+    until_answers(page)
+    next_page(page, "Work out the recipe")
+    follow(page, "Not enough concentrate?")
+    field(page, "How much concentrate").fill("6")
+    next_page(page)
+    expect(page.get_by_text("There is not enough concentrate at hand for the aim.")).to_be_visible()
+    reasons = page.locator(".reasons")
+    expect(reasons).to_contain_text("Whole marks only")
+    expect(reasons).not_to_contain_text("easiest to make and carry")
+
+
 def test_concentrate_is_taken_back_and_changes_its_unit_only_without_digits(page: Page) -> None:
     open_machine(page)
     until_answers(page)

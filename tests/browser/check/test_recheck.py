@@ -111,6 +111,16 @@ def test_weaker_with_a_dip_says_what_to_look_for(page: Page) -> None:
     (again,) = entries(page, "recheck")
     assert again["body"]["dip"]["depth"]["text"] == "400"
     assert again["shown"]["level"]["verdict"] == "lower"
+    # Its dip is the last one, in words and in the drawing.
+    press(page, "Back to the machines")
+    page.get_by_role("link", name="Wheel lathe").click()
+    start_check(page)
+    expect(page.get_by_text("Last time 400 mm")).to_be_visible()
+    dashed = page.locator(".old-level").get_attribute("d")
+    field(page, "How deep").fill("400")
+    surface = page.locator(".section .surface")
+    expect(surface).to_have_count(1)
+    assert surface.get_attribute("d") == dashed
 
 
 @pytest.mark.parametrize("minutes", [0, 12, 95])

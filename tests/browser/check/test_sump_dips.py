@@ -1,10 +1,12 @@
 """Checks where the level is no plain dip: scale, gauge, from the top, divided, waiting."""
 
 import re
+from datetime import UTC, datetime
 
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
+from tests.browser.pouring import pour_all
 from tests.browser.setup.sumpwalk import BOX, SHAPES, choose
 from tests.browser.setup.test_wrong_input import assert_refused
 from tests.browser.stored import entries
@@ -72,7 +74,7 @@ def test_gauge_between_two_marks(page: Page) -> None:
     expect(page.get_by_text("1/2 to 3/4")).to_be_visible()
     next_page(page, "Work out the recipe")
     # A quarter of the sump is three buckets: half of them may stand above the mark.
-    expect(page.get_by_text("stop at the mark, even with buckets left")).to_be_visible()
+    expect(page.get_by_text("stop at the mark that it may not pass")).to_be_visible()
     page.get_by_text("Where this comes from").click()
     # Nobody has read a depth.
     expect(page.get_by_text("Rough gauge: about 180 L in the sump")).to_be_visible()
@@ -183,3 +185,22 @@ def test_a_machine_mixes_as_long_as_its_set_up_says(page: Page) -> None:
     page.locator(".log-row").first.click()
     set_up_facts = page.get_by_role("main").get_by_text("Mix before the second reading")
     expect(set_up_facts).to_be_visible()
+
+
+def test_a_reading_that_is_due_on_another_day_says_which(page: Page) -> None:
+    page.clock.install(time=datetime.now(UTC).replace(hour=22, minute=0))
+    page.add_init_script("globalThis.hasOurClock = true")
+    page.reload()
+    set_up(page, mix="480")
+    field(page, "How deep").fill("250")
+    next_page(page)
+    page.get_by_role("button", name="Hard floor").click()
+    to_recipe(page)
+    next_page(page, "Work out the recipe")
+    press(page, "Save to the log")
+    press(page, "Start pouring")
+    press(page, "Right drum, gloves on")
+    pour_all(page, int(heading(page).inner_text().split()[-1]))
+    expect(
+        page.get_by_text(re.compile(r"Reading due at \w{3} \d+ \w{3}, \d+:\d\d"))
+    ).to_be_visible()

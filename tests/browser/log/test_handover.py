@@ -47,7 +47,7 @@ def test_a_weak_machine_is_told_until_something_is_poured(page: Page) -> None:
     save_check(page)
     start_at(page, "handover")
     expect(page.get_by_text("Wheel lathe: Too weak (lean), 6.0")).to_be_visible()
-    title = page.get_by_role("heading", name="Outside the range, nothing poured since")
+    title = page.get_by_role("heading", name="Outside the range, no pour in the log since")
     expect(title).to_be_visible()
     low = page.get_by_role("heading", name="Low sumps")
     expect(low).to_be_visible()

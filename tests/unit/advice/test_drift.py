@@ -53,12 +53,14 @@ UP, DOWN, OPEN = Slope(0.1, 0.05, 0.2), Slope(-0.1, -0.2, -0.05), Slope(0.1, -0.
         (DOWN, -1.0, 1.0, "falling"),
         # The eye sees a line that falls; two readings alone could do that.
         (DOWN, -0.6, 0.6, "falling_little"),
-        (UP, 0.6, 0.7, "rising_little"),
-        (OPEN, 1.0, 1.0, "up_and_down"),
-        (Slope(-0.1, -0.2, 0.01), -1.0, 1.0, "up_and_down"),
+        (UP, 0.6, 0.6, "rising_little"),
+        # Down by more than that and up again is no small rise.
+        (UP, 0.6, 0.7, "unsure"),
+        (OPEN, 1.0, 1.0, "unsure"),
+        (Slope(-0.1, -0.2, 0.01), -1.0, 1.0, "unsure"),
         # From first to last against the slope of all: no direction to tell.
-        (UP, -1.0, 1.2, "up_and_down"),
-        (DOWN, 1.0, 1.2, "up_and_down"),
+        (UP, -1.0, 1.2, "unsure"),
+        (DOWN, 1.0, 1.2, "unsure"),
         (OPEN, 0.1, 0.6, "level"),
         (Slope(0.0, 0.0, 0.0), 0.0, 0.0, "level"),
     ],

@@ -54,6 +54,24 @@ def test_read_quantity_says_another_unit_in_the_one_beside_the_field() -> None:
     )
 
 
+@pytest.mark.parametrize(
+    ("text", "beside", "quantity", "value"),
+    [
+        ("1 ft", "mm", "full_depth_mm", 304.8),
+        ("17 1/4 in", "mm", "full_depth_mm", 438.15),
+        # 44 cm are 17.3228… in, and 10 mL no 0.003 US gal: what is rounded is not called equal.
+        ("44 cm", "in", "full_depth_mm", None),
+        ("17 5/64 in", "mm", "full_depth_mm", None),
+        ("10 mL", "US gal", "jug_mark_l", None),
+    ],
+)
+def test_another_unit_is_said_only_where_it_is_the_same_number(
+    text: str, beside: str, quantity: str, value: float | None
+) -> None:
+    got = ask("read_quantity", {"text": text, "unit": beside, "quantity": quantity})
+    assert got.get("in_unit", {}).get("value") == value
+
+
 @pytest.mark.parametrize("quantity", ["draw_off_l", "nothing"])
 def test_read_quantity_refuses_what_nobody_types(quantity: str) -> None:
     error = refusal("read_quantity", {"text": "5", "unit": "L", "quantity": quantity})

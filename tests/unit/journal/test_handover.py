@@ -4,7 +4,7 @@ import pytest
 
 from pycore.journal.handover import Handover, Said, handed_over
 from pycore.journal.state import AT_REST
-from tests.phones import LATHE, MORNING_S, NOW_S, Phone, check, id_of, moment, pour
+from tests.phones import LATHE, MORNING_S, NOW_S, Phone, check, id_of, moment, pour, typed
 from tests.unit.journal.reading import fold
 
 SHIFT_S = MORNING_S + 3600
@@ -51,6 +51,24 @@ def test_a_reading_holds_until_something_is_poured() -> None:
     # The dip of the last check is newer than its pour.
     levels = [one.machine for one in page(phone).as_dipped]
     assert levels == sorted([given_up, dipped, taken_back, untouched])
+
+
+def test_what_was_taken_out_changes_the_level_and_not_the_reading() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    phone.save("pour", {"pours": [], "draw_off": typed("60", "L"), "finished": True}, 100)
+    assert [one.machine for one in page(phone).as_read] == [LATHE]
+    assert page(phone).as_dipped == ()
+
+
+def test_words_of_a_state_that_is_told_stand_there_alone() -> None:
+    phone = Phone("a")
+    phone.save("machine_state", {"state": "watch", "remarks": "Under the tray."}, 4000)
+    assert [m.machine for m in page(phone).states] == [LATHE]
+    assert page(phone).said == ()
+    # Once it is in use again nothing else tells them.
+    phone.save("machine_state", {"state": "in_use"}, 5000)
+    assert [said.text for said in page(phone).said] == ["Under the tray."]
 
 
 def test_a_reading_of_the_last_charge_is_none_any_more() -> None:

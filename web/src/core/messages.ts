@@ -1664,7 +1664,7 @@ export interface HandoverResult {
     due: DueRecheck;
   }[];
   /**
-   * Items: Machines whose last reading is too weak or too strong and in which nothing was poured since, however old it is. Machines at rest or with an open pour are not among them.
+   * Items: Machines whose last reading is too weak or too strong and after which the log knows of no pour, however old it is. Machines at rest or with an open pour are not among them.
    */
   off_band: {
     machine: EntryId;
@@ -1790,6 +1790,10 @@ export interface PlanHoldingBody {
   };
   pail?: PlanPail;
   /**
+   * Standard uncertainty of a rough level alone, which does not move the mark that is filled to as that of a plate or a table does.
+   */
+  level_u_l?: number;
+  /**
    * Minutes that the pump runs before the second reading; by the size of the circuit without it.
    */
   mix_min?: number;
@@ -1846,6 +1850,7 @@ export interface PlanHoldingResult {
     | "no_usual_mix"
     | "water_first"
     | "nothing_to_pour"
+    | "watch_the_mark"
   )[];
   /**
    * Worst-case ends of the strength after the top-up.
@@ -2336,7 +2341,7 @@ export interface PlanRecipeBody {
    */
   mix_min?: number;
   /**
-   * Standard uncertainty of the level alone, which does not move the mark that is filled to as that of a plate or a table does.
+   * Standard uncertainty of a rough level alone, which does not move the mark that is filled to as that of a plate or a table does.
    */
   level_u_l?: number;
 }
@@ -3043,7 +3048,7 @@ export interface TrendStrength {
   above: number;
   over_d: number;
   direction:
-    "too_few" | "rising" | "falling" | "rising_little" | "falling_little" | "level" | "up_and_down";
+    "too_few" | "rising" | "falling" | "rising_little" | "falling_little" | "level" | "unsure";
   shown: {
     first: Shown;
     last: Shown;

@@ -55,7 +55,8 @@ export function pouredSince(machine: string): PouredNow | null {
 
 /** Whether something was poured after this check, so that its result is not the present one. */
 export function isOfBefore(check: CheckEntry): boolean {
-  return lastMeasured(check.machine) !== check || pouredSince(check.machine) !== null;
+  const { machine, place, measured_at } = check;
+  return pouredAfter(machine, place) !== null || tickedAfter(machine, measured_at) !== null;
 }
 
 function pouredWords({ buckets, at }: PouredNow): string {

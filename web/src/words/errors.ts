@@ -155,7 +155,8 @@ export function doubtSentence(doubt: Doubt, name?: string): string {
   // A usual range is a setting of the contract; other bounds are as fine as the number they are about.
   const end = (value: number): string =>
     doubt.code === "unusual" ? bound(value, { unit: got.unit }) : near(value);
-  const main = say(`doubt.${doubt.code}`, {
+  const isOne = doubt.code === "unusual" && doubt.usual_low === doubt.usual_high;
+  const main = say(isOne ? "doubt.unusual_one" : `doubt.${doubt.code}`, {
     Field: startLarge(field),
     field,
     got: write(got),

@@ -7,6 +7,8 @@ import pytest
 from tests.phones import setup, typed
 from tests.properties.asking import ask, refusal
 
+SOFT = "demineralised_first_fill"
+
 
 def body(left: str = "6", pct: str = "1", **more: Any) -> dict[str, Any]:
     return {"machine": setup(), "left": typed(left, "L"), "left_strength": typed(pct, "%"), **more}
@@ -34,12 +36,20 @@ def test_water_left_behind_and_a_dry_sump() -> None:
 
 
 @pytest.mark.parametrize(
-    ("kind", "notes"),
-    [("demineralised", ["demineralised_first_fill"]), ("mains", []), ("softened", [])],
+    ("water", "notes"),
+    [
+        ({"kind": "demineralised"}, [SOFT]),
+        ({"kind": "demineralised", "hardness": typed("79", "mg/L CaCO₃")}, [SOFT]),
+        ({"kind": "demineralised", "hardness": typed("80", "mg/L CaCO₃")}, []),
+        ({"kind": "mains"}, []),
+        ({"kind": "softened"}, []),
+    ],
 )
-def test_first_fill_with_demineralised_water_is_warned_of(kind: str, notes: list[str]) -> None:
+def test_first_fill_with_demineralised_water_is_warned_of(
+    water: dict[str, Any], notes: list[str]
+) -> None:
     # Common practice, no source.
-    machine = {**setup(), "water": {"kind": kind}}
+    machine = {**setup(), "water": water}
     assert ask("plan_charge", {**body(), "machine": machine})["assessment"]["notes"] == notes
 
 

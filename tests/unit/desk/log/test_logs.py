@@ -108,8 +108,8 @@ def test_handover_is_one_page() -> None:
     assert [one["text"] for one in page["said"]] == [
         "Level rose overnight.",
         "Skimmer belt slips; ordered.",
-        "Do not top up.",
     ]
+    assert [one["now"]["state"]["remarks"] for one in page["states"]] == ["Do not top up."]
     assert len(page["unknown_additions"]) == 1
     # Two buckets have gone in since the dip.
     assert page["low_sumps"] == page["in_doubt"] == page["off_band"] == []

@@ -64,7 +64,7 @@ function dueText({ due }: HandoverResult["rechecks"][number]): string {
   return say(key, { time: writeMoment(due.due_at) });
 }
 
-/** Nothing was poured since, so what was read is still so or has drifted on. */
+/** No pour is in the log since: as far as anybody wrote down, what was read is still so. */
 function offText({ reading }: HandoverResult["off_band"][number]): string {
   const { state, shown } = reading.strength ?? {};
   const time = writeMoment(reading.measured_at);

@@ -6,8 +6,7 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Choice } from "../../elements/fields/choice";
 import { SectionDrawing } from "../../elements/drawings/section";
 import { Page } from "../../elements/page";
-import { hasDip } from "../../store/log/entry";
-import { lastCheckWith } from "../../store/log/machines";
+import { lastDip } from "../../store/log/deeds";
 import { assessBody } from "../../store/underway/walk";
 import type { LevelSaid, Walk, WaterUsed } from "../../store/underway/walk";
 import { levelChangeWord, waterWord } from "../../words/codes";
@@ -50,7 +49,7 @@ export function levelWords(level: Level): string {
 function Levels({ machine, walk }: Pick<CheckProps, "machine" | "walk">) {
   const body = assessBody(machine.body.machine, walk, { dip: true, reading: false });
   const answer = useAnswer("assess_sump", walk.dip.trim() === "" ? null : body);
-  const before = lastCheckWith(machine.machine, hasDip)?.shown.assessment.section ?? null;
+  const before = lastDip(machine.machine)?.entry.shown.assessment.section ?? null;
   const section = answer?.kind === "ok" ? (answer.result.section ?? null) : null;
   if (section === null || before === null) return null;
   return (

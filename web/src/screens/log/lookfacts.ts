@@ -7,12 +7,13 @@ import type { Fact } from "../setup/facts";
 
 /** What was advised and done; nothing where there was nothing to advise. */
 function adviceFacts({ shown }: CheckEntry): readonly Fact[] {
-  const { look } = shown as { readonly look?: Partial<Record<"decision" | "chosen", string>> };
-  if (look?.decision === undefined || look.chosen === undefined || look.decision === "go_on")
-    return [];
+  // From another app's file it may be anything.
+  const { look } = shown as { readonly look?: Partial<Record<"decision" | "chosen", unknown>> };
+  const { decision, chosen } = look ?? {};
+  if (typeof decision !== "string" || typeof chosen !== "string" || decision === "go_on") return [];
   return [
-    [say("look.advised"), lookAdvice(look.decision)],
-    [say("look.done"), lookDone(look.chosen)],
+    [say("look.advised"), lookAdvice(decision)],
+    [say("look.done"), lookDone(chosen)],
   ];
 }
 

@@ -13,7 +13,7 @@ const MOVES: Readonly<Record<Direction, CountKey>> = {
   rising_little: "trend.rising_little",
   falling_little: "trend.falling_little",
   level: "trend.level",
-  up_and_down: "trend.up_and_down",
+  unsure: "trend.unsure",
 };
 
 /** How the strength went, and how often it was outside. */

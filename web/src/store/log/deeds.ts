@@ -76,7 +76,7 @@ function latest<T>(
   machine: string,
   check: CheckEntry | undefined,
   found: (body: CheckEntry["body"] | RecheckEntry["body"]) => T | undefined,
-): { readonly typed: T; readonly at: string } | undefined {
+): { readonly typed: T; readonly entry: CheckEntry | RecheckEntry } | undefined {
   const again = recentDeeds.value
     .filter(isOf(machine))
     .filter((deed) => deed.kind === "recheck")
@@ -84,7 +84,7 @@ function latest<T>(
     .at(-1);
   const entry = again !== undefined && again.place > (check?.place ?? -1) ? again : check;
   const typed = entry && found(entry.body);
-  return entry === undefined || typed === undefined ? undefined : { typed, at: entry.measured_at };
+  return entry === undefined || typed === undefined ? undefined : { typed, entry };
 }
 
 export const lastDip = (machine: string) =>

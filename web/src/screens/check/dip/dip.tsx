@@ -9,9 +9,7 @@ import { Page } from "../../../elements/page";
 import { SectionDrawing } from "../../../elements/drawings/section";
 import { Hint } from "../../../elements/why";
 import { assessBody, dipTyped, dipUnit } from "../../../store/underway/walk";
-import { hasDip } from "../../../store/log/entry";
 import { lastDip } from "../../../store/log/deeds";
-import { lastCheckWith } from "../../../store/log/machines";
 import { errorSentence } from "../../../words/errors";
 import { unitSign, write, writeNumber } from "../../../words/numbers";
 import { say } from "../../../words/say";
@@ -31,7 +29,7 @@ function LastDip({ machine }: Pick<CheckProps, "machine">) {
   if (last === undefined) return <p class="note">{say("dip.first")}</p>;
   const blanks = {
     value: writeDip(last.typed),
-    ago: writeAgo(last.at, new Date()),
+    ago: writeAgo(last.entry.measured_at, new Date()),
   };
   return <p class="note">{say("last_time", blanks)}</p>;
 }
@@ -69,7 +67,7 @@ function DipDrawing({
   machine,
   result,
 }: Pick<CheckProps, "machine"> & { readonly result: ReturnType<typeof useDip>["level"] }) {
-  const before = lastCheckWith(machine.machine, hasDip)?.shown.assessment.section ?? null;
+  const before = lastDip(machine.machine)?.entry.shown.assessment.section ?? null;
   const depth = result?.level?.shown.depth;
   const name =
     depth === undefined ? say("dip.drawing_empty") : say("dip.drawing", { depth: write(depth) });

@@ -2,7 +2,8 @@
 import { PlaceLink } from "../../../elements/buttons";
 import type { MachineEntry } from "../../../store/log/entry";
 import { say } from "../../../words/say";
-import { writeClock, writeMoment } from "../../../words/times";
+import { writeMoment } from "../../../words/times";
+import { timeOf } from "../../now";
 import { address } from "../../route";
 import { useDeed } from "../deed";
 import { SavedPage } from "../savedpage";
@@ -23,7 +24,7 @@ export function DoneScreen({
       <p role="status">{say("pour.saved_when", { time: writeMoment(entry.measured_at) })}</p>
       {due === undefined ? null : (
         <>
-          <p class="saved-next">{say("recheck.due", { time: writeClock(due) })}</p>
+          <p class="saved-next">{say("recheck.due", { time: timeOf(due) })}</p>
           <p>{say("recheck.run_until")}</p>
         </>
       )}

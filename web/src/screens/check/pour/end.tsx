@@ -4,7 +4,7 @@ import { Page } from "../../../elements/page";
 import { SectionDrawing } from "../../../elements/drawings/section";
 import { changePouring } from "../../../store/underway/pouring";
 import { say } from "../../../words/say";
-import { writeClock } from "../../../words/times";
+import { timeOf } from "../../now";
 import { back } from "../../route";
 import type { Recipe } from "../recipe/chosen";
 import { NotSaved, saveWord } from "../notsaved";
@@ -75,7 +75,7 @@ export function EndScreen(props: PourProps) {
       <p class="saved-next" role="status">
         {say("pour.run_pump", { minutes: String(minutes) })}
       </p>
-      <p class="plain-lead">{say("recheck.due", { time: writeClock(dueAt(last, minutes)) })}</p>
+      <p class="plain-lead">{say("recheck.due", { time: timeOf(dueAt(last, minutes)) })}</p>
       <p class="note">{say("recheck.no_alarm")}</p>
     </Page>
   );

@@ -35,7 +35,7 @@ function LastReading({ machine }: Pick<CheckProps, "machine">) {
   if (last === undefined) return <p class="note">{say("reading.first")}</p>;
   const blanks = {
     value: writeTyped(last.typed.shows),
-    ago: writeAgo(last.at, new Date()),
+    ago: writeAgo(last.entry.measured_at, new Date()),
   };
   return <p class="note">{say("last_time", blanks)}</p>;
 }

@@ -44,11 +44,13 @@ function changesOf({ assessment, shown }: PlanCheckResult, recipe: Recipe): read
   const [aim, strength] = [write(shown.aim), write(recipe.strength)];
   const [wanted, volume] = [full === undefined ? "" : write(full), write(recipe.volume)];
   const isLower = recipe.cautions.some((code) => LESS_HIGH.has(code));
-  const isOff = shown.aim.value !== recipe.strength.value;
+  // As exactly as the strength is shown: 7.3 is no other number than an aim of 7.25.
+  const exact = 0.5 * 10 ** -recipe.strength.decimals + 1e-9;
+  const isOff = Math.abs(shown.aim.value - recipe.strength.value) > exact;
   const isNear = recipe.verdict === "on_target";
   return [
     isOff && !isNear ? say("reason.changed", { aim, strength }) : "",
-    isOff && isNear && recipe.why === null && recipe.buckets > 0
+    isOff && isNear && !isLower && recipe.why === null && recipe.buckets > 0
       ? say("reason.near", { aim, strength })
       : "",
     isLower && wanted !== "" && wanted !== volume && shown.fill_to === undefined
