@@ -115,6 +115,7 @@ class Sump:
         return result(variable(Measured(1.0, self.volume_u_share), "scale") * seen)
 
     def mean_slope_l_per_mm(self, depth: Measured) -> float:
+        """Litres per millimetre, on average over one standard uncertainty to either side."""
         low_mm = max(0.0, depth.value - depth.u) + self.zero_mm
         high_mm = min(self.rim_depth_mm, depth.value + depth.u) + self.zero_mm
         # Nearer together than this, the difference of two floats says less than the slope.

@@ -61,6 +61,14 @@ def test_what_was_taken_out_changes_the_level_and_not_the_reading() -> None:
     assert page(phone).as_dipped == ()
 
 
+def test_a_recipe_that_was_to_take_out_and_was_given_up_took_out_nothing() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    plan = phone.save("plan", {"pours": [{"count": 3}], "draw_off": typed("60", "L")}, 100)
+    phone.save("pour", {"plan": plan, "pours": [], "finished": True}, 200)
+    assert [one.machine for one in page(phone).as_dipped] == [LATHE]
+
+
 def test_words_of_a_state_that_is_told_stand_there_alone() -> None:
     phone = Phone("a")
     phone.save("machine_state", {"state": "watch", "remarks": "Under the tray."}, 4000)
