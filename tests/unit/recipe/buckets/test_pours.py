@@ -47,7 +47,6 @@ def test_a_large_circuit_mixes_longer(circuit_l: float, minutes: float) -> None:
 
 
 def test_a_machine_may_have_a_time_of_its_own() -> None:
-    assert replace(question(), mix_min=90).run_min == 90
     plan = plan_recipe(replace(question(), mix_min=90))
     assert [step.minutes for step in plan.steps if step.kind == "run"] == [90]
     assert walk(0.0, [STRONG, WEAK], 90.0, 1)[1] == ("run", 15.0)

@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 
 from pycore.quantity.measured import Measured
-from pycore.recipe.holding import HoldingRequest, plan_holding
 from pycore.recipe.outcome import made
+from pycore.recipe.outlook import may_overfill
 from pycore.recipe.plan import plan_recipe
 from pycore.recipe.pours import Pour
 from pycore.recipe.request import HiddenState
@@ -43,23 +43,42 @@ def test_a_rough_level_says_nothing_where_nothing_is_poured() -> None:
     assert "watch_the_mark" not in plan_recipe(ask).cautions
 
 
-@pytest.mark.parametrize(("never_above_l", "is_watched"), [(260.0, False), (210.0, True)])
+@pytest.mark.parametrize(
+    ("water_l", "u_l", "is_watched"),
+    [
+        # 190 L, and 1 L of concentrate: at the full mark of 198 L there is no room below it.
+        (7.0, 6.0, True),
+        # Above it the upper mark counts, 11.5 and 5 L further up.
+        (7.5, 5.5, False),
+        (7.5, 6.0, True),
+        (14.0, 5.5, True),
+    ],
+)
 def test_who_fills_above_the_full_mark_watches_the_upper_one(
-    never_above_l: float, is_watched: bool
+    water_l: float, u_l: float, is_watched: bool
 ) -> None:
-    ask = question(volume_l=190.0, strength_pct=3.0)
-    # Filled up to the upper mark by the way that goes above the full one.
-    plan = made(replace(ask, level_u_l=6.0, never_above_l=never_above_l), [Pour(1, 9.0, 1.0)])
-    assert plan.final.volume_l == 200
+    ask = replace(question(volume_l=190.0, strength_pct=3.0), never_above_l=210.0)
+    plan = made(replace(ask, level_u_l=u_l), [Pour(1, water_l, 1.0)])
+    assert plan.final.volume_l == 191 + water_l
     assert ("watch_the_mark" in plan.cautions) is is_watched
 
 
-@pytest.mark.parametrize(("u_l", "is_watched"), [(6.0, True), (4.9, False), (None, False)])
-def test_a_top_up_without_a_reading_is_watched_too(u_l: float | None, is_watched: bool) -> None:
-    ask = question()
-    asked = HoldingRequest(
-        ask.sump.volume_l, ask.fill_to_l, 5.0, ask.target, ask.mixing, ask.bucket, level_u_l=u_l
-    )
-    holding = plan_holding(asked)
-    assert holding.pours
-    assert ("watch_the_mark" in holding.cautions) is is_watched
+def test_without_an_upper_mark_the_full_one_counts() -> None:
+    ask = replace(question(volume_l=190.0, strength_pct=3.0), level_u_l=6.0)
+    assert "watch_the_mark" in made(ask, [Pour(1, 8.0, 1.0)]).cautions
+
+
+@pytest.mark.parametrize(
+    ("u_l", "usable_l", "room_l", "may"),
+    [
+        (6.0, 11.9, 11.9, True),
+        (6.0, 12.0, 0.0, False),
+        (6.0, 5.0, 12.0, False),
+        (6.0, 5.0, -1.0, True),
+        (None, 0.5, -1.0, False),
+    ],
+)
+def test_more_than_a_bucket_and_more_than_the_room(
+    u_l: float | None, usable_l: float, room_l: float, may: bool
+) -> None:
+    assert may_overfill(u_l, usable_l, room_l) is may
