@@ -10,7 +10,7 @@ from pycore.recipe.balance import mix_strength_pct, state_after
 from pycore.recipe.marks import Space
 from pycore.recipe.outcome import bucket_pours
 from pycore.recipe.outlook import has_water_first, may_overfill
-from pycore.recipe.pours import Pour, Step, Totals, mix_minutes, steps_for, totals_of
+from pycore.recipe.pours import Pour, Step, Totals, steps_for, totals_of
 from pycore.recipe.request import (
     Bucket,
     DrawOff,
@@ -53,11 +53,6 @@ class HoldingRequest:
     pail: Pail | None = None
     mix_min: int | None = None
     level_u_l: float | None = None
-
-    @property
-    def run_min(self) -> float:
-        """Minutes that the pump runs before the second reading, its own or usual ones."""
-        return self.mix_min or mix_minutes(self.fill_to_l)
 
 
 @dataclass(frozen=True)
@@ -109,6 +104,7 @@ def even_request(ask: HoldingRequest) -> PlanRequest:
         bucket=ask.bucket,
         draw_off=DrawOff(allowed=False, mark_l=ask.bucket.water_mark_l),
         pail=ask.pail,
+        mix_min=ask.mix_min,
     )
     return measured_by(even)
 
@@ -175,7 +171,7 @@ def plan_holding(ask: HoldingRequest) -> Holding:
     }
     return Holding(
         pours=pours,
-        steps=steps_for(0.0, pours, ask.run_min) or [Step("read_again")],
+        steps=steps_for(0.0, pours, even.run_min) or [Step("read_again")],
         totals=totals,
         volume_l=volume_l,
         cautions=[code for code, holds in said.items() if holds],

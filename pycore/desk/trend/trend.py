@@ -102,7 +102,7 @@ def _strength(
     }
     way = _way(read, slope)
     # "Rose from 7.5 % to 7.5 %" would be said of nothing that can be seen.
-    if way not in _SURE and said.get("first") == said.get("last") and way.endswith("_little"):
+    if way.endswith("_little") and said.get("first") == said.get("last"):
         way = "level"
     # A clock that was put back lets the last reading lie before the first.
     moments_s = [point.entry.measured_s for point, _ in read]

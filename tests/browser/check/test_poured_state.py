@@ -48,6 +48,15 @@ def stop(page: Page, how: str) -> None:
     expect(heading(page)).to_have_text("Saved to the log")
 
 
+def pour_and_save(page: Page) -> int:
+    """From the list to a whole recipe in the log; how many buckets it had."""
+    buckets = start_pouring(page)
+    pour_all(page, buckets)
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    return buckets
+
+
 def tell(page: Page, what: str) -> None:
     """Writes down what was poured without a recipe, as the page offers it."""
     page.get_by_role("link", name="Write something down").click()
@@ -58,10 +67,7 @@ def tell(page: Page, what: str) -> None:
 
 @pytest.mark.usefixtures("machine_on_phone")
 def test_all_poured_until_it_is_read_again(page: Page) -> None:
-    buckets = start_pouring(page)
-    pour_all(page, buckets)
-    press(page, "Save to the log")
-    expect(heading(page)).to_have_text("Saved to the log")
+    buckets = pour_and_save(page)
     says_poured(page, f"{buckets} buckets poured, the last ")
     assert folded(page)["since_measured"]["buckets"] == buckets
     expect(page.locator(".main-action")).to_have_text("Enter the reading")
@@ -143,10 +149,7 @@ def test_told_buckets_count_and_what_nobody_counted_has_no_number(page: Page) ->
 
 @pytest.mark.usefixtures("machine_on_phone")
 def test_a_tag_stands_above_it_and_a_check_that_was_begun_goes_first(page: Page) -> None:
-    buckets = start_pouring(page)
-    pour_all(page, buckets)
-    press(page, "Save to the log")
-    expect(heading(page)).to_have_text("Saved to the log")
+    pour_and_save(page)
     row(page).click()
     page.get_by_role("link", name="Start a check").click()
     press(page, "Nothing unusual")

@@ -50,6 +50,15 @@ def to_recipe(page: Page) -> None:
     expect(heading(page)).to_have_text("Is everything right?")
 
 
+def dip_and_read(page: Page) -> None:
+    """From the page of the dip to the recipe of 250 mm on a hard floor."""
+    field(page, "How deep").fill("250")
+    next_page(page)
+    page.get_by_role("button", name="Hard floor").click()
+    to_recipe(page)
+    next_page(page, "Work out the recipe")
+
+
 def test_printed_scale_is_read_in_the_plates_unit(page: Page) -> None:
     set_up(page, "Volume on a printed scale")
     for text in ("", "1e3", "-5", "9999999"):
@@ -173,11 +182,7 @@ def test_nothing_drains_back_where_the_level_is_true_while_the_pump_runs(page: P
 
 def test_a_machine_mixes_as_long_as_its_set_up_says(page: Page) -> None:
     set_up(page, mix="120")
-    field(page, "How deep").fill("250")
-    next_page(page)
-    page.get_by_role("button", name="Hard floor").click()
-    to_recipe(page)
-    next_page(page, "Work out the recipe")
+    dip_and_read(page)
     save_check(page)
     steps = entries(page)[-1]["shown"]["plan"]["steps"]
     assert [step["minutes"] for step in steps if step["kind"] == "run"] == [120]
@@ -192,11 +197,7 @@ def test_a_reading_that_is_due_on_another_day_says_which(page: Page) -> None:
     page.add_init_script("globalThis.hasOurClock = true")
     page.reload()
     set_up(page, mix="480")
-    field(page, "How deep").fill("250")
-    next_page(page)
-    page.get_by_role("button", name="Hard floor").click()
-    to_recipe(page)
-    next_page(page, "Work out the recipe")
+    dip_and_read(page)
     press(page, "Save to the log")
     press(page, "Start pouring")
     press(page, "Right drum, gloves on")

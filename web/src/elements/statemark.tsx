@@ -6,8 +6,8 @@ const MARKS: Readonly<Record<State, readonly string[]>> = {
   strong: ["M3 23h22", "M14 4l9 15H5z"],
   in_range: ["M3 6h22M3 22h22", "M14 4l10 10-10 10L4 14z"],
   none: [],
-  // A drop in the ring of what nobody has read.
-  poured: ["", "M14 6.5c2.6 3.2 3.9 5.2 3.9 7.2a3.9 3.9 0 0 1-7.8 0c0-2 1.3-4 3.9-7.2z"],
+  // A bucket in the ring of what nobody has read.
+  poured: ["", "M9 9.5h10l-2 9h-6z"],
   stop: ["", "M9 2h10l7 7v10l-7 7H9l-7-7V9z"],
 };
 

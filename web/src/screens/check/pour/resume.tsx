@@ -3,17 +3,13 @@ import { MainAction, OtherAction } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
 import { changePouring, takeUp } from "../../../store/underway/pouring";
 import { say, sayCount } from "../../../words/say";
-import { writeClock, writeMoment } from "../../../words/times";
+import { timeOf } from "../../now";
 import { back, go } from "../../route";
 import type { PourProps } from "./screen";
 import { pouredCount, ticksAt, totalBuckets } from "./steps";
 
 /** After this long a new dip is the safer beginning: common practice, no source. */
 const LONG_MS = 4 * 3_600_000;
-
-function isToday(iso: string, now: Date): boolean {
-  return new Date(iso).toDateString() === now.toDateString();
-}
 
 /** The two true answers about what the app did not see. */
 function Going({ machine, pouring, steps, at }: PourProps & { readonly at: string }) {
@@ -45,10 +41,9 @@ function Going({ machine, pouring, steps, at }: PourProps & { readonly at: strin
 export function ResumeScreen(props: PourProps) {
   const { machine, pouring, steps } = props;
   const id = machine.machine;
-  const now = new Date();
   const last = pouring.ticks.at(-1);
   const at = last?.at ?? pouring.plan.measured_at;
-  const isLong = now.getTime() - Date.parse(at) > LONG_MS;
+  const isLong = Date.now() - Date.parse(at) > LONG_MS;
   const poured = pouredCount(steps, pouring.ticks);
   const done = last === undefined ? undefined : steps[last.step];
   const anew = (): void => {
@@ -68,7 +63,7 @@ export function ResumeScreen(props: PourProps) {
       </p>
       <p>
         {say("resume.last", {
-          time: isToday(at, now) ? writeClock(at) : writeMoment(at),
+          time: timeOf(at),
           state: done === undefined ? "" : say(`pour.tick.${done.state}`),
         })}
       </p>

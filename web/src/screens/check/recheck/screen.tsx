@@ -7,7 +7,7 @@ import type { CheckEntry, MachineEntry, PourEntry } from "../../../store/log/ent
 import { deedById, entryById, load, opened } from "../../../store/log/journal";
 import { changeWalk, walkOf, type Walk } from "../../../store/underway/walk";
 import { say } from "../../../words/say";
-import { writeClock } from "../../../words/times";
+import { timeOf } from "../../now";
 import { back, go, replace } from "../../route";
 import { DipScreen } from "../dip/dip";
 import { CleanSideScreen } from "../dip/cleanside";
@@ -81,7 +81,7 @@ function Asking({ props, place }: { readonly props: RecheckProps; readonly place
       pass={next}
       next={next}
       rest={[]}
-      step={say("recheck.step", { time: writeClock(last) })}
+      step={say("recheck.step", { time: timeOf(last) })}
       change={(change) => {
         changeWalk(draftOf(id), change);
       }}
