@@ -140,23 +140,40 @@ def _free_port() -> int:
 
 
 def _print_starts(found: Found) -> None:
-    titles = ("median ms", "least", "most", "of a", "of b", "worker ms", "paint ms", "n")
+    """A start is counted twice: from navigation, and from the worker's creation."""
+    titles = ("median ms", "least", "most", "of a", "of b", "worker ms", "of a", "paint ms", "n")
     print(f"\n{'start to first answer':<36}" + "".join(f"{title:>11}" for title in titles))
     for (kind, rate, name), starts in found.items():
         if kind == "warm-up":
             continue
+        stock = {
+            other: found.get(("warm" if kind == "one screen" else kind, rate, other), [])
+            for other in (WITH_WHEEL, ALONE)
+        }
         answers = [one.answer_ms for one in starts]
-        middle = statistics.median(answers)
-        row = [f"{middle:,.0f}", f"{min(answers):,.0f}", f"{max(answers):,.0f}"]
-        for other in (WITH_WHEEL, ALONE):
-            beside = found.get(("warm" if kind == "one screen" else kind, rate, other), [])
-            base = statistics.median([one.answer_ms for one in beside]) if beside else 0
-            row.append(f"{middle / base:.3f}" if base else "")
         paints = [one.paint_ms for one in starts if one.paint_ms is not None]
-        row.append(f"{statistics.median(one.worker_ms for one in starts):,.0f}")
-        row.append(f"{statistics.median(paints):,.0f}" if paints else "")
+        row = [
+            *(f"{value:,.0f}" for value in (_answer_ms(starts), min(answers), max(answers))),
+            *(_ratio(_answer_ms(starts), _answer_ms(beside)) for beside in stock.values()),
+            f"{_worker_ms(starts):,.0f}",
+            _ratio(_worker_ms(starts), _worker_ms(stock[WITH_WHEEL])),
+            f"{statistics.median(paints):,.0f}" if paints else "",
+            str(len(starts)),
+        ]
         title = f"{kind}, {rate:g}x, {name}"
-        print(f"{title:<36}" + "".join(f"{part:>11}" for part in [*row, str(len(starts))]))
+        print(f"{title:<36}" + "".join(f"{part:>11}" for part in row))
+
+
+def _answer_ms(starts: list[Start]) -> float:
+    return statistics.median(one.answer_ms for one in starts) if starts else 0
+
+
+def _worker_ms(starts: list[Start]) -> float:
+    return statistics.median(one.worker_ms for one in starts) if starts else 0
+
+
+def _ratio(ours_ms: float, stock_ms: float) -> str:
+    return f"{ours_ms / stock_ms:.3f}" if stock_ms else ""
 
 
 def _print_memory(found: Found) -> None:
