@@ -26,6 +26,14 @@ def poured(page: Page) -> None:
     expect(heading(page)).to_have_text("Wheel lathe")
 
 
+def mixed(page: Page) -> None:
+    """The pump has run for as long as was asked."""
+    (pour,) = entries(page, "pour")
+    due = datetime.fromisoformat(pour["body"]["recheck_due_at"])
+    page.clock.install(time=due + timedelta(seconds=20))
+    page.reload()
+
+
 def read_again(page: Page, reading: str) -> None:
     """From the machine's page to expected against found."""
     # Once its time has come it is the main action.
@@ -45,8 +53,7 @@ def test_due_is_half_an_hour_after_the_last_bucket_and_passes(page: Page) -> Non
     due = datetime.fromisoformat(pour["body"]["recheck_due_at"])
     assert due - datetime.fromisoformat(pour["measured_at"]) == timedelta(minutes=30)
     expect(page.get_by_role("heading", name=re.compile("Reading due at"))).to_be_visible()
-    page.clock.install(time=due + timedelta(minutes=1))
-    page.reload()
+    mixed(page)
     expect(page.get_by_role("heading", name=re.compile("Reading due since"))).to_be_visible()
     expect(page.locator(".main-action")).to_have_text("Enter the reading")
     expect(page.get_by_role("link", name="Start a check")).to_be_visible()
@@ -67,14 +74,16 @@ def test_last_time_is_the_second_reading(page: Page) -> None:
 
 def test_as_expected_is_saved_and_nothing_is_due_any_more(page: Page) -> None:
     poured(page)
+    mixed(page)
     read_again(page, "5.3")
     main = page.get_by_role("main")
     expect(main).to_contain_text("As expected")
-    expect(main).to_contain_text("In range, but hardly mixed yet")
+    expect(main).to_contain_text("In range: nothing more to do.")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     expect(main).to_contain_text("As expected")
-    expect(main).to_contain_text("In range, but hardly mixed yet")
+    expect(main).to_contain_text("In range: nothing more to do.")
+    expect(main).not_to_contain_text("Reading due")
     (pour,), (again,) = entries(page, "pour"), entries(page, "recheck")
     assert again["body"]["of"] == pour["id"]
     assert again["body"]["reading"]["shows"] == {"text": "5.3", "unit": "Brix"}
@@ -91,6 +100,48 @@ def test_as_expected_is_saved_and_nothing_is_due_any_more(page: Page) -> None:
     expect(row).to_contain_text("In range")
     row.click()
     expect(page.get_by_role("main")).to_contain_text("Second reading of")
+
+
+def saved_early(page: Page, reading: str, said: str) -> None:
+    """A second reading right after the last bucket; another one is due as before."""
+    read_again(page, reading)
+    main = page.get_by_role("main")
+    expect(main).to_contain_text(said)
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    expect(main).to_contain_text(said)
+    expect(main).to_contain_text("Reading due at")
+    picture(page, f"light-recheck-early-{reading}")
+    press(page, "Back to the machines")
+
+
+@pytest.mark.parametrize(
+    ("reading", "said", "state"),
+    [
+        ("5.3", "In range, but hardly mixed yet", "In range"),
+        ("4.2", "Add nothing yet: it has hardly mixed.", "Too weak"),
+        ("7.4", "Add nothing yet: it has hardly mixed.", "Too strong"),
+    ],
+)
+def test_what_has_hardly_mixed_is_no_ground_to_add_and_is_read_again(
+    page: Page, reading: str, said: str, state: str
+) -> None:
+    poured(page)
+    # It said "Still too weak. Start a new check", and nothing was due any more.
+    saved_early(page, reading, said)
+    row = page.get_by_role("link", name="Wheel lathe")
+    expect(row).to_contain_text(state)
+    expect(row).to_contain_text("Reading due at")
+    (pour,) = entries(page, "pour")
+    assert folded(page)["recheck"]["pour"] == pour["id"]
+    row.click()
+    mixed(page)
+    expect(page.get_by_role("heading", name=re.compile("Reading due since"))).to_be_visible()
+    read_again(page, "5.3")
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    assert [again["body"]["of"] for again in entries(page, "recheck")] == [pour["id"]] * 2
+    assert "recheck" not in folded(page)
 
 
 def test_weaker_with_a_dip_says_what_to_look_for(page: Page) -> None:

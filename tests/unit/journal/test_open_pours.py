@@ -90,6 +90,25 @@ def test_second_reading_is_due_until_somebody_reads() -> None:
     assert machine(phone).recheck is None
 
 
+def test_a_second_reading_before_its_time_leaves_one_due() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(3600)), 0)
+    phone.save("recheck", {**check(), "of": poured}, 3599)
+    assert machine(phone).recheck == Recheck(poured, moment(3600), True, False)
+    phone.save("recheck", {**check(), "of": poured}, 3600)
+    assert machine(phone).recheck is None
+
+
+def test_a_clean_out_or_a_word_after_an_early_reading_ends_it() -> None:
+    for kind, content in (("clean_out", {"finished": True}), ("recheck", {"remarks": "No."})):
+        phone = Phone("a")
+        poured = phone.save("pour", pour(2, recheck_due_at=moment(3600)), 0)
+        phone.save("recheck", {**check(), "of": poured}, 60)
+        assert machine(phone).recheck is not None
+        phone.save(kind, {**content, "of": poured} if kind == "recheck" else content, 90)
+        assert machine(phone).recheck is None
+
+
 def test_due_to_the_second_is_not_overdue() -> None:
     phone = Phone("a")
     poured = phone.save("pour", pour(2, recheck_due_at=moment(8 * 3600)), 0)

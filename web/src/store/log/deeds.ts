@@ -22,7 +22,10 @@ function isCleanOut(entry: { readonly kind: string; readonly body: object }): bo
   return entry.kind === "clean_out" && "finished" in entry.body && entry.body.finished === true;
 }
 
-/** As pycore finds it: the last pour with a due time, until somebody has read or cleaned out, or said that nobody will read. */
+/**
+ * As pycore finds it: the last pour with a due time, until somebody has read after that time, checked anew
+ * or cleaned out, or said that nobody will read. Before its time it has hardly mixed, so one more is due.
+ */
 export function dueRecheck(machine: string): PourEntry | undefined {
   const pours = recentDeeds.value.filter(isOf(machine)).filter((deed) => deed.kind === "pour");
   const last = pours.filter(({ body }) => body.recheck_due_at !== undefined).at(-1);
@@ -30,7 +33,9 @@ export function dueRecheck(machine: string): PourEntry | undefined {
   const read = [
     ...recent.value.filter((entry) => entry.kind === "check" && "reading" in entry.body),
     ...recent.value.filter(isCleanOut),
-    ...recentDeeds.value.filter(({ kind }) => kind === "recheck"),
+    ...recentDeeds.value
+      .filter((deed) => deed.kind === "recheck")
+      .filter((deed) => deed.body.reading === undefined || !isTooEarly(last, deed.measured_at)),
   ].filter(isOf(machine));
   return read.some(({ place }) => place > last.place) ? undefined : last;
 }

@@ -1,12 +1,13 @@
 // A second reading that stands in the log, or the word that there will be none.
 import type { RecheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
-import { isTooEarly } from "../../../store/log/deeds";
+import { dueRecheck, isTooEarly } from "../../../store/log/deeds";
 import type { MachineEntry } from "../../../store/log/entry";
 import { deedById } from "../../../store/log/journal";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address } from "../../route";
+import { dueWords } from "../../tasks";
 import { useDeed } from "../deed";
 import { SavedPage } from "../savedpage";
 import { RecheckView } from "./view";
@@ -22,12 +23,14 @@ export function DoneScreen({
   if (entry === null) return null;
   const pour = deedById(entry.body.of);
   const isEarly = pour?.kind === "pour" && isTooEarly(pour, entry.measured_at);
+  const due = dueRecheck(machine.machine);
   const isRead = entry.body.reading !== undefined;
   const time = writeMoment(entry.measured_at);
   return (
     <SavedPage machine={machine}>
       <p role="status">{isRead ? say("recheck.saved", { time }) : say("recheck.saved_skipped")}</p>
       {isRead ? <RecheckView result={entry.shown as RecheckResult} isEarly={isEarly} /> : null}
+      {due === undefined ? null : <p class="saved-next">{dueWords(due)}</p>}
       <PlaceLink to={address("machines", machine.machine)}>{machine.body.machine.name}</PlaceLink>
     </SavedPage>
   );

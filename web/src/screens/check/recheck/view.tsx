@@ -1,6 +1,7 @@
 // Expected against found, and what a difference can come from. The log shows the stored one the same way.
 import type { RecheckResult } from "../../../core/messages";
 import { StateMark } from "../../../elements/statemark";
+import type { State } from "../../../words/codes";
 import { write, writeNumber } from "../../../words/numbers";
 import { isKey, say, sayCount } from "../../../words/say";
 
@@ -44,9 +45,15 @@ function Level({ result }: { readonly result: RecheckResult }) {
   return <p>{say(key, blanks)}</p>;
 }
 
+/** Whoever doses by a reading of what has not mixed doses twice. */
+function nextWords(state: Exclude<State, "poured" | "stop">, isEarly: boolean): string {
+  if (state === "none" || !isEarly) return say(`recheck.next.${state}`);
+  return say(state === "in_range" ? "recheck.next.in_range_early" : "recheck.next.off_early");
+}
+
 interface ViewProps {
   readonly result: RecheckResult;
-  /** Read before the pump could mix it: in range now, it may still leave it. */
+  /** Read before the pump could mix it: it may still leave its range or come into it. */
   readonly isEarly: boolean;
 }
 
@@ -58,11 +65,7 @@ export function RecheckView({ result, isEarly }: ViewProps) {
       <StateMark state={state} />
       <Compared result={result} />
       <Level result={result} />
-      <p class="plain-lead">
-        {state === "in_range" && isEarly
-          ? say("recheck.next.in_range_early")
-          : say(`recheck.next.${state}`)}
-      </p>
+      <p class="plain-lead">{nextWords(state, isEarly)}</p>
       {reasons.length === 0 ? null : (
         <section class="cautions">
           <h2>{say("recheck.why")}</h2>
