@@ -61,8 +61,7 @@ class Year:
         return self.phones[title].save(kind, body, when, by=by, **place, **more)
 
     def _set_up(self) -> None:
-        glass = {"instrument": GLASS, "name": self.shop["instrument"]["name"], "shows": "brix"}
-        self._save("instrument_set", glass, self.first, None)
+        self._zero(self.first)
         for machine in self.machines:
             body = {"machine": machine.setup()}
             shown = asked("read_machine", body)
@@ -104,8 +103,11 @@ class Year:
                 machine = next((m for m in self.machines if m.name == name), None)
                 self._save("note", {"text": text}, day, machine)
         if day.weekday() == 0 and day.day <= 7:
-            zero = {"of": "instrument", "instrument": GLASS, "zero": typed("0", "Brix")}
-            self._save("calibration", zero, day, None)
+            self._zero(day)
+
+    def _zero(self, day: date) -> None:
+        zero = {"of": "instrument", "instrument": GLASS, "zero": typed("0", "Brix")}
+        self._save("calibration", zero, day, None)
 
     def _working_day(self, machine: Machine, day: date) -> None:
         # Warmest and driest at the end of July, as halls are (common practice, no source).
@@ -135,14 +137,21 @@ class Year:
             more["dip_slide"] = {"germs": typed(self.chance.choice(["1000", "10000"]), "CFU/mL")}
         is_late = (self.last - day).days < 7 * WHOLE_RECIPES
         shown = answer if is_late else {"assessment": answer["assessment"]}
-        wrong = self.chance.random() < 0.012
-        first = {**body, "reading": {"shows": typed("14.0", "Brix")}} if wrong else body
-        entry = self._save("check", {**first, **more}, day, machine, shown=shown)
-        if wrong:
-            content = {"corrects": entry, "reason": "Typed 14.0 by mistake.", "kind": "check"}
-            self._save("correction", {**content, "content": {**body, **more}}, day, None)
+        if self.chance.random() < 0.012:
+            self._correct(machine, day, {**body, **more}, shown)
+        else:
+            self._save("check", {**body, **more}, day, machine, shown=shown)
         if may_pour:
             self._follow(machine, day, answer["plan"])
+
+    def _correct(self, machine: Machine, day: date, right: Body, shown: Body) -> None:
+        """A check with a wrong reading, put right a moment later; each with what it showed."""
+        wrong = {**right, "reading": {"shows": typed("14.0", "Brix")}}
+        asked_for = {name: wrong[name] for name in ("machine", "dip", "reading")}
+        seen = {"assessment": asked("plan_check", asked_for)["assessment"]}
+        entry = self._save("check", wrong, day, machine, shown=seen)
+        content = {"corrects": entry, "reason": "Typed 14.0 by mistake.", "kind": "check"}
+        self._save("correction", {**content, "content": right}, day, None, shown=shown)
 
     def _follow(self, machine: Machine, day: date, plan: Body) -> None:
         """What the recipe says goes in, now and then only half of it."""
