@@ -32,7 +32,7 @@ def _command(test: Path) -> list[str]:
     return [*shared, f"--rootdir={test.parent}", "-p", "no:cacheprovider", str(test)]
 
 
-def _run(test: Path, folders: Path) -> None:
+def assert_run_passes(test: Path, folders: Path) -> None:
     folders.mkdir()
     run = subprocess.run(
         _command(test),
@@ -47,7 +47,7 @@ def _run(test: Path, folders: Path) -> None:
 def test_what_a_test_wrote_is_gone_after_the_run(tmp_path: Path) -> None:
     test, folders = tmp_path / "test_one.py", tmp_path / "folders"
     test.write_text(WRITES)
-    _run(test, folders)
+    assert_run_passes(test, folders)
     assert [path for path in folders.rglob("*") if path.is_file() and path.stat().st_size] == []
 
 
@@ -55,4 +55,4 @@ def test_a_run_that_begins_meanwhile_takes_nothing_away(tmp_path: Path) -> None:
     inner, outer = tmp_path / "test_one.py", tmp_path / "test_beside.py"
     inner.write_text(WRITES)
     outer.write_text(BESIDE.format(command=_command(inner)))
-    _run(outer, tmp_path / "folders")
+    assert_run_passes(outer, tmp_path / "folders")

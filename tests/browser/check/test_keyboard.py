@@ -6,7 +6,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.keyboard import enter, tab_to
 from tests.browser.phone import heading
 from tests.browser.stored import rows
-from tests.browser.walk import field, open_machine
+from tests.browser.walk import field, open_machine, start_check
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -50,3 +50,23 @@ def test_the_guided_check_by_keyboard_alone(page: Page) -> None:
     enter(page, "button", "Save to the log")
     at_page(page, "Saved to the log")
     assert len(rows(page)) == before + 1
+
+
+def test_digits_go_to_the_field_wherever_the_focus_is(page: Page) -> None:
+    open_machine(page)
+    start_check(page)
+    at_page(page, "How deep is the coolant?")
+    # They went nowhere: the page has one field, and its heading had the focus.
+    page.keyboard.type("3429")
+    page.keyboard.press("Backspace")
+    box = field(page, "How deep is the coolant?")
+    expect(box).to_have_value("342")
+    # In the field itself a key types once.
+    tab_to(page, "textbox", "How deep is the coolant?")
+    page.keyboard.press("End")
+    page.keyboard.type("5")
+    expect(box).to_have_value("3425")
+    # What belongs to the browser stays the browser's.
+    heading(page).focus()
+    page.keyboard.press("Control+1")
+    expect(box).to_have_value("3425")

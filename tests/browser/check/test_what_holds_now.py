@@ -71,7 +71,11 @@ def test_an_old_recipe_says_so(page: Page) -> None:
     expect(old).to_have_count(0)
     page.clock.fast_forward("20:00")
     expect(old).to_be_visible()
+    # "Check again before you pour", and the main action poured.
+    expect(page.locator(".main-action")).to_have_text("Start a check")
     expect(page.get_by_role("button", name="Start pouring")).to_be_visible()
+    press(page, "Start a check")
+    expect(heading(page)).to_have_text("Look and smell first")
 
 
 def test_a_recipe_that_was_given_up_is_not_expected_any_more(page: Page) -> None:

@@ -11,7 +11,7 @@ from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import folded, rows
-from tests.browser.walk import field, next_page, open_machine, press
+from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press
 
 
 def tick(page: Page, name: str) -> None:
@@ -120,6 +120,14 @@ def test_a_bad_smell_is_smelled_again(page: Page) -> None:
     next_page(page)
     press(page, "The smell has gone")
     expect(heading(page)).to_have_text("Go on")
+    press(page, "Go on with the dip")
+    page.goto(page.url.split("#")[0])
+    open_machine(page)
+    check_until_recipe(page)
+    press(page, "Save to the log")
+    page.get_by_role("link", name="Open this entry").click()
+    # The log only said that it smelled bad.
+    expect(page.get_by_role("main")).to_contain_text("The smell has gone")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

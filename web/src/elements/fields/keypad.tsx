@@ -1,5 +1,6 @@
 // Our own keys: big enough for a glove, digits like a telephone, and the same on every phone.
 import type { ComponentChildren } from "preact";
+import { useLayoutEffect } from "preact/hooks";
 import { DECIMAL_SIGN } from "../../words/numbers";
 import { say } from "../../words/say";
 import { chosenKeys } from "./keys";
@@ -51,8 +52,31 @@ function Key({
   );
 }
 
+/** At a desk the page's keys are those of the keyboard too, wherever the focus is but in a field. */
+function useKeyboard({ text, sign, onText }: KeypadProps): void {
+  // At once after each digit: the next one goes on from it.
+  useLayoutEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      const { key, target } = event;
+      const isElsewhere = target instanceof Element && target.matches("input, textarea, select");
+      if (isElsewhere || event.ctrlKey || event.metaKey || event.altKey) return;
+      if (/^[0-9]$/.test(key)) onText(text + key);
+      else if (sign === "decimal" && (key === "." || key === ",")) onText(text + DECIMAL_SIGN);
+      else if (key === "Backspace") onText(text.slice(0, -1));
+      else return;
+      event.preventDefault();
+    };
+    window.addEventListener("keydown", press);
+    return () => {
+      window.removeEventListener("keydown", press);
+    };
+  }, [text, sign, onText]);
+}
+
 /** Nothing where the phone's own keyboard is wanted. */
-export function Keypad({ text, sign, onText, onSoon }: KeypadProps) {
+export function Keypad(props: KeypadProps) {
+  const { text, sign, onText, onSoon } = props;
+  useKeyboard(props);
   if (chosenKeys() === "phone") return null;
   const making = (next: string) => ({
     onPress: () => {

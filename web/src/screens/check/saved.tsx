@@ -8,11 +8,13 @@ import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { now_ms } from "../now";
 import { address, replace } from "../route";
+import { checkWord } from "../tasks";
 import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
 import { DeadWays } from "./look/dead";
 import { isEmpty, storedRecipe, type Recipe } from "./recipe/chosen";
 import { NotSaved } from "./notsaved";
+import { firstPlace } from "./place";
 import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
 import { isLookOnly, type CheckEntry } from "../../store/log/entry";
@@ -29,9 +31,12 @@ function nextStep(recipe: Recipe | null): string {
 const OLD_MS = 12 * 3_600_000;
 
 /** A recipe that can still be poured, of a sump that has changed meanwhile. */
+function isOld({ measured_at }: CheckEntry): boolean {
+  return now_ms.value - Date.parse(measured_at) > OLD_MS;
+}
+
 function Old({ check }: { readonly check: CheckEntry }) {
-  const isOld = now_ms.value - Date.parse(check.measured_at) > OLD_MS;
-  if (!isOld || pourable(check) === null || isBegun(check)) return null;
+  if (!isOld(check) || pourable(check) === null || isBegun(check)) return null;
   return (
     <section class="cautions">
       <p>{say("saved.old")}</p>
@@ -74,6 +79,21 @@ function ToPour({
     start();
     // Once, as the page opens: afterwards the key below does it.
   }, []);
+  if (isOld(check))
+    return (
+      <>
+        <NotSaved saving={saving} />
+        <OtherAction onPress={start}>{say("pour.start")}</OtherAction>
+        <MainAction
+          rests
+          onPress={() => {
+            replace("machines", check.machine, firstPlace(check.machine));
+          }}
+        >
+          {checkWord(check.machine)}
+        </MainAction>
+      </>
+    );
   return (
     <>
       <NotSaved saving={saving} />

@@ -6,7 +6,8 @@ import { Page } from "../../elements/page";
 import { Safe } from "../../elements/safe";
 import { StateMark } from "../../elements/statemark";
 import { RECENT, RECENT_OF_EACH } from "../../store/log/checkpoint";
-import type { Entry, MachineEntry } from "../../store/log/entry";
+import { deedsAfter } from "../../store/log/deeds";
+import type { DeedEntry, Entry, MachineEntry } from "../../store/log/entry";
 import {
   apart,
   coldOf,
@@ -21,9 +22,10 @@ import {
 import { machineById } from "../../store/log/machines";
 import { keepingKey } from "../../store/log/keeping";
 import { isUsed } from "../../store/log/lines";
+import { write } from "../../words/numbers";
 import { say, sayCount, type CountKey } from "../../words/say";
 import { writeClock, writeDay } from "../../words/times";
-import { summary } from "../correct/facts";
+import { deedWord, entryText, summary } from "../correct/facts";
 import { address, back, keepHere, keptHere } from "../route";
 
 /** What is stored and does not stand in the list. */
@@ -47,6 +49,15 @@ function Amended({ entry }: { readonly entry: Entry }) {
   );
 }
 
+/** What followed a check: without it the row would seem to be all. */
+function Then({ deed }: { readonly deed: DeedEntry }) {
+  const strength =
+    deed.kind === "recheck" ? deed.shown.assessment.strength?.shown.strength : undefined;
+  const text = strength === undefined ? entryText(deed) : write(strength);
+  const words = say("amend.deed", { what: deedWord(deed), text });
+  return isUsed(deed) ? <span class="note">{words}</span> : <del class="note">{words}</del>;
+}
+
 function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean }) {
   return (
     <li>
@@ -64,6 +75,9 @@ function Line({ entry, named }: { readonly entry: Entry; readonly named: boolean
         ) : (
           <del class="note">{summary(entry)}</del>
         )}
+        {deedsAfter(entry.id).map((deed) => (
+          <Then key={deed.id} deed={deed} />
+        ))}
       </a>
     </li>
   );

@@ -8,8 +8,15 @@ import type { Fact } from "../setup/facts";
 /** What was advised and done; nothing where there was nothing to advise. */
 function adviceFacts({ shown }: CheckEntry): readonly Fact[] {
   // From another app's file it may be anything.
-  const { look } = shown as { readonly look?: Partial<Record<"decision" | "chosen", unknown>> };
-  const { decision, chosen } = look ?? {};
+  const { look } = shown as {
+    readonly look?: Partial<Record<"decision" | "chosen" | "rows", unknown>>;
+  };
+  const { decision, chosen, rows } = look ?? {};
+  if (
+    Array.isArray(rows) &&
+    rows.some((row: { code?: unknown } | null) => row?.code === "smell_gone")
+  )
+    return [[say("look.done"), say("look.smell_gone")]];
   if (typeof decision !== "string" || typeof chosen !== "string" || decision === "go_on") return [];
   return [
     [say("look.advised"), lookAdvice(decision)],

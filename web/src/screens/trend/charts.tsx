@@ -15,6 +15,11 @@ const MONTHS_FROM_D = 200;
 
 type Parts = Pick<Drawn, "marks" | "height"> & Partial<Drawn>;
 
+/** From the first reading to now, and never less than the last day: tomorrow has nothing to show. */
+function axisOf({ from_s, now_s }: TrendResult): Pick<Drawn, "from_s" | "to_s"> {
+  return { from_s: Math.min(from_s, now_s - DAY_S), to_s: now_s };
+}
+
 /** What every chart of this machine has in common. */
 function frame(trend: TrendResult, parts: Parts): Drawn {
   const isLong = trend.now_s - trend.from_s > MONTHS_FROM_D * DAY_S;
@@ -27,8 +32,7 @@ function frame(trend: TrendResult, parts: Parts): Drawn {
     full: null,
     last: "",
     margin: 0,
-    from_s: trend.from_s,
-    to_s: Math.max(trend.now_s, trend.from_s + DAY_S),
+    ...axisOf(trend),
     number: (value) => writeDecimal(value, 0, 1),
     day: (at_s) => writeAxisDay(at_s, isLong),
     ...parts,
@@ -38,9 +42,13 @@ function frame(trend: TrendResult, parts: Parts): Drawn {
 /** Low and high of the set-up, drawn where nothing has been read in its band yet. */
 export type OwnBand = Pick<ReadMachineResult, "low_pct" | "high_pct">;
 
-function bandsOf({ bands, from_s, now_s }: TrendResult, own: OwnBand): TrendResult["bands"] {
-  const alone = { from_s, to_s: Math.max(now_s, from_s + DAY_S), ...own };
-  return bands.length === 0 ? [alone] : bands;
+function bandsOf(trend: TrendResult, own: OwnBand): TrendResult["bands"] {
+  const axis = axisOf(trend);
+  if (trend.bands.length === 0) return [{ ...axis, ...own }];
+  // The first one begins with the axis: of a day's first minutes nobody would see it.
+  return trend.bands.map((band) =>
+    band.from_s > trend.from_s ? band : { ...band, from_s: axis.from_s },
+  );
 }
 
 function strengthOf(trend: TrendResult, own: OwnBand): Drawn {

@@ -91,6 +91,13 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     if (isLate || isLast || isPinned || isSince || isEnd || hasCode || first.has(entry.id))
       choose(entry);
   }
+  // The list says what followed each of its checks.
+  for (const { entry } of placed) {
+    if (!isOfDeed(entry)) continue;
+    const { kind, body } = entry;
+    const from = kind === "plan" ? body.check : kind === "pour" ? body.plan : body.of;
+    if (chosen.has(byId.get(from)?.place ?? NaN)) choose(entry);
+  }
   // A second reading goes back to the recipe that was poured.
   for (const { entry } of placed) {
     if (!chosen.has(entry.place) || entry.kind !== "pour" || !isOfDeed(entry)) continue;

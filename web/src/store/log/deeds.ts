@@ -1,17 +1,19 @@
 // What the deeds of a machine say about now: a second reading that is due, the newest strength, and what
 // went in since.
+import { computed } from "@preact/signals";
 import type { BucketRow } from "../../core/messages";
 import {
   hasDip,
   hasReading,
   isLookOnly,
   type CheckEntry,
+  type DeedEntry,
   type LookEntry,
   type PourEntry,
   type RecheckEntry,
   type ToldEntry,
 } from "./entry";
-import { recent, recentDeeds } from "./journal";
+import { recent, recentDeeds, recentDeedsTold } from "./journal";
 import { lastCheck, lastCheckWith } from "./machines";
 
 function isOf(machine: string) {
@@ -38,6 +40,27 @@ export function dueRecheck(machine: string): PourEntry | undefined {
       .filter((deed) => deed.body.reading === undefined || !isTooEarly(last, deed.measured_at)),
   ].filter(isOf(machine));
   return read.some(({ place }) => place > last.place) ? undefined : last;
+}
+
+/** By check: a page of the log asks for each of its rows. */
+const byCheck = computed<ReadonlyMap<string, readonly DeedEntry[]>>(() => {
+  const checkOf = new Map<string, string>();
+  const found = new Map<string, DeedEntry[]>();
+  for (const deed of recentDeedsTold.value) {
+    const check =
+      deed.kind === "plan"
+        ? deed.body.check
+        : checkOf.get(deed.kind === "pour" ? deed.body.plan : deed.body.of);
+    if (check === undefined) continue;
+    checkOf.set(deed.id, check);
+    if (deed.kind !== "plan") found.set(check, [...(found.get(check) ?? []), deed]);
+  }
+  return found;
+});
+
+/** What was poured and read again after a check, and what of it was taken back. */
+export function deedsAfter(check: string): readonly DeedEntry[] {
+  return byCheck.value.get(check) ?? [];
 }
 
 /** Whether the recipe of a check was begun and nothing of it poured. */
