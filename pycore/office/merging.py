@@ -13,7 +13,14 @@ from pycore.journal.file import OFFICE
 from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.times import moment_of
 from pycore.journal.union import file_of
-from pycore.office.files import files_in, is_same_file, mark_of, read_text, write_whole
+from pycore.office.files import (
+    files_in,
+    is_same_file,
+    mark_of,
+    not_written,
+    read_text,
+    write_whole,
+)
 from pycore.quantity.fault import Fault
 
 # Exit status, as the help says.
@@ -157,7 +164,7 @@ def merge_command(arguments: list[str]) -> int:
     try:
         write_whole(wanted.output, file_of(done.union), before)
     except OSError as error:
-        print(f"{wanted.output} was not written: {error.strerror}", file=sys.stderr)
+        print(not_written(wanted.output, error), file=sys.stderr)
         return REFUSED
     print(f"written: {wanted.output}")
     if done.chains.is_forked:

@@ -11,7 +11,7 @@ from pycore.journal.file import OFFICE
 from pycore.journal.merge import Merged, merged
 from pycore.journal.tombstone import Tombstone, tombstone_of
 from pycore.journal.union import file_of, gathered
-from pycore.office.files import read_text, write_whole
+from pycore.office.files import not_written, read_text, write_whole
 from pycore.office.opened import (
     DONE,
     FORKED,
@@ -100,7 +100,7 @@ def _run(arguments: list[str]) -> int:
     try:
         write_whole(wanted.output, file_of(union))
     except OSError as error:
-        raise Refused(REFUSED, f"{wanted.output} was not written: {error.strerror}") from None
+        raise Refused(REFUSED, not_written(wanted.output, error)) from None
     again = len(ids) - len({entry.id for entry in named})
     print(f"removed: {len(stones)}" + (f", removed before: {again}" if again else ""))
     for copy in _copies(entries, ids):

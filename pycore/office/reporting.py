@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from pycore.office.files import write_whole
+from pycore.office.files import not_written, write_whole
 from pycore.office.opened import (
     EXIT_STATUS,
     NOW_HELP,
@@ -58,7 +58,7 @@ def _run(arguments: list[str]) -> int:
     try:
         write_whole(wanted.output, page)
     except OSError as error:
-        raise Refused(REFUSED, f"{wanted.output} was not written: {error.strerror}") from None
+        raise Refused(REFUSED, not_written(wanted.output, error)) from None
     print(f"written: {wanted.output}, {len(page):,} characters")
     return log.status
 

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from pycore.desk.log.state import name_of
 from pycore.journal.table import csv_of
-from pycore.office.files import write_whole
+from pycore.office.files import not_written, write_whole
 from pycore.office.opened import (
     EXIT_STATUS,
     MISUSED,
@@ -62,11 +62,18 @@ def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
     if wanted.output is not None:
         names = {machine.machine: name_of(machine) for machine in log.folded.machines}
         # Spreadsheets take a file for UTF-8 only when it begins with this sign.
-        write_whole(wanted.output, "\ufeff" + csv_of(log.folded.entries, names))
+        text = "\ufeff" + csv_of(log.folded.entries, names)
+        try:
+            write_whole(wanted.output, text)
+        except OSError as error:
+            raise Refused(REFUSED, not_written(wanted.output, error)) from None
         done.append(f"written: {wanted.output}, {len(log.folded.entries)} entries")
     if wanted.sqlite is not None:
         tables = tables_of(log)
-        write_database(wanted.sqlite, tables)
+        try:
+            write_database(wanted.sqlite, tables)
+        except OSError as error:
+            raise Refused(REFUSED, not_written(wanted.sqlite, error)) from None
         done.append(f"written: {wanted.sqlite}, {len(tables)} tables")
     return done
 
@@ -82,11 +89,7 @@ def _run(arguments: list[str]) -> int:
         refuse_to_overwrite(wanted.log, target)
     log = open_log(wanted.log, wanted.now)
     say(f"[3/3] writing {' and '.join(map(str, targets))}")
-    try:
-        done = _written(log, wanted)
-    except OSError as error:
-        where = f"{error.filename}: " if error.filename else ""
-        raise Refused(REFUSED, f"Not written: {where}{error.strerror or error}") from None
+    done = _written(log, wanted)
     words = Language(WORDS)
     print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
     return log.status
