@@ -48,18 +48,6 @@ class Overtaken(OSError):
         super().__init__(None, "another run has written it meanwhile. Run this again", str(path))
 
 
-def not_written(path: Path, error: OSError) -> str:
-    """For people: the file that they asked for, never the one beside it, and the system's reason.
-
-    >>> not_written(Path("/none/log.csv"), FileNotFoundError(2, "No such file or directory"))
-    '/none/log.csv was not written: there is no folder /none (No such file or directory)'
-    """
-    reason = error.strerror or str(error)
-    if isinstance(error, FileNotFoundError) and not path.parent.is_dir():
-        reason = f"there is no folder {path.parent} ({reason})"
-    return f"{path} was not written: {reason}"
-
-
 # Which file lies at a place, and when it was written; None for no file.
 Mark = tuple[int, int, int] | None
 

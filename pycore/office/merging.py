@@ -13,14 +13,9 @@ from pycore.journal.file import OFFICE
 from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.times import moment_of
 from pycore.journal.union import file_of
-from pycore.office.files import (
-    files_in,
-    is_same_file,
-    mark_of,
-    not_written,
-    read_text,
-    write_whole,
-)
+from pycore.office.files import files_in, is_same_file, mark_of, read_text, write_whole
+from pycore.office.opened import Refused
+from pycore.office.outputs import LOG, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
 
 # Exit status, as the help says.
@@ -146,14 +141,18 @@ def merge_command(arguments: list[str]) -> int:
     try:
         now_s = None if wanted.now is None else moment_of(wanted.now, "--now")[0]
         paths = _inputs(wanted.inputs, wanted.output)
+        # Two runs at once must not write over each other unseen: the later one says so and stops.
+        before = mark_of(wanted.output)
+        refuse_foreign(wanted.output, LOG)
     except FileNotFoundError as missing:
         print(f"{missing}: there is no such file or folder.", file=sys.stderr)
         return MISUSED
     except ValueError as error:
         print(error, file=sys.stderr)
         return MISUSED
-    # Two runs at once must not write over each other unseen: the later one says so and stops.
-    before = mark_of(wanted.output)
+    except Refused as refused:
+        print(refused, file=sys.stderr)
+        return refused.status
     reading = _Reading(paths)
     done = merged(reading, checked, OFFICE, now_s)
     done = Merged(done.union, (*done.files, *reading.unread), done.chains, done.flags)

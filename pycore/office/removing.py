@@ -11,7 +11,7 @@ from pycore.journal.file import OFFICE
 from pycore.journal.merge import Merged, merged
 from pycore.journal.tombstone import Tombstone, tombstone_of
 from pycore.journal.union import file_of, gathered
-from pycore.office.files import not_written, read_text, write_whole
+from pycore.office.files import read_text, write_whole
 from pycore.office.opened import (
     DONE,
     FORKED,
@@ -22,6 +22,7 @@ from pycore.office.opened import (
     refuse_to_overwrite,
     status_of,
 )
+from pycore.office.outputs import LOG, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
 
 _HELP = """Writes a log in which the named entries have no content any more, where a law demands
@@ -88,6 +89,7 @@ def _copies(entries: tuple[Entry, ...], ids: frozenset[str]) -> list[str]:
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
+    refuse_foreign(wanted.output, LOG)
     ids = frozenset(wanted.ids)
     done = _read(wanted.log)
     entries = done.union.entries

@@ -205,6 +205,17 @@ class _Writer:
 _NUMBER = ' class="n"'
 
 
+def page_start(language: Language) -> str:
+    """How every report in a language begins, whatever is in it: up to its title."""
+    return (
+        f'<!doctype html><html lang="{language.code}"><head><meta charset="utf-8">'
+        '<meta http-equiv="Content-Security-Policy" '
+        "content=\"default-src 'none'; style-src 'unsafe-inline'\">"
+        '<meta name="viewport" content="width=device-width,initial-scale=1">'
+        f"<title>{escaped(language.say('title'))}</title>"
+    )
+
+
 def report_page(report: Report, language: Language) -> str:
     """The whole HTML file. Every text is escaped; its policy forbids scripts and addresses."""
     write, say = _Writer(language), language.say
@@ -226,11 +237,7 @@ def report_page(report: Report, language: Language) -> str:
     notes = "".join(f'<p class="note">{escaped(text)}</p>' for text in report.notes)
     title = escaped(say("title"))
     return (
-        f'<!doctype html><html lang="{language.code}"><head><meta charset="utf-8">'
-        '<meta http-equiv="Content-Security-Policy" '
-        "content=\"default-src 'none'; style-src 'unsafe-inline'\">"
-        '<meta name="viewport" content="width=device-width,initial-scale=1">'
-        f"<title>{title}</title><style>{STYLE}</style></head><body>{invented}"
+        f"{page_start(language)}<style>{STYLE}</style></head><body>{invented}"
         f"<header><h1>{title}</h1><p>{escaped(report.span)}</p><p>{escaped(report.counts)}</p>"
         f"</header><main>{''.join(parts)}{notes}"
         f'<p class="note">{escaped(say("caution"))}</p>'

@@ -5,7 +5,7 @@ from __future__ import annotations
 import argparse
 from pathlib import Path
 
-from pycore.office.files import not_written, write_whole
+from pycore.office.files import write_whole
 from pycore.office.opened import (
     EXIT_STATUS,
     NOW_HELP,
@@ -16,13 +16,18 @@ from pycore.office.opened import (
     refuse_to_overwrite,
     status_of,
 )
+from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.office.report_german import WORDS as GERMAN
 from pycore.office.report_of import report_of
-from pycore.office.report_page import report_page
+from pycore.office.report_page import page_start, report_page
 from pycore.office.report_words import WORDS as ENGLISH
 from pycore.sheets.language import Language
 
 _LANGUAGES = {"en": Language(ENGLISH), "de": Language(GERMAN, ",", "de")}
+_REPORT = Kind(
+    "a report of this program",
+    tuple(page_start(language).encode() for language in _LANGUAGES.values()),
+)
 _HELP = f"""Writes a log as one page that any browser opens and prints: how every machine stands,
 what is overdue, strength and level over time with the range of each day, what was poured, and
 what was corrected. The page fetches nothing and holds no script.
@@ -52,6 +57,7 @@ def _parser() -> argparse.ArgumentParser:
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
+    refuse_foreign(wanted.output, _REPORT)
     language = _LANGUAGES[wanted.language]
     log = open_log(wanted.log, wanted.now)
     page = report_page(report_of(log, language), language)

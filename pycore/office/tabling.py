@@ -7,7 +7,7 @@ from pathlib import Path
 
 from pycore.desk.log.state import name_of
 from pycore.journal.table import csv_of
-from pycore.office.files import not_written, write_whole
+from pycore.office.files import write_whole
 from pycore.office.opened import (
     EXIT_STATUS,
     MISUSED,
@@ -23,11 +23,17 @@ from pycore.office.opened import (
     status_of,
     zone_lines,
 )
+from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.office.plant import tables_of
 from pycore.office.report_words import WORDS
 from pycore.office.sqlite import write_database
 from pycore.sheets.language import Language
 
+# Spreadsheets take a file for UTF-8 only when it begins with this sign.
+_MARK = "\ufeff"
+_TABLE = Kind("a table of this program", ((_MARK + csv_of((), {})).encode(),))
+# How the files of SQLite begin, by its own description of them.
+_DATABASE = Kind("an SQLite database", (b"SQLite format 3\0",))
 _HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
 both. They are for reading only: they are made anew from the log each time, and never read back.
 
@@ -61,8 +67,7 @@ def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
     done = []
     if wanted.output is not None:
         names = {machine.machine: name_of(machine) for machine in log.folded.machines}
-        # Spreadsheets take a file for UTF-8 only when it begins with this sign.
-        text = "\ufeff" + csv_of(log.folded.entries, names)
+        text = _MARK + csv_of(log.folded.entries, names)
         try:
             write_whole(wanted.output, text)
         except OSError as error:
@@ -80,6 +85,7 @@ def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
 
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
+    kinds = {wanted.output: _TABLE, wanted.sqlite: _DATABASE}
     targets = [path for path in (wanted.output, wanted.sqlite) if path is not None]
     if not targets:
         raise Refused(MISUSED, "Say what to write: -o CSV, --sqlite DB, or both.")
@@ -87,6 +93,7 @@ def _run(arguments: list[str]) -> int:
         raise Refused(MISUSED, "The table and the database need two names.")
     for target in targets:
         refuse_to_overwrite(wanted.log, target)
+        refuse_foreign(target, kinds[target])
     log = open_log(wanted.log, wanted.now)
     say(f"[3/3] writing {' and '.join(map(str, targets))}")
     done = _written(log, wanted)
