@@ -1,4 +1,4 @@
-"""``python -m pycore merge``: exported logs into one file, with a report."""
+"""``python3 -m pycore merge``: exported logs into one file, with a report."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ _HELP = """Puts exported logs together. Nothing that stands in an input is left 
 changed. The output does not depend on the order of the inputs.
 
 Example:
-  python -m pycore merge phones/ old.jsonl -o all.jsonl --now "$(date -Iseconds)"
+  python3 -m pycore merge phones/ old.jsonl -o all.jsonl --now "$(date -Iseconds)"
 
 Exit status: 0 done; 1 a file could not be read or written, the others were merged; 2 misused,
 nothing was written; 3 done, but two different lines claim one place in a log."""
@@ -35,7 +35,7 @@ nothing was written; 3 done, but two different lines claim one place in a log.""
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore merge",
+        prog="python3 -m pycore merge",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )

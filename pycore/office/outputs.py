@@ -1,4 +1,4 @@
-"""The files that the office's commands write: what may be in their way, and why one was not written."""
+"""What the office's commands write: what may be in its way, and why it was not written."""
 
 from __future__ import annotations
 

@@ -207,7 +207,7 @@ def _findings(log: OpenLog) -> Table:
 
 def _about(log: OpenLog) -> Table:
     values: dict[str, Cell] = {
-        "made by": "Pailwright, python -m pycore table; rebuilt from the log, never read back",
+        "made by": "Pailwright, python3 -m pycore table; rebuilt from the log, never read back",
         "layout": LAYOUT,
         "looked at": log.now,
         "lines": len(log.merged.union.lines),

@@ -1,4 +1,4 @@
-"""``python -m pycore tombstone``: takes the content of named entries out of a log."""
+"""``python3 -m pycore tombstone``: takes the content of named entries out of a log."""
 
 from __future__ import annotations
 
@@ -30,12 +30,12 @@ that somebody's data is removed. What stays of each is a tombstone: its id, log,
 predecessor and hash, so that the chains still verify, and the reason. Merged with a whole copy of
 the entry the tombstone stays; a phone that takes the file in removes its own copy.
 
-An ID is the 32 digits of an entry, as the table (python -m pycore table) has them. A reason is read
-by everybody who gets the log: name no person in it. Older backups, printed sheets and phones that
-never take the file in still hold the entry; no program can reach those.
+An ID is the 32 digits of an entry, as the table (python3 -m pycore table) has them. A reason is
+read by everybody who gets the log: name no person in it. Older backups, printed sheets and phones
+that never take the file in still hold the entry; no program can reach those.
 
 Example:
-  python -m pycore tombstone all.jsonl 3f0c…e1 -o clean.jsonl --reason "asked for by the person"
+  python3 -m pycore tombstone all.jsonl 3f0c…e1 -o clean.jsonl --reason "asked for by the person"
 
 Exit status: 0 done; 1 the log could not be read, holds no entry of that ID, or the output was not
 written; 2 misused, nothing was written; 3 done, but two lines claim one place in the log."""
@@ -43,7 +43,7 @@ written; 2 misused, nothing was written; 3 done, but two lines claim one place i
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore tombstone",
+        prog="python3 -m pycore tombstone",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )

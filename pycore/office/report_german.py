@@ -91,7 +91,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "kind_clean_out": "Reinigung",
         "kind_machine_state": "Zustand",
         "kind_other": "Eintrag",
-        "more": "und {n} frühere: python -m pycore table hat sie alle",
+        "more": "und {n} frühere: python3 -m pycore table hat sie alle",
         "calibrated": "Nullwerte von Geräten geprüft: {n}, zuletzt am {day}.",
         "holds": "Ob das Prüfbuch stimmt",
         "all_holds": "Jede Zeile des Prüfbuchs ist da, folgt der vorigen und ist unverändert.",

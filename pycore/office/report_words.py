@@ -91,7 +91,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "kind_clean_out": "Clean-out",
         "kind_machine_state": "State",
         "kind_other": "Entry",
-        "more": "and {n} earlier ones: python -m pycore table has them all",
+        "more": "and {n} earlier ones: python3 -m pycore table has them all",
         "calibrated": "Zeros of instruments looked at: {n}, last on {day}.",
         "holds": "Whether the log holds together",
         "all_holds": "Every line of the log is there, follows the one before and is unchanged.",

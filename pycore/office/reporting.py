@@ -1,4 +1,4 @@
-"""``python -m pycore report``: the log as one page for the shop's wall or its auditor."""
+"""``python3 -m pycore report``: the log as one page for the shop's wall or its auditor."""
 
 from __future__ import annotations
 
@@ -33,15 +33,15 @@ what is overdue, strength and level over time with the range of each day, what w
 what was corrected. The page fetches nothing and holds no script.
 
 Examples:
-  python -m pycore report all.jsonl -o report.html
-  python -m pycore report all.jsonl -o bericht.html --language de
+  python3 -m pycore report all.jsonl -o report.html
+  python3 -m pycore report all.jsonl -o bericht.html --language de
 
 {EXIT_STATUS}"""
 
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore report",
+        prog="python3 -m pycore report",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )

@@ -1,4 +1,4 @@
-"""``python -m pycore table``: the log as a table for a spreadsheet, and as an SQLite database."""
+"""``python3 -m pycore table``: the log as a table for a spreadsheet, and as an SQLite database."""
 
 from __future__ import annotations
 
@@ -42,8 +42,8 @@ take for a formula gets an apostrophe before it. The database has one table for 
 entry, the table machines with the present state, and the table columns, which explains all others.
 
 Examples:
-  python -m pycore table all.jsonl -o log.csv
-  python -m pycore table all.jsonl --sqlite plant.db
+  python3 -m pycore table all.jsonl -o log.csv
+  python3 -m pycore table all.jsonl --sqlite plant.db
   sqlite3 plant.db "SELECT name, round(strength_pct, 1), strength_state FROM machines"
   sqlite3 plant.db "SELECT * FROM columns WHERE table_name = 'checks'"
 
@@ -52,7 +52,7 @@ Examples:
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore table",
+        prog="python3 -m pycore table",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )

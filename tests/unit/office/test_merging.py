@@ -1,4 +1,4 @@
-"""pycore.office.merging: python -m pycore merge."""
+"""pycore.office.merging: python3 -m pycore merge."""
 
 import signal
 import subprocess
