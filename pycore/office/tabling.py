@@ -44,7 +44,7 @@ entry, the table machines with the present state, and the table columns, which e
 Examples:
   python3 -m pycore table all.jsonl -o log.csv
   python3 -m pycore table all.jsonl --sqlite plant.db
-  sqlite3 plant.db "SELECT name, round(strength_pct, 1), strength_state FROM machines"
+  sqlite3 plant.db "SELECT name, strength_state, poured_age_d FROM machines"
   sqlite3 plant.db "SELECT * FROM columns WHERE table_name = 'checks'"
 
 {EXIT_STATUS}"""
