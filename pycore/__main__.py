@@ -1,4 +1,4 @@
-"""``python -m pycore``: one request a line in, one reply a line out; and work with whole files."""
+"""``python3 -m pycore``: one request a line in, one reply a line out; and work with whole files."""
 
 from __future__ import annotations
 
@@ -7,13 +7,13 @@ import sys
 from collections.abc import Callable
 from pathlib import Path
 
-USAGE = """usage: python -m pycore < requests
-       python -m pycore sheet REQUEST [options], more with: python -m pycore sheet --help
-       python -m pycore merge FILE … -o OUT    (python -m pycore merge --help)
-       python -m pycore table LOG -o CSV       (python -m pycore table --help)
-       python -m pycore report LOG -o HTML     (python -m pycore report --help)
-       python -m pycore tombstone LOG ID … -o OUT --reason TEXT
-                                               (python -m pycore tombstone --help)
+USAGE = """usage: python3 -m pycore < requests
+       python3 -m pycore sheet REQUEST [options], more with: python3 -m pycore sheet --help
+       python3 -m pycore merge FILE … -o OUT    (python3 -m pycore merge --help)
+       python3 -m pycore table LOG -o CSV       (python3 -m pycore table --help)
+       python3 -m pycore report LOG -o HTML     (python3 -m pycore report --help)
+       python3 -m pycore tombstone LOG ID … -o OUT --reason TEXT
+                                                (python3 -m pycore tombstone --help)
 
 Reads one JSON request a line and writes one JSON reply a line, for example:
   {"v": 1, "id": "a", "op": "describe", "body": {}}

@@ -38,8 +38,9 @@ OFFICE = Limits(200 * 1024 * 1024, 1_000_000)
 
 # Levels of a header.
 _MOST_DEPTH = 3
-_START = '{"pailwright":"log","format":'
-_FORMAT = re.compile(re.escape(_START) + r"([1-9][0-9]{0,8}),")
+# How every exported log and every merged file begins.
+START = '{"pailwright":"log","format":'
+_FORMAT = re.compile(re.escape(START) + r"([1-9][0-9]{0,8}),")
 _END = re.compile(r'\{"end":"log","lines":(0|[1-9][0-9]{0,8}),"sha256":"([0-9a-f]{64})"\}')
 _ID = re.compile(r"[0-9a-f]{32}")
 _LONE = re.compile("[\ud800-\udc7f\udd00-\udfff]")

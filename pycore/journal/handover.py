@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from itertools import takewhile
 
@@ -80,6 +80,23 @@ def _moved(entry: Standing) -> bool:
     return _went_in(entry) or (entry.kind == "pour" and "draw_off" in entry.content)
 
 
+def _after(machine: MachineNow, found: Found) -> Iterator[Standing]:
+    """The machine's entries after what was read or dipped, the latest first."""
+    place = found.entry.place
+    return takewhile(lambda entry: entry.place != place, reversed(machine.ordered))
+
+
+def poured_since(machine: MachineNow) -> Standing | None:
+    """The last entry by which something was poured in after the last reading.
+
+    None where that reading is still one of now, as far as the entries know, and where there is
+    none.
+    """
+    if machine.strength is None:
+        return None
+    return next(filter(_went_in, _after(machine, machine.strength)), None)
+
+
 def _holds(machine: MachineNow, found: Found | None, changes: Callable[[Standing], bool]) -> bool:
     """Whether no entry changes what was read or dipped, as far as the log knows.
 
@@ -87,9 +104,7 @@ def _holds(machine: MachineNow, found: Found | None, changes: Callable[[Standing
     """
     if found is None or machine.open_pours:
         return False
-    place = found.entry.place
-    after = takewhile(lambda entry: entry.place != place, reversed(machine.ordered))
-    return not any(map(changes, after))
+    return not any(map(changes, _after(machine, found)))
 
 
 def handed_over(folded: Folded, since_s: int, now_s: int) -> Handover:

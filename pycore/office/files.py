@@ -56,7 +56,7 @@ def mark_of(path: Path) -> Mark:
     """What tells the file at a place from one that takes its place later."""
     try:
         found = path.stat()
-    except FileNotFoundError:
+    except (FileNotFoundError, NotADirectoryError):
         return None
     return found.st_ino, found.st_mtime_ns, found.st_size
 

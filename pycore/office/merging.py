@@ -1,4 +1,4 @@
-"""``python -m pycore merge``: exported logs into one file, with a report."""
+"""``python3 -m pycore merge``: exported logs into one file, with a report."""
 
 from __future__ import annotations
 
@@ -14,6 +14,8 @@ from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.times import moment_of
 from pycore.journal.union import file_of
 from pycore.office.files import files_in, is_same_file, mark_of, read_text, write_whole
+from pycore.office.opened import Refused
+from pycore.office.outputs import LOG, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
 
 # Exit status, as the help says.
@@ -25,7 +27,7 @@ _HELP = """Puts exported logs together. Nothing that stands in an input is left 
 changed. The output does not depend on the order of the inputs.
 
 Example:
-  python -m pycore merge phones/ old.jsonl -o all.jsonl --now "$(date -Iseconds)"
+  python3 -m pycore merge phones/ old.jsonl -o all.jsonl --now "$(date -Iseconds)"
 
 Exit status: 0 done; 1 a file could not be read or written, the others were merged; 2 misused,
 nothing was written; 3 done, but two different lines claim one place in a log."""
@@ -33,7 +35,7 @@ nothing was written; 3 done, but two different lines claim one place in a log.""
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore merge",
+        prog="python3 -m pycore merge",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
@@ -139,14 +141,18 @@ def merge_command(arguments: list[str]) -> int:
     try:
         now_s = None if wanted.now is None else moment_of(wanted.now, "--now")[0]
         paths = _inputs(wanted.inputs, wanted.output)
+        # Two runs at once must not write over each other unseen: the later one says so and stops.
+        before = mark_of(wanted.output)
+        refuse_foreign(wanted.output, LOG)
     except FileNotFoundError as missing:
         print(f"{missing}: there is no such file or folder.", file=sys.stderr)
         return MISUSED
     except ValueError as error:
         print(error, file=sys.stderr)
         return MISUSED
-    # Two runs at once must not write over each other unseen: the later one says so and stops.
-    before = mark_of(wanted.output)
+    except Refused as refused:
+        print(refused, file=sys.stderr)
+        return refused.status
     reading = _Reading(paths)
     done = merged(reading, checked, OFFICE, now_s)
     done = Merged(done.union, (*done.files, *reading.unread), done.chains, done.flags)
@@ -157,7 +163,7 @@ def merge_command(arguments: list[str]) -> int:
     try:
         write_whole(wanted.output, file_of(done.union), before)
     except OSError as error:
-        print(f"{wanted.output} was not written: {error.strerror}", file=sys.stderr)
+        print(not_written(wanted.output, error), file=sys.stderr)
         return REFUSED
     print(f"written: {wanted.output}")
     if done.chains.is_forked:

@@ -10,6 +10,9 @@ from typing import Any
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.state import machine_now, name_of
 from pycore.journal.amend import AMENDING, Standing
+from pycore.journal.handover import poured_since
+from pycore.journal.state import MachineNow
+from pycore.journal.times import DAY_S
 from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, Cell, Column
 from pycore.office.opened import OpenLog
 
@@ -80,8 +83,13 @@ _MACHINES = (
     _plain("room_l", "REAL", "litres that fitted below the full mark then"),
     _plain("level_age_d", "REAL", "days since that dip"),
     _plain("strength_pct", "REAL", "strength by the last reading, % by volume"),
-    _plain("strength_state", "TEXT", "weak, in_range or strong"),
+    _plain("strength_state", "TEXT", "weak, in_range or strong, by that reading"),
     _plain("strength_age_d", "REAL", "days since that reading"),
+    _plain(
+        "poured_age_d",
+        "REAL",
+        "days since the last pour after that reading, which is then one of before; empty for none",
+    ),
     _plain("open_pours", "INTEGER", "recipes and top-ups that are not finished"),
     _plain("recheck_due_at", "TEXT", "when a second reading is due"),
     _plain("recheck_overdue", "INTEGER", "1 where that time has passed"),
@@ -165,7 +173,8 @@ def _buckets(entries: list[Standing]) -> Table:
 
 
 def _machines(log: OpenLog) -> Table:
-    def row(shown: Any) -> Row:
+    def row(machine: MachineNow) -> Row:
+        shown, poured = machine_now(machine, log.now_s), poured_since(machine)
         level = shown.level.level if shown.level else None
         strength = shown.strength.strength if shown.strength else None
         pct = strength.strength_pct if strength else None
@@ -176,13 +185,14 @@ def _machines(log: OpenLog) -> Table:
             shown.level.age_d if shown.level else None,
             *((pct.value, strength.state) if strength and pct else (None, None)),
             shown.strength.age_d if shown.strength else None,
+            (log.now_s - poured.measured_s) / DAY_S if poured else None,
             len(shown.open_pours),
             shown.recheck.due_at if shown.recheck else None,
             int(shown.recheck.overdue) if shown.recheck else None,
             len(shown.conflicts),
         ]
 
-    rows = (row(machine_now(machine, log.now_s)) for machine in log.folded.machines)
+    rows = (row(machine) for machine in log.folded.machines)
     return Table("machines", "how each machine stands at the time in about", _MACHINES, rows)
 
 
@@ -207,7 +217,7 @@ def _findings(log: OpenLog) -> Table:
 
 def _about(log: OpenLog) -> Table:
     values: dict[str, Cell] = {
-        "made by": "Pailwright, python -m pycore table; rebuilt from the log, never read back",
+        "made by": "Pailwright, python3 -m pycore table; rebuilt from the log, never read back",
         "layout": LAYOUT,
         "looked at": log.now,
         "lines": len(log.merged.union.lines),

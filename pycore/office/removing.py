@@ -1,4 +1,4 @@
-"""``python -m pycore tombstone``: takes the content of named entries out of a log."""
+"""``python3 -m pycore tombstone``: takes the content of named entries out of a log."""
 
 from __future__ import annotations
 
@@ -22,6 +22,7 @@ from pycore.office.opened import (
     refuse_to_overwrite,
     status_of,
 )
+from pycore.office.outputs import LOG, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
 
 _HELP = """Writes a log in which the named entries have no content any more, where a law demands
@@ -29,12 +30,12 @@ that somebody's data is removed. What stays of each is a tombstone: its id, log,
 predecessor and hash, so that the chains still verify, and the reason. Merged with a whole copy of
 the entry the tombstone stays; a phone that takes the file in removes its own copy.
 
-An ID is the 32 digits of an entry, as the table (python -m pycore table) has them. A reason is read
-by everybody who gets the log: name no person in it. Older backups, printed sheets and phones that
-never take the file in still hold the entry; no program can reach those.
+An ID is the 32 digits of an entry, as the table (python3 -m pycore table) has them. A reason is
+read by everybody who gets the log: name no person in it. Older backups, printed sheets and phones
+that never take the file in still hold the entry; no program can reach those.
 
 Example:
-  python -m pycore tombstone all.jsonl 3f0c…e1 -o clean.jsonl --reason "asked for by the person"
+  python3 -m pycore tombstone all.jsonl 3f0c…e1 -o clean.jsonl --reason "asked for by the person"
 
 Exit status: 0 done; 1 the log could not be read, holds no entry of that ID, or the output was not
 written; 2 misused, nothing was written; 3 done, but two lines claim one place in the log."""
@@ -42,7 +43,7 @@ written; 2 misused, nothing was written; 3 done, but two lines claim one place i
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore tombstone",
+        prog="python3 -m pycore tombstone",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
@@ -88,6 +89,7 @@ def _copies(entries: tuple[Entry, ...], ids: frozenset[str]) -> list[str]:
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
+    refuse_foreign(wanted.output, LOG)
     ids = frozenset(wanted.ids)
     done = _read(wanted.log)
     entries = done.union.entries
@@ -100,7 +102,7 @@ def _run(arguments: list[str]) -> int:
     try:
         write_whole(wanted.output, file_of(union))
     except OSError as error:
-        raise Refused(REFUSED, f"{wanted.output} was not written: {error.strerror}") from None
+        raise Refused(REFUSED, not_written(wanted.output, error)) from None
     again = len(ids) - len({entry.id for entry in named})
     print(f"removed: {len(stones)}" + (f", removed before: {again}" if again else ""))
     for copy in _copies(entries, ids):

@@ -22,6 +22,9 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "old_reading": "Prüfung fällig: letzte Messung am {last}, Tage von Prüfung zu Prüfung {n}",
         "clean_out_due": "Zeit für eine Reinigung: {why}",
         "out_of_range": "letzte Messung {strength}: {state}",
+        "out_of_range_before": (
+            "letzte Messung {strength}: {state}, seither nachgefüllt und nicht gemessen"
+        ),
         "conflicts": "{n} Einträge widersprechen sich: jemand muss entscheiden",
         "machines": "Maschinen",
         "col_machine": "Maschine",
@@ -35,6 +38,8 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "in_range": "Im Sollbereich",
         "strong": "Zu fett",
         "none": "Keine Messung",
+        "not_read": "Nachgefüllt, noch nicht gemessen",
+        "before": "Vorher: {state}, {strength}, {time}",
         "in_use": "In Betrieb",
         "watch": "Beobachten",
         "on_hold": "Vorläufig gesperrt",
@@ -91,7 +96,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "kind_clean_out": "Reinigung",
         "kind_machine_state": "Zustand",
         "kind_other": "Eintrag",
-        "more": "und {n} frühere: python -m pycore table hat sie alle",
+        "more": "und {n} frühere: python3 -m pycore table hat sie alle",
         "calibrated": "Nullwerte von Geräten geprüft: {n}, zuletzt am {day}.",
         "holds": "Ob das Prüfbuch stimmt",
         "all_holds": "Jede Zeile des Prüfbuchs ist da, folgt der vorigen und ist unverändert.",

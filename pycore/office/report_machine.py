@@ -9,6 +9,7 @@ from pycore.desk.log.due_checks import CheckDue, check_due
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.spells import bands_of, rests_of
 from pycore.desk.log.state import machine_now
+from pycore.journal.handover import poured_since
 from pycore.journal.state import AT_REST, Folded, MachineNow
 from pycore.office.report_chart import Mark, Span, Trend
 from pycore.office.report_page import MachineShown
@@ -108,6 +109,24 @@ def _use(machine: MachineNow, language: Language) -> str:
     return ", ".join(said)
 
 
+@dataclass(frozen=True)
+class _Read:
+    """The last reading in words, and whether something was poured after it."""
+
+    state: str
+    strength: str
+    is_of_before: bool
+
+
+def _before(machine: MachineNow, read: _Read, language: Language) -> str:
+    """The last reading as one of before; empty where it is the present one or says nothing."""
+    if machine.strength is None or not read.is_of_before or not read.strength:
+        return ""
+    time = time_word(machine.strength.entry.measured_at, language)
+    state = language.say(read.state)
+    return language.say("before", state=state, strength=read.strength, time=time)
+
+
 def machine_shown(
     machine: MachineNow, folded: Folded, time: Period, language: Language
 ) -> tuple[MachineShown, list[str], list[Point]]:
@@ -121,11 +140,16 @@ def machine_shown(
     name = now.name or machine.machine[:8]
     strengths, levels = _trends(name, points, time, language)
     known = strength is not None and strength.strength_pct is not None
+    read = _Read(
+        (strength.state if strength else None) or "none",
+        language.amount(strength.shown["strength"]) if strength and known else "",
+        poured_since(machine) is not None,
+    )
     shown = MachineShown(
         name=name,
-        state=(strength.state if strength else None) or "none",
+        state="not_read" if read.is_of_before else read.state,
         use=_use(machine, language),
-        strength=language.amount(strength.shown["strength"]) if strength and known else "",
+        strength="" if read.is_of_before else read.strength,
         band=f"{' – '.join(ends)}{_TIE}%" if ends else "",
         level=language.amount(level.shown["volume"]) if level else "",
         room=f"{language.plain(level.room_l)}{_TIE}L" if level else "",
@@ -133,18 +157,19 @@ def machine_shown(
         strengths=strengths,
         levels=levels,
         said=_said(points, language),
+        before=_before(machine, read, language),
     )
     due = check_due(machine, folded, time.now_s)
-    return shown, _waits(machine, due, shown, language), points
+    return shown, _waits(machine, due, shown.use, read, language), points
 
 
 def _waits(
-    machine: MachineNow, due: CheckDue, shown: MachineShown, language: Language
+    machine: MachineNow, due: CheckDue, use: str, read: _Read, language: Language
 ) -> list[str]:
     """What is overdue, open, stopped or out of range at a machine."""
     say = language.say
     state = machine.state.entry.content["state"] if machine.state else "in_use"
-    waits = [shown.use] if state not in ("in_use", *AT_REST) else []
+    waits = [use] if state not in ("in_use", *AT_REST) else []
     for pour in machine.open_pours:
         key = "open_plan" if pour.buckets_planned else "open_pour"
         counts = {"poured": str(pour.buckets_poured), "planned": str(pour.buckets_planned)}
@@ -166,6 +191,7 @@ def _waits(
     if due.due:
         last = day_word(machine.strength.entry.measured_at, language)
         waits.append(say("old_reading", last=last, n=language.round(due.every_d)))
-    if shown.state in ("weak", "strong"):
-        waits.append(say("out_of_range", strength=shown.strength, state=say(shown.state)))
+    if read.state in ("weak", "strong"):
+        key = "out_of_range_before" if read.is_of_before else "out_of_range"
+        waits.append(say(key, strength=read.strength, state=say(read.state)))
     return waits

@@ -15,15 +15,26 @@ _SHAPES = {
     "strong": '<path d="M2 11.500h12V13H2zM8 2l5 8H3z"/>',
     "in_range": '<path d="M1 1.500h14V3H1zM1 13h14v1.500H1zM8 3.500L12.500 8 8 12.500 3.500 8z"/>',
     "none": '<path fill-rule="evenodd" d="M8 2a6 6 0 1 0 .01 0zM8 4a4 4 0 1 1-.01 0z"/>',
+    # The app's bucket in the ring of what nobody has read.
+    "not_read": '<path fill-rule="evenodd" d="M8 1a7 7 0 1 0 .01 0z'
+    'M8 2.500a5.500 5.500 0 1 1-.01 0zM5 5.500h6L9.800 11H6.200z"/>',
 }
-_COLOURS = {"weak": "weak", "strong": "strong", "in_range": "fine", "none": "ink-2"}
+_COLOURS = {
+    "weak": "weak",
+    "strong": "strong",
+    "in_range": "fine",
+    "none": "ink-2",
+    "not_read": "ink-2",
+}
 
 
 @dataclass(frozen=True)
 class MachineShown:
     """One machine as the page shows it; every text is ready to read.
 
-    state: weak, in_range, strong or none. use: how the machine is used, empty where nobody said.
+    state: weak, in_range, strong, none, or not_read where something was poured after the last
+    reading: ``before`` tells that one, and ``strength`` is empty. use: how the machine is used,
+    empty where nobody said.
     """
 
     name: str
@@ -37,6 +48,7 @@ class MachineShown:
     strengths: Trend | None = None
     levels: Trend | None = None
     said: Sequence[str] = ()
+    before: str = ""
 
 
 @dataclass(frozen=True)
@@ -69,6 +81,10 @@ def _paragraph(text: str) -> str:
     return f"<p>{escaped(text)}</p>"
 
 
+def _note_below(text: str) -> str:
+    return f'<br><span class="note">{escaped(text)}</span>' if text else ""
+
+
 class _Writer:
     """The parts of the page in one language."""
 
@@ -95,7 +111,8 @@ class _Writer:
         """Shape, word and colour."""
         shape = f'<svg viewBox="0 0 16 16" aria-hidden="true">{_SHAPES[state]}</svg>'
         style = f' style="fill:var(--{_COLOURS[state]})"'
-        return f'<span class="state"{style}>{shape}{escaped(self.say(state))}</span>'
+        kind = "state long" if state == "not_read" else "state"
+        return f'<span class="{kind}"{style}>{shape}{escaped(self.say(state))}</span>'
 
     def waiting(self, report: Report) -> str:
         """What is overdue, open, stopped or out of range, by machine."""
@@ -115,14 +132,15 @@ class _Writer:
         ]
         rows = []
         for machine in machines:
-            use = f'<br><span class="note">{escaped(machine.use)}</span>' if machine.use else ""
+            use = _note_below(machine.use)
             texts = (machine.strength, machine.band, machine.level, machine.room, machine.checked)
             cells = "".join(
                 f"<td{_NUMBER}{self._head(head)}>{escaped(text)}</td>"
                 for head, text in zip(heads[2:], texts, strict=True)
             )
             name = f"<td><b>{escaped(machine.name)}</b>{use}</td>"
-            rows.append(f"<tr>{name}<td>{self.state(machine.state)}</td>{cells}</tr>")
+            before = _note_below(machine.before)
+            rows.append(f"<tr>{name}<td>{self.state(machine.state)}{before}</td>{cells}</tr>")
         return self.table(heads, rows, 5, "narrow")
 
     def _head(self, head: str) -> str:
@@ -205,6 +223,17 @@ class _Writer:
 _NUMBER = ' class="n"'
 
 
+def page_start(language: Language) -> str:
+    """How every report in a language begins, whatever is in it: up to its title."""
+    return (
+        f'<!doctype html><html lang="{language.code}"><head><meta charset="utf-8">'
+        '<meta http-equiv="Content-Security-Policy" '
+        "content=\"default-src 'none'; style-src 'unsafe-inline'\">"
+        '<meta name="viewport" content="width=device-width,initial-scale=1">'
+        f"<title>{escaped(language.say('title'))}</title>"
+    )
+
+
 def report_page(report: Report, language: Language) -> str:
     """The whole HTML file. Every text is escaped; its policy forbids scripts and addresses."""
     write, say = _Writer(language), language.say
@@ -226,11 +255,7 @@ def report_page(report: Report, language: Language) -> str:
     notes = "".join(f'<p class="note">{escaped(text)}</p>' for text in report.notes)
     title = escaped(say("title"))
     return (
-        f'<!doctype html><html lang="{language.code}"><head><meta charset="utf-8">'
-        '<meta http-equiv="Content-Security-Policy" '
-        "content=\"default-src 'none'; style-src 'unsafe-inline'\">"
-        '<meta name="viewport" content="width=device-width,initial-scale=1">'
-        f"<title>{title}</title><style>{STYLE}</style></head><body>{invented}"
+        f"{page_start(language)}<style>{STYLE}</style></head><body>{invented}"
         f"<header><h1>{title}</h1><p>{escaped(report.span)}</p><p>{escaped(report.counts)}</p>"
         f"</header><main>{''.join(parts)}{notes}"
         f'<p class="note">{escaped(say("caution"))}</p>'

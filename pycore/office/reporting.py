@@ -1,4 +1,4 @@
-"""``python -m pycore report``: the log as one page for the shop's wall or its auditor."""
+"""``python3 -m pycore report``: the log as one page for the shop's wall or its auditor."""
 
 from __future__ import annotations
 
@@ -16,27 +16,32 @@ from pycore.office.opened import (
     refuse_to_overwrite,
     status_of,
 )
+from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.office.report_german import WORDS as GERMAN
 from pycore.office.report_of import report_of
-from pycore.office.report_page import report_page
+from pycore.office.report_page import page_start, report_page
 from pycore.office.report_words import WORDS as ENGLISH
 from pycore.sheets.language import Language
 
 _LANGUAGES = {"en": Language(ENGLISH), "de": Language(GERMAN, ",", "de")}
+_REPORT = Kind(
+    "a report of this program",
+    tuple(page_start(language).encode() for language in _LANGUAGES.values()),
+)
 _HELP = f"""Writes a log as one page that any browser opens and prints: how every machine stands,
 what is overdue, strength and level over time with the range of each day, what was poured, and
 what was corrected. The page fetches nothing and holds no script.
 
 Examples:
-  python -m pycore report all.jsonl -o report.html
-  python -m pycore report all.jsonl -o bericht.html --language de
+  python3 -m pycore report all.jsonl -o report.html
+  python3 -m pycore report all.jsonl -o bericht.html --language de
 
 {EXIT_STATUS}"""
 
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore report",
+        prog="python3 -m pycore report",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
@@ -52,13 +57,14 @@ def _parser() -> argparse.ArgumentParser:
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
+    refuse_foreign(wanted.output, _REPORT)
     language = _LANGUAGES[wanted.language]
     log = open_log(wanted.log, wanted.now)
     page = report_page(report_of(log, language), language)
     try:
         write_whole(wanted.output, page)
     except OSError as error:
-        raise Refused(REFUSED, f"{wanted.output} was not written: {error.strerror}") from None
+        raise Refused(REFUSED, not_written(wanted.output, error)) from None
     print(f"written: {wanted.output}, {len(page):,} characters")
     return log.status
 

@@ -1,4 +1,4 @@
-"""``python -m pycore sheet``: draws a sheet into files, for a computer without a browser."""
+"""``python3 -m pycore sheet``: draws a sheet into files, for a computer without a browser."""
 
 from __future__ import annotations
 
@@ -14,8 +14,8 @@ from pycore.quantity.fault import Fault
 from pycore.sheets.english import WORDS as ENGLISH
 from pycore.sheets.wrapper import print_file
 
-USAGE = """usage: python -m pycore sheet REQUEST [--to FOLDER] [--paper A4|Letter]
-                              [--measured-100-mm TEXT] [--language en|de]
+USAGE = """usage: python3 -m pycore sheet REQUEST [--to FOLDER] [--paper A4|Letter]
+                               [--measured-100-mm TEXT] [--language en|de]
 
 REQUEST is a file with the body of a draw_sheet request as JSON, or - for standard input, for
 example {"kind": "log_sheet", "paper": "A4"}. Writes into FOLDER (here by default) one SVG file

@@ -1,4 +1,4 @@
-"""``python -m pycore table``: the log as a table for a spreadsheet, and as an SQLite database."""
+"""``python3 -m pycore table``: the log as a table for a spreadsheet, and as an SQLite database."""
 
 from __future__ import annotations
 
@@ -23,11 +23,17 @@ from pycore.office.opened import (
     status_of,
     zone_lines,
 )
+from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.office.plant import tables_of
 from pycore.office.report_words import WORDS
 from pycore.office.sqlite import write_database
 from pycore.sheets.language import Language
 
+# Spreadsheets take a file for UTF-8 only when it begins with this sign.
+_MARK = "\ufeff"
+_TABLE = Kind("a table of this program", ((_MARK + csv_of((), {})).encode(),))
+# How the files of SQLite begin, by its own description of them.
+_DATABASE = Kind("an SQLite database", (b"SQLite format 3\0",))
 _HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
 both. They are for reading only: they are made anew from the log each time, and never read back.
 
@@ -36,9 +42,9 @@ take for a formula gets an apostrophe before it. The database has one table for 
 entry, the table machines with the present state, and the table columns, which explains all others.
 
 Examples:
-  python -m pycore table all.jsonl -o log.csv
-  python -m pycore table all.jsonl --sqlite plant.db
-  sqlite3 plant.db "SELECT name, round(strength_pct, 1), strength_state FROM machines"
+  python3 -m pycore table all.jsonl -o log.csv
+  python3 -m pycore table all.jsonl --sqlite plant.db
+  sqlite3 plant.db "SELECT name, strength_state, poured_age_d FROM machines"
   sqlite3 plant.db "SELECT * FROM columns WHERE table_name = 'checks'"
 
 {EXIT_STATUS}"""
@@ -46,7 +52,7 @@ Examples:
 
 def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
-        prog="python -m pycore table",
+        prog="python3 -m pycore table",
         description=_HELP,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
@@ -61,18 +67,25 @@ def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
     done = []
     if wanted.output is not None:
         names = {machine.machine: name_of(machine) for machine in log.folded.machines}
-        # Spreadsheets take a file for UTF-8 only when it begins with this sign.
-        write_whole(wanted.output, "\ufeff" + csv_of(log.folded.entries, names))
+        text = _MARK + csv_of(log.folded.entries, names)
+        try:
+            write_whole(wanted.output, text)
+        except OSError as error:
+            raise Refused(REFUSED, not_written(wanted.output, error)) from None
         done.append(f"written: {wanted.output}, {len(log.folded.entries)} entries")
     if wanted.sqlite is not None:
         tables = tables_of(log)
-        write_database(wanted.sqlite, tables)
+        try:
+            write_database(wanted.sqlite, tables)
+        except OSError as error:
+            raise Refused(REFUSED, not_written(wanted.sqlite, error)) from None
         done.append(f"written: {wanted.sqlite}, {len(tables)} tables")
     return done
 
 
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
+    kinds = {wanted.output: _TABLE, wanted.sqlite: _DATABASE}
     targets = [path for path in (wanted.output, wanted.sqlite) if path is not None]
     if not targets:
         raise Refused(MISUSED, "Say what to write: -o CSV, --sqlite DB, or both.")
@@ -80,13 +93,10 @@ def _run(arguments: list[str]) -> int:
         raise Refused(MISUSED, "The table and the database need two names.")
     for target in targets:
         refuse_to_overwrite(wanted.log, target)
+        refuse_foreign(target, kinds[target])
     log = open_log(wanted.log, wanted.now)
     say(f"[3/3] writing {' and '.join(map(str, targets))}")
-    try:
-        done = _written(log, wanted)
-    except OSError as error:
-        where = f"{error.filename}: " if error.filename else ""
-        raise Refused(REFUSED, f"Not written: {where}{error.strerror or error}") from None
+    done = _written(log, wanted)
     words = Language(WORDS)
     print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
     return log.status

@@ -1,8 +1,9 @@
-"""``python -m pycore``: one request a line in, one reply a line out."""
+"""``python3 -m pycore``: one request a line in, one reply a line out."""
 
 import json
 import os
 import pty
+import re
 import signal
 import subprocess
 import sys
@@ -58,6 +59,20 @@ def test_misuse_is_status_2(arguments: list[str]) -> None:
 def test_help() -> None:
     done = run("--help")
     assert (done.returncode, b"usage" in done.stdout) == (0, True)
+
+
+@pytest.mark.parametrize("command", ["", "merge", "table", "report", "tombstone", "sheet"])
+def test_help_names_the_command_as_the_readme_does(command: str) -> None:
+    done = run(*command.split(), "--help")
+    told = done.stdout.decode()
+    assert done.returncode == 0
+    assert told.startswith(f"usage: python3 -m pycore {command}".rstrip())
+    assert re.findall(r"python -m \w+", told) == []
+
+
+def test_the_readme_says_whose_program_sqlite3_is() -> None:
+    readme = " ".join((ROOT / "README.md").read_text(encoding="utf-8").split())
+    assert "`sqlite3` is a program of its own" in readme
 
 
 def _heeds_ctrl_c() -> None:

@@ -5,5 +5,5 @@ What the tests' runner uses:
 * ``web.build.environment.ensure_venv()`` and ``install(lock)``: the project's own Python;
 * ``web.build.steps.Steps``: named steps with seconds, skipped when their inputs are unchanged;
 * ``web.build.site.build()``: everything up to ``web/dist``;
-* ``python -m web.build.server``: the local server as a process of its own.
+* ``python3 -m web.build.server``: the local server as a process of its own.
 """

@@ -1,6 +1,6 @@
 """The local server: this computer only, the built folder's own files only, and nothing else.
 
-``python -m web.build.server --port 8137`` serves ``web/dist`` as a process of its own, which a
+``python3 -m web.build.server --port 8137`` serves ``web/dist`` as a process of its own, which a
 test can kill: a server that is merely shut down inside a process goes on answering on
 connections that are already open.
 """
@@ -195,8 +195,8 @@ def run_server(server: LocalServer, address_to_open: str | None = None) -> int:
 
 
 def main() -> int:
-    """``python -m web.build.server``: says its address on one line, then serves."""
-    parser = argparse.ArgumentParser(prog="python -m web.build.server")
+    """``python3 -m web.build.server``: says its address on one line, then serves."""
+    parser = argparse.ArgumentParser(prog="python3 -m web.build.server")
     parser.add_argument("--port", type=int, default=DEFAULT_PORT, help="0 takes any free port")
     parser.add_argument("--folder", type=Path, default=DIST)
     wanted = parser.parse_args()

@@ -2,7 +2,7 @@
 
 import pytest
 
-from pycore.journal.handover import Handover, Said, handed_over
+from pycore.journal.handover import Handover, Said, handed_over, poured_since
 from pycore.journal.state import AT_REST
 from tests.phones import LATHE, MORNING_S, NOW_S, Phone, check, id_of, moment, pour, typed
 from tests.unit.journal.reading import fold
@@ -51,6 +51,23 @@ def test_a_reading_holds_until_something_is_poured() -> None:
     # The dip of the last check is newer than its pour.
     levels = [one.machine for one in page(phone).as_dipped]
     assert levels == sorted([given_up, dipped, taken_back, untouched])
+
+
+def test_the_last_pour_after_the_last_reading_is_found() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(), 0)
+    assert poured_since(fold(phone).machines[0]) is None
+    phone.save("check", check(), 100)
+    assert poured_since(fold(phone).machines[0]) is None
+    phone.save("pour", pour(recheck_due_at=moment(1_000)), 200)
+    last = phone.save("unknown_addition", {}, 300)
+    phone.save("pour", {"pours": [], "finished": True}, 400)
+    found = poured_since(fold(phone).machines[0])
+    assert found is not None
+    assert found.id == last
+    # A second reading before its time is still a reading.
+    phone.save("recheck", {"of": id_of("a 3"), "reading": check()["reading"]}, 500)
+    assert poured_since(fold(phone).machines[0]) is None
 
 
 def test_what_was_taken_out_changes_the_level_and_not_the_reading() -> None:

@@ -1,4 +1,4 @@
-"""``python -m pycore`` in this process."""
+"""``python3 -m pycore`` in this process."""
 
 import io
 import sys

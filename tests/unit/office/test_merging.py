@@ -1,4 +1,4 @@
-"""pycore.office.merging: python -m pycore merge."""
+"""pycore.office.merging: python3 -m pycore merge."""
 
 import signal
 import subprocess
@@ -25,6 +25,11 @@ def phone(title: str, count: int = 3) -> Phone:
     for number in range(count):
         made.save("check", check(), 60 * number)
     return made
+
+
+# What a former run has written, and what nobody else would: that is replaced.
+OLD = merge_text(phone("old").export())
+NAMES = ("one", "two")
 
 
 def put(place: Path, name: str, text: str) -> Path:
@@ -206,7 +211,7 @@ def test_two_runs_at_once_never_write_over_each_other(place: Path) -> None:
     whole = {name: merge_text((place / name / "log").read_text(encoding="utf-8")) for name in NAMES}
     ended = []
     for _ in range(PAIRS):
-        (place / "all.jsonl").write_text("old", encoding="utf-8")
+        (place / "all.jsonl").write_text(OLD, encoding="utf-8")
         pair = {name: start(place, place / name) for name in NAMES}
         out = {name: run.communicate(timeout=120)[1] for name, run in pair.items()}
         written = [name for name, run in pair.items() if run.returncode == DONE]
@@ -232,7 +237,7 @@ def test_a_file_that_another_run_has_written_stays(
         return real(path)
 
     monkeypatch.setattr(Path, "read_bytes", meanwhile)
-    for before in (None, "old"):
+    for before in (None, OLD):
         (place / "all.jsonl").unlink(missing_ok=True)
         if before is not None:
             (place / "all.jsonl").write_text(before, encoding="utf-8")
@@ -241,7 +246,6 @@ def test_a_file_that_another_run_has_written_stays(
         assert (place / "all.jsonl").read_text(encoding="utf-8") == "of the other run"
 
 
-NAMES = ("one", "two")
 PAIRS = 5
 
 
@@ -259,11 +263,11 @@ def test_killed_at_any_moment_the_output_is_the_old_or_the_new_file(
     took_s = time.monotonic() - began_s
     whole = (place / "all.jsonl").read_text(encoding="utf-8")
     for kill in range(kills):
-        (place / "all.jsonl").write_text("old", encoding="utf-8")
+        (place / "all.jsonl").write_text(OLD, encoding="utf-8")
         running = start(place)
         time.sleep(took_s * (kill + 1) / kills)
         running.send_signal(signal.SIGKILL)
         running.communicate(timeout=60)
         found.append((place / "all.jsonl").read_text(encoding="utf-8"))
-        assert found[-1] in ("old", whole)
-    print(f"F51: {kills} kills, {found.count('old')} old files, {found.count(whole)} new ones")
+        assert found[-1] in (OLD, whole)
+    print(f"F51: {kills} kills, {found.count(OLD)} old files, {found.count(whole)} new ones")

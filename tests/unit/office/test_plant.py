@@ -6,7 +6,7 @@ import pytest
 
 from pycore.journal.entry import KINDS
 from pycore.office.columns import COLUMNS_OF
-from tests.phones import Phone, check, moment, newer_phone, setup, workshop
+from tests.phones import Phone, check, moment, newer_phone, pour, setup, workshop
 from tests.unit.office.office_logs import asked, database
 
 
@@ -22,6 +22,20 @@ def test_three_questions_in_sql(tmp_path: Path) -> None:
     assert asked(path, poured) == [("Wheel lathe", 2, 18.0, 2.0)]
     overdue = "SELECT name FROM machines WHERE recheck_overdue OR open_pours"
     assert asked(path, overdue) == [("Wheel lathe",)]
+
+
+def test_days_since_a_pour_stand_beside_the_reading_before_it(tmp_path: Path) -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("pour", pour(), 0)
+    phone.save("check", check("342", "5.4"), 0)
+    question = "SELECT strength_state, strength_age_d, poured_age_d FROM machines"
+    later = moment(2 * 86_400)
+    assert asked(database(tmp_path, phone, now=later), question) == [("in_range", 2.0, None)]
+    phone.save("pour", pour(), 86_400)
+    assert asked(database(tmp_path, phone, now=later), question) == [("in_range", 2.0, 1.0)]
+    told = "SELECT meaning FROM columns WHERE column_name = 'poured_age_d'"
+    assert "after that reading" in asked(tmp_path / "plant.db", told)[0][0]
 
 
 def test_every_kind_has_a_table_and_every_column_a_meaning(tmp_path: Path) -> None:

@@ -1,4 +1,4 @@
-"""``python -m pycore tombstone``: what it writes, what it refuses, what it says."""
+"""``python3 -m pycore tombstone``: what it writes, what it refuses, what it says."""
 
 import json
 from pathlib import Path

@@ -2,10 +2,12 @@
 
 import pytest
 
+from pycore.office.report_german import WORDS as GERMAN
 from pycore.office.report_machine import Period, machine_shown
+from pycore.office.report_page import MachineShown
 from pycore.office.report_words import WORDS
 from pycore.sheets.language import Language
-from tests.phones import MORNING_S, Phone, check, moment, pour, setup
+from tests.phones import MORNING_S, Phone, check, id_of, moment, pour, setup
 from tests.unit.journal.reading import fold
 
 LANGUAGE = Language(WORDS)
@@ -22,6 +24,11 @@ def machine_with(*entries: tuple[str, dict[str, object]]) -> Phone:
     for place, (kind, body) in enumerate(entries, 1):
         phone.save(kind, body, place * HOUR_S)
     return phone
+
+
+def shown(phone: Phone, language: Language = LANGUAGE) -> MachineShown:
+    now = fold(phone)
+    return machine_shown(now.machines[0], now, period(5 * HOUR_S), language)[0]
 
 
 def waits(phone: Phone, after_s: int = 5 * HOUR_S) -> list[str]:
@@ -109,3 +116,50 @@ def test_rest_is_drawn_from_its_start_to_its_end() -> None:
     assert shown.strengths is not None
     spans = [(s.from_s - MORNING_S, s.to_s - MORNING_S) for s in shown.strengths.rests]
     assert spans == [(2 * HOUR_S, 3 * HOUR_S), (4 * HOUR_S, 6 * HOUR_S)]
+
+
+Said = tuple[str, dict[str, object]]
+UNKNOWN: Said = ("unknown_addition", {})
+
+
+@pytest.mark.parametrize("more", [("pour", pour()), UNKNOWN])
+def test_what_was_poured_makes_the_reading_one_of_before(
+    more: tuple[str, dict[str, object]],
+) -> None:
+    phone = machine_with(("check", check("342", "5.4")), more)
+    line = shown(phone)
+    # 5.4 Brix times the factor 1.5.
+    before = "Before: In range, 8.1\u00a0%, 25 Nov 2026, 08:00"
+    assert (line.state, line.before, line.strength) == ("not_read", before, "")
+    german = shown(phone, Language(GERMAN, ",", "de"))
+    assert german.before == "Vorher: Im Sollbereich, 8,1\u00a0%, 25. Nov. 2026, 08:00"
+    assert (WORDS["not_read"], GERMAN["not_read"]) == (
+        "Poured, not read yet",
+        "Nachgefüllt, noch nicht gemessen",
+    )
+
+
+def test_a_second_reading_before_its_time_is_the_present_one() -> None:
+    phone = machine_with(
+        ("check", check("342", "4.0")), ("pour", pour(recheck_due_at=moment(4 * HOUR_S)))
+    )
+    again = {"of": id_of("a 3"), "reading": check("342", "5.4")["reading"]}
+    phone.save("recheck", again, 3 * HOUR_S)
+    line = shown(phone)
+    assert (line.state, line.before, line.strength) == ("in_range", "", "8.1\u00a0%")
+
+
+def test_a_pour_that_poured_nothing_and_one_before_the_reading_change_nothing() -> None:
+    given_up: dict[str, object] = {"pours": [], "finished": True}
+    phone = machine_with(("pour", pour()), ("check", check("342", "5.4")), ("pour", given_up))
+    assert (shown(phone).state, shown(phone).before) == ("in_range", "")
+
+
+def test_a_machine_that_was_never_read_has_no_state_of_before() -> None:
+    line = shown(machine_with(("pour", pour())))
+    assert (line.state, line.before) == ("none", "")
+
+
+def test_a_reading_out_of_range_is_told_with_the_pour_after_it() -> None:
+    said = "last reading 6.0\u00a0%: Too weak, poured since and not read"
+    assert waits(machine_with(("check", check("342", "4.0")), UNKNOWN)) == [said]

@@ -1,5 +1,6 @@
 """pycore.office.report_page: one page, self-contained, with every text escaped."""
 
+from dataclasses import replace
 from html.parser import HTMLParser
 
 from pycore.office.report_page import MachineShown, Month, Report, report_page
@@ -74,6 +75,15 @@ def test_state_has_a_word_and_an_invented_log_says_so() -> None:
     assert WORDS["weak"] in page
     assert WORDS["invented"] in page
     assert WORDS["invented"] not in report_page(report(), LANGUAGE)
+
+
+def test_what_is_poured_and_not_read_has_its_own_shape_and_the_old_state_below() -> None:
+    old = "Before: In range, 8.1\u00a0%, 25 Nov 2026, 08:00"
+    line = replace(machine("Wheel lathe", "not_read"), strength="", before=old)
+    page = report_page(replace(report(), machines=[line]), LANGUAGE)
+    assert WORDS["not_read"] in page
+    assert Tags(page).texts.count(old) == 1
+    assert page != report_page(replace(report(), machines=[replace(line, state="none")]), LANGUAGE)
 
 
 def test_empty_log_gives_a_page_that_says_so() -> None:

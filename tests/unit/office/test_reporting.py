@@ -1,4 +1,4 @@
-"""pycore.office.reporting: python -m pycore report."""
+"""pycore.office.reporting: python3 -m pycore report."""
 
 import re
 from pathlib import Path

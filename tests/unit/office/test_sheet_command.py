@@ -1,4 +1,4 @@
-"""pycore.office.sheet_command: ``python -m pycore sheet`` writes files."""
+"""pycore.office.sheet_command: ``python3 -m pycore sheet`` writes files."""
 
 import json
 import re

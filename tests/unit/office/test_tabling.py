@@ -1,4 +1,4 @@
-"""pycore.office.tabling: python -m pycore table."""
+"""pycore.office.tabling: python3 -m pycore table."""
 
 import csv
 import io

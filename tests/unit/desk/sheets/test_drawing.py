@@ -1,5 +1,6 @@
 """pycore.desk.sheets.drawing: what is asked as typed, drawn or refused at the field."""
 
+import json
 import re
 from typing import Any
 
@@ -11,6 +12,7 @@ from tests.examples.fluid import CHART, PER_CENT_GLASS
 from tests.unit.desk.lathe import WHEEL_LATHE, ask, changed, refusal
 from tests.unit.desk.sheets.workshop import KINDS, body, typed
 from tests.unit.sheets.drawn import lines, root_of, said
+from web.build.paths import SHARED
 
 
 @pytest.mark.parametrize("kind", KINDS)
@@ -189,6 +191,17 @@ def test_the_card_tells_the_whole_circuit(drains_back: bool, level_true: str, ci
     asked = body("machine_card", machine=machine, circuit_volume=None)
     text = said(ask("draw_sheet", asked)["pages"])
     assert re.search(rf"Whole circuit\W+{circuit}", text.replace("\u00a0", " "))
+
+
+def test_a_circuit_that_nobody_has_told_is_a_line_for_the_pen_as_the_form_says() -> None:
+    asked = body("machine_card", circuit_volume=None)
+    assert "hidden" not in asked["machine"]["sump"]
+    text = said(ask("draw_sheet", asked)["pages"])
+    # The sump's own litres stand at the full mark; the circuit's are more, nobody knows how many.
+    assert re.search(r"Whole circuit\W+[0-9]", text) is None
+    for name, promise in (("en", "a line to fill in"), ("de", "eine Linie zum Ausfüllen")):
+        words = json.loads((SHARED / "words" / f"{name}.json").read_text(encoding="utf-8"))
+        assert promise in words["print.circuit_hint"]
 
 
 def test_a_scale_for_dips_from_the_top() -> None:

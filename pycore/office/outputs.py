@@ -1,0 +1,56 @@
+"""What the office's commands write: what may be in its way, and why it was not written."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from pycore.journal.file import START
+from pycore.office.opened import MISUSED, REFUSED, Refused
+
+
+@dataclass(frozen=True)
+class Kind:
+    """A kind of output, in words for people, and how its files begin."""
+
+    words: str
+    beginnings: tuple[bytes, ...]
+
+
+LOG = Kind("a log of this program", (START.encode(),))
+
+
+def refuse_foreign(path: Path, kind: Kind) -> None:
+    """Raises ``Refused`` where something is at the output's place that is no output of this kind.
+
+    A file of a former run is replaced, and an empty one, in which nothing is lost.
+    """
+    try:
+        if path.is_dir():
+            raise Refused(MISUSED, f"{path} is a folder. Give the output the name of a file.")
+        # What is neither, such as a device, is never opened: some never end.
+        if not path.exists() or (path.is_file() and _begins_as(path, kind)):
+            return
+    except OSError as error:
+        text = f"{path} is there and cannot be looked at ({error.strerror}): nothing was written."
+        raise Refused(REFUSED, text) from None
+    text = f"{path} is there and is not {kind.words}: nothing was written."
+    raise Refused(MISUSED, f"{text} Give the output another name, or remove that file first.")
+
+
+def _begins_as(path: Path, kind: Kind) -> bool:
+    with path.open("rb") as file:
+        found = file.read(max(map(len, kind.beginnings)))
+    return not found or found.startswith(kind.beginnings)
+
+
+def not_written(path: Path, error: OSError) -> str:
+    """For people: the file that they asked for, never the one beside it, and the system's reason.
+
+    >>> not_written(Path("/none/log.csv"), FileNotFoundError(2, "No such file or directory"))
+    '/none/log.csv was not written: there is no folder /none (No such file or directory)'
+    """
+    reason = error.strerror or str(error)
+    if isinstance(error, FileNotFoundError) and not path.parent.is_dir():
+        reason = f"there is no folder {path.parent} ({reason})"
+    return f"{path} was not written: {reason}"
