@@ -58,7 +58,7 @@ export function makePlot(host: HTMLElement, drawn: Drawn): uPlot {
     height: drawn.height,
     legend: { show: false },
     cursor: { show: false },
-    padding: [8, Math.max(1.5 * ink.rem, 0.62 * ink.rem * drawn.margin + 8), 0, 0],
+    padding: [8, Math.max(1.5 * ink.rem, 0.62 * ink.rem * drawn.margin + 14), 0, 0],
     scales: {
       x: { time: true, range: [drawn.from_s - side, drawn.to_s + side] },
       y: { range: [low, high] },

@@ -45,9 +45,10 @@ export type OwnBand = Pick<ReadMachineResult, "low_pct" | "high_pct">;
 function bandsOf(trend: TrendResult, own: OwnBand): TrendResult["bands"] {
   const axis = axisOf(trend);
   if (trend.bands.length === 0) return [{ ...axis, ...own }];
-  // The first one begins with the axis: of a day's first minutes nobody would see it.
-  return trend.bands.map((band) =>
-    band.from_s > trend.from_s ? band : { ...band, from_s: axis.from_s },
+  // In a first day it begins with the axis: of the minutes since the first reading nobody would see it.
+  const isShort = axis.from_s < trend.from_s;
+  return trend.bands.map((band, i) =>
+    i === 0 && isShort ? { ...band, from_s: axis.from_s } : band,
   );
 }
 
