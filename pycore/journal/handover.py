@@ -97,6 +97,11 @@ def poured_since(machine: MachineNow) -> Standing | None:
     return next(filter(_went_in, _after(machine, machine.strength)), None)
 
 
+def moved_since(machine: MachineNow) -> bool:
+    """Whether the level was changed by hand after the last dip, as far as the entries know."""
+    return machine.level is not None and any(map(_moved, _after(machine, machine.level)))
+
+
 def _holds(machine: MachineNow, found: Found | None, changes: Callable[[Standing], bool]) -> bool:
     """Whether no entry changes what was read or dipped, as far as the log knows.
 

@@ -9,7 +9,7 @@ from pycore.desk.log.due_checks import CheckDue, check_due
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.spells import bands_of, rests_of
 from pycore.desk.log.state import machine_now
-from pycore.journal.handover import poured_since
+from pycore.journal.handover import moved_since, poured_since
 from pycore.journal.state import AT_REST, Folded, MachineNow
 from pycore.office.report_chart import Mark, Span, Trend
 from pycore.office.report_page import MachineShown
@@ -134,7 +134,7 @@ def machine_shown(
     now = machine_now(machine, time.now_s)
     points = history_of(machine)
     strength = now.strength.strength if now.strength else None
-    level = now.level.level if now.level else None
+    level = now.level.level if now.level and not moved_since(machine) else None
     bands = [point.band for point in points if point.band is not None]
     ends = [language.round(end) for end in (bands[-1].low_pct, bands[-1].high_pct)] if bands else []
     name = now.name or machine.machine[:8]

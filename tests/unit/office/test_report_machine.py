@@ -149,6 +149,29 @@ def test_a_second_reading_before_its_time_is_the_present_one() -> None:
     assert (line.state, line.before, line.strength) == ("in_range", "", "8.1\u00a0%")
 
 
+@pytest.mark.parametrize(
+    ("kind", "body"),
+    [
+        ("pour", pour(2)),
+        ("unknown_addition", {"what": "water"}),
+        ("pour", {**pour(0), "pours": []}),
+    ],
+)
+def test_a_dip_of_before_a_pour_is_not_the_present_level(
+    kind: str, body: dict[str, object]
+) -> None:
+    # 154 L and its room stood there, though two buckets had gone in.
+    dipped = shown(machine_with(("check", check("342", "5.4"))))
+    assert (dipped.level, dipped.room) == ("154\u00a0L", "44\u00a0L")
+    now = shown(machine_with(("check", check("342", "5.4")), (kind, body)))
+    moved = bool(body.get("pours")) or kind == "unknown_addition"
+    assert (now.level, now.room) == (("", "") if moved else (dipped.level, dipped.room))
+    again = machine_with(
+        ("check", check("342", "5.4")), (kind, body), ("check", check("400", "5.4"))
+    )
+    assert shown(again).level == "180\u00a0L"
+
+
 def test_a_pour_that_poured_nothing_and_one_before_the_reading_change_nothing() -> None:
     given_up: dict[str, object] = {"pours": [], "finished": True}
     phone = machine_with(("pour", pour()), ("check", check("342", "5.4")), ("pour", given_up))
