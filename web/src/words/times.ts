@@ -17,7 +17,8 @@ function formatOf(options: Intl.DateTimeFormatOptions): (at: Date) => string {
 const moment = formatOf({ ...DAY, ...CLOCK });
 const day = formatOf({ weekday: "long", day: "numeric", month: "long", year: "numeric" });
 const clock = formatOf(CLOCK);
-const shortDay = formatOf({ day: "numeric", month: "short", year: "2-digit" });
+const shortDay = formatOf({ day: "numeric", month: "short", year: "numeric" });
+const tableDay = formatOf({ day: "numeric", month: "short", year: "2-digit" });
 const axisDay = formatOf({ day: "numeric", month: "short" });
 const axisMonth = formatOf({ month: "short", year: "numeric" });
 let relative: Intl.RelativeTimeFormat | undefined;
@@ -35,9 +36,14 @@ export function monthNames(): readonly string[] {
   return Array.from({ length: 12 }, (_, i) => month.format(new Date(2026, i, 1)));
 }
 
-/** "25 Nov 26", for a table. */
+/** "25 Nov 2026": two figures of a year would look like another day. */
 export function writeShortDay(iso: string): string {
   return shortDay(new Date(iso));
+}
+
+/** "25 Nov 26", for a column of days. */
+export function writeTableDay(iso: string): string {
+  return tableDay(new Date(iso));
 }
 
 /** Seconds since 1970 beside an axis: "25 Nov", and over many months "Nov 2026". */

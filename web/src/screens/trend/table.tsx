@@ -6,7 +6,7 @@ import { StateShape } from "../../elements/statemark";
 import { stateWord } from "../../words/codes";
 import { writeNumber } from "../../words/numbers";
 import { say, sayCount } from "../../words/say";
-import { writeClock, writeShortDay } from "../../words/times";
+import { writeClock, writeTableDay } from "../../words/times";
 
 const ROWS_AT_ONCE = 50;
 
@@ -14,7 +14,7 @@ const ROWS_AT_ONCE = 50;
 function timesOfDays(rows: readonly TrendRow[]): ReadonlyMap<string, number> {
   const times = new Map<string, number>();
   for (const { measured_at: at } of rows) {
-    const day = writeShortDay(at);
+    const day = writeTableDay(at);
     times.set(day, (times.get(day) ?? 0) + 1);
   }
   return times;
@@ -36,7 +36,7 @@ function Row({ row, hasPh, hasClock }: RowProps) {
   return (
     <tr>
       <th scope="row">
-        <a href={`#/log/${row.entry}`}>{writeShortDay(row.measured_at)}</a>
+        <a href={`#/log/${row.entry}`}>{writeTableDay(row.measured_at)}</a>
         {more.length === 0 ? null : <span class="note">{more.join(", ")}</span>}
       </th>
       <td>
@@ -98,7 +98,7 @@ export function TrendTable({ trend }: { readonly trend: TrendResult }) {
                   key={row.entry}
                   row={row}
                   hasPh={hasPh}
-                  hasClock={(times.get(writeShortDay(row.measured_at)) ?? 0) > 1}
+                  hasClock={(times.get(writeTableDay(row.measured_at)) ?? 0) > 1}
                 />
               ))}
           </tbody>
