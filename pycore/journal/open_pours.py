@@ -66,31 +66,33 @@ def open_pours(ordered: Iterable[Standing]) -> tuple[OpenPour, ...]:
     return tuple(found[plan] for plan in sorted(found))
 
 
-def _ends_recheck(entry: Standing, due_s: int) -> bool:
-    """Whether a reading due at ``due_s`` is no longer due after this entry.
+def _ends_recheck(entry: Standing) -> bool:
+    """Whether nothing is due after it; a second reading without a reading says there is none.
 
-    A second reading before that time was of coolant that had hardly mixed, so another one is due;
-    one without a reading says that there will be none. After a clean-out there is nothing left of
-    the pour to read.
+    After a clean-out there is nothing left of the pour to read.
     """
     is_read = "reading" in entry.content
-    if entry.kind == "recheck":
-        return not is_read or entry.measured_s >= due_s
-    return is_read or (entry.kind == "clean_out" and bool(entry.content["finished"]))
+    is_emptied = entry.kind == "clean_out" and entry.content["finished"]
+    return entry.kind == "recheck" or is_read or is_emptied
 
 
 def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck | None:
     """The second reading that is due at one machine, or None.
 
+    A second reading before its time was of coolant that had hardly mixed, so another one is due.
     ordered: the machine's entries in order. now_s: seconds since 1970. rests: whether the
     machine's state lets checks rest.
     """
-    for place, entry in reversed(list(enumerate(ordered))):
-        if "recheck_due_at" not in entry.content:
-            continue
-        due_at = entry.content["recheck_due_at"]
-        due_s = moment_of(due_at, "recheck_due_at")[0]
-        if any(_ends_recheck(later, due_s) for later in ordered[place + 1 :]):
+    again_s: list[int] = []
+    for entry in reversed(ordered):
+        if "recheck_due_at" in entry.content:
+            due_at = entry.content["recheck_due_at"]
+            due_s = moment_of(due_at, "recheck_due_at")[0]
+            if any(read_s >= due_s for read_s in again_s):
+                return None
+            return Recheck(entry.id, due_at, due_s < now_s and not rests, rests)
+        if entry.kind == "recheck" and "reading" in entry.content:
+            again_s.append(entry.measured_s)
+        elif _ends_recheck(entry):
             return None
-        return Recheck(entry.id, due_at, due_s < now_s and not rests, rests)
     return None
