@@ -8,6 +8,7 @@ import { MishapLink } from "../mishap/link";
 import { HeldLine } from "../told/stated";
 import { DespiteLine } from "./look/dead";
 import type { CheckProps } from "./steps";
+import { UnmixedLine } from "./unmixed";
 
 export function CheckFrame({
   props,
@@ -31,6 +32,7 @@ export function CheckFrame({
     >
       <HeldLine machine={props.machine.machine} />
       <DespiteLine machine={props.machine.machine} />
+      <UnmixedLine machine={props.machine.machine} />
       {children}
       <MishapLink machine={props.machine.machine} />
     </Page>
