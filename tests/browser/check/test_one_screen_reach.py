@@ -12,7 +12,7 @@ pytestmark = pytest.mark.usefixtures("machine_on_phone")
 @pytest.mark.parametrize(
     ("depth", "reading", "said"),
     [
-        ("418", "3.3", "The strongest mix in the room left is not enough."),
+        ("418", "3.3", "Too weak: the room left is not enough."),
         ("440", "3.3", "no room for a stronger mix"),
         ("440", "7.3", "Strong coolant harms the skin."),
     ],

@@ -82,7 +82,10 @@ interface TankProps {
   readonly drawing: Drawing;
 }
 
-/** Walls along the outline: a wide hatched stroke whose inner half the inside of the tank covers. */
+/**
+ * Walls along the outline: a wide hatched stroke whose inner half the inside of the tank covers, a little
+ * beyond the rim, where the stroke's ends would shine through.
+ */
 function TankWalls({ frame, drawing }: TankProps) {
   const path = wallPath(frame, drawing);
   return (
@@ -90,7 +93,7 @@ function TankWalls({ frame, drawing }: TankProps) {
       <path d={path} class="wall-edge" stroke-width={2 * WALL + 4} />
       <path d={path} class="wall-body" stroke-width={2 * WALL} />
       <path d={path} class="wall-cut" stroke="url(#cut)" stroke-width={2 * WALL} />
-      <path d={`${path}Z`} class="inside" />
+      <path d={`${path}v-1H${spanAt(frame, drawing, 1).left}Z`} class="inside" />
     </>
   );
 }
