@@ -2,7 +2,7 @@
 
 import pytest
 
-from pycore.journal.handover import Handover, Said, handed_over, poured_since
+from pycore.journal.handover import Handover, Said, handed_over, moved_since, poured_since
 from pycore.journal.state import AT_REST
 from tests.phones import LATHE, MORNING_S, NOW_S, Phone, check, id_of, moment, pour, typed
 from tests.unit.journal.reading import fold
@@ -68,6 +68,18 @@ def test_the_last_pour_after_the_last_reading_is_found() -> None:
     # A second reading before its time is still a reading.
     phone.save("recheck", {"of": id_of("a 3"), "reading": check()["reading"]}, 500)
     assert poured_since(fold(phone).machines[0]) is None
+
+
+def test_a_level_is_moved_by_hand_after_its_dip_alone() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(), 0)
+    assert moved_since(fold(phone).machines[0]) is False
+    phone.save("check", check(), 100)
+    phone.save("note", {"text": "Seen."}, 150)
+    assert moved_since(fold(phone).machines[0]) is False
+    phone.save("pour", {"pours": [], "draw_off": typed("60", "L"), "finished": True}, 200)
+    phone.save("note", {"text": "Seen."}, 250)
+    assert moved_since(fold(phone).machines[0]) is True
 
 
 def test_what_was_taken_out_changes_the_level_and_not_the_reading() -> None:
