@@ -227,6 +227,17 @@ def test_no_second_reading_is_a_true_answer(page: Page) -> None:
     assert "recheck" not in folded(page)
 
 
+def test_a_reading_that_nobody_took_is_told_as_such(page: Page) -> None:
+    poured(page)
+    page.get_by_role("link", name="I will not read again").click()
+    press(page, "Close it without a reading")
+    expect(heading(page)).to_have_text("Saved to the log")
+    page.evaluate("() => { location.hash = '#/log'; }")
+    # "Second reading: Second reading" stood there.
+    row = page.locator(".log-row").filter(has_text="Dip 342 mm")
+    expect(row).to_contain_text("Second reading: Not read again")
+
+
 def test_ticked_buckets_stand_beside_the_dips_of_a_pour_test(page: Page) -> None:
     poured(page)
     check_until_recipe(page, "400", "5.3")

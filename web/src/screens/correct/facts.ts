@@ -53,7 +53,9 @@ export function deedFacts(deed: DeedEntry): readonly Fact[] {
     const { reading, dip, remarks } = deed.body;
     return [
       ...(dip === undefined ? [] : [[say("answers.dip"), writeDip(dip)] as const]),
-      ...(reading === undefined ? [] : readingFacts(reading, undefined)),
+      ...(reading === undefined
+        ? [[deedWord(deed), say("recheck.saved_skipped")] as const]
+        : readingFacts(reading, undefined)),
       ...(remarks === undefined ? [] : [[say("told.remarks"), remarks] as const]),
     ];
   }
@@ -72,6 +74,7 @@ export function deedWord({ kind }: DeedEntry): string {
 
 export function entryText(entry: AnyEntry): string {
   if (!isOfDeed(entry)) return summary(entry);
-  const facts = deedFacts(entry).map(([, value]) => value);
-  return facts.length === 0 ? deedWord(entry) : facts.join("; ");
+  return deedFacts(entry)
+    .map(([, value]) => value)
+    .join("; ");
 }
