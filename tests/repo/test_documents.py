@@ -16,6 +16,8 @@ from web.build.paths import ROOT, WEB
 DOCUMENTS = [ROOT / name for name in ("README.md", "DEVELOPERS.md") if (ROOT / name).exists()]
 CODE = re.compile(r"```[a-z]*\n(.*?)```|`([^`\n]+)`", re.DOTALL)
 PICTURE = re.compile(r"!\[[^\]]+\]\(([^)]+)\)")
+WITHIN = re.compile(r"\]\(#([^)]+)\)")
+HEADING = re.compile(r"^#+ (.+)$", re.MULTILINE)
 PLACE = re.compile(r"^\.?[\w.-]+(/[\w.*<>-]+)+/?$")
 MADE = ("web/dist", "web/.build", "web/node_modules", "tests/.output", ".venv", "py-")
 
@@ -74,6 +76,17 @@ def test_pictures_exist(path: Path) -> None:
         if not (ROOT / name).is_file()
     ]
     assert missing == []
+
+
+@pytest.mark.parametrize("path", DOCUMENTS, ids=lambda path: path.name)
+def test_links_within_the_page_lead_to_a_heading(path: Path) -> None:
+    text = path.read_text(encoding="utf-8")
+    anchors = {
+        re.sub(r"[^\w -]", "", heading.lower()).replace(" ", "-")
+        for heading in HEADING.findall(text)
+    }
+    assert anchors
+    assert [name for name in WITHIN.findall(text) if name not in anchors] == []
 
 
 def test_readme_names_the_two_commands() -> None:

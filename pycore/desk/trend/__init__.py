@@ -1,1 +1,1 @@
-"""Log and trend of one machine, and what the shop learns from them."""
+"""Trend of one machine, and what the shop learns from them."""

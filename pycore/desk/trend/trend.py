@@ -1,4 +1,4 @@
-"""Log and trend of one machine: its checks as rows, and what the shop learns from them."""
+"""Trend of one machine: its checks as rows, and what the shop learns from them."""
 
 from __future__ import annotations
 

@@ -124,7 +124,7 @@ def read_again(page: Page) -> None:
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     page.evaluate("() => { location.hash = location.hash.split('/').slice(0, 3).join('/'); }")
-    page.get_by_role("link", name="Log and trend").click()
+    page.get_by_role("link", name="Trend").click()
     expect(page.locator(".chart canvas").first).to_be_visible()
     shot(page, "15-trend-of-two-readings")
     press(page, "Show the same numbers as a table")

@@ -153,7 +153,7 @@ def test_the_machines_page_reads_no_more_than_a_start(page: Page, server: Server
     page.goto("about:blank")
     page.goto(f"{server.address}#/machines/{LATHE}")
     expect(page.locator(".last-check")).to_be_visible()
-    expect(page.get_by_role("link", name="Log and trend")).to_be_visible()
+    expect(page.get_by_role("link", name="Trend")).to_be_visible()
     # It was asked for while the page was drawn, before it told what speaks for a clean-out.
     page.wait_for_timeout(500)
     assert page.evaluate("window.wholeReads") == 0

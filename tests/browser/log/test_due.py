@@ -69,7 +69,7 @@ def test_an_interval_kept_on_the_phone_moves_into_the_log_and_counts_on_every_pa
     row.click()
     expect(page.get_by_role("main")).to_contain_text("Check due since")
     look(page)
-    page.get_by_role("link", name="Log and trend").click()
+    page.get_by_role("link", name="Trend").click()
     expect(page.get_by_text(re.compile(r"Due since .*: at least every 5 days\."))).to_be_visible()
     start_at(page, "handover")
     expect(page.get_by_role("heading", name="Checks due")).to_be_visible()

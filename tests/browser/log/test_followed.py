@@ -50,7 +50,7 @@ def test_the_row_of_a_check_says_what_was_poured_and_read(page: Page) -> None:
 
 def test_the_first_day_has_its_range_over_the_whole_axis(page: Page) -> None:
     poured(page)
-    page.get_by_role("link", name="Log and trend").click()
+    page.get_by_role("link", name="Trend").click()
     chart = page.locator(".chart canvas").first
     expect(chart).to_be_visible()
     picture(page, "light-trend-first-day")

@@ -1,4 +1,4 @@
-"""Log and trend with no check, with one, two and three hundred: each says what it can and fits."""
+"""Trend with no check, with one, two and three hundred: each says what it can and fits."""
 
 import re
 
@@ -37,7 +37,7 @@ def test_log_and_trend_of_any_size(phone: Phone, server: Server, checks: int) ->
     _looked(page, look, "log")
 
     page.goto(f"{server.address}#/machines/{LATHE}/trend")
-    expect(heading(page)).to_have_text("Log and trend")
+    expect(heading(page)).to_have_text("Trend")
     main = page.get_by_role("main")
     if checks == 0:
         expect(main).to_contain_text("No reading in this time.")

@@ -1,4 +1,4 @@
-"""Log and trend of a machine: sentence, charts and table say the same, in both themes."""
+"""Trend of a machine: sentence, charts and table say the same, in both themes."""
 
 import re
 
@@ -42,8 +42,8 @@ LONGEST_LINES = """
 def to_trend(page: Page, machine: str) -> None:
     """From the example's list to the trend of a machine, charts drawn."""
     page.get_by_role("link", name=machine).first.click()
-    page.get_by_role("link", name="Log and trend").click()
-    expect(heading(page)).to_have_text("Log and trend")
+    page.get_by_role("link", name="Trend").click()
+    expect(heading(page)).to_have_text("Trend")
     expect(page.locator(".chart canvas")).to_have_count(4)
 
 
@@ -116,7 +116,7 @@ def test_trend_on_a_desk_screen(desk: Phone, server: Server) -> None:
 @pytest.mark.usefixtures("machine_on_phone")
 def test_nothing_measured_yet_promises_nothing(page: Page) -> None:
     page.get_by_role("link", name="Wheel lathe").click()
-    page.get_by_role("link", name="Log and trend").click()
+    page.get_by_role("link", name="Trend").click()
     main = page.get_by_role("main")
     expect(main).to_contain_text("No reading in this time.")
     expect(main).to_contain_text("Check now.")

@@ -1,4 +1,4 @@
-// Log and trend of one machine: a plain sentence, charts or the same numbers as a table, and what the
+// Trend of one machine: a plain sentence, charts or the same numbers as a table, and what the
 // shop learns from them.
 import { useState } from "preact/hooks";
 import type { TrendResult } from "../../core/messages";
