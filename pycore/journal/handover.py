@@ -81,9 +81,9 @@ def _moved(entry: Standing) -> bool:
 
 
 def _after(machine: MachineNow, found: Found) -> Iterator[Standing]:
-    """The machine's entries after what was read or dipped, the latest first."""
+    """The machine's entries after what was read or dipped, the latest first, pours in doubt too."""
     place = found.entry.place
-    return takewhile(lambda entry: entry.place != place, reversed(machine.ordered))
+    return takewhile(lambda entry: entry.place != place, reversed(machine.with_doubtful_pours))
 
 
 def poured_since(machine: MachineNow) -> Standing | None:

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from pycore.journal.amend import Standing
-from pycore.journal.times import moment_of
+from pycore.journal.times import moment_of, text_of
 
 
 @dataclass(frozen=True)
@@ -66,33 +66,38 @@ def open_pours(ordered: Iterable[Standing]) -> tuple[OpenPour, ...]:
     return tuple(found[plan] for plan in sorted(found))
 
 
-def _ends_recheck(entry: Standing) -> bool:
+def _ends_recheck(entry: Standing, due_s: int) -> bool:
     """Whether nothing is due after it; a second reading without a reading says there is none.
 
-    After a clean-out there is nothing left of the pour to read.
+    What was read before the pump had mixed says little of the sump, so it ends nothing. After a
+    clean-out there is nothing left of the pour to read.
     """
-    is_read = "reading" in entry.content
+    if "reading" in entry.content:
+        return entry.measured_s >= due_s
     is_emptied = entry.kind == "clean_out" and entry.content["finished"]
-    return entry.kind == "recheck" or is_read or is_emptied
+    return entry.kind == "recheck" or is_emptied
 
 
 def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck | None:
     """The second reading that is due at one machine, or None.
 
-    A second reading before its time was of coolant that had hardly mixed, so another one is due.
-    ordered: the machine's entries in order. now_s: seconds since 1970. rests: whether the
+    What is poured in while it is due has to mix as long, so the reading is due that much later.
+    ordered: the machine's entries in order, among them pours over which logs differ: how much went
+    in is in doubt there, not that something did. now_s: seconds since 1970. rests: whether the
     machine's state lets checks rest.
     """
-    again_s: list[int] = []
-    for entry in reversed(ordered):
-        if "recheck_due_at" in entry.content:
-            due_at = entry.content["recheck_due_at"]
-            due_s = moment_of(due_at, "recheck_due_at")[0]
-            if any(read_s >= due_s for read_s in again_s):
-                return None
-            return Recheck(entry.id, due_at, due_s < now_s and not rests, rests)
-        if entry.kind == "recheck" and "reading" in entry.content:
-            again_s.append(entry.measured_s)
-        elif _ends_recheck(entry):
+    backwards = range(len(ordered) - 1, -1, -1)
+    last = next((n for n in backwards if "recheck_due_at" in ordered[n].content), None)
+    if last is None:
+        return None
+    pour = ordered[last]
+    due_at = pour.content["recheck_due_at"]
+    due_s = moment_of(due_at, "recheck_due_at")[0]
+    mixes_s = due_s - pour.measured_s
+    for entry in ordered[last + 1 :]:
+        if _ends_recheck(entry, due_s):
             return None
-    return None
+        if entry.kind == "pour" and entry.content["pours"] and entry.measured_s + mixes_s > due_s:
+            due_s = entry.measured_s + mixes_s
+            due_at = text_of(due_s, moment_of(entry.measured_at, "measured_at")[1])
+    return Recheck(pour.id, due_at, due_s < now_s and not rests, rests)

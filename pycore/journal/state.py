@@ -32,6 +32,7 @@ SHOP_FACTS = (
     "most_lost_pct_d",
 )
 _MEASURING = frozenset({"check", "recheck"})
+_MOVING = frozenset({"pour", "unknown_addition"})
 
 
 @dataclass(frozen=True)
@@ -64,7 +65,11 @@ class Since:
 
 @dataclass(frozen=True)
 class MachineNow:
-    """One machine: what is known of it, and how certain that is."""
+    """One machine: what is known of it, and how certain that is.
+
+    ordered: the entries that may be used. with_doubtful_pours: the same and the pours over which
+    logs differ: how much went in is in doubt there, not that something did.
+    """
 
     machine: str
     definition: Found | None
@@ -77,6 +82,7 @@ class MachineNow:
     since: Since
     conflicts: tuple[str, ...]
     ordered: tuple[Standing, ...]
+    with_doubtful_pours: tuple[Standing, ...]
 
     @property
     def is_stopped(self) -> bool:
@@ -198,6 +204,8 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
     stated = [entry for entry in told if entry.kind == "machine_state"]
     # A tag whose only word is in doubt is not lost to the doubt.
     state = find.last(stated) or (Found(stated[-1], tuple(stated[:-1])) if stated else None)
+    moving = [entry for entry in doubtful if entry.kind in _MOVING]
+    moved = in_order([*used, *moving]) if moving else ordered
     rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
         machine=machine,
@@ -207,10 +215,11 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
         strength=find.last(entry for entry in measured if "reading" in entry.content),
         checked=find.last(measured),
         open_pours=open_pours(ordered),
-        recheck=due_recheck(ordered, now_s, rests),
+        recheck=due_recheck(moved, now_s, rests),
         since=_since(ordered),
         conflicts=tuple(sorted({entry.id for entry in doubtful})),
         ordered=tuple(ordered),
+        with_doubtful_pours=tuple(moved),
     )
 
 

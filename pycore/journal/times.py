@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from datetime import datetime, timedelta, timezone
 
 from pycore.quantity.dates import day_number, moment_from
 from pycore.quantity.fault import Fault
@@ -33,3 +34,12 @@ def moment_of(text: str, path: str) -> tuple[int, int]:
     minutes = (moment.minute or 0) - ahead_min
     days = day_number(moment) - _START
     return days * DAY_S + minutes * _MINUTE_S + int(found["second"]), ahead_min
+
+
+def text_of(moment_s: int, ahead_min: int) -> str:
+    """A moment as a log holds it. moment_s: seconds since 1970; ahead_min: offset from UTC.
+
+    >>> text_of(86_400, 60)
+    '1970-01-02T01:00:00+01:00'
+    """
+    return datetime.fromtimestamp(moment_s, timezone(timedelta(minutes=ahead_min))).isoformat()

@@ -46,7 +46,7 @@ def _minutes(body: RecheckBody) -> float:
     """How long the pump can have run since the last bucket."""
     poured_at = moment_from(body.poured_at, "body.poured_at")
     now = moment_from(body.now, "body.now")
-    return days_between(poured_at, now, "body.now") * _MINUTES_D
+    return days_between(poured_at, now, "body.poured_at") * _MINUTES_D
 
 
 def _taken_out(reader: Reader, body: RecheckBody, request: PlanRequest) -> float:

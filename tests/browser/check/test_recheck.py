@@ -144,17 +144,6 @@ def test_what_has_hardly_mixed_is_no_ground_to_add_and_is_read_again(
     assert "recheck" not in folded(page)
 
 
-def test_a_recipe_by_a_reading_of_what_has_hardly_mixed_says_so(page: Page) -> None:
-    poured(page)
-    check_until_recipe(page, "400", "4.0")
-    caution = page.get_by_text("A dose by this reading may be one too many.")
-    expect(caution).to_be_visible()
-    picture(page, "light-recipe-unmixed")
-    mixed(page)
-    expect(page.get_by_text(re.compile("In each of the")).first).to_be_visible()
-    expect(caution).to_have_count(0)
-
-
 def test_weaker_with_a_dip_says_what_to_look_for(page: Page) -> None:
     poured(page)
     read_again(page, "4.2")

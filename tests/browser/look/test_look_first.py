@@ -131,6 +131,22 @@ def test_a_bad_smell_is_smelled_again(page: Page) -> None:
 
 
 @pytest.mark.usefixtures("machine_on_phone")
+def test_a_smell_that_has_gone_hides_no_other_advice(page: Page) -> None:
+    looked(page, "Smells bad", "Oil floats on it")
+    press(page, "The smell has gone")
+    press(page, "Skimmed, go on")
+    page.goto(page.url.split("#")[0])
+    open_machine(page)
+    check_until_recipe(page)
+    press(page, "Save to the log")
+    page.get_by_role("link", name="Open this entry").click()
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("The smell has gone")
+    # The row of the smell stood in its place.
+    expect(main).to_contain_text("Skim first")
+
+
+@pytest.mark.usefixtures("machine_on_phone")
 def test_measures_and_the_limits_of_the_shop(page: Page) -> None:
     open_machine(page)
     press(page, "Start a check")

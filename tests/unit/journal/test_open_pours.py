@@ -86,7 +86,7 @@ def test_second_reading_is_due_until_somebody_reads() -> None:
     phone.save("recheck", {**check(), "of": poured}, 3700)
     assert machine(phone).recheck is None
     phone.save("pour", pour(2, recheck_due_at=moment(9000)), 4000)
-    phone.save("check", check(), 4100)
+    phone.save("check", check(), 9000)
     assert machine(phone).recheck is None
 
 
@@ -97,6 +97,49 @@ def test_a_second_reading_before_its_time_leaves_one_due() -> None:
     assert machine(phone).recheck == Recheck(poured, moment(3600), True, False)
     phone.save("recheck", {**check(), "of": poured}, 3600)
     assert machine(phone).recheck is None
+
+
+def test_a_check_before_the_pump_has_mixed_leaves_the_second_reading_due() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(3600)), 0)
+    phone.save("check", check(), 60)
+    assert machine(phone).recheck == Recheck(poured, moment(3600), True, False)
+    phone.save("check", check(), 3600)
+    assert machine(phone).recheck is None
+
+
+def test_what_is_poured_while_a_reading_is_due_mixes_as_long() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(3600)), 0)
+    phone.save("pour", pour(1), 3500)
+    assert machine(phone).recheck == Recheck(poured, moment(7100), True, False)
+    phone.save("recheck", {**check(), "of": poured}, 7099)
+    assert machine(phone).recheck is not None
+    phone.save("recheck", {**check(), "of": poured}, 7100)
+    assert machine(phone).recheck is None
+    # After a reading that counted, more of the same is no reason for another one.
+    phone.save("pour", pour(1), 7200)
+    assert machine(phone).recheck is None
+
+
+def test_a_told_pour_of_before_and_a_recipe_given_up_shift_nothing() -> None:
+    one, two = Phone("a"), Phone("b")
+    one.save("pour", pour(1), 0)
+    poured = one.save("pour", pour(2, recheck_due_at=moment(3600)), 60)
+    two.save("pour", {**pour(0), "pours": []}, 1800)
+    assert machine(one, two).recheck == Recheck(poured, moment(3600), True, False)
+
+
+def test_a_pour_over_which_two_logs_differ_is_read_again_too() -> None:
+    one, two = Phone("a"), Phone("b")
+    poured = one.save("pour", pour(3, recheck_due_at=moment(3600)), 0)
+    for phone, count in ((one, 4), (two, 2)):
+        content = pour(count, recheck_due_at=moment(3600))
+        said = {"corrects": poured, "reason": "miscounted", "kind": "pour", "content": content}
+        phone.save("correction", said, 90, machine="")
+    now = machine(one, two)
+    assert now.conflicts == (poured,)
+    assert now.recheck == Recheck(poured, moment(3600), True, False)
 
 
 def test_a_clean_out_or_a_word_after_an_early_reading_ends_it() -> None:

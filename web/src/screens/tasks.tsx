@@ -2,14 +2,15 @@
 import { PlaceLink } from "../elements/buttons";
 import { StateMark } from "../elements/statemark";
 import { pouringOf } from "../store/underway/pouring";
-import { dueRecheck, lastMeasured, refusedLook } from "../store/log/deeds";
-import type { CheckEntry, PourEntry } from "../store/log/entry";
+import { lastMeasured, refusedLook } from "../store/log/deeds";
+import type { CheckEntry } from "../store/log/entry";
 import { entryById } from "../store/log/journal";
 import { heldOf } from "../store/log/machines";
+import { dueRecheck, unmixedAt, type DueReading } from "../store/log/mixing";
 import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
 import { say, sayCount } from "../words/say";
-import { writeMoment } from "../words/times";
+import { isoWithOffset, writeMoment } from "../words/times";
 import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
@@ -20,18 +21,19 @@ import { Poured, pouredSince } from "./poured";
 import { address } from "./route";
 import { stateOf } from "./state";
 
-export function dueWords(pour: PourEntry): string {
-  const due = pour.body.recheck_due_at ?? pour.measured_at;
-  const key = Date.parse(due) > now_ms.value ? "recheck.due" : "recheck.due_since";
-  return say(key, { time: timeOf(due) });
+export function dueWords({ due_at }: DueReading): string {
+  const key = Date.parse(due_at) > now_ms.value ? "recheck.due" : "recheck.due_since";
+  return say(key, { time: timeOf(due_at) });
 }
 
 const MINUTE_MS = 60_000;
 
 /** A reading before its time is taken too, and it is said how early it is; null from then on. */
-function earlyWords({ measured_at: last, body }: PourEntry): string | null {
-  if (Date.parse(body.recheck_due_at ?? last) <= now_ms.value) return null;
-  const minutes = Math.floor((now_ms.value - Date.parse(last)) / MINUTE_MS);
+function earlyWords({ pour }: DueReading): string | null {
+  const mixing = unmixedAt(pour.machine, isoWithOffset(new Date(now_ms.value)));
+  if (mixing === null) return null;
+  const minutes = Math.floor((now_ms.value - Date.parse(mixing.poured_at)) / MINUTE_MS);
+  if (minutes < 0) return say("recheck.clock_back");
   return minutes < 1 ? say("recheck.at_once") : sayCount("recheck.early", minutes);
 }
 

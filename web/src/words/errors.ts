@@ -83,6 +83,7 @@ function got(error: DeskError): string {
 /** Names the limits where pycore gives them; otherwise says only that the order is wrong. */
 function orderSentence(error: DeskError, blanks: Blanks): string {
   if (rangeKey(error.limit) !== "error.range.none") return rangeSentence(error, blanks);
+  if (error.path === "body.poured_at") return say("recheck.clock_back");
   return say("error.order", blanks);
 }
 

@@ -93,7 +93,7 @@ def test_a_large_sump_is_not_even_after_half_an_hour() -> None:
 
 def test_a_reading_before_the_pour_is_refused() -> None:
     early = refusal("recheck", body(now="2026-11-25T09:40:00+01:00"))
-    assert (early["code"], early["path"]) == ("order", "body.now")
+    assert (early["code"], early["path"]) == ("order", "body.poured_at")
 
 
 def test_a_sump_that_holds_more_than_thought() -> None:

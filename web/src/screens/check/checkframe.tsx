@@ -7,6 +7,7 @@ import { useCore } from "../core";
 import { MishapLink } from "../mishap/link";
 import { HeldLine } from "../told/stated";
 import { DespiteLine } from "./look/dead";
+import { readAt } from "./save";
 import type { CheckProps } from "./steps";
 import { UnmixedLine } from "./unmixed";
 
@@ -32,7 +33,7 @@ export function CheckFrame({
     >
       <HeldLine machine={props.machine.machine} />
       <DespiteLine machine={props.machine.machine} />
-      <UnmixedLine machine={props.machine.machine} />
+      <UnmixedLine machine={props.machine.machine} read_at={readAt(props.walk)} />
       {children}
       <MishapLink machine={props.machine.machine} />
     </Page>

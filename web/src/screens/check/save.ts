@@ -44,6 +44,11 @@ export function saidPart(machine: string, walk: Walk | null): SaidPart {
   };
 }
 
+/** When what is typed as the reading was read; empty where nothing was. */
+export function readAt({ reading, at }: Walk): string {
+  return reading.trim() === "" ? "" : at;
+}
+
 /** Unusual numbers that somebody looked at once more and kept: the log says that it was asked. */
 function keptPart({ kept }: Walk): { readonly kept?: readonly string[] } {
   return kept.length === 0 ? {} : { kept };
@@ -61,7 +66,7 @@ async function prepare(
     id: walk.id,
     kind: "check",
     machine: machine.machine,
-    measured_at: now,
+    measured_at: readAt(walk) || now,
     wall: now,
     ...answered,
     ...look.body,

@@ -14,6 +14,7 @@ import { hasSlip } from "../sheets/slip";
 import { DeadWays } from "./look/dead";
 import { isEmpty, storedRecipe, type Recipe } from "./recipe/chosen";
 import { NotSaved } from "./notsaved";
+import { UnmixedLine } from "./unmixed";
 import { firstPlace } from "./place";
 import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
@@ -134,6 +135,9 @@ export function SavedScreen({
       <HeldLine machine={entry.machine} />
       <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
       <Old check={entry} />
+      {recipe === null || isEmpty(recipe) ? null : (
+        <UnmixedLine machine={entry.machine} read_at={entry.measured_at} place={entry.place} />
+      )}
       {isLookOnly(entry) ? <DeadWays machine={entry.machine} /> : null}
       {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing

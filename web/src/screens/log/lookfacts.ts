@@ -12,13 +12,14 @@ function adviceFacts({ shown }: CheckEntry): readonly Fact[] {
     readonly look?: Partial<Record<"decision" | "chosen" | "rows", unknown>>;
   };
   const { decision, chosen, rows } = look ?? {};
-  if (
+  const isGone =
     Array.isArray(rows) &&
-    rows.some((row: { code?: unknown } | null) => row?.code === "smell_gone")
-  )
-    return [[say("look.done"), say("look.smell_gone")]];
-  if (typeof decision !== "string" || typeof chosen !== "string" || decision === "go_on") return [];
+    rows.some((row: { code?: unknown } | null) => row?.code === "smell_gone");
+  const gone: readonly Fact[] = isGone ? [[say("look.done"), say("look.smell_gone")]] : [];
+  if (typeof decision !== "string" || typeof chosen !== "string" || decision === "go_on")
+    return gone;
   return [
+    ...gone,
     [say("look.advised"), lookAdvice(decision)],
     [say("look.done"), lookDone(chosen)],
   ];

@@ -1,7 +1,6 @@
-// What the deeds of a machine say about now: a second reading that is due, the newest strength, and what
-// went in since.
+// What the deeds of a machine say about now: the newest strength, and what went in since.
 import { computed } from "@preact/signals";
-import type { BucketRow } from "../../core/messages";
+import type { BucketRow, Typed } from "../../core/messages";
 import {
   hasDip,
   hasReading,
@@ -9,51 +8,33 @@ import {
   type CheckEntry,
   type DeedEntry,
   type LookEntry,
-  type PourEntry,
   type RecheckEntry,
   type ToldEntry,
 } from "./entry";
 import { recent, recentDeeds, recentDeedsTold } from "./journal";
 import { lastCheck, lastCheckWith } from "./machines";
+import { isEmptied, isInDoubt, poursOf, type AnyPour } from "./mixing";
 
 function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;
 }
 
-function isCleanOut(entry: { readonly kind: string; readonly body: object }): boolean {
-  return entry.kind === "clean_out" && "finished" in entry.body && entry.body.finished === true;
-}
-
-/**
- * As pycore finds it: the last pour with a due time, until somebody has read after that time, checked anew
- * or cleaned out, or said that nobody will read. Before its time it has hardly mixed, so one more is due.
- */
-export function dueRecheck(machine: string): PourEntry | undefined {
-  const pours = recentDeeds.value.filter(isOf(machine)).filter((deed) => deed.kind === "pour");
-  const last = pours.filter(({ body }) => body.recheck_due_at !== undefined).at(-1);
-  if (last === undefined) return undefined;
-  const read = [
-    ...recent.value.filter((entry) => entry.kind === "check" && "reading" in entry.body),
-    ...recent.value.filter(isCleanOut),
-    ...recentDeeds.value
-      .filter((deed) => deed.kind === "recheck")
-      .filter((deed) => deed.body.reading === undefined || !isTooEarly(last, deed.measured_at)),
-  ].filter(isOf(machine));
-  return read.some(({ place }) => place > last.place) ? undefined : last;
-}
-
-/** By check: a page of the log asks for each of its rows. */
+/** By check: a page of the log asks for each row. Another phone's clock may put a pour before its plan. */
 const byCheck = computed<ReadonlyMap<string, readonly DeedEntry[]>>(() => {
+  const deeds = recentDeedsTold.value;
   const checkOf = new Map<string, string>();
+  for (const deed of deeds) if (deed.kind === "plan") checkOf.set(deed.id, deed.body.check);
+  const note = (id: string, of: string): void => {
+    const check = checkOf.get(of);
+    if (check !== undefined) checkOf.set(id, check);
+  };
+  for (const deed of deeds) if (deed.kind === "pour") note(deed.id, deed.body.plan);
+  for (const deed of deeds) if (deed.kind === "recheck") note(deed.id, deed.body.of);
   const found = new Map<string, DeedEntry[]>();
-  for (const deed of recentDeedsTold.value) {
-    const check =
-      deed.kind === "plan"
-        ? deed.body.check
-        : checkOf.get(deed.kind === "pour" ? deed.body.plan : deed.body.of);
-    if (check === undefined) continue;
-    checkOf.set(deed.id, check);
-    if (deed.kind !== "plan") found.set(check, [...(found.get(check) ?? []), deed]);
+  for (const deed of deeds) {
+    const check = checkOf.get(deed.id);
+    if (check !== undefined && deed.kind !== "plan")
+      found.set(check, [...(found.get(check) ?? []), deed]);
   }
   return found;
 });
@@ -79,16 +60,10 @@ export function isGivenUp(check: string): boolean {
   );
 }
 
-/** Whether a second reading came before the pump could mix what was poured. */
-export function isTooEarly({ body }: PourEntry, at: string): boolean {
-  const { recheck_due_at: due } = body;
-  return due !== undefined && Date.parse(at) < Date.parse(due);
-}
-
 /** The newest of checks and second readings, for the machine's state. */
 export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undefined {
   const check = lastCheck(machine);
-  const emptied = recent.value.filter(isOf(machine)).filter(isCleanOut).at(-1)?.place ?? -1;
+  const emptied = recent.value.filter(isOf(machine)).filter(isEmptied).at(-1)?.place ?? -1;
   const again = recentDeeds.value
     .filter(isOf(machine))
     .filter((deed) => deed.kind === "recheck")
@@ -126,26 +101,26 @@ export const lastReading = (machine: string) =>
 /** Buckets that went in after an entry, ticked or told, and what somebody poured without a record. */
 export interface PouredAfter {
   readonly rows: readonly BucketRow[];
+  readonly draw_offs: readonly Typed[];
   /** Nobody knows how much it was. */
   readonly hasUnknown: boolean;
-  readonly last: PourEntry | ToldEntry;
+  readonly last: AnyPour | ToldEntry;
 }
 
 /** Null where nothing went in. A recipe that was given up before the first bucket poured nothing. */
 export function pouredAfter(machine: string, place: number): PouredAfter | null {
-  const isLater = (entry: { readonly machine: string; readonly place: number }): boolean =>
-    entry.machine === machine && entry.place > place;
-  const told = recent.value.filter(isLater);
-  const unknown = told.filter((entry) => entry.kind === "unknown_addition");
-  const pours = [
-    ...recentDeeds.value.filter(isLater).filter((deed) => deed.kind === "pour"),
-    ...told.filter((entry) => entry.kind === "pour"),
-  ].filter(({ body }) => body.pours.length > 0);
+  const later = poursOf(machine).filter((pour) => pour.place > place);
+  const pours = later.filter(({ body }) => body.pours.length > 0);
+  const unknown = recent.value
+    .filter((entry) => entry.kind === "unknown_addition")
+    .filter((entry) => entry.machine === machine && entry.place > place);
   const last = [...pours, ...unknown].sort((a, b) => a.place - b.place).at(-1);
   if (last === undefined) return null;
+  const known = later.filter((pour) => !isInDoubt(pour));
   return {
-    rows: pours.flatMap(({ body }): readonly BucketRow[] => body.pours),
-    hasUnknown: unknown.length > 0,
+    rows: known.flatMap(({ body }): readonly BucketRow[] => body.pours),
+    draw_offs: known.flatMap(({ body: { draw_off: out } }) => (out === undefined ? [] : [out])),
+    hasUnknown: unknown.length > 0 || pours.some(isInDoubt),
     last,
   };
 }

@@ -8,7 +8,9 @@ import { Page } from "../../../elements/page";
 import { errorSentence } from "../../../words/errors";
 import { fieldFromPath } from "../../../words/fields";
 import { say } from "../../../words/say";
+import { isoWithOffset } from "../../../words/times";
 import type { Gate } from "../../gate";
+import { now_ms } from "../../now";
 import { address, go } from "../../route";
 import { Dilute, undiluted } from "../reading/blurred";
 import { isSinceAsked, isToExplain } from "../lookback";
@@ -19,10 +21,11 @@ import { ToGuided } from "../modeswitch";
 import { Notes } from "../notes";
 import { NotSaved, saveWord } from "../notsaved";
 import { useZeroNotes } from "../reading/reading";
-import { useSaving } from "../save";
+import { readAt, useSaving } from "../save";
 import { ExplainFirst } from "../since";
 import type { CheckProps } from "../steps";
 import { ZeroNotes } from "../reading/zeronotes";
+import { UnmixedLine } from "../unmixed";
 import { useAsking, useLogFirst } from "./asking";
 import { LookRow, SideKeys } from "./beside";
 import { isDepth, Keys } from "./keys";
@@ -219,6 +222,12 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
   );
 }
 
+/** There before the first digit too: no key moves under a finger that types. */
+function Unmixed({ machine, walk }: CheckProps) {
+  const read_at = readAt(walk) || isoWithOffset(new Date(now_ms.value));
+  return <UnmixedLine machine={machine.machine} read_at={read_at} />;
+}
+
 export function CompactScreen(props: CheckProps) {
   const { machine, walk, onBack } = props;
   const live = useLive(machine, walk, props.since);
@@ -234,6 +243,7 @@ export function CompactScreen(props: CheckProps) {
         gate.doubt === null ? <Action props={props} view={live.view} gate={gate} /> : undefined
       }
     >
+      <Unmixed {...props} />
       <Result
         view={live.view}
         machine={machine}

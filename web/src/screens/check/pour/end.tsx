@@ -2,6 +2,7 @@
 import { MainAction } from "../../../elements/buttons";
 import { Page } from "../../../elements/page";
 import { SectionDrawing } from "../../../elements/drawings/section";
+import { USUAL_MIXING_MIN } from "../../../store/log/mixing";
 import { changePouring } from "../../../store/underway/pouring";
 import { say } from "../../../words/say";
 import { timeOf } from "../../now";
@@ -12,11 +13,8 @@ import { dueAt, useFinish } from "./finish";
 import type { PourProps } from "./screen";
 import { isOut, pouredRows, undone } from "./steps";
 
-/** Where a recipe does not say how long: common practice, no source. */
-const USUAL_MINUTES = 30;
-
 export function runMinutes({ runMinutes: minutes }: Recipe): number {
-  return minutes ?? USUAL_MINUTES;
+  return minutes ?? USUAL_MIXING_MIN;
 }
 
 /** Save, with Undo beside it as at every tick. */
@@ -30,6 +28,7 @@ function Saving({ machine, pouring, recipe, steps }: PourProps) {
       finished: true,
       ticks,
       evenly: true,
+      isIn: pouredRows(recipe, steps, ticks, 0).length > 0,
       minutes: runMinutes(recipe),
     });
   };

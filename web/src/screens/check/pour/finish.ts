@@ -27,6 +27,8 @@ export interface Outcome {
   readonly finished: boolean;
   readonly ticks: readonly Tick[];
   readonly evenly: boolean;
+  /** Whether anything of the recipe was poured, now or in a part before. */
+  readonly isIn: boolean;
   /** How long the pump runs before the second reading. */
   readonly minutes: number;
 }
@@ -42,10 +44,9 @@ async function prepare(
   outcome: Outcome,
 ): Promise<PourContent> {
   const now = isoWithOffset(new Date());
-  const last = pouring.ticks.at(-1)?.at ?? now;
-  const { rows, out, finished, evenly, minutes } = outcome;
+  const { rows, out, finished, ticks, evenly, isIn, minutes } = outcome;
+  const last = ticks.at(-1)?.at ?? now;
   const lot = machine.body.machine.fluid.batch;
-  const isIn = rows.length > 0;
   return {
     id: pouring.id,
     kind: "pour",
@@ -59,7 +60,7 @@ async function prepare(
       ...(out === undefined ? {} : { draw_off: out }),
       ...(finished && isIn ? { recheck_due_at: dueAt(last, minutes) } : {}),
       ...(lot === undefined || lot.trim() === "" ? {} : { lot }),
-      ...(isIn && evenly ? { looked_even: true } : {}),
+      ...(rows.length > 0 && evenly ? { looked_even: true } : {}),
     },
     versions: await readVersions(core),
   };

@@ -59,6 +59,7 @@ function outcomeOf(props: PourProps, open: Open, finished: boolean): Outcome {
     finished,
     ticks: [...kept, ...rest],
     evenly: open !== "other" && open !== "first",
+    isIn: row !== null || pouredRows(recipe, steps, ticks, 0).length > 0,
     minutes: runMinutes(recipe),
   };
 }

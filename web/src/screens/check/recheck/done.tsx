@@ -1,9 +1,8 @@
 // A second reading that stands in the log, or the word that there will be none.
 import type { RecheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
-import { dueRecheck, isTooEarly } from "../../../store/log/deeds";
 import type { MachineEntry } from "../../../store/log/entry";
-import { deedById } from "../../../store/log/journal";
+import { dueRecheck, unmixedAt } from "../../../store/log/mixing";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address } from "../../route";
@@ -21,8 +20,7 @@ export function DoneScreen({
 }) {
   const entry = useDeed(id, "recheck");
   if (entry === null) return null;
-  const pour = deedById(entry.body.of);
-  const isEarly = pour?.kind === "pour" && isTooEarly(pour, entry.measured_at);
+  const isEarly = unmixedAt(machine.machine, entry.measured_at, entry.place) !== null;
   const due = dueRecheck(machine.machine);
   const isRead = entry.body.reading !== undefined;
   const time = writeMoment(entry.measured_at);

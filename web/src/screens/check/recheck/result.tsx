@@ -1,12 +1,13 @@
 // Expected against found, before it is saved.
 import { useEffect } from "preact/hooks";
-import type { RecheckBody, RecheckResult } from "../../../core/messages";
+import type { BucketRow, RecheckBody, RecheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
 import { DoubtQuestion } from "../../../elements/doubt";
 import { Fault } from "../../../elements/fault";
 import { Page } from "../../../elements/page";
-import { isTooEarly } from "../../../store/log/deeds";
+import { pouredAfter } from "../../../store/log/deeds";
 import { isWhole } from "../../../store/log/entry";
+import { unmixedAt } from "../../../store/log/mixing";
 import { changeWalk, dipTyped, readingTyped } from "../../../store/underway/walk";
 import { doubtSentence, errorSentence } from "../../../words/errors";
 import { write } from "../../../words/numbers";
@@ -20,19 +21,37 @@ import { useSavingAgain } from "./saving";
 import { draftOf, type RecheckProps } from "./screen";
 import { RecheckView } from "./view";
 
+const UNKNOWN: BucketRow = { count: 1, kind: "unknown", about: true };
+
+/** All that went in and out since the check: the recipe's parts, and what was told beside it. */
+function wentIn({ machine, pour, check }: RecheckProps): Pick<RecheckBody, "pours" | "draw_off"> {
+  const since = pouredAfter(machine.machine, check.place);
+  const { draw_offs, hasUnknown, rows } = since ?? {
+    draw_offs: pour.body.draw_off === undefined ? [] : [pour.body.draw_off],
+    hasUnknown: false,
+    rows: pour.body.pours,
+  };
+  const [out, another] = draw_offs;
+  // The page adds up nothing: after two draw-offs there is nothing to compare with.
+  const isUnknown = hasUnknown || another !== undefined;
+  return {
+    pours: isUnknown ? [...rows, UNKNOWN] : [...rows],
+    ...(out === undefined ? {} : { draw_off: out }),
+  };
+}
+
 /** The question to pycore; null while there is no reading, or for a check without one. */
-function bodyOf({ machine, pour, check, walk }: RecheckProps): RecheckBody | null {
+function bodyOf(props: RecheckProps): RecheckBody | null {
+  const { machine, pour, check, walk } = props;
   if (!isWhole(check) || walk.reading.trim() === "") return null;
   const typed = machine.body.machine;
-  const { draw_off: out, pours } = pour.body;
   return {
     check: check.body,
     machine: typed,
-    pours: [...pours],
+    ...wentIn(props),
     poured_at: pour.measured_at,
     reading: readingTyped(typed, walk),
     now: walk.at === "" ? isoWithOffset(new Date()) : walk.at,
-    ...(out === undefined ? {} : { draw_off: out }),
     ...(walk.dip.trim() === "" ? {} : { dip: dipTyped(typed, walk) }),
   };
 }
@@ -78,7 +97,7 @@ function Found({
   readonly now: string;
   readonly result: RecheckResult;
 }) {
-  const { machine, pour, walk } = props;
+  const { machine, walk } = props;
   const id = machine.machine;
   const doubt = result.doubts.find((one) => !walk.kept.includes(doubtName(one)));
   if (doubt !== undefined)
@@ -97,7 +116,7 @@ function Found({
     );
   return (
     <>
-      <RecheckView result={result} isEarly={isTooEarly(pour, now)} />
+      <RecheckView result={result} isEarly={unmixedAt(id, now) !== null} />
       {walk.dip.trim() === "" ? (
         <PlaceLink to={address("machines", id, "recheck", "dip")}>
           {say("recheck.level_with_dip")}

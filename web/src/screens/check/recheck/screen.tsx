@@ -2,9 +2,9 @@
 // expected against found. It has a draft of its own, beside the one of an ordinary check.
 import type { VNode } from "preact";
 import { useEffect } from "preact/hooks";
-import { dueRecheck } from "../../../store/log/deeds";
 import type { CheckEntry, MachineEntry, PourEntry } from "../../../store/log/entry";
 import { deedById, entryById, load, opened } from "../../../store/log/journal";
+import { dueRecheck } from "../../../store/log/mixing";
 import { changeWalk, walkOf, type Walk } from "../../../store/underway/walk";
 import { say } from "../../../words/say";
 import { timeOf } from "../../now";
@@ -102,7 +102,7 @@ export function RecheckScreen({ machine, parts }: ScreenProps) {
   const id = machine.machine;
   if (opened.value.kind === "reading") return null;
   if (place === "done" && saved !== undefined) return <DoneScreen machine={machine} id={saved} />;
-  const pour = dueRecheck(id);
+  const pour = dueRecheck(id)?.pour;
   const check = pour === undefined ? undefined : checkOfPour(pour);
   if (pour === undefined) return <Leave id={id} />;
   if (place === "skip") return <SkipScreen machine={machine} pour={pour} />;
