@@ -86,7 +86,7 @@ def test_one_screen_says_it_before_the_first_digit(page: Page) -> None:
         page.get_by_role("button", name="Start a check")
     ).click()
     expect(heading(page)).to_have_text("The check on one screen")
-    caution = page.get_by_text(CAUTION)
+    caution = page.get_by_text("a dose now may be one too many.")
     expect(caution).to_be_visible()
     type_check(page, "400")
     expect_recipe(page)

@@ -225,7 +225,7 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
 /** There before the first digit too: no key moves under a finger that types. */
 function Unmixed({ machine, walk }: CheckProps) {
   const read_at = readAt(walk) || isoWithOffset(new Date(now_ms.value));
-  return <UnmixedLine machine={machine.machine} read_at={read_at} />;
+  return <UnmixedLine machine={machine.machine} read_at={read_at} brief />;
 }
 
 export function CompactScreen(props: CheckProps) {
