@@ -11,10 +11,16 @@ from pycore.office.opened import MISUSED, REFUSED, Refused
 
 @dataclass(frozen=True)
 class Kind:
-    """A kind of output, in words for people, and how its files begin."""
+    """A kind of output, in words for people, how its files begin, and a mark of ours in them.
+
+    mark: bytes that stand at mark_at, counted from the file's first byte, where the beginning is
+    that of files of other programs too.
+    """
 
     words: str
     beginnings: tuple[bytes, ...]
+    mark_at: int = 0
+    mark: bytes = b""
 
 
 LOG = Kind("a log of this program", (START.encode(),))
@@ -40,8 +46,9 @@ def refuse_foreign(path: Path, kind: Kind) -> None:
 
 def _begins_as(path: Path, kind: Kind) -> bool:
     with path.open("rb") as file:
-        found = file.read(max(map(len, kind.beginnings)))
-    return not found or found.startswith(kind.beginnings)
+        found = file.read(max(kind.mark_at + len(kind.mark), *map(len, kind.beginnings)))
+    is_marked = found.startswith(kind.mark, kind.mark_at)
+    return not found or (found.startswith(kind.beginnings) and is_marked)
 
 
 def not_written(path: Path, error: OSError) -> str:

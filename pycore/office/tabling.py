@@ -26,14 +26,16 @@ from pycore.office.opened import (
 from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.office.plant import tables_of
 from pycore.office.report_words import WORDS
-from pycore.office.sqlite import write_database
+from pycore.office.sqlite import APPLICATION_ID, write_database
 from pycore.sheets.language import Language
 
 # Spreadsheets take a file for UTF-8 only when it begins with this sign.
 _MARK = "\ufeff"
 _TABLE = Kind("a table of this program", ((_MARK + csv_of((), {})).encode(),))
-# How the files of SQLite begin, by its own description of them.
-_DATABASE = Kind("an SQLite database", (b"SQLite format 3\0",))
+# How the files of SQLite begin and where its application id stands, by its own description.
+_DATABASE = Kind(
+    "a database of this program", (b"SQLite format 3\0",), 68, APPLICATION_ID.to_bytes(4, "big")
+)
 _HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
 both. They are for reading only: they are made anew from the log each time, and never read back.
 

@@ -1,6 +1,8 @@
 """Every command of the office and the file that it is to write."""
 
 import os
+import sqlite3
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -12,7 +14,7 @@ from tests.unit.office.office_logs import logged
 WORDS = {
     "merge": "a log of this program",
     "table": "a table of this program",
-    "database": "an SQLite database",
+    "database": "a database of this program",
     "report": "a report of this program",
     "tombstone": "a log of this program",
 }
@@ -111,6 +113,22 @@ def test_a_page_of_somebody_else_stays(log: Path, tmp_path: Path) -> None:
     out.write_text('<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Mine')
     assert run("report", log, out) == 2
     assert out.read_text().endswith("Mine")
+
+
+@pytest.mark.parametrize("application_id", [0, 1, -1])
+def test_a_database_of_another_program_stays(
+    application_id: int, log: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # Every SQLite file was taken for one of a former run and replaced.
+    out = tmp_path / "stock.db"
+    with closing(sqlite3.connect(out)) as database:
+        database.execute(f"PRAGMA application_id = {application_id}")
+        database.execute("CREATE TABLE stock (part TEXT)")
+        database.commit()
+    before = out.read_bytes()
+    assert run("database", log, out) == 2
+    assert out.read_bytes() == before
+    assert f"{out} is there and is not a database of this program" in capsys.readouterr().err
 
 
 def test_of_two_outputs_none_is_written_where_one_is_refused(log: Path, tmp_path: Path) -> None:
