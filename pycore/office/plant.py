@@ -10,14 +10,14 @@ from typing import Any
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.state import machine_now, name_of
 from pycore.journal.amend import AMENDING, Standing
-from pycore.journal.handover import poured_since
+from pycore.journal.handover import moved_since, poured_since
 from pycore.journal.state import MachineNow
 from pycore.journal.times import DAY_S
 from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, Cell, Column
 from pycore.office.opened import OpenLog
 
 # The number of this layout; it goes up when a table or column changes its meaning.
-LAYOUT = 1
+LAYOUT = 2
 # Plural, so that no name is a word of SQL.
 TABLE_OF = {kind: f"{kind}s" for kind in COLUMNS_OF}
 _ROWS_OF = {"plan": "pours", "pour": "pours", "clean_out": "charge"}
@@ -79,9 +79,13 @@ _MACHINES = (
     _plain("name", "TEXT", "its name"),
     _plain("code", "TEXT", "its code, as on the label"),
     _plain("state", "TEXT", "in_use and so on; empty where nobody has said"),
-    _plain("volume_l", "REAL", "litres by the last dip"),
-    _plain("room_l", "REAL", "litres that fitted below the full mark then"),
-    _plain("level_age_d", "REAL", "days since that dip"),
+    _plain(
+        "volume_l",
+        "REAL",
+        "litres by the last dip; empty where something was poured in or taken out since",
+    ),
+    _plain("room_l", "REAL", "litres that fit below the full mark; empty where volume_l is"),
+    _plain("level_age_d", "REAL", "days since the last dip, also where its litres hold no more"),
     _plain("strength_pct", "REAL", "strength by the last reading, % by volume"),
     _plain("strength_state", "TEXT", "weak, in_range or strong, by that reading"),
     _plain("strength_age_d", "REAL", "days since that reading"),
@@ -175,7 +179,7 @@ def _buckets(entries: list[Standing]) -> Table:
 def _machines(log: OpenLog) -> Table:
     def row(machine: MachineNow) -> Row:
         shown, poured = machine_now(machine, log.now_s), poured_since(machine)
-        level = shown.level.level if shown.level else None
+        level = shown.level.level if shown.level and not moved_since(machine) else None
         strength = shown.strength.strength if shown.strength else None
         pct = strength.strength_pct if strength else None
         return [

@@ -6,7 +6,7 @@ import pytest
 
 from pycore.journal.entry import KINDS
 from pycore.office.columns import COLUMNS_OF
-from tests.phones import Phone, check, moment, newer_phone, pour, setup, workshop
+from tests.phones import Phone, check, id_of, moment, newer_phone, pour, setup, typed, workshop
 from tests.unit.office.office_logs import asked, database
 
 
@@ -36,6 +36,31 @@ def test_days_since_a_pour_stand_beside_the_reading_before_it(tmp_path: Path) ->
     assert asked(database(tmp_path, phone, now=later), question) == [("in_range", 2.0, 1.0)]
     told = "SELECT meaning FROM columns WHERE column_name = 'poured_age_d'"
     assert "after that reading" in asked(tmp_path / "plant.db", told)[0][0]
+
+
+@pytest.mark.parametrize(
+    ("kind", "body"),
+    [
+        ("pour", pour()),
+        ("unknown_addition", {"what": "water"}),
+        ("pour", {"pours": [], "finished": True, "draw_off": typed("20", "L")}),
+    ],
+)
+def test_litres_of_before_a_pour_or_a_draw_off_are_not_the_present_ones(
+    kind: str, body: dict[str, object], tmp_path: Path
+) -> None:
+    # 154 L and 44 L of room stood there, though two buckets had gone in and were read.
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check("342", "5.4"), 0)
+    question = "SELECT round(volume_l), round(room_l), level_age_d, strength_pct > 8 FROM machines"
+    later = moment(2 * 86_400)
+    assert asked(database(tmp_path, phone, now=later), question) == [(154, 44, 2.0, 1)]
+    phone.save(kind, body, 60)
+    phone.save("recheck", {"of": id_of("a 3"), "reading": check("342", "5.4")["reading"]}, 120)
+    assert asked(database(tmp_path, phone, now=later), question) == [(None, None, 2.0, 1)]
+    phone.save("check", check("400", "5.4"), 86_400)
+    assert asked(database(tmp_path, phone, now=later), question) == [(180, 18, 1.0, 1)]
 
 
 def test_every_kind_has_a_table_and_every_column_a_meaning(tmp_path: Path) -> None:
