@@ -19,13 +19,14 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "open_plan": "Eimer eingefüllt seit {time}: {poured} von {planned}, nicht beendet",
         "open_pour": "Eimer eingefüllt seit {time}: {poured}, es sollte mehr folgen",
         "no_reading": "nie gemessen",
+        "no_reading_of_charge": "noch keine Messung seit dem Neuansatz",
         "old_reading": "Prüfung fällig: letzte Messung am {last}, Tage von Prüfung zu Prüfung {n}",
         "clean_out_due": "Zeit für eine Reinigung: {why}",
         "out_of_range": "letzte Messung {strength}: {state}",
         "out_of_range_before": (
             "letzte Messung {strength}: {state}, seither nachgefüllt und nicht gemessen"
         ),
-        "conflicts": "{n} Einträge widersprechen sich: jemand muss entscheiden",
+        "conflicts": "Einträge, die sich widersprechen: {n}, jemand muss entscheiden",
         "machines": "Maschinen",
         "col_machine": "Maschine",
         "col_state": "Zustand",

@@ -187,7 +187,8 @@ def _waits(
         why = " ".join(say(f"trend.reason.{code}") for code in due.clean_out)
         waits.append(say("clean_out_due", why=why))
     if machine.strength is None:
-        return [*waits, say("no_reading")]
+        was_read = any("reading" in entry.content for entry in machine.ordered)
+        return [*waits, say("no_reading_of_charge" if was_read else "no_reading")]
     if due.due:
         last = day_word(machine.strength.entry.measured_at, language)
         waits.append(say("old_reading", last=last, n=language.round(due.every_d)))

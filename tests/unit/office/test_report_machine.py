@@ -186,3 +186,24 @@ def test_a_machine_that_was_never_read_has_no_state_of_before() -> None:
 def test_a_reading_out_of_range_is_told_with_the_pour_after_it() -> None:
     said = "last reading 6.0\u00a0%: Too weak, poured since and not read"
     assert waits(machine_with(("check", check("342", "4.0")), UNKNOWN)) == [said]
+
+
+def test_a_new_charge_that_nobody_has_read_is_not_one_that_was_never_read() -> None:
+    emptied: Said = ("clean_out", {"finished": True})
+    assert waits(machine_with()) == ["never read"]
+    assert waits(machine_with(emptied)) == ["never read"]
+    said = ["no reading of this charge yet"]
+    assert waits(machine_with(("check", check("342", "5.4")), emptied)) == said
+    assert GERMAN["no_reading_of_charge"] == "noch keine Messung seit dem Neuansatz"
+
+
+def test_one_entry_in_doubt_is_told_without_a_plural() -> None:
+    phones = [machine_with(("check", check("342", "5.4"))), Phone("b"), Phone("c")]
+    for phone, shows in zip(phones[1:], ("5.0", "5.2"), strict=True):
+        body = {"corrects": id_of("a 2"), "reason": "x", "kind": "check"}
+        phone.save("correction", {**body, "content": check("342", shows)}, 2 * HOUR_S, machine="")
+    now = fold(*phones)
+    told = machine_shown(now.machines[0], now, period(5 * HOUR_S), LANGUAGE)[1]
+    assert told[0] == "entries that contradict one another: 1, somebody has to decide"
+    german = GERMAN["conflicts"].format(n=1)
+    assert german == "Einträge, die sich widersprechen: 1, jemand muss entscheiden"
