@@ -14,6 +14,7 @@ from pycore.journal.handover import moved_since, poured_since
 from pycore.journal.state import MachineNow
 from pycore.journal.times import DAY_S
 from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, Cell, Column
+from pycore.office.mixing import unmixed_before
 from pycore.office.opened import OpenLog
 
 # The number of this layout; it goes up when a table or column changes its meaning.
@@ -93,6 +94,12 @@ _MACHINES = (
         "poured_age_d",
         "REAL",
         "days since the last pour after that reading, which is then one of before; empty for none",
+    ),
+    _plain(
+        "hardly_mixed",
+        "INTEGER",
+        "1 where the last pour before that reading had not mixed yet, so that its strength and "
+        "state may be off; empty without a reading",
     ),
     _plain("open_pours", "INTEGER", "recipes and top-ups that are not finished"),
     _plain("recheck_due_at", "TEXT", "when a second reading is due"),
@@ -190,6 +197,7 @@ def _machines(log: OpenLog) -> Table:
             *((pct.value, strength.state) if strength and pct else (None, None)),
             shown.strength.age_d if shown.strength else None,
             (log.now_s - poured.measured_s) / DAY_S if poured else None,
+            int(bool(unmixed_before(machine))) if shown.strength else None,
             len(shown.open_pours),
             shown.recheck.due_at if shown.recheck else None,
             int(shown.recheck.overdue) if shown.recheck else None,

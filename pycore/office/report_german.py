@@ -26,6 +26,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "out_of_range_before": (
             "letzte Messung {strength}: {state}, seither nachgefüllt und nicht gemessen"
         ),
+        "out_of_range_unmixed": "letzte Messung {strength}: {state}, beim Messen kaum gemischt",
         "conflicts": "Einträge, die sich widersprechen: {n}, jemand muss entscheiden",
         "machines": "Maschinen",
         "col_machine": "Maschine",
@@ -41,6 +42,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "none": "Keine Messung",
         "not_read": "Nachgefüllt, noch nicht gemessen",
         "before": "Vorher: {state}, {strength}, {time}",
+        "unmixed": "Beim Messen kaum gemischt: nicht vor {time} gemischt",
         "in_use": "In Betrieb",
         "watch": "Beobachten",
         "on_hold": "Vorläufig gesperrt",

@@ -63,6 +63,18 @@ def test_litres_of_before_a_pour_or_a_draw_off_are_not_the_present_ones(
     assert asked(database(tmp_path, phone, now=later), question) == [(180, 18, 1.0, 1)]
 
 
+def test_a_reading_before_the_pour_had_mixed_is_marked(tmp_path: Path) -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    question = "SELECT strength_state, hardly_mixed FROM machines"
+    assert asked(database(tmp_path, phone), question) == [(None, None)]
+    phone.save("pour", pour(recheck_due_at=moment(600)), 0)
+    for after_s, mark in ((599, 1), (600, 0)):
+        again = {"of": id_of("a 2"), "reading": check("342", "5.4")["reading"]}
+        phone.save("recheck", again, after_s)
+        assert asked(database(tmp_path, phone), question) == [("in_range", mark)]
+
+
 def test_every_kind_has_a_table_and_every_column_a_meaning(tmp_path: Path) -> None:
     path = database(tmp_path, *workshop())
     tables = {name for (name,) in asked(path, "SELECT name FROM sqlite_master WHERE type='table'")}
