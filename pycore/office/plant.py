@@ -75,6 +75,8 @@ _WENT_IN = (
     _plain("all_water_l", "REAL", "water in those that are known, litres"),
     _plain("all_concentrate_l", "REAL", "concentrate in those that are known, litres"),
 )
+# An age to an entry that lies after the time at which the log is looked at.
+_LATER = "negative where it lies after the time in about"
 _MACHINES = (
     _plain("machine", "TEXT", "id of the machine"),
     _plain("name", "TEXT", "its name"),
@@ -86,14 +88,19 @@ _MACHINES = (
         "litres by the last dip; empty where something was poured in or taken out since",
     ),
     _plain("room_l", "REAL", "litres that fit below the full mark; empty where volume_l is"),
-    _plain("level_age_d", "REAL", "days since the last dip, also where its litres hold no more"),
+    _plain(
+        "level_age_d",
+        "REAL",
+        f"days since the last dip, also where its litres hold no more; {_LATER}",
+    ),
     _plain("strength_pct", "REAL", "strength by the last reading, % by volume"),
     _plain("strength_state", "TEXT", "weak, in_range or strong, by that reading"),
-    _plain("strength_age_d", "REAL", "days since that reading"),
+    _plain("strength_age_d", "REAL", f"days since that reading; {_LATER}"),
     _plain(
         "poured_age_d",
         "REAL",
-        "days since the last pour after that reading, which is then one of before; empty for none",
+        "days since the last pour after that reading, which is then one of before; empty for "
+        f"none, {_LATER}",
     ),
     _plain(
         "hardly_mixed",
@@ -104,6 +111,11 @@ _MACHINES = (
     _plain("open_pours", "INTEGER", "recipes and top-ups that are not finished"),
     _plain("recheck_due_at", "TEXT", "when a second reading is due"),
     _plain("recheck_overdue", "INTEGER", "1 where that time has passed"),
+    _plain(
+        "later",
+        "INTEGER",
+        "entries of the machine after the time in about, which are used all the same",
+    ),
     _plain("conflicts", "INTEGER", "entries that contradict one another"),
 )
 _MEASURING = frozenset({"check", "recheck"})
@@ -201,6 +213,7 @@ def _machines(log: OpenLog) -> Table:
             len(shown.open_pours),
             shown.recheck.due_at if shown.recheck else None,
             int(shown.recheck.overdue) if shown.recheck else None,
+            sum(entry.measured_s > log.now_s for entry in machine.ordered),
             len(shown.conflicts),
         ]
 

@@ -10,6 +10,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "title": "KSS-Bericht",
         "span": "{first} bis {last} · Stand {now}",
         "counts": "Einträge: {entries} · Telefone: {phones} · Maschinen: {machines}",
+        "later": "Einträge nach {now}, trotzdem verwendet: {n}",
         "invented": "Ein erfundenes Beispiel. Nichts hier wurde gemessen.",
         "waiting": "Was auf jemanden wartet",
         "waiting_none": "Nichts ist überfällig, offen, gesperrt oder außerhalb des Sollbereichs.",

@@ -10,6 +10,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "title": "Coolant report",
         "span": "{first} to {last} · as of {now}",
         "counts": "Entries: {entries} · phones: {phones} · machines: {machines}",
+        "later": "Entries after {now}, used all the same: {n}",
         "invented": "An invented example. Nothing here was measured.",
         "waiting": "What needs somebody",
         "waiting_none": "Nothing is overdue, open, stopped or out of range.",

@@ -16,6 +16,7 @@ from pycore.office.opened import (
     OpenLog,
     Refused,
     about_lines,
+    later_lines,
     open_log,
     read_arguments,
     refuse_to_overwrite,
@@ -100,7 +101,11 @@ def _run(arguments: list[str]) -> int:
     say(f"[3/3] writing {' and '.join(map(str, targets))}")
     done = _written(log, wanted)
     words = Language(WORDS)
-    print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
+    print(
+        "\n".join(
+            [*about_lines(log, words), *later_lines(log, words), *zone_lines(log, words), *done]
+        )
+    )
     return log.status
 
 

@@ -75,6 +75,25 @@ def test_a_reading_before_the_pour_had_mixed_is_marked(tmp_path: Path) -> None:
         assert asked(database(tmp_path, phone), question) == [("in_range", mark)]
 
 
+def test_what_lies_after_the_time_looked_at_is_told(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # A negative age stood there without a word.
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check("342", "5.4"), 0)
+    phone.save("pour", pour(), 86_400)
+    question = "SELECT strength_age_d, poured_age_d, later FROM machines"
+    past = database(tmp_path, phone, now=moment(43_200))
+    assert asked(past, question) == [(0.5, -0.5, 1)]
+    said = "Entries after 25 Nov 2026, 19:00, used all the same: 1\n"
+    assert said in capsys.readouterr().out
+    told = "SELECT meaning FROM columns WHERE table_name = 'machines' AND column_name LIKE '%age_d'"
+    assert all("negative where it lies after" in meaning for (meaning,) in asked(past, told))
+    assert asked(database(tmp_path, phone), question) == [(1.0, 0.0, 0)]
+    assert "used all the same" not in capsys.readouterr().out
+
+
 def test_every_kind_has_a_table_and_every_column_a_meaning(tmp_path: Path) -> None:
     path = database(tmp_path, *workshop())
     tables = {name for (name,) in asked(path, "SELECT name FROM sqlite_master WHERE type='table'")}
