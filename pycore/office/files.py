@@ -7,6 +7,7 @@ import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from stat import S_ISDIR
 
 from pycore.quantity.fault import Fault
 
@@ -14,20 +15,25 @@ from pycore.quantity.fault import Fault
 def files_in(place: Path) -> list[Path]:
     """The file itself, or the files of a folder by name; hidden ones and folders are left out.
 
-    Raises ``FileNotFoundError`` where there is nothing.
+    Raises ``OSError`` as the system gives it, with the name that it is about:
+    ``FileNotFoundError`` where there is nothing.
     """
-    if not place.is_dir():
-        if not place.exists():
-            raise FileNotFoundError(place)
+    if not S_ISDIR(place.stat().st_mode):
         return [place]
     return sorted(path for path in place.iterdir() if path.is_file() and path.name[0] != ".")
 
 
 def is_same_file(one: Path, other: Path) -> bool:
-    """Whether two names lead to one file, by links too."""
-    return one.resolve() == other.resolve() or (
-        one.exists() and other.exists() and one.samefile(other)
-    )
+    """Whether two names lead to one file, by links too, or would once it is there.
+
+    Raises ``OSError`` with the name that cannot be looked at.
+    """
+    if os.path.realpath(one) == os.path.realpath(other):
+        return True
+    try:
+        return os.path.samestat(one.stat(), other.stat())
+    except (FileNotFoundError, NotADirectoryError):
+        return False
 
 
 def read_text(path: Path, most_bytes: int) -> str:

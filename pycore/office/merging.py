@@ -23,6 +23,7 @@ from pycore.office.opened import (
     Refused,
     read_arguments,
     status_of,
+    unseen,
 )
 from pycore.office.outputs import LOG, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
@@ -57,7 +58,7 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _inputs(wanted: list[Path], output: Path) -> list[Path]:
-    """Every input file once. Raises ``ValueError`` where the output is one of them."""
+    """Every input file once. Raises ``ValueError`` where the output is one of them, ``OSError``."""
     found: dict[Path, Path] = {}
     for place in wanted:
         for path in files_in(place):
@@ -145,7 +146,10 @@ def _before_reading(wanted: argparse.Namespace) -> tuple[int | None, list[Path]]
         now_s = None if wanted.now is None else moment_of(wanted.now, "--now")[0]
         return now_s, _inputs(wanted.inputs, wanted.output)
     except FileNotFoundError as missing:
-        raise Refused(MISUSED, f"{missing}: there is no such file or folder.") from None
+        text = f"{missing.filename}: there is no such file or folder."
+        raise Refused(MISUSED, text) from None
+    except OSError as error:
+        raise unseen(error) from None
     except ValueError as error:
         raise Refused(MISUSED, str(error)) from None
 
@@ -153,9 +157,9 @@ def _before_reading(wanted: argparse.Namespace) -> tuple[int | None, list[Path]]
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     now_s, paths = _before_reading(wanted)
+    refuse_foreign(wanted.output, LOG)
     # Two runs at once must not write over each other unseen: the later one says so and stops.
     before = mark_of(wanted.output)
-    refuse_foreign(wanted.output, LOG)
     old = lines_at(wanted.output)
     reading = _Reading(paths)
     done = merged(reading, checked, OFFICE, now_s)

@@ -82,10 +82,25 @@ def read_arguments(parser: argparse.ArgumentParser, arguments: list[str]) -> arg
         raise Refused(left.code if isinstance(left.code, int) else MISUSED, "") from None
 
 
+def unseen(error: OSError) -> Refused:
+    """For a name that cannot be looked at, with the system's reason: nothing is known of it."""
+    text = f"{error.filename} cannot be looked at ({error.strerror}): nothing was written."
+    return Refused(REFUSED, text)
+
+
+def refuse_one_file(one: Path, other: Path, text: str) -> None:
+    """Raises ``Refused`` with the text where two names lead to one file, or one of them nowhere."""
+    try:
+        if is_same_file(one, other):
+            raise Refused(MISUSED, text)
+    except OSError as error:
+        raise unseen(error) from None
+
+
 def refuse_to_overwrite(source: Path, target: Path) -> None:
     """Raises ``Refused`` where the output is the log itself: nothing may change a log."""
-    if is_same_file(source, target):
-        raise Refused(MISUSED, f"{target} is the log itself. Give the output another name.")
+    text = f"{target} is the log itself. Give the output another name."
+    refuse_one_file(source, target, text)
 
 
 def _latest_moment(done: Merged, path: Path) -> str:

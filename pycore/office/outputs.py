@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
+from stat import S_ISDIR, S_ISREG
 
 from pycore.journal.file import START
-from pycore.office.opened import MISUSED, REFUSED, Refused
+from pycore.office.opened import MISUSED, Refused, unseen
 
 
 @dataclass(frozen=True)
@@ -32,14 +33,16 @@ def refuse_foreign(path: Path, kind: Kind) -> None:
     A file of a former run is replaced, and an empty one, in which nothing is lost.
     """
     try:
-        if path.is_dir():
+        mode = path.stat().st_mode
+        if S_ISDIR(mode):
             raise Refused(MISUSED, f"{path} is a folder. Give the output the name of a file.")
         # What is neither, such as a device, is never opened: some never end.
-        if not path.exists() or (path.is_file() and _begins_as(path, kind)):
+        if S_ISREG(mode) and _begins_as(path, kind):
             return
+    except (FileNotFoundError, NotADirectoryError):
+        return
     except OSError as error:
-        text = f"{path} is there and cannot be looked at ({error.strerror}): nothing was written."
-        raise Refused(REFUSED, text) from None
+        raise unseen(error) from None
     text = f"{path} is there and is not {kind.words}: nothing was written."
     raise Refused(MISUSED, f"{text} Give the output another name, or remove that file first.")
 

@@ -90,8 +90,8 @@ def _copies(entries: tuple[Entry, ...], ids: frozenset[str]) -> list[str]:
 def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
-    before = mark_of(wanted.output)
     refuse_foreign(wanted.output, LOG)
+    before = mark_of(wanted.output)
     old = lines_at(wanted.output)
     ids = frozenset(wanted.ids)
     done = _read(wanted.log)

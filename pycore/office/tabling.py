@@ -19,6 +19,7 @@ from pycore.office.opened import (
     later_lines,
     open_log,
     read_arguments,
+    refuse_one_file,
     refuse_to_overwrite,
     say,
     status_of,
@@ -92,8 +93,8 @@ def _run(arguments: list[str]) -> int:
     targets = [path for path in (wanted.output, wanted.sqlite) if path is not None]
     if not targets:
         raise Refused(MISUSED, "Say what to write: -o CSV, --sqlite DB, or both.")
-    if len(targets) == 2 and targets[0].resolve() == targets[1].resolve():
-        raise Refused(MISUSED, "The table and the database need two names.")
+    if len(targets) > 1:
+        refuse_one_file(targets[0], targets[1], "The table and the database need two names.")
     for target in targets:
         refuse_to_overwrite(wanted.log, target)
         refuse_foreign(target, kinds[target])

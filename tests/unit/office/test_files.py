@@ -5,7 +5,6 @@ from pathlib import Path
 
 import pytest
 
-from pycore.office import files
 from pycore.office.files import files_in, is_same_file, read_text, write_whole
 from pycore.quantity.fault import Fault
 
@@ -83,7 +82,7 @@ def test_the_file_is_synced_before_it_gets_its_name(
         seen.append(place.exists())
         real(handle)
 
-    monkeypatch.setattr(files.os, "fsync", noted)
+    monkeypatch.setattr(os, "fsync", noted)
     write_whole(place, "new")
     # First the file while its place is still empty, then the folder.
     assert seen == [False, True]

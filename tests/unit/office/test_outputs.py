@@ -101,6 +101,47 @@ def test_a_former_output_and_an_empty_file_are_replaced(
     assert len(first) > 100
 
 
+@pytest.mark.parametrize("kind", COMMANDS)
+@pytest.mark.parametrize(("name", "reason"), [("loop", "Too many levels"), ("x" * 300, "too long")])
+def test_a_name_that_leads_nowhere_is_refused_as_output_and_as_log(
+    kind: str, name: str, reason: str, log: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # A traceback stood there, before anything else was looked at.
+    (tmp_path / "loop").symlink_to("loop")
+    odd = tmp_path / name
+    for given, out in ((log, odd), (odd, tmp_path / "out")):
+        capsys.readouterr()
+        assert run(kind, given, out) == 1
+        (said,) = capsys.readouterr().err.splitlines()
+        assert said.startswith(f"{odd} cannot be looked at (")
+        assert reason in said
+    assert (tmp_path / "loop").is_symlink()
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.parametrize("kind", COMMANDS)
+def test_a_folder_that_may_not_be_entered_is_told(
+    kind: str,
+    log: Path,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    odd, real = tmp_path / "closed" / "file", Path.stat
+
+    def closed(path: Path, *, follow_symlinks: bool = True) -> os.stat_result:
+        if path == odd:
+            raise PermissionError(13, "Permission denied", str(path))
+        return real(path, follow_symlinks=follow_symlinks)
+
+    monkeypatch.setattr(Path, "stat", closed)
+    for given, out in ((log, odd), (odd, tmp_path / "out")):
+        capsys.readouterr()
+        assert run(kind, given, out) == 1
+        said = f"{odd} cannot be looked at (Permission denied): nothing was written.\n"
+        assert capsys.readouterr().err == said
+
+
 def test_a_report_in_one_language_is_replaced_by_one_in_another(log: Path, tmp_path: Path) -> None:
     out = tmp_path / "report.html"
     for code in ("de", "en", "de"):
