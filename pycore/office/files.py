@@ -72,10 +72,12 @@ def replaced(path: Path, *seen: Mark) -> Iterator[Path]:
     """A file beside its place that is brought to the disk and then gets the name.
 
     seen: the mark of the file that it is to replace, where another run may be at work.
-    Whoever looks finds the old file or the new one, never a third. Raises ``OSError``, of it
-    ``Overtaken`` where ``seen`` is no longer there, and leaves the old file and no remains.
+    Where the place is a link, the file that it leads to is replaced and the link stays. Whoever
+    looks finds the old file or the new one, never a third. Raises ``OSError``, of it ``Overtaken``
+    where ``seen`` is no longer there, and leaves the old file and no remains.
     """
-    handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
+    place = Path(os.path.realpath(path))
+    handle, name = tempfile.mkstemp(prefix=f".{place.name}.", suffix=".part", dir=place.parent)
     os.close(handle)
     try:
         yield Path(name)
@@ -87,11 +89,11 @@ def replaced(path: Path, *seen: Mark) -> Iterator[Path]:
         Path(name).chmod(0o666 & ~mask)
         if seen and mark_of(path) not in seen:
             raise Overtaken(path)
-        Path(name).replace(path)
+        Path(name).replace(place)
     except BaseException:
         Path(name).unlink(missing_ok=True)
         raise
-    _sync_folder(path.parent)
+    _sync_folder(place.parent)
 
 
 def write_whole(path: Path, text: str, *seen: Mark) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass
 from pathlib import Path
 from stat import S_ISDIR, S_ISREG
@@ -61,6 +62,8 @@ def not_written(path: Path, error: OSError) -> str:
     '/none/log.csv was not written: there is no folder /none (No such file or directory)'
     """
     reason = error.strerror or str(error)
-    if isinstance(error, FileNotFoundError) and not path.parent.is_dir():
-        reason = f"there is no folder {path.parent} ({reason})"
+    # A link may lead into a folder that is not there.
+    folder = Path(os.path.realpath(path)).parent if path.parent.is_dir() else path.parent
+    if isinstance(error, FileNotFoundError) and not folder.is_dir():
+        reason = f"there is no folder {folder} ({reason})"
     return f"{path} was not written: {reason}"

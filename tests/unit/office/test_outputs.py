@@ -54,6 +54,16 @@ def test_a_folder_that_is_not_there_is_told_with_the_name_that_was_asked_for(
     assert ".part" not in said
 
 
+def test_a_link_into_a_folder_that_is_not_there_names_that_folder(
+    log: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    link = tmp_path / "link.csv"
+    link.symlink_to(tmp_path / "none" / "x.csv")
+    assert run("table", log, link) == 1
+    said = f"{link} was not written: there is no folder {tmp_path / 'none'} "
+    assert said in capsys.readouterr().err
+
+
 @pytest.mark.parametrize("kind", COMMANDS)
 def test_a_file_in_place_of_the_folder_is_told_as_the_system_says_it(
     kind: str, log: Path, capsys: pytest.CaptureFixture[str]
