@@ -67,8 +67,8 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
-    done = []
+def _write(log: OpenLog, wanted: argparse.Namespace) -> None:
+    """Writes and says so at once: where the second one fails, the first one is there."""
     if wanted.output is not None:
         names = {machine.machine: name_of(machine) for machine in log.folded.machines}
         text = _MARK + csv_of(log.folded.entries, names)
@@ -76,15 +76,14 @@ def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
             write_whole(wanted.output, text)
         except OSError as error:
             raise Refused(REFUSED, not_written(wanted.output, error)) from None
-        done.append(f"written: {wanted.output}, {len(log.folded.entries)} entries")
+        print(f"written: {wanted.output}, {len(log.folded.entries)} entries", flush=True)
     if wanted.sqlite is not None:
         tables = tables_of(log)
         try:
             write_database(wanted.sqlite, tables)
         except OSError as error:
             raise Refused(REFUSED, not_written(wanted.sqlite, error)) from None
-        done.append(f"written: {wanted.sqlite}, {len(tables)} tables")
-    return done
+        print(f"written: {wanted.sqlite}, {len(tables)} tables")
 
 
 def _run(arguments: list[str]) -> int:
@@ -100,13 +99,10 @@ def _run(arguments: list[str]) -> int:
         refuse_foreign(target, kinds[target])
     log = open_log(wanted.log, wanted.now)
     say(f"[3/3] writing {' and '.join(map(str, targets))}")
-    done = _written(log, wanted)
     words = Language(WORDS)
-    print(
-        "\n".join(
-            [*about_lines(log, words), *later_lines(log, words), *zone_lines(log, words), *done]
-        )
-    )
+    for line in (*about_lines(log, words), *later_lines(log, words), *zone_lines(log, words)):
+        print(line)
+    _write(log, wanted)
     return log.status
 
 
