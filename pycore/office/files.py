@@ -7,6 +7,7 @@ import tempfile
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
+from stat import S_ISDIR
 
 from pycore.quantity.fault import Fault
 
@@ -14,20 +15,25 @@ from pycore.quantity.fault import Fault
 def files_in(place: Path) -> list[Path]:
     """The file itself, or the files of a folder by name; hidden ones and folders are left out.
 
-    Raises ``FileNotFoundError`` where there is nothing.
+    Raises ``OSError`` as the system gives it, with the name that it is about:
+    ``FileNotFoundError`` where there is nothing.
     """
-    if not place.is_dir():
-        if not place.exists():
-            raise FileNotFoundError(place)
+    if not S_ISDIR(place.stat().st_mode):
         return [place]
     return sorted(path for path in place.iterdir() if path.is_file() and path.name[0] != ".")
 
 
 def is_same_file(one: Path, other: Path) -> bool:
-    """Whether two names lead to one file, by links too."""
-    return one.resolve() == other.resolve() or (
-        one.exists() and other.exists() and one.samefile(other)
-    )
+    """Whether two names lead to one file, by links too, or would once it is there.
+
+    Raises ``OSError`` with the name that cannot be looked at.
+    """
+    if os.path.realpath(one) == os.path.realpath(other):
+        return True
+    try:
+        return os.path.samestat(one.stat(), other.stat())
+    except (FileNotFoundError, NotADirectoryError):
+        return False
 
 
 def read_text(path: Path, most_bytes: int) -> str:
@@ -66,10 +72,12 @@ def replaced(path: Path, *seen: Mark) -> Iterator[Path]:
     """A file beside its place that is brought to the disk and then gets the name.
 
     seen: the mark of the file that it is to replace, where another run may be at work.
-    Whoever looks finds the old file or the new one, never a third. Raises ``OSError``, of it
-    ``Overtaken`` where ``seen`` is no longer there, and leaves the old file and no remains.
+    Where the place is a link, the file that it leads to is replaced and the link stays. Whoever
+    looks finds the old file or the new one, never a third. Raises ``OSError``, of it ``Overtaken``
+    where ``seen`` is no longer there, and leaves the old file and no remains.
     """
-    handle, name = tempfile.mkstemp(prefix=f".{path.name}.", suffix=".part", dir=path.parent)
+    place = Path(os.path.realpath(path))
+    handle, name = tempfile.mkstemp(prefix=f".{place.name}.", suffix=".part", dir=place.parent)
     os.close(handle)
     try:
         yield Path(name)
@@ -81,11 +89,11 @@ def replaced(path: Path, *seen: Mark) -> Iterator[Path]:
         Path(name).chmod(0o666 & ~mask)
         if seen and mark_of(path) not in seen:
             raise Overtaken(path)
-        Path(name).replace(path)
+        Path(name).replace(place)
     except BaseException:
         Path(name).unlink(missing_ok=True)
         raise
-    _sync_folder(path.parent)
+    _sync_folder(place.parent)
 
 
 def write_whole(path: Path, text: str, *seen: Mark) -> None:

@@ -14,12 +14,20 @@ from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.times import moment_of
 from pycore.journal.union import file_of
 from pycore.office.files import files_in, is_same_file, mark_of, read_text, write_whole
-from pycore.office.opened import Refused
+from pycore.office.loss import lines_at, refuse_loss
+from pycore.office.opened import (
+    DONE,
+    FORKED,
+    MISUSED,
+    REFUSED,
+    Refused,
+    read_arguments,
+    status_of,
+    unseen,
+)
 from pycore.office.outputs import LOG, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
 
-# Exit status, as the help says.
-DONE, REFUSED, MISUSED, FORKED = 0, 1, 2, 3
 # Lines of one sort that are listed one by one; the rest is counted.
 MOST_LISTED = 20
 
@@ -50,7 +58,7 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _inputs(wanted: list[Path], output: Path) -> list[Path]:
-    """Every input file once. Raises ``ValueError`` where the output is one of them."""
+    """Every input file once. Raises ``ValueError`` where the output is one of them, ``OSError``."""
     found: dict[Path, Path] = {}
     for place in wanted:
         for path in files_in(place):
@@ -132,41 +140,45 @@ def report_lines(done: Merged) -> list[str]:
     ]
 
 
-def merge_command(arguments: list[str]) -> int:
-    """Runs ``merge`` and returns the exit status."""
-    try:
-        wanted = _parser().parse_args(arguments)
-    except SystemExit as left:
-        return left.code if isinstance(left.code, int) else MISUSED
+def _before_reading(wanted: argparse.Namespace) -> tuple[int | None, list[Path]]:
+    """Seconds since 1970 of ``--now``, and the input files. Raises ``Refused``."""
     try:
         now_s = None if wanted.now is None else moment_of(wanted.now, "--now")[0]
-        paths = _inputs(wanted.inputs, wanted.output)
-        # Two runs at once must not write over each other unseen: the later one says so and stops.
-        before = mark_of(wanted.output)
-        refuse_foreign(wanted.output, LOG)
+        return now_s, _inputs(wanted.inputs, wanted.output)
     except FileNotFoundError as missing:
-        print(f"{missing}: there is no such file or folder.", file=sys.stderr)
-        return MISUSED
+        text = f"{missing.filename}: there is no such file or folder."
+        raise Refused(MISUSED, text) from None
+    except OSError as error:
+        raise unseen(error) from None
     except ValueError as error:
-        print(error, file=sys.stderr)
-        return MISUSED
-    except Refused as refused:
-        print(refused, file=sys.stderr)
-        return refused.status
+        raise Refused(MISUSED, str(error)) from None
+
+
+def _run(arguments: list[str]) -> int:
+    wanted = read_arguments(_parser(), arguments)
+    now_s, paths = _before_reading(wanted)
+    refuse_foreign(wanted.output, LOG)
+    # Two runs at once must not write over each other unseen: the later one says so and stops.
+    before = mark_of(wanted.output)
+    old = lines_at(wanted.output)
     reading = _Reading(paths)
     done = merged(reading, checked, OFFICE, now_s)
     done = Merged(done.union, (*done.files, *reading.unread), done.chains, done.flags)
     print("\n".join([*reading.failed, *report_lines(done)]))
     if not done.union.lines:
-        print("There is no line to write.", file=sys.stderr)
-        return REFUSED
+        raise Refused(REFUSED, "There is no line to write.")
+    refuse_loss(wanted.output, old, done.union)
     try:
         write_whole(wanted.output, file_of(done.union), before)
     except OSError as error:
-        print(not_written(wanted.output, error), file=sys.stderr)
-        return REFUSED
+        raise Refused(REFUSED, not_written(wanted.output, error)) from None
     print(f"written: {wanted.output}")
     if done.chains.is_forked:
         return FORKED
     left_out = reading.failed or any(report.refused for report in done.files)
     return REFUSED if left_out else DONE
+
+
+def merge_command(arguments: list[str]) -> int:
+    """Runs ``merge`` and returns the exit status."""
+    return status_of(_run, arguments)

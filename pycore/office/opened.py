@@ -15,6 +15,7 @@ from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.state import Folded, folded
 from pycore.journal.times import moment_of
 from pycore.office.files import is_same_file, read_text
+from pycore.office.report_times import time_word
 from pycore.quantity.fault import Fault
 from pycore.sheets.language import Language
 
@@ -25,7 +26,8 @@ EXIT_STATUS = """Exit status: 0 done; 1 the log could not be read or the output 
 one place in a log (merge tells which)."""
 NOW_HELP = (
     "the time at which the log is looked at, as 2026-11-25T06:30:00+01:00; by default that of the "
-    "latest entry"
+    "latest entry. Entries after it are used all the same, since a clock may be wrong, and counted "
+    "in what is said"
 )
 
 
@@ -80,10 +82,25 @@ def read_arguments(parser: argparse.ArgumentParser, arguments: list[str]) -> arg
         raise Refused(left.code if isinstance(left.code, int) else MISUSED, "") from None
 
 
+def unseen(error: OSError) -> Refused:
+    """For a name that cannot be looked at, with the system's reason: nothing is known of it."""
+    text = f"{error.filename} cannot be looked at ({error.strerror}): nothing was written."
+    return Refused(REFUSED, text)
+
+
+def refuse_one_file(one: Path, other: Path, text: str) -> None:
+    """Raises ``Refused`` with the text where two names lead to one file, or one of them nowhere."""
+    try:
+        if is_same_file(one, other):
+            raise Refused(MISUSED, text)
+    except OSError as error:
+        raise unseen(error) from None
+
+
 def refuse_to_overwrite(source: Path, target: Path) -> None:
     """Raises ``Refused`` where the output is the log itself: nothing may change a log."""
-    if is_same_file(source, target):
-        raise Refused(MISUSED, f"{target} is the log itself. Give the output another name.")
+    text = f"{target} is the log itself. Give the output another name."
+    refuse_one_file(source, target, text)
 
 
 def _latest_moment(done: Merged, path: Path) -> str:
@@ -132,6 +149,18 @@ def about_lines(log: OpenLog, language: Language) -> list[str]:
     codes = ", ".join(log.file.findings)
     file = [language.say("finding_file", n=codes)] if codes else []
     return [*file, *(language.say(key, n=language.plain(n)) for key, n in counts.items() if n)]
+
+
+def later_lines(log: OpenLog, language: Language) -> list[str]:
+    """How many entries lie after the time at which the log is looked at; empty for none.
+
+    They count: of a clock that is ahead and of a time that is long past the log alone cannot tell
+    which it is.
+    """
+    n = sum(e.is_used and e.measured_s > log.now_s for e in log.folded.entries)
+    return (
+        [language.say("later", now=time_word(log.now, language), n=language.plain(n))] if n else []
+    )
 
 
 def zone_lines(log: OpenLog, language: Language) -> list[str]:

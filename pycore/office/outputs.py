@@ -2,19 +2,27 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import dataclass
 from pathlib import Path
+from stat import S_ISDIR, S_ISREG
 
 from pycore.journal.file import START
-from pycore.office.opened import MISUSED, REFUSED, Refused
+from pycore.office.opened import MISUSED, Refused, unseen
 
 
 @dataclass(frozen=True)
 class Kind:
-    """A kind of output, in words for people, and how its files begin."""
+    """A kind of output, in words for people, how its files begin, and a mark of ours in them.
+
+    mark: bytes that stand at mark_at, counted from the file's first byte, where the beginning is
+    that of files of other programs too.
+    """
 
     words: str
     beginnings: tuple[bytes, ...]
+    mark_at: int = 0
+    mark: bytes = b""
 
 
 LOG = Kind("a log of this program", (START.encode(),))
@@ -26,22 +34,25 @@ def refuse_foreign(path: Path, kind: Kind) -> None:
     A file of a former run is replaced, and an empty one, in which nothing is lost.
     """
     try:
-        if path.is_dir():
+        mode = path.stat().st_mode
+        if S_ISDIR(mode):
             raise Refused(MISUSED, f"{path} is a folder. Give the output the name of a file.")
         # What is neither, such as a device, is never opened: some never end.
-        if not path.exists() or (path.is_file() and _begins_as(path, kind)):
+        if S_ISREG(mode) and _begins_as(path, kind):
             return
+    except (FileNotFoundError, NotADirectoryError):
+        return
     except OSError as error:
-        text = f"{path} is there and cannot be looked at ({error.strerror}): nothing was written."
-        raise Refused(REFUSED, text) from None
+        raise unseen(error) from None
     text = f"{path} is there and is not {kind.words}: nothing was written."
     raise Refused(MISUSED, f"{text} Give the output another name, or remove that file first.")
 
 
 def _begins_as(path: Path, kind: Kind) -> bool:
     with path.open("rb") as file:
-        found = file.read(max(map(len, kind.beginnings)))
-    return not found or found.startswith(kind.beginnings)
+        found = file.read(max(kind.mark_at + len(kind.mark), *map(len, kind.beginnings)))
+    is_marked = found.startswith(kind.mark, kind.mark_at)
+    return not found or (found.startswith(kind.beginnings) and is_marked)
 
 
 def not_written(path: Path, error: OSError) -> str:
@@ -51,6 +62,8 @@ def not_written(path: Path, error: OSError) -> str:
     '/none/log.csv was not written: there is no folder /none (No such file or directory)'
     """
     reason = error.strerror or str(error)
-    if isinstance(error, FileNotFoundError) and not path.parent.is_dir():
-        reason = f"there is no folder {path.parent} ({reason})"
+    # A link may lead into a folder that is not there.
+    folder = Path(os.path.realpath(path)).parent if path.parent.is_dir() else path.parent
+    if isinstance(error, FileNotFoundError) and not folder.is_dir():
+        reason = f"there is no folder {folder} ({reason})"
     return f"{path} was not written: {reason}"

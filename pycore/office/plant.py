@@ -10,14 +10,15 @@ from typing import Any
 from pycore.desk.log.history import Point, history_of
 from pycore.desk.log.state import machine_now, name_of
 from pycore.journal.amend import AMENDING, Standing
-from pycore.journal.handover import poured_since
+from pycore.journal.handover import moved_since, poured_since
 from pycore.journal.state import MachineNow
 from pycore.journal.times import DAY_S
 from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, Cell, Column
+from pycore.office.mixing import unmixed_before
 from pycore.office.opened import OpenLog
 
 # The number of this layout; it goes up when a table or column changes its meaning.
-LAYOUT = 1
+LAYOUT = 2
 # Plural, so that no name is a word of SQL.
 TABLE_OF = {kind: f"{kind}s" for kind in COLUMNS_OF}
 _ROWS_OF = {"plan": "pours", "pour": "pours", "clean_out": "charge"}
@@ -74,25 +75,47 @@ _WENT_IN = (
     _plain("all_water_l", "REAL", "water in those that are known, litres"),
     _plain("all_concentrate_l", "REAL", "concentrate in those that are known, litres"),
 )
+# An age to an entry that lies after the time at which the log is looked at.
+_LATER = "negative where it lies after the time in about"
 _MACHINES = (
     _plain("machine", "TEXT", "id of the machine"),
     _plain("name", "TEXT", "its name"),
     _plain("code", "TEXT", "its code, as on the label"),
     _plain("state", "TEXT", "in_use and so on; empty where nobody has said"),
-    _plain("volume_l", "REAL", "litres by the last dip"),
-    _plain("room_l", "REAL", "litres that fitted below the full mark then"),
-    _plain("level_age_d", "REAL", "days since that dip"),
+    _plain(
+        "volume_l",
+        "REAL",
+        "litres by the last dip; empty where something was poured in or taken out since",
+    ),
+    _plain("room_l", "REAL", "litres that fit below the full mark; empty where volume_l is"),
+    _plain(
+        "level_age_d",
+        "REAL",
+        f"days since the last dip, also where its litres hold no more; {_LATER}",
+    ),
     _plain("strength_pct", "REAL", "strength by the last reading, % by volume"),
     _plain("strength_state", "TEXT", "weak, in_range or strong, by that reading"),
-    _plain("strength_age_d", "REAL", "days since that reading"),
+    _plain("strength_age_d", "REAL", f"days since that reading; {_LATER}"),
     _plain(
         "poured_age_d",
         "REAL",
-        "days since the last pour after that reading, which is then one of before; empty for none",
+        "days since the last pour after that reading, which is then one of before; empty for "
+        f"none, {_LATER}",
+    ),
+    _plain(
+        "hardly_mixed",
+        "INTEGER",
+        "1 where the last pour before that reading had not mixed yet, so that its strength and "
+        "state may be off; empty without a reading",
     ),
     _plain("open_pours", "INTEGER", "recipes and top-ups that are not finished"),
     _plain("recheck_due_at", "TEXT", "when a second reading is due"),
     _plain("recheck_overdue", "INTEGER", "1 where that time has passed"),
+    _plain(
+        "later",
+        "INTEGER",
+        "entries of the machine after the time in about, which are used all the same",
+    ),
     _plain("conflicts", "INTEGER", "entries that contradict one another"),
 )
 _MEASURING = frozenset({"check", "recheck"})
@@ -175,7 +198,7 @@ def _buckets(entries: list[Standing]) -> Table:
 def _machines(log: OpenLog) -> Table:
     def row(machine: MachineNow) -> Row:
         shown, poured = machine_now(machine, log.now_s), poured_since(machine)
-        level = shown.level.level if shown.level else None
+        level = shown.level.level if shown.level and not moved_since(machine) else None
         strength = shown.strength.strength if shown.strength else None
         pct = strength.strength_pct if strength else None
         return [
@@ -186,9 +209,11 @@ def _machines(log: OpenLog) -> Table:
             *((pct.value, strength.state) if strength and pct else (None, None)),
             shown.strength.age_d if shown.strength else None,
             (log.now_s - poured.measured_s) / DAY_S if poured else None,
+            int(bool(unmixed_before(machine))) if shown.strength else None,
             len(shown.open_pours),
             shown.recheck.due_at if shown.recheck else None,
             int(shown.recheck.overdue) if shown.recheck else None,
+            sum(entry.measured_s > log.now_s for entry in machine.ordered),
             len(shown.conflicts),
         ]
 

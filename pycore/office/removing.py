@@ -11,7 +11,8 @@ from pycore.journal.file import OFFICE
 from pycore.journal.merge import Merged, merged
 from pycore.journal.tombstone import Tombstone, tombstone_of
 from pycore.journal.union import file_of, gathered
-from pycore.office.files import read_text, write_whole
+from pycore.office.files import mark_of, read_text, write_whole
+from pycore.office.loss import lines_at, refuse_loss
 from pycore.office.opened import (
     DONE,
     FORKED,
@@ -90,6 +91,8 @@ def _run(arguments: list[str]) -> int:
     wanted = read_arguments(_parser(), arguments)
     refuse_to_overwrite(wanted.log, wanted.output)
     refuse_foreign(wanted.output, LOG)
+    before = mark_of(wanted.output)
+    old = lines_at(wanted.output)
     ids = frozenset(wanted.ids)
     done = _read(wanted.log)
     entries = done.union.entries
@@ -99,8 +102,9 @@ def _run(arguments: list[str]) -> int:
     named = [entry for entry in entries if entry.id in ids and not entry.is_removed]
     stones = [_tombstone(entry, wanted.reason) for entry in named]
     union = gathered([*entries, *stones], done.union.quarantined, done.union.heads)
+    refuse_loss(wanted.output, old, union)
     try:
-        write_whole(wanted.output, file_of(union))
+        write_whole(wanted.output, file_of(union), before)
     except OSError as error:
         raise Refused(REFUSED, not_written(wanted.output, error)) from None
     again = len(ids) - len({entry.id for entry in named})

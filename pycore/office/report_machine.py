@@ -11,6 +11,7 @@ from pycore.desk.log.spells import bands_of, rests_of
 from pycore.desk.log.state import machine_now
 from pycore.journal.handover import moved_since, poured_since
 from pycore.journal.state import AT_REST, Folded, MachineNow
+from pycore.office.mixing import unmixed_before
 from pycore.office.report_chart import Mark, Span, Trend
 from pycore.office.report_page import MachineShown
 from pycore.office.report_times import day_word, ticks_of, time_word
@@ -111,17 +112,23 @@ def _use(machine: MachineNow, language: Language) -> str:
 
 @dataclass(frozen=True)
 class _Read:
-    """The last reading in words, and whether something was poured after it."""
+    """The last reading in words, whether something was poured after it, and the time before which
+    its coolant had not mixed, empty where it had."""
 
     state: str
     strength: str
     is_of_before: bool
+    unmixed_before: str
 
 
-def _before(machine: MachineNow, read: _Read, language: Language) -> str:
-    """The last reading as one of before; empty where it is the present one or says nothing."""
-    if machine.strength is None or not read.is_of_before or not read.strength:
+def _note(machine: MachineNow, read: _Read, language: Language) -> str:
+    """The last reading as one of before, or of coolant that had hardly mixed; empty where it is
+    neither or says nothing."""
+    if machine.strength is None or not read.strength:
         return ""
+    if not read.is_of_before:
+        due = read.unmixed_before
+        return language.say("unmixed", time=time_word(due, language)) if due else ""
     time = time_word(machine.strength.entry.measured_at, language)
     state = language.say(read.state)
     return language.say("before", state=state, strength=read.strength, time=time)
@@ -144,6 +151,7 @@ def machine_shown(
         (strength.state if strength else None) or "none",
         language.amount(strength.shown["strength"]) if strength and known else "",
         poured_since(machine) is not None,
+        unmixed_before(machine),
     )
     shown = MachineShown(
         name=name,
@@ -157,7 +165,7 @@ def machine_shown(
         strengths=strengths,
         levels=levels,
         said=_said(points, language),
-        before=_before(machine, read, language),
+        note=_note(machine, read, language),
     )
     due = check_due(machine, folded, time.now_s)
     return shown, _waits(machine, due, shown.use, read, language), points
@@ -187,11 +195,13 @@ def _waits(
         why = " ".join(say(f"trend.reason.{code}") for code in due.clean_out)
         waits.append(say("clean_out_due", why=why))
     if machine.strength is None:
-        return [*waits, say("no_reading")]
+        was_read = any("reading" in entry.content for entry in machine.ordered)
+        return [*waits, say("no_reading_of_charge" if was_read else "no_reading")]
     if due.due:
         last = day_word(machine.strength.entry.measured_at, language)
         waits.append(say("old_reading", last=last, n=language.round(due.every_d)))
     if read.state in ("weak", "strong"):
-        key = "out_of_range_before" if read.is_of_before else "out_of_range"
+        key = "out_of_range_unmixed" if read.unmixed_before else "out_of_range"
+        key = "out_of_range_before" if read.is_of_before else key
         waits.append(say(key, strength=read.strength, state=say(read.state)))
     return waits

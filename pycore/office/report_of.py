@@ -9,7 +9,7 @@ from pycore.journal.amend import AMENDING, Standing
 from pycore.journal.entry import INVENTED, Entry
 from pycore.journal.order import in_order
 from pycore.journal.poured import Poured
-from pycore.office.opened import OpenLog, about_lines, say, zone_lines
+from pycore.office.opened import OpenLog, about_lines, later_lines, say, zone_lines
 from pycore.office.report_machine import Period, machine_shown
 from pycore.office.report_page import Month, Report
 from pycore.office.report_times import day_word, month_word, months_between, time_word
@@ -122,7 +122,12 @@ def report_of(log: OpenLog, language: Language) -> Report:
     counts = {"entries": language.plain(len(log.folded.entries)), "phones": str(phones)}
     return Report(
         span=language.say("span", first=first, last=last, now=time_word(log.now, language)),
-        counts=language.say("counts", **counts, machines=str(len(machines))),
+        counts=" · ".join(
+            [
+                language.say("counts", **counts, machines=str(len(machines))),
+                *later_lines(log, language),
+            ]
+        ),
         invented=any(INVENTED in entry.line for entry in entries),
         waiting=sorted(waiting),
         machines=shown,

@@ -33,8 +33,9 @@ class MachineShown:
     """One machine as the page shows it; every text is ready to read.
 
     state: weak, in_range, strong, none, or not_read where something was poured after the last
-    reading: ``before`` tells that one, and ``strength`` is empty. use: how the machine is used,
-    empty where nobody said.
+    reading: ``note`` tells that one, and ``strength`` is empty. note: also that the coolant had
+    hardly mixed when it was read; empty for neither. use: how the machine is used, empty where
+    nobody said.
     """
 
     name: str
@@ -48,7 +49,7 @@ class MachineShown:
     strengths: Trend | None = None
     levels: Trend | None = None
     said: Sequence[str] = ()
-    before: str = ""
+    note: str = ""
 
 
 @dataclass(frozen=True)
@@ -139,8 +140,8 @@ class _Writer:
                 for head, text in zip(heads[2:], texts, strict=True)
             )
             name = f"<td><b>{escaped(machine.name)}</b>{use}</td>"
-            before = _note_below(machine.before)
-            rows.append(f"<tr>{name}<td>{self.state(machine.state)}{before}</td>{cells}</tr>")
+            note = _note_below(machine.note)
+            rows.append(f"<tr>{name}<td>{self.state(machine.state)}{note}</td>{cells}</tr>")
         return self.table(heads, rows, 5, "narrow")
 
     def _head(self, head: str) -> str:

@@ -10,8 +10,11 @@ from typing import Any
 from pycore.desk.door import MOST_CHARACTERS, VERSION, handle
 from pycore.office.files import read_text, write_whole
 from pycore.office.german import WORDS as GERMAN
+from pycore.office.opened import MISUSED, REFUSED, Refused
+from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.quantity.fault import Fault
 from pycore.sheets.english import WORDS as ENGLISH
+from pycore.sheets.paper import PAPERS, Paper, new_page
 from pycore.sheets.wrapper import print_file
 
 USAGE = """usage: python3 -m pycore sheet REQUEST [--to FOLDER] [--paper A4|Letter]
@@ -22,9 +25,20 @@ example {"kind": "log_sheet", "paper": "A4"}. Writes into FOLDER (here by defaul
 for each page, and one HTML file that prints them in their true size.
 --language writes the sheet's own words and its decimal sign; en unless the request has words.
 --measured-100-mm says how long the 100 mm line of the last print came out, such as "97.5 mm".
-Exit status 0; 1 when the request is refused, with the reason; 2 when the command is misused."""
+A file that is there is replaced where it is such a page of a former run, and no other.
+Exit status 0; 1 when the request is refused or a file was not written, with the reason; 2 when the
+command is misused."""
 
 _OPTIONS = ("--to", "--paper", "--measured-100-mm", "--language")
+# How every page begins, whatever is drawn on it, on each paper.
+_PAGE = Kind(
+    "a sheet of this program",
+    tuple(
+        new_page(Paper(name, is_wide)).svg().partition("</g>")[0].encode()
+        for name in PAPERS
+        for is_wide in (False, True)
+    ),
+)
 # Sentences and decimal sign of a sheet, by the code of the language.
 _LANGUAGES = {"en": (ENGLISH, "."), "de": (GERMAN, ",")}
 
@@ -72,6 +86,35 @@ def drawn_files(reply: dict[str, Any]) -> dict[str, str]:
     return {**files, f"{kind}.html": print_file(pages, page_mm, kind)}
 
 
+def _print_page(name: str) -> Kind:
+    """The kind of the HTML file of this name: how it begins up to the paper's size."""
+    start = print_file((), (0.0, 0.0), name.removesuffix(".html")).partition("0mm")[0]
+    return Kind(_PAGE.words, (start.encode(),))
+
+
+def _write(folder: Path, files: dict[str, str]) -> list[str]:
+    """Names of the files in the folder, which is made. Raises ``Refused`` with those that are
+    written before the one that could not be; nothing is where a file is no sheet.
+    """
+    for name in files:
+        refuse_foreign(folder / name, _print_page(name) if name.endswith(".html") else _PAGE)
+    try:
+        folder.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        reason = f"there can be no folder {folder} ({error.strerror}): nothing was written."
+        raise Refused(MISUSED, reason) from None
+    done: list[str] = []
+    for name, content in files.items():
+        try:
+            write_whole(folder / name, content)
+        except OSError as error:
+            before = [f"written before: {', '.join(done)}"] if done else []
+            text = "\n".join([*before, not_written(folder / name, error)])
+            raise Refused(REFUSED, text) from None
+        done.append(str(folder / name))
+    return done
+
+
 def sheet_command(arguments: list[str]) -> tuple[int, str]:
     """Writes the files of a sheet; returns the exit status and what to say."""
     read = _options(arguments)
@@ -92,11 +135,8 @@ def sheet_command(arguments: list[str]) -> tuple[int, str]:
     reply = json.loads(handle(json.dumps(ask)))
     if not reply["ok"]:
         return 1, str(reply["error"]["message"])
-    folder = Path(options.get("--to", "."))
     try:
-        folder.mkdir(parents=True, exist_ok=True)
-        for name, content in drawn_files(reply).items():
-            write_whole(folder / name, content)
-    except OSError as error:
-        return 2, f"{folder} cannot be written: {error}"
-    return 0, "\n".join(str(folder / name) for name in drawn_files(reply))
+        written = _write(Path(options.get("--to", ".")), drawn_files(reply))
+    except Refused as refused:
+        return refused.status, str(refused)
+    return 0, "\n".join(written)

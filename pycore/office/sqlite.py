@@ -11,6 +11,8 @@ from pycore.office.columns import Cell
 from pycore.office.files import replaced
 from pycore.office.plant import Table
 
+# Tells our databases from those of other programs; stands in the header of the file.
+APPLICATION_ID = int.from_bytes(b"Pail", "big")
 # Rows that are handed to SQLite at once.
 _AT_ONCE = 5_000
 
@@ -54,6 +56,7 @@ def write_database(path: Path, tables: Iterable[Table]) -> None:
             with closing(sqlite3.connect(part)) as database:
                 # Nobody reads it before it is whole, and what is cut off is thrown away.
                 database.execute("PRAGMA journal_mode = OFF")
+                database.execute(f"PRAGMA application_id = {APPLICATION_ID}")
                 for table in tables:
                     _made(database, table)
                     _filled(database, table)

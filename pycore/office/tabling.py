@@ -16,8 +16,10 @@ from pycore.office.opened import (
     OpenLog,
     Refused,
     about_lines,
+    later_lines,
     open_log,
     read_arguments,
+    refuse_one_file,
     refuse_to_overwrite,
     say,
     status_of,
@@ -26,14 +28,16 @@ from pycore.office.opened import (
 from pycore.office.outputs import Kind, not_written, refuse_foreign
 from pycore.office.plant import tables_of
 from pycore.office.report_words import WORDS
-from pycore.office.sqlite import write_database
+from pycore.office.sqlite import APPLICATION_ID, write_database
 from pycore.sheets.language import Language
 
 # Spreadsheets take a file for UTF-8 only when it begins with this sign.
 _MARK = "\ufeff"
 _TABLE = Kind("a table of this program", ((_MARK + csv_of((), {})).encode(),))
-# How the files of SQLite begin, by its own description of them.
-_DATABASE = Kind("an SQLite database", (b"SQLite format 3\0",))
+# How the files of SQLite begin and where its application id stands, by its own description.
+_DATABASE = Kind(
+    "a database of this program", (b"SQLite format 3\0",), 68, APPLICATION_ID.to_bytes(4, "big")
+)
 _HELP = f"""Writes a log as a table for a spreadsheet (-o), as an SQLite database (--sqlite), or as
 both. They are for reading only: they are made anew from the log each time, and never read back.
 
@@ -63,8 +67,8 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
-    done = []
+def _write(log: OpenLog, wanted: argparse.Namespace) -> None:
+    """Writes and says so at once: where the second one fails, the first one is there."""
     if wanted.output is not None:
         names = {machine.machine: name_of(machine) for machine in log.folded.machines}
         text = _MARK + csv_of(log.folded.entries, names)
@@ -72,15 +76,14 @@ def _written(log: OpenLog, wanted: argparse.Namespace) -> list[str]:
             write_whole(wanted.output, text)
         except OSError as error:
             raise Refused(REFUSED, not_written(wanted.output, error)) from None
-        done.append(f"written: {wanted.output}, {len(log.folded.entries)} entries")
+        print(f"written: {wanted.output}, {len(log.folded.entries)} entries", flush=True)
     if wanted.sqlite is not None:
         tables = tables_of(log)
         try:
             write_database(wanted.sqlite, tables)
         except OSError as error:
             raise Refused(REFUSED, not_written(wanted.sqlite, error)) from None
-        done.append(f"written: {wanted.sqlite}, {len(tables)} tables")
-    return done
+        print(f"written: {wanted.sqlite}, {len(tables)} tables")
 
 
 def _run(arguments: list[str]) -> int:
@@ -89,16 +92,17 @@ def _run(arguments: list[str]) -> int:
     targets = [path for path in (wanted.output, wanted.sqlite) if path is not None]
     if not targets:
         raise Refused(MISUSED, "Say what to write: -o CSV, --sqlite DB, or both.")
-    if len(targets) == 2 and targets[0].resolve() == targets[1].resolve():
-        raise Refused(MISUSED, "The table and the database need two names.")
+    if len(targets) > 1:
+        refuse_one_file(targets[0], targets[1], "The table and the database need two names.")
     for target in targets:
         refuse_to_overwrite(wanted.log, target)
         refuse_foreign(target, kinds[target])
     log = open_log(wanted.log, wanted.now)
     say(f"[3/3] writing {' and '.join(map(str, targets))}")
-    done = _written(log, wanted)
     words = Language(WORDS)
-    print("\n".join([*about_lines(log, words), *zone_lines(log, words), *done]))
+    for line in (*about_lines(log, words), *later_lines(log, words), *zone_lines(log, words)):
+        print(line)
+    _write(log, wanted)
     return log.status
 
 

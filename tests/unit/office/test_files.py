@@ -5,7 +5,6 @@ from pathlib import Path
 
 import pytest
 
-from pycore.office import files
 from pycore.office.files import files_in, is_same_file, read_text, write_whole
 from pycore.quantity.fault import Fault
 
@@ -55,6 +54,20 @@ def test_a_file_is_replaced_and_nothing_else_remains(tmp_path: Path) -> None:
     assert [path.name for path in tmp_path.iterdir()] == ["all.jsonl"]
 
 
+@pytest.mark.parametrize("target", ["real.txt", "deeper/real.txt", "new.txt"])
+def test_a_link_stays_and_the_file_that_it_leads_to_is_written(target: str, tmp_path: Path) -> None:
+    # The link itself became a file, and whoever read the other name read the old text for ever.
+    (tmp_path / "deeper").mkdir()
+    real, link = tmp_path / target, tmp_path / "link.txt"
+    if target != "new.txt":
+        real.write_text("old")
+    link.symlink_to(target)
+    write_whole(link, "new")
+    assert link.is_symlink()
+    assert real.read_text() == "new"
+    assert not [path for path in tmp_path.rglob("*") if path.suffix == ".part"]
+
+
 @pytest.mark.parametrize(("of", "step"), [(os, "fsync"), (Path, "write_bytes")])
 def test_when_a_step_fails_the_old_file_stays(
     of: object, step: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
@@ -83,7 +96,7 @@ def test_the_file_is_synced_before_it_gets_its_name(
         seen.append(place.exists())
         real(handle)
 
-    monkeypatch.setattr(files.os, "fsync", noted)
+    monkeypatch.setattr(os, "fsync", noted)
     write_whole(place, "new")
     # First the file while its place is still empty, then the folder.
     assert seen == [False, True]

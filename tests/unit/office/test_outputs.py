@@ -1,6 +1,8 @@
 """Every command of the office and the file that it is to write."""
 
 import os
+import sqlite3
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -12,7 +14,7 @@ from tests.unit.office.office_logs import logged
 WORDS = {
     "merge": "a log of this program",
     "table": "a table of this program",
-    "database": "an SQLite database",
+    "database": "a database of this program",
     "report": "a report of this program",
     "tombstone": "a log of this program",
 }
@@ -50,6 +52,16 @@ def test_a_folder_that_is_not_there_is_told_with_the_name_that_was_asked_for(
     reason = f"there is no folder {out.parent} (No such file or directory)"
     assert f"{out} was not written: {reason}\n" in said
     assert ".part" not in said
+
+
+def test_a_link_into_a_folder_that_is_not_there_names_that_folder(
+    log: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    link = tmp_path / "link.csv"
+    link.symlink_to(tmp_path / "none" / "x.csv")
+    assert run("table", log, link) == 1
+    said = f"{link} was not written: there is no folder {tmp_path / 'none'} "
+    assert said in capsys.readouterr().err
 
 
 @pytest.mark.parametrize("kind", COMMANDS)
@@ -99,6 +111,47 @@ def test_a_former_output_and_an_empty_file_are_replaced(
     assert len(first) > 100
 
 
+@pytest.mark.parametrize("kind", COMMANDS)
+@pytest.mark.parametrize(("name", "reason"), [("loop", "Too many levels"), ("x" * 300, "too long")])
+def test_a_name_that_leads_nowhere_is_refused_as_output_and_as_log(
+    kind: str, name: str, reason: str, log: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # A traceback stood there, before anything else was looked at.
+    (tmp_path / "loop").symlink_to("loop")
+    odd = tmp_path / name
+    for given, out in ((log, odd), (odd, tmp_path / "out")):
+        capsys.readouterr()
+        assert run(kind, given, out) == 1
+        (said,) = capsys.readouterr().err.splitlines()
+        assert said.startswith(f"{odd} cannot be looked at (")
+        assert reason in said
+    assert (tmp_path / "loop").is_symlink()
+    assert not (tmp_path / "out").exists()
+
+
+@pytest.mark.parametrize("kind", COMMANDS)
+def test_a_folder_that_may_not_be_entered_is_told(
+    kind: str,
+    log: Path,
+    tmp_path: Path,
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    odd, real = tmp_path / "closed" / "file", Path.stat
+
+    def closed(path: Path, *, follow_symlinks: bool = True) -> os.stat_result:
+        if path == odd:
+            raise PermissionError(13, "Permission denied", str(path))
+        return real(path, follow_symlinks=follow_symlinks)
+
+    monkeypatch.setattr(Path, "stat", closed)
+    for given, out in ((log, odd), (odd, tmp_path / "out")):
+        capsys.readouterr()
+        assert run(kind, given, out) == 1
+        said = f"{odd} cannot be looked at (Permission denied): nothing was written.\n"
+        assert capsys.readouterr().err == said
+
+
 def test_a_report_in_one_language_is_replaced_by_one_in_another(log: Path, tmp_path: Path) -> None:
     out = tmp_path / "report.html"
     for code in ("de", "en", "de"):
@@ -111,6 +164,22 @@ def test_a_page_of_somebody_else_stays(log: Path, tmp_path: Path) -> None:
     out.write_text('<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Mine')
     assert run("report", log, out) == 2
     assert out.read_text().endswith("Mine")
+
+
+@pytest.mark.parametrize("application_id", [0, 1, -1])
+def test_a_database_of_another_program_stays(
+    application_id: int, log: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # Every SQLite file was taken for one of a former run and replaced.
+    out = tmp_path / "stock.db"
+    with closing(sqlite3.connect(out)) as database:
+        database.execute(f"PRAGMA application_id = {application_id}")
+        database.execute("CREATE TABLE stock (part TEXT)")
+        database.commit()
+    before = out.read_bytes()
+    assert run("database", log, out) == 2
+    assert out.read_bytes() == before
+    assert f"{out} is there and is not a database of this program" in capsys.readouterr().err
 
 
 def test_of_two_outputs_none_is_written_where_one_is_refused(log: Path, tmp_path: Path) -> None:

@@ -6,7 +6,7 @@ import pytest
 
 from pycore.journal.entry import KINDS
 from pycore.office.columns import COLUMNS_OF
-from tests.phones import Phone, check, moment, newer_phone, pour, setup, workshop
+from tests.phones import Phone, check, id_of, moment, newer_phone, pour, setup, typed, workshop
 from tests.unit.office.office_logs import asked, database
 
 
@@ -36,6 +36,62 @@ def test_days_since_a_pour_stand_beside_the_reading_before_it(tmp_path: Path) ->
     assert asked(database(tmp_path, phone, now=later), question) == [("in_range", 2.0, 1.0)]
     told = "SELECT meaning FROM columns WHERE column_name = 'poured_age_d'"
     assert "after that reading" in asked(tmp_path / "plant.db", told)[0][0]
+
+
+@pytest.mark.parametrize(
+    ("kind", "body"),
+    [
+        ("pour", pour()),
+        ("unknown_addition", {"what": "water"}),
+        ("pour", {"pours": [], "finished": True, "draw_off": typed("20", "L")}),
+    ],
+)
+def test_litres_of_before_a_pour_or_a_draw_off_are_not_the_present_ones(
+    kind: str, body: dict[str, object], tmp_path: Path
+) -> None:
+    # 154 L and 44 L of room stood there, though two buckets had gone in and were read.
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check("342", "5.4"), 0)
+    question = "SELECT round(volume_l), round(room_l), level_age_d, strength_pct > 8 FROM machines"
+    later = moment(2 * 86_400)
+    assert asked(database(tmp_path, phone, now=later), question) == [(154, 44, 2.0, 1)]
+    phone.save(kind, body, 60)
+    phone.save("recheck", {"of": id_of("a 3"), "reading": check("342", "5.4")["reading"]}, 120)
+    assert asked(database(tmp_path, phone, now=later), question) == [(None, None, 2.0, 1)]
+    phone.save("check", check("400", "5.4"), 86_400)
+    assert asked(database(tmp_path, phone, now=later), question) == [(180, 18, 1.0, 1)]
+
+
+def test_a_reading_before_the_pour_had_mixed_is_marked(tmp_path: Path) -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    question = "SELECT strength_state, hardly_mixed FROM machines"
+    assert asked(database(tmp_path, phone), question) == [(None, None)]
+    phone.save("pour", pour(recheck_due_at=moment(600)), 0)
+    for after_s, mark in ((599, 1), (600, 0)):
+        again = {"of": id_of("a 2"), "reading": check("342", "5.4")["reading"]}
+        phone.save("recheck", again, after_s)
+        assert asked(database(tmp_path, phone), question) == [("in_range", mark)]
+
+
+def test_what_lies_after_the_time_looked_at_is_told(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # A negative age stood there without a word.
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("check", check("342", "5.4"), 0)
+    phone.save("pour", pour(), 86_400)
+    question = "SELECT strength_age_d, poured_age_d, later FROM machines"
+    past = database(tmp_path, phone, now=moment(43_200))
+    assert asked(past, question) == [(0.5, -0.5, 1)]
+    said = "Entries after 25 Nov 2026, 19:00, used all the same: 1\n"
+    assert said in capsys.readouterr().out
+    told = "SELECT meaning FROM columns WHERE table_name = 'machines' AND column_name LIKE '%age_d'"
+    assert all("negative where it lies after" in meaning for (meaning,) in asked(past, told))
+    assert asked(database(tmp_path, phone), question) == [(1.0, 0.0, 0)]
+    assert "used all the same" not in capsys.readouterr().out
 
 
 def test_every_kind_has_a_table_and_every_column_a_meaning(tmp_path: Path) -> None:

@@ -33,11 +33,14 @@ def test_how_every_machine_stands_is_what_the_report_says(plant: Path, log: Open
     states, _, _ = QUESTIONS
     report = report_of(log, Language(WORDS))
     found = asked(plant, states)
-    now = {(name, f"{pct}\u00a0%", state) for name, pct, state, poured in found if poured is None}
+    now = {
+        (name, f"{pct}\u00a0%", state) for name, pct, state, poured, _ in found if poured is None
+    }
     read = [one for one in report.machines if one.state != "not_read"]
     assert {(one.name, one.strength, one.state) for one in read} == now
-    before = {one.name: one.before for one in report.machines if one.state == "not_read"}
-    for name, pct, state, poured in found:
+    before = {one.name: one.note for one in report.machines if one.state == "not_read"}
+    for name, pct, state, poured, unmixed in found:
+        assert unmixed == 0
         if poured is not None:
             assert before[name].startswith(f"Before: {WORDS[state]}, {pct}\u00a0%, ")
     # In the example's year four machines were topped up after their last reading.

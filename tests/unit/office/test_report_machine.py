@@ -130,23 +130,47 @@ def test_what_was_poured_makes_the_reading_one_of_before(
     line = shown(phone)
     # 5.4 Brix times the factor 1.5.
     before = "Before: In range, 8.1\u00a0%, 25 Nov 2026, 08:00"
-    assert (line.state, line.before, line.strength) == ("not_read", before, "")
+    assert (line.state, line.note, line.strength) == ("not_read", before, "")
     german = shown(phone, Language(GERMAN, ",", "de"))
-    assert german.before == "Vorher: Im Sollbereich, 8,1\u00a0%, 25. Nov. 2026, 08:00"
+    assert german.note == "Vorher: Im Sollbereich, 8,1\u00a0%, 25. Nov. 2026, 08:00"
     assert (WORDS["not_read"], GERMAN["not_read"]) == (
         "Poured, not read yet",
         "Nachgefüllt, noch nicht gemessen",
     )
 
 
-def test_a_second_reading_before_its_time_is_the_present_one() -> None:
+@pytest.mark.parametrize(("shows", "state"), [("5.4", "in_range"), ("4.0", "weak")])
+@pytest.mark.parametrize("kind", ["recheck", "check"])
+def test_a_reading_before_the_pour_had_mixed_is_the_present_one_and_says_so(
+    kind: str, shows: str, state: str
+) -> None:
+    # It stood there as plain "In range", and only another section said that one more is due.
     phone = machine_with(
         ("check", check("342", "4.0")), ("pour", pour(recheck_due_at=moment(4 * HOUR_S)))
     )
-    again = {"of": id_of("a 3"), "reading": check("342", "5.4")["reading"]}
-    phone.save("recheck", again, 3 * HOUR_S)
+    again = {"of": id_of("a 3"), "reading": check("342", shows)["reading"]}
+    phone.save(kind, again if kind == "recheck" else check("342", shows), 3 * HOUR_S)
     line = shown(phone)
-    assert (line.state, line.before, line.strength) == ("in_range", "", "8.1\u00a0%")
+    strength = {"in_range": "8.1\u00a0%", "weak": "6.0\u00a0%"}[state]
+    note = "Hardly mixed when it was read: not mixed before 25 Nov 2026, 11:00"
+    assert (line.state, line.note, line.strength) == (state, note, strength)
+    german = shown(phone, Language(GERMAN, ",", "de"))
+    assert german.note == "Beim Messen kaum gemischt: nicht vor 25. Nov. 2026, 11:00 gemischt"
+    said = f"last reading {strength}: Too weak, hardly mixed when it was read"
+    assert (said in waits(phone)) == (state == "weak")
+
+
+@pytest.mark.parametrize(
+    "more",
+    [
+        [("recheck", {"of": id_of("a 3"), "reading": check()["reading"]})],
+        [("clean_out", {"finished": True}), ("check", check("342", "5.4"))],
+    ],
+)
+def test_a_reading_in_time_and_one_of_the_next_charge_had_mixed(more: list[Said]) -> None:
+    due = moment(3 * HOUR_S if more[0][0] == "recheck" else 9 * HOUR_S)
+    phone = machine_with(("check", check()), ("pour", pour(recheck_due_at=due)), *more)
+    assert shown(phone).note == ""
 
 
 @pytest.mark.parametrize(
@@ -175,14 +199,35 @@ def test_a_dip_of_before_a_pour_is_not_the_present_level(
 def test_a_pour_that_poured_nothing_and_one_before_the_reading_change_nothing() -> None:
     given_up: dict[str, object] = {"pours": [], "finished": True}
     phone = machine_with(("pour", pour()), ("check", check("342", "5.4")), ("pour", given_up))
-    assert (shown(phone).state, shown(phone).before) == ("in_range", "")
+    assert (shown(phone).state, shown(phone).note) == ("in_range", "")
 
 
 def test_a_machine_that_was_never_read_has_no_state_of_before() -> None:
     line = shown(machine_with(("pour", pour())))
-    assert (line.state, line.before) == ("none", "")
+    assert (line.state, line.note) == ("none", "")
 
 
 def test_a_reading_out_of_range_is_told_with_the_pour_after_it() -> None:
     said = "last reading 6.0\u00a0%: Too weak, poured since and not read"
     assert waits(machine_with(("check", check("342", "4.0")), UNKNOWN)) == [said]
+
+
+def test_a_new_charge_that_nobody_has_read_is_not_one_that_was_never_read() -> None:
+    emptied: Said = ("clean_out", {"finished": True})
+    assert waits(machine_with()) == ["never read"]
+    assert waits(machine_with(emptied)) == ["never read"]
+    said = ["no reading of this charge yet"]
+    assert waits(machine_with(("check", check("342", "5.4")), emptied)) == said
+    assert GERMAN["no_reading_of_charge"] == "noch keine Messung seit dem Neuansatz"
+
+
+def test_one_entry_in_doubt_is_told_without_a_plural() -> None:
+    phones = [machine_with(("check", check("342", "5.4"))), Phone("b"), Phone("c")]
+    for phone, shows in zip(phones[1:], ("5.0", "5.2"), strict=True):
+        body = {"corrects": id_of("a 2"), "reason": "x", "kind": "check"}
+        phone.save("correction", {**body, "content": check("342", shows)}, 2 * HOUR_S, machine="")
+    now = fold(*phones)
+    told = machine_shown(now.machines[0], now, period(5 * HOUR_S), LANGUAGE)[1]
+    assert told[0] == "entries that contradict one another: 1, somebody has to decide"
+    german = GERMAN["conflicts"].format(n=1)
+    assert german == "Einträge, die sich widersprechen: 1, jemand muss entscheiden"

@@ -2,11 +2,14 @@
 
 from pathlib import Path
 
+import pytest
+
 from pycore.office.opened import open_log
+from pycore.office.report_german import WORDS as GERMAN
 from pycore.office.report_of import report_of
 from pycore.office.report_words import WORDS
 from pycore.sheets.language import Language
-from tests.phones import Phone, check, pour, setup, workshop
+from tests.phones import Phone, check, moment, pour, setup, workshop
 from tests.unit.office.office_logs import logged
 from web.build.paths import SHARED
 
@@ -54,3 +57,24 @@ def test_example_says_that_it_is_invented() -> None:
     assert report.invented
     assert len(report.machines) == 6
     assert len(report.months) == 13
+
+
+@pytest.mark.parametrize(
+    ("language", "said"),
+    [
+        (LANGUAGE, "machines: 1 · Entries after 25 Nov 2026, 19:00, used all the same: 1"),
+        (
+            Language(GERMAN, ",", "de"),
+            "Maschinen: 1 · Einträge nach 25. Nov. 2026, 19:00, trotzdem verwendet: 1",
+        ),
+    ],
+)
+def test_what_lies_after_the_time_looked_at_is_told_at_the_head(
+    language: Language, said: str, tmp_path: Path
+) -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, 0)
+    phone.save("pour", pour(), 86_400)
+    log = logged(tmp_path, phone)
+    assert report_of(open_log(log, moment(43_200)), language).counts.endswith(said)
+    assert report_of(open_log(log, None), language).counts.endswith(": 1")

@@ -79,7 +79,7 @@ def test_state_has_a_word_and_an_invented_log_says_so() -> None:
 
 def test_what_is_poured_and_not_read_has_its_own_shape_and_the_old_state_below() -> None:
     old = "Before: In range, 8.1\u00a0%, 25 Nov 2026, 08:00"
-    line = replace(machine("Wheel lathe", "not_read"), strength="", before=old)
+    line = replace(machine("Wheel lathe", "not_read"), strength="", note=old)
     page = report_page(replace(report(), machines=[line]), LANGUAGE)
     assert WORDS["not_read"] in page
     assert Tags(page).texts.count(old) == 1

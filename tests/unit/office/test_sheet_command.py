@@ -76,7 +76,62 @@ def test_a_file_that_cannot_be_read_is_status_2(content: bytes | None, tmp_path:
 def test_a_folder_that_cannot_be_written_is_status_2(tmp_path: Path) -> None:
     request = tmp_path / "request.json"
     request.write_text(json.dumps(body("log_sheet")), encoding="utf-8")
-    assert sheet_command([str(request), "--to", str(request)])[0] == 2
+    status, told = sheet_command([str(request), "--to", str(request)])
+    assert status == 2
+    assert told == f"there can be no folder {request} (File exists): nothing was written."
+
+
+@pytest.fixture
+def asked(tmp_path: Path) -> list[str]:
+    request = tmp_path / "request.json"
+    request.write_text(json.dumps(body("log_sheet")), encoding="utf-8")
+    return [str(request), "--to", str(tmp_path)]
+
+
+@pytest.mark.parametrize(
+    ("name", "content"),
+    [
+        ("log_sheet.html", "<!doctype html><html><head><title>Mine"),
+        ("log_sheet_1.svg", '<svg xmlns="http://www.w3.org/2000/svg" width="275mm" height="10mm">'),
+    ],
+)
+def test_a_file_that_is_no_sheet_stays_and_none_is_written(
+    name: str, content: str, asked: list[str], tmp_path: Path
+) -> None:
+    (tmp_path / name).write_text(content, encoding="utf-8")
+    there = {path.name for path in tmp_path.iterdir()}
+    said = f"{tmp_path / name} is there and is not a sheet of this program: nothing was written. "
+    status, told = sheet_command(asked)
+    assert (status, told.startswith(said)) == (2, True)
+    assert (tmp_path / name).read_text(encoding="utf-8") == content
+    assert {path.name for path in tmp_path.iterdir()} == there
+
+
+@pytest.mark.parametrize("kind", KINDS)
+def test_a_sheet_of_a_former_run_is_replaced_on_every_paper(kind: str, tmp_path: Path) -> None:
+    request = tmp_path / "request.json"
+    request.write_text(json.dumps(body(kind)), encoding="utf-8")
+    for paper in ("A4", "Letter", "A4"):
+        assert sheet_command([str(request), "--to", str(tmp_path), "--paper", paper])[0] == 0
+
+
+def test_a_file_that_was_not_written_is_named_and_those_before_it(
+    asked: list[str], tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    # The hidden name beside it stood there: nobody had asked for that one.
+    real = Path.replace
+
+    def full(path: Path, target: Path) -> Path:
+        if target.suffix == ".html":
+            raise OSError(28, "No space left on device", str(path))
+        return real(path, target)
+
+    monkeypatch.setattr(Path, "replace", full)
+    status, told = sheet_command(asked)
+    assert status == 1
+    first, last = told.splitlines()
+    assert first == f"written before: {tmp_path / 'log_sheet_1.svg'}"
+    assert last == f"{tmp_path / 'log_sheet.html'} was not written: No space left on device"
 
 
 def test_help() -> None:

@@ -65,6 +65,20 @@ def test_misuse_writes_nothing(
     assert {path: path.read_bytes() for path in tmp_path.iterdir()} == before
 
 
+def test_where_the_database_fails_the_table_that_was_written_is_told(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    # "no/plant.db was not written" was all, and log.csv was there.
+    log, table = logged(tmp_path, workshop()[0]), tmp_path / "log.csv"
+    database = tmp_path / "no" / "plant.db"
+    capsys.readouterr()
+    assert table_command([str(log), "-o", str(table), "--sqlite", str(database)]) == REFUSED
+    said = capsys.readouterr()
+    assert f"written: {table}, " in said.out
+    assert f"{database} was not written: " in said.err
+    assert table.exists()
+
+
 def test_what_is_no_log_is_refused(tmp_path: Path) -> None:
     foreign = tmp_path / "foreign.txt"
     foreign.write_text("time;machine\n", encoding="utf-8")
