@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 import re
-from datetime import datetime, timedelta, timezone
 
-from pycore.quantity.dates import day_number, moment_from
+from pycore.quantity.dates import day_number, day_text, moment_from
 from pycore.quantity.fault import Fault
 
 # Clocks of two phones are compared, so neither the seconds nor the offset may be missing.
@@ -42,4 +41,8 @@ def text_of(moment_s: int, ahead_min: int) -> str:
     >>> text_of(86_400, 60)
     '1970-01-02T01:00:00+01:00'
     """
-    return datetime.fromtimestamp(moment_s, timezone(timedelta(minutes=ahead_min))).isoformat()
+    days, second = divmod(moment_s + ahead_min * _MINUTE_S, DAY_S)
+    minute, second = divmod(second, _MINUTE_S)
+    hours, minutes = divmod(abs(ahead_min), 60)
+    offset = f"{'-' if ahead_min < 0 else '+'}{hours:02d}:{minutes:02d}"
+    return f"{day_text(_START + days)}T{minute // 60:02d}:{minute % 60:02d}:{second:02d}{offset}"

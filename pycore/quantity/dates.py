@@ -21,6 +21,8 @@ _MOMENT = re.compile(
 _MONTH_DAYS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 # Years that a workshop's log can hold; another one is a slip of the finger.
 _FIRST_YEAR, _LAST_YEAR = 1900, 2999
+# Days of 400 years, after which the calendar repeats.
+_CYCLE_D = 146_097
 # Minutes in a day.
 _DAY_MIN = 1440
 
@@ -80,6 +82,22 @@ def day_number(moment: Moment) -> int:
     year, month = divmod(12 * moment.year + moment.month - 3, 12)
     months_days = (153 * month + 2) // 5
     return 365 * year + year // 4 - year // 100 + year // 400 + months_days + moment.day
+
+
+def day_text(number: int) -> str:
+    """The date of a day that ``day_number`` has counted.
+
+    >>> day_text(day_number(moment_from("2028-02-29", "")))
+    '2028-02-29'
+    """
+    # Counted from 1 March the leap day is the last of its year, and months repeat every 153 days.
+    cycle, day = divmod(number - 1, _CYCLE_D)
+    year = (day - day // 1460 + day // 36_524 - day // (_CYCLE_D - 1)) // 365
+    day -= 365 * year + year // 4 - year // 100
+    month = (5 * day + 2) // 153
+    day -= (153 * month + 2) // 5
+    ahead, month = divmod(month + 2, 12)
+    return f"{400 * cycle + year + ahead:04d}-{month + 1:02d}-{day + 1:02d}"
 
 
 def days_between(earlier: Moment, later: Moment, path: str) -> float:

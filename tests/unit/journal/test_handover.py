@@ -70,6 +70,24 @@ def test_the_last_pour_after_the_last_reading_is_found() -> None:
     assert poured_since(fold(phone).machines[0]) is None
 
 
+def test_a_pour_over_which_two_phones_differ_went_in() -> None:
+    one, two = Phone("a"), Phone("b")
+    one.save("check", check(), 0)
+    poured = one.save("pour", pour(3), 100)
+    for phone, count in ((one, 4), (two, 2)):
+        said = {"corrects": poured, "reason": "miscounted", "kind": "pour", "content": pour(count)}
+        phone.save("correction", said, 200, machine="")
+    (found,) = fold(one, two).machines
+    assert found.conflicts == (poured,)
+    # It counted as never poured: the room of before stood there as the present one.
+    since = poured_since(found)
+    assert since is not None
+    assert since.id == poured
+    assert moved_since(found) is True
+    now = page(one, two)
+    assert (now.as_read, now.as_dipped) == ((), ())
+
+
 def test_a_level_is_moved_by_hand_after_its_dip_alone() -> None:
     phone = Phone("a")
     phone.save("pour", pour(), 0)

@@ -1,12 +1,12 @@
 """pycore.journal.times, compared with the standard library's calendar."""
 
-from datetime import datetime
+from datetime import datetime, timedelta, timezone
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pycore.journal.times import moment_of
+from pycore.journal.times import moment_of, text_of
 from pycore.quantity.fault import Fault
 
 ZONES = st.integers(-23 * 60, 23 * 60)
@@ -21,6 +21,15 @@ def test_same_seconds_as_the_standard_library(at: datetime, offset_min: int) -> 
     text = f"{at.replace(microsecond=0).isoformat()}{sign}{hours:02}:{minutes:02}"
     seconds = datetime.fromisoformat(text) - datetime.fromisoformat("1970-01-01T00:00:00+00:00")
     assert moment_of(text, "wall") == (seconds.total_seconds(), offset_min)
+
+
+@given(st.datetimes(min_value=FIRST, max_value=LAST), ZONES)
+def test_a_moment_is_written_as_the_standard_library_writes_it(
+    at: datetime, offset_min: int
+) -> None:
+    zone = timezone(timedelta(minutes=offset_min))
+    text = at.replace(microsecond=0, tzinfo=zone).isoformat()
+    assert text_of(*moment_of(text, "wall")) == text
 
 
 def test_z_and_parts_of_a_second() -> None:

@@ -26,10 +26,11 @@ def poured(due_s: int) -> tuple[str, dict[str, Any]]:
         ([poured(121), READ], 121),
         ([poured(120), READ], None),
         ([poured(119), READ], None),
-        # The last one counts that had not mixed, whichever was poured later.
-        ([poured(900), poured(600), READ], 900),
+        # The last pour with a time counts, as where the second reading is due.
+        ([poured(900), poured(600), READ], 600),
         ([poured(600), poured(900), READ], 900),
-        ([poured(900), poured(60), READ], 900),
+        # What is told beside it mixes as long: from 60 s to 900 s, and so from 120 s to 960 s.
+        ([poured(900), ("pour", pour()), READ], 960),
         ([poured(900), READ, ("note", {"text": "x"})], 900),
         # A reading in time after one that was not, and a pour after it.
         ([poured(180), READ, READ], None),

@@ -1,12 +1,12 @@
 """pycore.quantity.dates, against the standard library's calendar."""
 
-from datetime import datetime
+from datetime import date, datetime, timedelta
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from pycore.quantity.dates import days_between, moment_from, months_later
+from pycore.quantity.dates import day_number, day_text, days_between, moment_from, months_later
 from pycore.quantity.fault import Fault
 
 TIMES = st.datetimes(datetime(1900, 1, 1), datetime(2199, 12, 31))
@@ -23,6 +23,20 @@ def test_days_are_those_of_the_standard_library(one: datetime, other: datetime) 
     )
     got = days_between(moment_from(_text(early), "a"), moment_from(_text(late), "b"), "a")
     assert got == pytest.approx((late - early).total_seconds() / 86400, abs=1e-9)
+
+
+@given(st.dates(date(1900, 1, 1), date(2999, 12, 31)))
+def test_a_day_is_written_as_the_standard_library_writes_it(day: date) -> None:
+    assert day_text(day_number(moment_from(day.isoformat(), "a"))) == day.isoformat()
+
+
+@pytest.mark.parametrize("year", [1900, 2000, 2023, 2024, 2100, 2400, 2999])
+def test_every_day_of_a_year_comes_back(year: int) -> None:
+    first = date(year, 1, 1)
+    days = [first + timedelta(days=n) for n in range(366)]
+    for day in days:
+        if day.year == year:
+            assert day_text(day_number(moment_from(day.isoformat(), "a"))) == day.isoformat()
 
 
 @pytest.mark.parametrize(
