@@ -86,18 +86,17 @@ def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck
     in is in doubt there, not that something did. now_s: seconds since 1970. rests: whether the
     machine's state lets checks rest.
     """
-    backwards = range(len(ordered) - 1, -1, -1)
-    last = next((n for n in backwards if "recheck_due_at" in ordered[n].content), None)
-    if last is None:
+    dues = [n for n, entry in enumerate(ordered) if "recheck_due_at" in entry.content]
+    if not dues:
         return None
-    pour = ordered[last]
-    due_at = pour.content["recheck_due_at"]
-    due_s = moment_of(due_at, "recheck_due_at")[0]
-    mixes_s = due_s - pour.measured_s
-    for entry in ordered[last + 1 :]:
+    pour = ordered[dues[-1]]
+    first_s, ahead_min = moment_of(pour.content["recheck_due_at"], "recheck_due_at")
+    due_s = first_s
+    for entry in ordered[dues[-1] + 1 :]:
         if _ends_recheck(entry, due_s):
             return None
-        if entry.kind == "pour" and entry.content["pours"] and entry.measured_s + mixes_s > due_s:
-            due_s = entry.measured_s + mixes_s
-            due_at = text_of(due_s, moment_of(entry.measured_at, "measured_at")[1])
+        if entry.kind == "pour" and entry.content["pours"]:
+            due_s = max(due_s, entry.measured_s + first_s - pour.measured_s)
+    moved = due_s != first_s
+    due_at = text_of(due_s, ahead_min) if moved else pour.content["recheck_due_at"]
     return Recheck(pour.id, due_at, due_s < now_s and not rests, rests)

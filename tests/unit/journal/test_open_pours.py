@@ -127,6 +127,8 @@ def test_a_told_pour_of_before_and_a_recipe_given_up_shift_nothing() -> None:
     one.save("pour", pour(1), 0)
     poured = one.save("pour", pour(2, recheck_due_at=moment(3600)), 60)
     two.save("pour", {**pour(0), "pours": []}, 1800)
+    # Told late: it went in before the recipe did.
+    one.save("pour", pour(1), -600)
     assert machine(one, two).recheck == Recheck(poured, moment(3600), True, False)
 
 

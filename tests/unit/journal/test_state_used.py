@@ -1,5 +1,7 @@
 """pycore.journal.state: what is taken back, in doubt or only looked at, and what that leaves."""
 
+from typing import Any
+
 import pytest
 
 from pycore.journal.state import SHOP_FACTS, Since, of_this_charge
@@ -101,3 +103,28 @@ def test_every_fact_of_the_shop_is_found() -> None:
     for name, fact in facts.items():
         phone.save("shop_set", {name: fact}, 0, machine="")
     assert {name: one.entry.content[name] for name, one in fold(phone).shop.items()} == facts
+
+
+def dispute(
+    phones: tuple[Phone, Phone], target: str, kind: str, said: list[dict[str, Any]]
+) -> None:
+    for phone, content in zip(phones, said, strict=True):
+        body = {"corrects": target, "reason": "x", "kind": kind, "content": content}
+        phone.save("correction", body, 600, machine="")
+
+
+def test_pours_in_doubt_stand_in_their_place_and_nothing_else_that_is_in_doubt() -> None:
+    one, two = phones = Phone("a"), Phone("b")
+    first = one.save("pour", pour(1), 0)
+    assert machine(*phones).with_doubtful_pours == machine(*phones).ordered
+    poured = one.save("pour", pour(3), 60)
+    unknown = one.save("unknown_addition", {"remarks": "Seen wet."}, 120)
+    checked = one.save("check", check(), 180)
+    last = two.save("pour", pour(2), 240)
+    dispute(phones, poured, "pour", [pour(4), pour(2)])
+    dispute(phones, unknown, "unknown_addition", [{"remarks": "p"}, {"remarks": "q"}])
+    dispute(phones, checked, "check", [check("300"), check("310")])
+    now = machine(*phones)
+    assert now.conflicts == tuple(sorted((poured, unknown, checked)))
+    assert [entry.id for entry in now.ordered] == [first, last]
+    assert [entry.id for entry in now.with_doubtful_pours] == [first, poured, unknown, last]
