@@ -6,7 +6,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
 from pycore.journal.amend import Standing
-from pycore.journal.times import moment_of, text_of
+from pycore.journal.times import DAY_S, moment_of, text_of
+from pycore.quantity.fault import Fault
 
 
 @dataclass(frozen=True)
@@ -66,14 +67,49 @@ def open_pours(ordered: Iterable[Standing]) -> tuple[OpenPour, ...]:
     return tuple(found[plan] for plan in sorted(found))
 
 
-def _ends_recheck(entry: Standing, due_s: int) -> bool:
+def read_s(entry: Standing) -> int:
+    """When a reading was read, seconds since 1970: as it was typed, and never after it was stored.
+
+    A ``now`` without a time of day says less than the time of the entry, which stands for it then.
+    """
+    try:
+        return min(moment_of(entry.content.get("now", ""), "now")[0], entry.measured_s)
+    except Fault:
+        return entry.measured_s
+
+
+def _last_due(ordered: Sequence[Standing]) -> tuple[Standing, int] | None:
+    """The last pour with a due time, and the place of what it poured last.
+
+    The rest of a recipe may have been given up, hours later too: the part before it is what mixes.
+    Where nothing of the recipe went in, as after a correction, nothing does.
+    """
+    for place in range(len(ordered) - 1, -1, -1):
+        pour = ordered[place]
+        if "recheck_due_at" not in pour.content:
+            continue
+        plan = pour.content.get("plan", "")
+        for before in range(place, -1, -1):
+            part = ordered[before]
+            if part.kind != "pour" or not part.content["pours"]:
+                continue
+            if before == place or (plan and part.content.get("plan", "") == plan):
+                return pour, before
+    return None
+
+
+def _ends_recheck(entry: Standing, first_s: int, mixes_s: int, told_s: list[int]) -> bool:
     """Whether nothing is due after it; a second reading without a reading says there is none.
 
-    What was read before the pump had mixed says little of the sump, so it ends nothing. After a
-    clean-out there is nothing left of the pour to read.
+    What was read before the pump had mixed says little of the sump, so it ends nothing. A day
+    before, a clock was wrong at the pour or is now, and a due time of next year would never end.
+    After a clean-out there is nothing left of the pour to read. first_s: due by the recipe's
+    pour; told_s: what was poured since, seconds since 1970; mixes_s: how long each mixes.
     """
     if "reading" in entry.content:
-        return entry.measured_s >= due_s
+        at_s = read_s(entry)
+        due_s = max([first_s, *(told + mixes_s for told in told_s if told <= at_s)])
+        return not due_s - DAY_S < at_s < due_s
     is_emptied = entry.kind == "clean_out" and entry.content["finished"]
     return entry.kind == "recheck" or is_emptied
 
@@ -81,22 +117,25 @@ def _ends_recheck(entry: Standing, due_s: int) -> bool:
 def due_recheck(ordered: Sequence[Standing], now_s: int, rests: bool) -> Recheck | None:
     """The second reading that is due at one machine, or None.
 
-    What is poured in while it is due has to mix as long, so the reading is due that much later.
+    What is poured in while it is due has to mix as long, so the reading is due that much later;
+    what was told only after a reading was taken does not make that one too early.
     ordered: the machine's entries in order, among them pours over which logs differ: how much went
     in is in doubt there, not that something did. now_s: seconds since 1970. rests: whether the
     machine's state lets checks rest.
     """
-    dues = [n for n, entry in enumerate(ordered) if "recheck_due_at" in entry.content]
-    if not dues:
+    found = _last_due(ordered)
+    if found is None:
         return None
-    pour = ordered[dues[-1]]
+    pour, place = found
     first_s, ahead_min = moment_of(pour.content["recheck_due_at"], "recheck_due_at")
-    due_s = first_s
-    for entry in ordered[dues[-1] + 1 :]:
-        if _ends_recheck(entry, due_s):
-            return None
+    mixes_s = first_s - pour.measured_s
+    told_s: list[int] = []
+    for entry in ordered[place + 1 :]:
         if entry.kind == "pour" and entry.content["pours"]:
-            due_s = max(due_s, entry.measured_s + first_s - pour.measured_s)
+            told_s.append(entry.measured_s)
+        if _ends_recheck(entry, first_s, mixes_s, told_s):
+            return None
+    due_s = max([first_s, *(at_s + mixes_s for at_s in told_s)])
     moved = due_s != first_s
     due_at = text_of(due_s, ahead_min) if moved else pour.content["recheck_due_at"]
     return Recheck(pour.id, due_at, due_s < now_s and not rests, rests)

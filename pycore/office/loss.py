@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from pathlib import Path
 
 from pycore.desk.contract.checked import checked
@@ -40,6 +41,12 @@ def _is_held(entry: Entry, held: dict[str, Entry]) -> bool:
     return new is not None and (new.is_removed or not entry.is_removed)
 
 
+def _is_cut(damaged: str, lines: list[str]) -> bool:
+    """Whether a damaged line is the beginning of one of these, which are sorted."""
+    place = bisect_left(lines, damaged)
+    return place < len(lines) and lines[place].startswith(damaged)
+
+
 def refuse_loss(path: Path, old: list[str], new: Gathered) -> None:
     """Raises ``Refused`` where the file at ``path`` holds lines (``lines_at``) that ``new`` lacks.
 
@@ -48,7 +55,10 @@ def refuse_loss(path: Path, old: list[str], new: Gathered) -> None:
     there = set(new.lines)
     entries, damaged = read_lines((line for line in old if line not in there), checked)
     held = {entry.hash: entry for entry in new.entries} if entries else {}
-    lost = len(damaged) + sum(not _is_held(entry, held) for entry in entries)
+    # A file that was copied half ends in half a line, and the next day's copy has the whole one.
+    whole = sorted(there) if damaged else []
+    cut = sum(_is_cut(bad.line, whole) for bad in damaged)
+    lost = len(damaged) - cut + sum(not _is_held(entry, held) for entry in entries)
     if lost:
         raise Refused(
             MISUSED,

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from itertools import takewhile
 
-from pycore.journal.open_pours import due_recheck
+from pycore.journal.open_pours import due_recheck, read_s
 from pycore.journal.state import MachineNow
-from pycore.journal.times import moment_of
+from pycore.journal.times import DAY_S, moment_of
 
 
 def unmixed_before(machine: MachineNow) -> str:
@@ -20,6 +20,7 @@ def unmixed_before(machine: MachineNow) -> str:
     read = machine.strength.entry
     before = takewhile(lambda entry: entry.place != read.place, machine.with_doubtful_pours)
     due = due_recheck(tuple(before), read.measured_s, rests=False)
-    if due is None or moment_of(due.due_at, "due_at")[0] <= read.measured_s:
+    if due is None:
         return ""
-    return due.due_at
+    due_s = moment_of(due.due_at, "due_at")[0]
+    return due.due_at if due_s - DAY_S < read_s(read) < due_s else ""

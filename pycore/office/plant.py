@@ -105,7 +105,7 @@ _MACHINES = (
     _plain(
         "hardly_mixed",
         "INTEGER",
-        "1 where the last pour before that reading had not mixed yet, so that its strength and "
+        "1 where what was poured by a recipe had not mixed yet, so that its strength and "
         "state may be off; empty without a reading",
     ),
     _plain("open_pours", "INTEGER", "recipes and top-ups that are not finished"),

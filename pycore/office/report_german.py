@@ -27,7 +27,9 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "out_of_range_before": (
             "letzte Messung {strength}: {state}, seither nachgefüllt und nicht gemessen"
         ),
-        "out_of_range_unmixed": "letzte Messung {strength}: {state}, beim Messen kaum gemischt",
+        "out_of_range_unmixed": (
+            "letzte Messung {strength}: {state}, beim Messen noch nicht durchgemischt"
+        ),
         "conflicts": "Einträge, die sich widersprechen: {n}, jemand muss entscheiden",
         "machines": "Maschinen",
         "col_machine": "Maschine",
@@ -43,7 +45,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "none": "Keine Messung",
         "not_read": "Nachgefüllt, noch nicht gemessen",
         "before": "Vorher: {state}, {strength}, {time}",
-        "unmixed": "Beim Messen kaum gemischt: nicht vor {time} gemischt",
+        "unmixed": "Beim Messen noch nicht durchgemischt, erst ab {time}",
         "in_use": "In Betrieb",
         "watch": "Beobachten",
         "on_hold": "Vorläufig gesperrt",

@@ -49,13 +49,18 @@ def mix(page: Page) -> None:
     page.reload()
 
 
-def read_again(page: Page, reading: str) -> Any:
-    """The second reading, saved; what was shown of its strength."""
+def type_again(page: Page, reading: str) -> None:
+    """The second reading from the machine's page, up to what it is compared with."""
     page.get_by_role("button", name="Enter the reading").click()
     field(page, "What does the reading").fill(reading)
     next_page(page)
     page.get_by_role("button", name=re.compile("Sharp line")).click()
     expect(heading(page)).to_have_text("Expected and found")
+
+
+def read_again(page: Page, reading: str) -> Any:
+    """The second reading, saved; what was shown of its strength."""
+    type_again(page, reading)
     save(page)
     return entries(page, "recheck")[-1]["shown"]["strength"]
 
@@ -86,7 +91,7 @@ def test_one_screen_says_it_before_the_first_digit(page: Page) -> None:
         page.get_by_role("button", name="Start a check")
     ).click()
     expect(heading(page)).to_have_text("The check on one screen")
-    caution = page.get_by_text("a dose now may be one too many.")
+    caution = page.get_by_text("a dose by an earlier reading may be one too many.")
     expect(caution).to_be_visible()
     type_check(page, "400")
     expect_recipe(page)
@@ -138,3 +143,76 @@ def test_due_counts_from_what_went_in_last(page: Page) -> None:
     due = datetime.fromisoformat(pour["body"]["recheck_due_at"])
     # It was 30 minutes after the water, and so five after the bucket.
     assert due - datetime.fromisoformat(pour["wall"]) > timedelta(minutes=29)
+
+
+def test_an_early_check_with_nothing_to_pour_is_no_all_clear(page: Page) -> None:
+    poured(page)
+    check_until_recipe(page, "440", "5.3")
+    save(page)
+    main = page.get_by_role("main")
+    expect(main).to_contain_text("Reading due at")
+    expect(main).to_contain_text(CAUTION)
+    # It said "Nothing to pour. Check again at the usual time."
+    expect(main).not_to_contain_text("usual time")
+
+
+def test_a_part_that_was_read_long_ago_is_not_due_when_its_rest_is_given_up(page: Page) -> None:
+    start_pouring(page)
+    pour_bucket(page, 1)
+    stop(page, "The rest comes later")
+    to_machine(page)
+    page.clock.fast_forward("05:00:00")
+    check_until_recipe(page, "360", "4.2")
+    save(page)
+    press(page, "Start pouring")
+    press(page, "That is all")
+    to_machine(page)
+    assert entries(page, "pour")[-1]["body"]["pours"] == []
+    assert "recheck" not in folded(page)
+    expect(page.get_by_role("heading", name=re.compile("Reading due"))).to_have_count(0)
+
+
+def test_digits_for_the_pour_before_do_not_stand_after_the_next_one(page: Page) -> None:
+    poured(page)
+    mix(page)
+    type_again(page, "5.1")
+    page.goto(page.url.split("#")[0])
+    page.get_by_role("link", name="Wheel lathe").click()
+    check_until_recipe(page, "400", "4.0")
+    save(page)
+    press(page, "Start pouring")
+    press(page, "Right drum, gloves on")
+    pour_all(page, int(heading(page).inner_text().split()[-1]))
+    save(page)
+    to_machine(page)
+    page.get_by_role("button", name="Enter the reading").click()
+    # They stood there, and the phone's clock was blamed.
+    expect(field(page, "What does the reading")).to_have_value("")
+
+
+def test_a_clock_that_was_set_back_is_named(page: Page) -> None:
+    poured(page)
+    (pour,) = entries(page, "pour")
+    back = datetime.fromisoformat(pour["measured_at"]) - timedelta(hours=1)
+    page.clock.install(time=back)
+    page.reload()
+    clock = "By this phone\N{RIGHT SINGLE QUOTATION MARK}s clock the last pour is still to come."
+    # "Less than a minute ago" was said.
+    expect(page.get_by_role("main")).to_contain_text(clock)
+    type_again(page, "5.3")
+    expect(page.get_by_role("alert")).to_contain_text(clock)
+
+
+def test_the_second_reading_rests_with_the_machine(page: Page) -> None:
+    poured(page)
+    due = page.get_by_role("heading", name=re.compile("Reading due"))
+    expect(due).to_be_visible()
+    page.get_by_role("link", name="Write something down").click()
+    page.get_by_role("link", name="State of the machine").click()
+    page.get_by_text("Shut down", exact=True).click()
+    save(page)
+    page.goto(page.url.split("#")[0])
+    page.get_by_role("link", name="Wheel lathe").click()
+    expect(heading(page)).to_have_text("Wheel lathe")
+    expect(page.get_by_text("Shut down")).to_be_visible()
+    expect(due).to_have_count(0)

@@ -187,3 +187,64 @@ def test_after_a_clean_out_no_second_reading_of_the_old_charge_is_due() -> None:
     assert machine(phone).recheck is not None
     phone.save("clean_out", {"finished": True}, 120)
     assert machine(phone).recheck is None
+
+
+def test_the_rest_is_given_up_after_the_part_before_was_read() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", PLAN, 0)
+    phone.save("pour", pour(1, finished=False, plan=plan), 60)
+    # The rest comes later; hours later somebody checks, and only then gives it up.
+    phone.save("check", check(), 18_000)
+    given_up = {"pours": [], "finished": True, "plan": plan, "recheck_due_at": moment(1860)}
+    last = phone.save("pour", given_up, 60)
+    assert machine(phone).recheck is None
+    other = Phone("b")
+    plan = other.save("plan", PLAN, 0)
+    other.save("pour", pour(1, finished=False, plan=plan), 60)
+    other.save("check", check(), 120)
+    last = other.save("pour", {**given_up, "plan": plan}, 60)
+    assert machine(other).recheck == Recheck(last, moment(1860), True, False)
+
+
+def test_a_recipe_of_which_nothing_went_in_has_nothing_to_read() -> None:
+    phone = Phone("a")
+    before = phone.save("pour", pour(1, recheck_due_at=moment(1800)), 0)
+    plan = phone.save("plan", PLAN, 30)
+    nothing = {"pours": [], "finished": True, "recheck_due_at": moment(3600)}
+    phone.save("pour", {**nothing, "plan": plan}, 60)
+    # Without a plan it is part of none.
+    phone.save("pour", nothing, 90)
+    assert machine(phone).recheck == Recheck(before, moment(1800), True, False)
+
+
+def test_a_clock_that_was_ahead_at_the_pour_keeps_nothing_due_for_ever() -> None:
+    year_s = 365 * 86_400
+    phone = Phone("a")
+    phone.save("pour", pour(1, recheck_due_at=moment(year_s + 1800)), year_s)
+    assert machine(phone).recheck is not None
+    phone.save("check", check(), 86_400)
+    assert machine(phone).recheck is None
+    # Up to a day before, it may be a reading that was typed before the pour.
+    for early_s, ended in ((86_399, False), (86_400, True)):
+        other = Phone("b")
+        other.save("pour", pour(1, recheck_due_at=moment(90_000)), 88_200)
+        other.save("check", check(), 90_000 - early_s)
+        assert (machine(other).recheck is None) is ended
+
+
+def test_what_is_told_after_a_reading_was_typed_does_not_make_it_early() -> None:
+    phone = Phone("a")
+    phone.save("pour", pour(2, recheck_due_at=moment(1800)), 0)
+    # The check is under way when yesterday's bucket is written down.
+    phone.save("pour", pour(1), 7260)
+    phone.save("check", {**check(), "now": moment(7200)}, 7320)
+    assert machine(phone).recheck is None
+
+
+def test_a_reading_is_as_old_as_its_digits() -> None:
+    for now, ended in ((moment(600), False), (moment(9000), True), ("2026-11-25", True)):
+        phone = Phone("a")
+        poured = phone.save("pour", pour(2, recheck_due_at=moment(1800)), 0)
+        phone.save("check", {**check(), "now": now}, 1860)
+        found = machine(phone).recheck
+        assert found == (None if ended else Recheck(poured, moment(1800), True, False))

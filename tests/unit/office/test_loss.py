@@ -80,6 +80,23 @@ def test_damaged_lines_count_and_bytes_that_are_no_utf_8_too(
     assert "does not hold them: 1. " in capsys.readouterr().err
 
 
+def test_half_a_line_is_no_loss_where_the_whole_one_has_come(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out, log = tmp_path / "out.jsonl", exported(tmp_path, "a")
+    whole = log.read_bytes()
+    log.write_bytes(whole[:-200])
+    assert merge(out, log) == 0
+    torn = out.read_bytes()
+    # The next day the file was copied whole, and the merge stayed stuck.
+    log.write_bytes(whole)
+    assert merge(out, log) == 0
+    log.write_bytes(whole[:-400])
+    out.write_bytes(torn)
+    assert merge(out, log) == 2
+    assert "does not hold them: 1. " in capsys.readouterr().err
+
+
 @pytest.mark.parametrize("kind", ["merge", "tombstone"])
 @pytest.mark.parametrize("trouble", ["newer", "unreadable"])
 def test_a_log_that_cannot_be_told_stays(

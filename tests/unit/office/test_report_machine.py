@@ -155,7 +155,7 @@ def test_a_reading_before_the_pour_had_mixed_is_the_present_one_and_says_so(
     note = "Hardly mixed when it was read: not mixed before 25 Nov 2026, 11:00"
     assert (line.state, line.note, line.strength) == (state, note, strength)
     german = shown(phone, Language(GERMAN, ",", "de"))
-    assert german.note == "Beim Messen kaum gemischt: nicht vor 25. Nov. 2026, 11:00 gemischt"
+    assert german.note == "Beim Messen noch nicht durchgemischt, erst ab 25. Nov. 2026, 11:00"
     said = f"last reading {strength}: Too weak, hardly mixed when it was read"
     assert (said in waits(phone)) == (state == "weak")
 

@@ -5,7 +5,7 @@ import { pouringOf } from "../store/underway/pouring";
 import { lastMeasured, refusedLook } from "../store/log/deeds";
 import type { CheckEntry } from "../store/log/entry";
 import { entryById } from "../store/log/journal";
-import { heldOf } from "../store/log/machines";
+import { heldOf, isResting } from "../store/log/machines";
 import { dueRecheck, unmixedAt, type DueReading } from "../store/log/mixing";
 import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
@@ -20,6 +20,11 @@ import { now_ms, timeOf } from "./now";
 import { Poured, pouredSince } from "./poured";
 import { address } from "./route";
 import { stateOf } from "./state";
+
+/** The second reading that is due; it rests with the machine. */
+function dueNow(machine: string): DueReading | undefined {
+  return isResting(machine) ? undefined : dueRecheck(machine);
+}
 
 export function dueWords({ due_at }: DueReading): string {
   const key = Date.parse(due_at) > now_ms.value ? "recheck.due" : "recheck.due_since";
@@ -54,7 +59,7 @@ export function pouringWords(machine: string): string | null {
 export function pressing(machine: string): number {
   if (heldOf(machine) !== undefined) return 0;
   if (pouringWords(machine) !== null || refusedLook(machine) !== undefined) return 1;
-  return dueRecheck(machine) === undefined ? 3 : 2;
+  return dueNow(machine) === undefined ? 3 : 2;
 }
 
 /** A check that was begun goes on, whatever is due later. */
@@ -67,7 +72,7 @@ export function checkWord(machine: string): string {
  * did; only what was begun or refused meanwhile goes before it.
  */
 function readsNext(machine: string): boolean {
-  const due = dueRecheck(machine);
+  const due = dueNow(machine);
   if (due === undefined) return false;
   const hasOther = isStarted(walkOf(machine).value) || refusedLook(machine) !== undefined;
   return !hasOther || earlyWords(due) === null;
@@ -76,7 +81,7 @@ function readsNext(machine: string): boolean {
 /** Whether something was begun here or is due now, so that it goes before a check elsewhere. */
 export function isWanted(machine: string): boolean {
   if (pouringWords(machine) !== null || isStarted(walkOf(machine).value)) return true;
-  const due = dueRecheck(machine);
+  const due = dueNow(machine);
   return due !== undefined && earlyWords(due) === null;
 }
 
@@ -98,7 +103,7 @@ export function nextAt(machine: string): NextDeed {
 export function TaskLines({ machine }: { readonly machine: string }) {
   const refused = refusedLook(machine);
   const pouring = pouringWords(machine);
-  const due = dueRecheck(machine);
+  const due = dueNow(machine);
   return (
     <>
       {refused === undefined ? null : (
@@ -155,7 +160,7 @@ function OpenPour({ machine }: { readonly machine: string }) {
 
 /** On the machine's own page, first of all. */
 export function Tasks({ machine, check }: { machine: string; check: CheckEntry | undefined }) {
-  const due = dueRecheck(machine);
+  const due = dueNow(machine);
   const early = due === undefined ? null : earlyWords(due);
   const isWaiting =
     check !== undefined &&

@@ -66,7 +66,7 @@ async function prepare(
     id: walk.id,
     kind: "check",
     machine: machine.machine,
-    measured_at: readAt(walk) || now,
+    measured_at: now,
     wall: now,
     ...answered,
     ...look.body,

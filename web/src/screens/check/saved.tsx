@@ -8,7 +8,7 @@ import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { now_ms } from "../now";
 import { address, replace } from "../route";
-import { checkWord } from "../tasks";
+import { checkWord, dueWords } from "../tasks";
 import { HeldLine } from "../told/stated";
 import { hasSlip } from "../sheets/slip";
 import { DeadWays } from "./look/dead";
@@ -18,11 +18,16 @@ import { UnmixedLine } from "./unmixed";
 import { firstPlace } from "./place";
 import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
-import { isLookOnly, type CheckEntry } from "../../store/log/entry";
+import { hasReading, isLookOnly, type CheckEntry } from "../../store/log/entry";
+import { dueRecheck, readAtOf } from "../../store/log/mixing";
 
-function nextStep(recipe: Recipe | null): string {
+function nextStep({ machine }: CheckEntry, recipe: Recipe | null): string {
   if (recipe?.waits === true) return say("saved.wait");
-  if (recipe === null || isEmpty(recipe)) return say("saved.nothing");
+  if (recipe === null || isEmpty(recipe)) {
+    // Read before a pour had mixed, it is no all-clear.
+    const due = dueRecheck(machine);
+    return due === undefined ? say("saved.nothing") : dueWords(due);
+  }
   return recipe.runMinutes === null
     ? say("saved.read_again")
     : say("saved.run", { minutes: String(recipe.runMinutes) });
@@ -32,8 +37,8 @@ function nextStep(recipe: Recipe | null): string {
 const OLD_MS = 12 * 3_600_000;
 
 /** A recipe that can still be poured, of a sump that has changed meanwhile. */
-function isOld({ measured_at }: CheckEntry): boolean {
-  return now_ms.value - Date.parse(measured_at) > OLD_MS;
+function isOld(check: CheckEntry): boolean {
+  return now_ms.value - Date.parse(readAtOf(check)) > OLD_MS;
 }
 
 function Old({ check }: { readonly check: CheckEntry }) {
@@ -74,7 +79,7 @@ function ToPour({
 }) {
   const { saving, start } = useStart(check, recipe);
   useEffect(() => {
-    if (!atOnce) return;
+    if (!atOnce || isOld(check)) return;
     // Back from the first bucket leads to this page, and not once more to the first bucket.
     replace("machines", check.machine, "saved", check.id);
     start();
@@ -133,11 +138,11 @@ export function SavedScreen({
     >
       <p role="status">{say("saved.when", { time: writeMoment(entry.measured_at) })}</p>
       <HeldLine machine={entry.machine} />
-      <p class="saved-next">{partialNext(entry) ?? nextStep(recipe)}</p>
+      <p class="saved-next">{partialNext(entry) ?? nextStep(entry, recipe)}</p>
       <Old check={entry} />
-      {recipe === null || isEmpty(recipe) ? null : (
-        <UnmixedLine machine={entry.machine} read_at={entry.measured_at} place={entry.place} />
-      )}
+      {hasReading(entry) ? (
+        <UnmixedLine machine={entry.machine} read_at={readAtOf(entry)} place={entry.place} />
+      ) : null}
       {isLookOnly(entry) ? <DeadWays machine={entry.machine} /> : null}
       {recipe === null || isEmpty(recipe) ? null : (
         <SectionDrawing

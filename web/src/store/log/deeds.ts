@@ -107,9 +107,18 @@ export interface PouredAfter {
   readonly last: AnyPour | ToldEntry;
 }
 
-/** Null where nothing went in. A recipe that was given up before the first bucket poured nothing. */
-export function pouredAfter(machine: string, place: number): PouredAfter | null {
-  const later = poursOf(machine).filter((pour) => pour.place > place);
+/**
+ * Null where nothing went in, up to a time where it is given. A recipe that was given up before the first
+ * bucket poured nothing.
+ */
+export function pouredAfter(
+  machine: string,
+  place: number,
+  until_ms = Infinity,
+): PouredAfter | null {
+  const later = poursOf(machine)
+    .filter((pour) => pour.place > place)
+    .filter(({ measured_at }) => Date.parse(measured_at) <= until_ms);
   const pours = later.filter(({ body }) => body.pours.length > 0);
   const unknown = recent.value
     .filter((entry) => entry.kind === "unknown_addition")

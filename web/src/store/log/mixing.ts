@@ -1,11 +1,12 @@
 // When what was poured has mixed, and the second reading that is due then. Read before, a sump tells little.
 import { isoWithOffset } from "../../words/times";
-import type { DeedEntry, Entry, PourEntry, ToldEntry } from "./entry";
+import type { CheckEntry, DeedEntry, Entry, PourEntry, RecheckEntry, ToldEntry } from "./entry";
 import { recent, recentDeeds, recentDeedsTold, recentTold } from "./journal";
 
 /** Where no recipe says how long: common practice, no source. */
 export const USUAL_MIXING_MIN = 30;
 const MINUTE_MS = 60_000;
+const DAY_MS = 86_400_000;
 
 /** The last pour, and until when it mixes. */
 export interface Mixing {
@@ -48,20 +49,36 @@ function dueOf({ body }: AnyPour): string | undefined {
   return "recheck_due_at" in body ? body.recheck_due_at : undefined;
 }
 
-/** As pycore finds it: what is poured while something mixes has to mix as long. */
-function mixingBefore(machine: string, place: number): Mixing | null {
+/**
+ * The pour that mixes until a due time: the one that has it, or the last part before the rest was given up.
+ * None where nothing of the recipe went in, as after a correction.
+ */
+function mixesSince(pour: AnyPour, pours: readonly AnyPour[]): AnyPour | undefined {
+  const plan = "plan" in pour.body ? pour.body.plan : undefined;
+  const isPart = ({ body }: AnyPour): boolean => "plan" in body && body.plan === plan;
+  const went = pours.filter(({ body, place }) => body.pours.length > 0 && place <= pour.place);
+  return went.filter((one) => one.id === pour.id || (plan !== undefined && isPart(one))).at(-1);
+}
+
+/**
+ * As pycore finds it: what is poured while something mixes has to mix as long. `read_ms`: what was told
+ * only after somebody had read does not make that reading too early.
+ */
+function mixingBefore(machine: string, place: number, read_ms: number): Mixing | null {
   const emptied = recent.value.filter(isOf(machine)).filter(isEmptied).at(-1)?.place ?? -1;
+  const pours = poursOf(machine).filter((one) => one.place < place && one.place > emptied);
   let found: Mixing | null = null;
   let mixes_ms = USUAL_MIXING_MIN * MINUTE_MS;
-  for (const pour of poursOf(machine)) {
-    if (pour.place >= place || pour.place < emptied) continue;
+  for (const pour of pours) {
     const poured_at = pour.measured_at;
+    const poured_ms = Date.parse(poured_at);
     const due_at = dueOf(pour);
     if (due_at !== undefined) {
-      mixes_ms = Date.parse(due_at) - Date.parse(poured_at);
+      if (mixesSince(pour, pours) === undefined) continue;
+      mixes_ms = Date.parse(due_at) - poured_ms;
       found = { poured_at, due_at };
-    } else if (pour.body.pours.length > 0) {
-      const until_ms = Date.parse(poured_at) + mixes_ms;
+    } else if (pour.body.pours.length > 0 && poured_ms <= read_ms) {
+      const until_ms = poured_ms + mixes_ms;
       if (found === null || until_ms > Date.parse(found.due_at))
         found = { poured_at, due_at: isoWithOffset(new Date(until_ms)) };
     }
@@ -69,17 +86,28 @@ function mixingBefore(machine: string, place: number): Mixing | null {
   return found;
 }
 
-/** What had not mixed when somebody read; `place`: of the reading in the log, where it stands there. */
+/** When a reading in the log was read: as it was typed, and never after it was stored. */
+export function readAtOf({ body, measured_at }: CheckEntry | RecheckEntry | ToldEntry): string {
+  const now = "now" in body && typeof body.now === "string" ? body.now : measured_at;
+  return Date.parse(now) < Date.parse(measured_at) ? now : measured_at;
+}
+
+/**
+ * What had not mixed when somebody read; `place`: of the reading in the log, where it stands there. A due
+ * time more than a day later is that of a wrong clock.
+ */
 export function unmixedAt(machine: string, read_at: string, place = Infinity): Mixing | null {
-  const mixing = mixingBefore(machine, place);
-  return mixing !== null && Date.parse(read_at) < Date.parse(mixing.due_at) ? mixing : null;
+  const read_ms = Date.parse(read_at);
+  const mixing = mixingBefore(machine, place, read_ms);
+  const left_ms = mixing === null ? 0 : Date.parse(mixing.due_at) - read_ms;
+  return left_ms > 0 && left_ms < DAY_MS ? mixing : null;
 }
 
 function endsIt(entry: Entry | DeedEntry): boolean {
   if (entry.kind === "clean_out") return isEmptied(entry);
-  const isRead = (entry.kind === "check" || entry.kind === "recheck") && "reading" in entry.body;
-  if (isRead) return unmixedAt(entry.machine, entry.measured_at, entry.place) === null;
-  return entry.kind === "recheck";
+  if (entry.kind !== "check" && entry.kind !== "recheck") return false;
+  if (!("reading" in entry.body)) return entry.kind === "recheck";
+  return unmixedAt(entry.machine, readAtOf(entry), entry.place) === null;
 }
 
 /**
@@ -87,13 +115,17 @@ function endsIt(entry: Entry | DeedEntry): boolean {
  * out, or said that nobody will read.
  */
 export function dueRecheck(machine: string): DueReading | undefined {
-  const pours = poursOf(machine).filter((one): one is PourEntry => "plan" in one.body);
-  const pour = pours.filter((one) => dueOf(one) !== undefined).at(-1);
-  if (pour === undefined) return undefined;
+  const pours = poursOf(machine);
+  const pour = pours
+    .filter((one): one is PourEntry => "plan" in one.body && dueOf(one) !== undefined)
+    .filter((one) => mixesSince(one, pours) !== undefined)
+    .at(-1);
+  const since = pour && mixesSince(pour, pours);
+  if (pour === undefined || since === undefined) return undefined;
   const later = [...recent.value, ...recentDeeds.value]
     .filter(isOf(machine))
-    .filter(({ place }) => place > pour.place);
+    .filter(({ place }) => place > since.place);
   if (later.some(endsIt)) return undefined;
-  const due_at = mixingBefore(machine, Infinity)?.due_at;
+  const due_at = mixingBefore(machine, Infinity, Infinity)?.due_at;
   return due_at === undefined ? undefined : { pour, due_at };
 }

@@ -2,7 +2,7 @@
 import type { RecheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
 import type { MachineEntry } from "../../../store/log/entry";
-import { dueRecheck, unmixedAt } from "../../../store/log/mixing";
+import { dueRecheck, readAtOf, unmixedAt } from "../../../store/log/mixing";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address } from "../../route";
@@ -20,7 +20,7 @@ export function DoneScreen({
 }) {
   const entry = useDeed(id, "recheck");
   if (entry === null) return null;
-  const isEarly = unmixedAt(machine.machine, entry.measured_at, entry.place) !== null;
+  const isEarly = unmixedAt(machine.machine, readAtOf(entry), entry.place) !== null;
   const due = dueRecheck(machine.machine);
   const isRead = entry.body.reading !== undefined;
   const time = writeMoment(entry.measured_at);

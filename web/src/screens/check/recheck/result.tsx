@@ -17,41 +17,51 @@ import { useAnswer } from "../../core";
 import { doubtName } from "../../gate";
 import { address, back, go, replace } from "../../route";
 import { SaveAction } from "../notsaved";
+import { joined } from "../pour/steps";
+import { readAt } from "../save";
 import { useSavingAgain } from "./saving";
 import { draftOf, type RecheckProps } from "./screen";
 import { RecheckView } from "./view";
 
 const UNKNOWN: BucketRow = { count: 1, kind: "unknown", about: true };
 
-/** All that went in and out since the check: the recipe's parts, and what was told beside it. */
-function wentIn({ machine, pour, check }: RecheckProps): Pick<RecheckBody, "pours" | "draw_off"> {
-  const since = pouredAfter(machine.machine, check.place);
-  const { draw_offs, hasUnknown, rows } = since ?? {
+/**
+ * All that went in and out between check and reading: the recipe's parts, and what was told beside it. By a
+ * clock that was set back nothing did, and pycore is asked about the pour alone.
+ */
+function wentIn(
+  { machine, pour, check }: RecheckProps,
+  now: string,
+): Pick<RecheckBody, "pours" | "draw_off" | "poured_at"> {
+  const since = pouredAfter(machine.machine, check.place, Date.parse(now));
+  const { draw_offs, hasUnknown, rows, last } = since ?? {
     draw_offs: pour.body.draw_off === undefined ? [] : [pour.body.draw_off],
     hasUnknown: false,
     rows: pour.body.pours,
+    last: pour,
   };
   const [out, another] = draw_offs;
   // The page adds up nothing: after two draw-offs there is nothing to compare with.
   const isUnknown = hasUnknown || another !== undefined;
   return {
-    pours: isUnknown ? [...rows, UNKNOWN] : [...rows],
+    pours: isUnknown ? [...joined(rows), UNKNOWN] : [...joined(rows)],
+    poured_at: last.measured_at,
     ...(out === undefined ? {} : { draw_off: out }),
   };
 }
 
 /** The question to pycore; null while there is no reading, or for a check without one. */
 function bodyOf(props: RecheckProps): RecheckBody | null {
-  const { machine, pour, check, walk } = props;
+  const { machine, check, walk } = props;
   if (!isWhole(check) || walk.reading.trim() === "") return null;
   const typed = machine.body.machine;
+  const now = readAt(walk) || isoWithOffset(new Date());
   return {
     check: check.body,
     machine: typed,
-    ...wentIn(props),
-    poured_at: pour.measured_at,
+    ...wentIn(props, now),
     reading: readingTyped(typed, walk),
-    now: walk.at === "" ? isoWithOffset(new Date()) : walk.at,
+    now,
     ...(walk.dip.trim() === "" ? {} : { dip: dipTyped(typed, walk) }),
   };
 }

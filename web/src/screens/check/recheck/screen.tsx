@@ -5,7 +5,7 @@ import { useEffect } from "preact/hooks";
 import type { CheckEntry, MachineEntry, PourEntry } from "../../../store/log/entry";
 import { deedById, entryById, load, opened } from "../../../store/log/journal";
 import { dueRecheck } from "../../../store/log/mixing";
-import { changeWalk, walkOf, type Walk } from "../../../store/underway/walk";
+import { changeWalk, endWalk, walkOf, type Walk } from "../../../store/underway/walk";
 import { say } from "../../../words/say";
 import { timeOf } from "../../now";
 import { back, go, replace } from "../../route";
@@ -92,6 +92,15 @@ function Asking({ props, place }: { readonly props: RecheckProps; readonly place
   );
 }
 
+/** Typed for a pour before this one and never saved: its digits say nothing of what was poured since. */
+function useOwnDraft(id: string, pour: PourEntry | undefined): void {
+  useEffect(() => {
+    const { at } = walkOf(draftOf(id)).value;
+    const poured_ms = Date.parse(pour?.measured_at ?? "");
+    if (Date.parse(at) < poured_ms && poured_ms <= Date.now()) endWalk(draftOf(id));
+  }, [id, pour?.id]);
+}
+
 interface ScreenProps {
   readonly machine: MachineEntry;
   readonly parts: readonly string[];
@@ -100,9 +109,10 @@ interface ScreenProps {
 export function RecheckScreen({ machine, parts }: ScreenProps) {
   const [place = "reading", saved] = parts;
   const id = machine.machine;
+  const pour = dueRecheck(id)?.pour;
+  useOwnDraft(id, pour);
   if (opened.value.kind === "reading") return null;
   if (place === "done" && saved !== undefined) return <DoneScreen machine={machine} id={saved} />;
-  const pour = dueRecheck(id)?.pour;
   const check = pour === undefined ? undefined : checkOfPour(pour);
   if (pour === undefined) return <Leave id={id} />;
   if (place === "skip") return <SkipScreen machine={machine} pour={pour} />;
