@@ -72,8 +72,10 @@ def read_s(entry: Standing) -> int:
 
     A ``now`` without a time of day says less than the time of the entry, which stands for it then.
     """
+    if "now" not in entry.content:
+        return entry.measured_s
     try:
-        return min(moment_of(entry.content.get("now", ""), "now")[0], entry.measured_s)
+        return min(moment_of(entry.content["now"], "now")[0], entry.measured_s)
     except Fault:
         return entry.measured_s
 
@@ -84,17 +86,20 @@ def _last_due(ordered: Sequence[Standing]) -> tuple[Standing, int] | None:
     The rest of a recipe may have been given up, hours later too: the part before it is what mixes.
     Where nothing of the recipe went in, as after a correction, nothing does.
     """
-    for place in range(len(ordered) - 1, -1, -1):
-        pour = ordered[place]
+    pours = [(place, entry) for place, entry in enumerate(ordered) if entry.kind == "pour"]
+    for place, pour in reversed(pours):
         if "recheck_due_at" not in pour.content:
             continue
-        plan = pour.content.get("plan", "")
-        for before in range(place, -1, -1):
-            part = ordered[before]
-            if part.kind != "pour" or not part.content["pours"]:
-                continue
-            if before == place or (plan and part.content.get("plan", "") == plan):
-                return pour, before
+        plan = pour.content.get("plan", pour.id)
+        own = [
+            before
+            for before, part in pours
+            if before <= place
+            and part.content["pours"]
+            and part.content.get("plan", part.id) == plan
+        ]
+        if own:
+            return pour, own[-1]
     return None
 
 

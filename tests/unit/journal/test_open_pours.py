@@ -241,6 +241,14 @@ def test_what_is_told_after_a_reading_was_typed_does_not_make_it_early() -> None
     assert machine(phone).recheck is None
 
 
+def test_what_is_told_in_the_second_of_a_reading_was_there_before_it() -> None:
+    phone = Phone("a")
+    poured = phone.save("pour", pour(2, recheck_due_at=moment(1800)), 0)
+    phone.save("pour", pour(1), 7200)
+    phone.save("check", {**check(), "now": moment(7200)}, 7320)
+    assert machine(phone).recheck == Recheck(poured, moment(9000), True, False)
+
+
 def test_a_reading_is_as_old_as_its_digits() -> None:
     for now, ended in ((moment(600), False), (moment(9000), True), ("2026-11-25", True)):
         phone = Phone("a")
@@ -248,3 +256,12 @@ def test_a_reading_is_as_old_as_its_digits() -> None:
         phone.save("check", {**check(), "now": now}, 1860)
         found = machine(phone).recheck
         assert found == (None if ended else Recheck(poured, moment(1800), True, False))
+
+
+def test_a_stray_part_after_the_recipe_was_read_asks_for_no_other_reading() -> None:
+    phone = Phone("a")
+    plan = phone.save("plan", PLAN, 0)
+    phone.save("pour", pour(2, plan=plan, recheck_due_at=moment(1800)), 0)
+    phone.save("check", check(), 1800)
+    phone.save("pour", pour(1, finished=False, plan=plan), 2000)
+    assert machine(phone).recheck is None

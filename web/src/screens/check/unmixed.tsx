@@ -9,17 +9,13 @@ interface UnmixedProps {
   readonly read_at: string;
   /** Of the reading in the log, where it stands there. */
   readonly place?: number;
-  /** On one screen the keys must stay in sight. */
-  readonly brief?: boolean;
 }
 
 /** Above a recipe: whoever doses by such a reading doses twice. It stays so, however late it is looked at. */
-export function UnmixedLine({ machine, read_at, place, brief = false }: UnmixedProps) {
+export function UnmixedLine({ machine, read_at, place }: UnmixedProps) {
   const mixing = read_at === "" ? null : unmixedAt(machine, read_at, place);
   if (mixing === null) return null;
   const { poured_at, due_at } = mixing;
-  if (brief)
-    return <p class="compact-caution">{say("compact.unmixed", { due: timeOf(due_at) })}</p>;
   return (
     <section class="cautions">
       <p>{say("recipe.unmixed", { time: timeOf(poured_at), due: timeOf(due_at) })}</p>

@@ -5,10 +5,12 @@ import type { PlanCheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
 import { Strip } from "../../../elements/drawings/strip";
 import type { MachineEntry } from "../../../store/log/entry";
+import { unmixedAt } from "../../../store/log/mixing";
 import { cautionSentence } from "../../../words/codes";
 import { write } from "../../../words/numbers";
 import { say, sayCount, type Piece } from "../../../words/say";
 import { useCore } from "../../core";
+import { timeOf } from "../../now";
 import { address } from "../../route";
 import { bestSentence, cannotSentence } from "../recipe/cannot";
 import { isEmpty, type Recipe } from "../recipe/chosen";
@@ -104,15 +106,28 @@ function Picture({ result, recipe }: ReadyProps) {
   );
 }
 
+interface MoreProps {
+  readonly recipe: Recipe;
+  readonly machine: string;
+  readonly read_at: string;
+}
+
+/** That a reading was taken too early goes before every other caution; the recipe's own page says why. */
+function tooEarly(machine: string, read_at: string): string | null {
+  const mixing = read_at === "" ? null : unmixedAt(machine, read_at);
+  return mixing === null ? null : say("compact.unmixed", { due: timeOf(mixing.due_at) });
+}
+
 /** One caution in full and how many more; the whole card leads to all of them. */
-function More({ recipe, machine }: { readonly recipe: Recipe; readonly machine: string }) {
+function More({ recipe, machine, read_at }: MoreProps) {
   const onTop = isOutOfReach(recipe) ? ON_TOP : ["nothing_to_pour"];
   const codes = recipe.cautions.filter((code) => !onTop.includes(code));
-  const [first, ...rest] = [
-    ...codes.filter((code) => !ALWAYS.includes(code)),
-    ...codes.filter((code) => ALWAYS.includes(code)),
+  const early = tooEarly(machine, read_at);
+  const [caution = "", ...rest] = [
+    ...(early === null ? [] : [early]),
+    ...codes.filter((code) => !ALWAYS.includes(code)).map(cautionSentence),
+    ...codes.filter((code) => ALWAYS.includes(code)).map(cautionSentence),
   ];
-  const caution = first === undefined ? "" : cautionSentence(first);
   const more =
     rest.length === 0 ? say("compact.more") : sayCount("compact.more_count", rest.length);
   // What is seen comes first in what is spoken; "More" begins the name anyway.
@@ -128,7 +143,7 @@ function More({ recipe, machine }: { readonly recipe: Recipe; readonly machine: 
   );
 }
 
-function Ready({ result, recipe, machine }: ReadyProps & { readonly machine: string }) {
+function Ready({ result, recipe, machine, read_at }: ReadyProps & MoreProps) {
   const text = textOf({ result, recipe });
   const apart = disagreement(result);
   return (
@@ -140,7 +155,7 @@ function Ready({ result, recipe, machine }: ReadyProps & { readonly machine: str
       {text === "" ? <Recipes recipe={recipe} /> : <p class="result-text">{text}</p>}
       <p class="result-range">{rangeLine(recipe)}</p>
       <Picture result={result} recipe={recipe} />
-      <More recipe={recipe} machine={machine} />
+      <More recipe={recipe} machine={machine} read_at={read_at} />
     </>
   );
 }
@@ -211,6 +226,8 @@ function NextHint({ view, machine }: Pick<ResultProps, "view" | "machine">) {
 interface ResultProps {
   readonly view: View;
   readonly machine: MachineEntry;
+  /** When the reading was typed; empty where there is none. */
+  readonly read_at: string;
   /** What was typed: another text, another second of rest. */
   readonly about: string;
 }
@@ -225,7 +242,7 @@ function useSteadyHeight(isWaiting: boolean) {
   return { area, style: isWaiting ? { minHeight: `${height_px.current}px` } : {} };
 }
 
-export function Result({ view, machine, about }: ResultProps) {
+export function Result({ view, machine, read_at, about }: ResultProps) {
   const waiting = useWaiting();
   const { area, style } = useSteadyHeight(view.kind === "waiting");
   return (
@@ -237,7 +254,12 @@ export function Result({ view, machine, about }: ResultProps) {
       data-kind={view.kind}
     >
       {view.kind === "ready" ? (
-        <Ready result={view.result} recipe={view.recipe} machine={machine.machine} />
+        <Ready
+          result={view.result}
+          recipe={view.recipe}
+          machine={machine.machine}
+          read_at={read_at}
+        />
       ) : (
         <>
           <p class="result-text">{plainText(view, waiting)}</p>

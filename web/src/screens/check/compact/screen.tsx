@@ -8,9 +8,7 @@ import { Page } from "../../../elements/page";
 import { errorSentence } from "../../../words/errors";
 import { fieldFromPath } from "../../../words/fields";
 import { say } from "../../../words/say";
-import { isoWithOffset } from "../../../words/times";
 import type { Gate } from "../../gate";
-import { now_ms } from "../../now";
 import { address, go } from "../../route";
 import { Dilute, undiluted } from "../reading/blurred";
 import { isSinceAsked, isToExplain } from "../lookback";
@@ -25,7 +23,6 @@ import { readAt, useSaving } from "../save";
 import { ExplainFirst } from "../since";
 import type { CheckProps } from "../steps";
 import { ZeroNotes } from "../reading/zeronotes";
-import { UnmixedLine } from "../unmixed";
 import { useAsking, useLogFirst } from "./asking";
 import { LookRow, SideKeys } from "./beside";
 import { isDepth, Keys } from "./keys";
@@ -222,12 +219,6 @@ function Body({ props, live, gate }: { props: CheckProps; live: Live; gate: Gate
   );
 }
 
-/** There before the first digit too: no key moves under a finger that types. */
-function Unmixed({ machine, walk }: CheckProps) {
-  const read_at = readAt(walk) || isoWithOffset(new Date(now_ms.value));
-  return <UnmixedLine machine={machine.machine} read_at={read_at} brief />;
-}
-
 export function CompactScreen(props: CheckProps) {
   const { machine, walk, onBack } = props;
   const live = useLive(machine, walk, props.since);
@@ -243,10 +234,10 @@ export function CompactScreen(props: CheckProps) {
         gate.doubt === null ? <Action props={props} view={live.view} gate={gate} /> : undefined
       }
     >
-      <Unmixed {...props} />
       <Result
         view={live.view}
         machine={machine}
+        read_at={readAt(walk)}
         about={JSON.stringify([walk.dip, walk.reading, walk.cleanSide, walk.temperature])}
       />
       <Body props={props} live={live} gate={gate} />
