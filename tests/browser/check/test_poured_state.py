@@ -14,7 +14,7 @@ from tests.browser.pouring import pour_all, pour_bucket, start_pouring
 from tests.browser.server import Server
 from tests.browser.stored import folded
 from tests.browser.walk import check_until_recipe, field, next_page, open_machine, press, save_check
-from tests.phones import LATHE, pour
+from tests.phones import LATHE, moment, pour
 from tests.phones import Phone as Writer
 
 OPEN = "Poured, not read yet"
@@ -189,4 +189,32 @@ def test_no_bucket_is_lost_to_a_quick_start(phone: Phone, server: Server) -> Non
         page.goto(server.address)
         expect(page.locator(".machine-row")).to_contain_text("24 buckets poured, the last ")
         # Whatever is written after a start is written by now.
+        page.wait_for_timeout(300)
+
+
+def test_a_reading_that_is_due_is_not_lost_to_a_quick_start(phone: Phone, server: Server) -> None:
+    writer = Writer("bench")
+    for made in rows_of(2):
+        writer.lines.append(made["text"])
+    writer.seq, writer.prev = 2, opened(writer.lines[-1])[1]
+    check = json.loads(writer.lines[-1])["id"]
+    plan = writer.save("plan", {"check": check, "pours": [{"count": 3}]}, 3 * EVERY_S, LATHE)
+    part = pour(1, finished=False, plan=plan)
+    writer.save("pour", part, 3 * EVERY_S + 60, LATHE)
+    due = moment(3 * EVERY_S + 1860)
+    rest = {"pours": [], "finished": True, "plan": plan, "recheck_due_at": due}
+    writer.save("pour", rest, 3 * EVERY_S + 60, LATHE)
+    # So many later lines that a start reads neither check nor part among the latest.
+    for n in range(120):
+        writer.save("note", {"text": f"Note {n}."}, (20 + n) * EVERY_S, LATHE)
+    page = phone.start()
+    stored = [
+        {"seq": seq, "id": json.loads(line)["id"], "text": line}
+        for seq, line in enumerate(writer.lines, 1)
+    ]
+    fill(page, server, stored)
+    for _ in range(2):
+        page.goto("about:blank")
+        page.goto(server.address)
+        expect(page.locator(".machine-row")).to_contain_text("Reading due since")
         page.wait_for_timeout(300)

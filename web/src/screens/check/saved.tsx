@@ -19,7 +19,8 @@ import { firstPlace } from "./place";
 import { partialNext } from "./without/partial";
 import { isBegun, pourable, useStart } from "./pour/start";
 import { hasReading, isLookOnly, type CheckEntry } from "../../store/log/entry";
-import { dueRecheck, readAtOf } from "../../store/log/mixing";
+import { readAtOf } from "../../store/log/dueparts";
+import { dueRecheck } from "../../store/log/mixing";
 
 function nextStep({ machine }: CheckEntry, recipe: Recipe | null): string {
   if (recipe?.waits === true) return say("saved.wait");

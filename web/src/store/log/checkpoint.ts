@@ -7,6 +7,7 @@ import { isOfDeed, type AnyEntry } from "./entry";
 import { countedOf, type Counted } from "./exported";
 import type { At, Ends } from "./ledger";
 import { isUsed, type Line, type Placed, type Sorted } from "./lines";
+import { duePartsOf } from "./dueparts";
 import { isMeasured, PINNED } from "./pinned";
 
 /** The latest entries without a gap among them, of all machines and of each: what the log's page draws at once. */
@@ -98,6 +99,7 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     const from = kind === "plan" ? body.check : kind === "pour" ? body.plan : body.of;
     if (chosen.has(byId.get(from)?.place ?? NaN)) choose(entry);
   }
+  for (const entry of duePartsOf(placed.map((one) => one.entry))) choose(entry);
   // A second reading goes back to the recipe that was poured.
   for (const { entry } of placed) {
     if (!chosen.has(entry.place) || entry.kind !== "pour" || !isOfDeed(entry)) continue;

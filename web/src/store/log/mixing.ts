@@ -1,6 +1,7 @@
 // When what was poured has mixed, and the second reading that is due then. Read before, a sump tells little.
 import { isoWithOffset } from "../../words/times";
-import type { CheckEntry, DeedEntry, Entry, PourEntry, RecheckEntry, ToldEntry } from "./entry";
+import { readAtOf } from "./dueparts";
+import type { DeedEntry, Entry, PourEntry, ToldEntry } from "./entry";
 import { recent, recentDeeds, recentDeedsTold, recentTold } from "./journal";
 
 /** Where no recipe says how long: common practice, no source. */
@@ -84,12 +85,6 @@ function mixingBefore(machine: string, place: number, read_ms: number): Mixing |
     }
   }
   return found;
-}
-
-/** When a reading in the log was read: as it was typed, and never after it was stored. */
-export function readAtOf({ body, measured_at }: CheckEntry | RecheckEntry | ToldEntry): string {
-  const now = "now" in body && typeof body.now === "string" ? body.now : measured_at;
-  return Date.parse(now) < Date.parse(measured_at) ? now : measured_at;
 }
 
 /**

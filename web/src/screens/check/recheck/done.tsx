@@ -2,7 +2,8 @@
 import type { RecheckResult } from "../../../core/messages";
 import { PlaceLink } from "../../../elements/buttons";
 import type { MachineEntry } from "../../../store/log/entry";
-import { dueRecheck, readAtOf, unmixedAt } from "../../../store/log/mixing";
+import { readAtOf } from "../../../store/log/dueparts";
+import { dueRecheck, unmixedAt } from "../../../store/log/mixing";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { address } from "../../route";
