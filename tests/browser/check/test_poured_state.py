@@ -197,13 +197,19 @@ def test_a_reading_that_is_due_is_not_lost_to_a_quick_start(phone: Phone, server
     for made in rows_of(2):
         writer.lines.append(made["text"])
     writer.seq, writer.prev = 2, opened(writer.lines[-1])[1]
-    check = json.loads(writer.lines[-1])["id"]
+    first = json.loads(writer.lines[-1])
+    check = first["id"]
     plan = writer.save("plan", {"check": check, "pours": [{"count": 3}]}, 3 * EVERY_S, LATHE)
     part = pour(1, finished=False, plan=plan)
     writer.save("pour", part, 3 * EVERY_S + 60, LATHE)
     due = moment(3 * EVERY_S + 1860)
     rest = {"pours": [], "finished": True, "plan": plan, "recheck_due_at": due}
     writer.save("pour", rest, 3 * EVERY_S + 60, LATHE)
+    # Too early; its recipe was given up before the first bucket. Both are the latest from then on.
+    soon_s = 3 * EVERY_S + 120
+    early = writer.save("check", first["body"], soon_s, LATHE, shown=first["shown"])
+    other = writer.save("plan", {"check": early, "pours": [{"count": 1}]}, soon_s, LATHE)
+    writer.save("pour", {"pours": [], "finished": True, "plan": other}, soon_s, LATHE)
     # So many later lines that a start reads neither check nor part among the latest.
     for n in range(120):
         writer.save("note", {"text": f"Note {n}."}, (20 + n) * EVERY_S, LATHE)
