@@ -168,14 +168,17 @@ def test_a_tag_stands_above_it_and_a_check_that_was_begun_goes_first(page: Page)
     assert places == sorted(places)
 
 
-def test_no_bucket_is_lost_to_a_quick_start(phone: Phone, server: Server) -> None:
+def checked_once() -> Writer:
+    """A log with a machine and one check of it, which is written on."""
     writer = Writer("bench")
     for made in rows_of(2):
         writer.lines.append(made["text"])
     writer.seq, writer.prev = 2, opened(writer.lines[-1])[1]
-    for n in range(12):
-        writer.save("pour", pour(2), (3 + n) * EVERY_S, LATHE)
-    # So many later lines that a start reads none of the buckets among the latest.
+    return writer
+
+
+def expect_at_quick_start(phone: Phone, server: Server, writer: Writer, words: str) -> None:
+    """The machine's row says so where notes alone are among the latest lines of a start."""
     for n in range(120):
         writer.save("note", {"text": f"Note {n}."}, (20 + n) * EVERY_S, LATHE)
     page = phone.start()
@@ -187,16 +190,20 @@ def test_no_bucket_is_lost_to_a_quick_start(phone: Phone, server: Server) -> Non
     for _ in range(2):
         page.goto("about:blank")
         page.goto(server.address)
-        expect(page.locator(".machine-row")).to_contain_text("24 buckets poured, the last ")
+        expect(page.locator(".machine-row")).to_contain_text(words)
         # Whatever is written after a start is written by now.
         page.wait_for_timeout(300)
 
 
+def test_no_bucket_is_lost_to_a_quick_start(phone: Phone, server: Server) -> None:
+    writer = checked_once()
+    for n in range(12):
+        writer.save("pour", pour(2), (3 + n) * EVERY_S, LATHE)
+    expect_at_quick_start(phone, server, writer, "24 buckets poured, the last ")
+
+
 def test_a_reading_that_is_due_is_not_lost_to_a_quick_start(phone: Phone, server: Server) -> None:
-    writer = Writer("bench")
-    for made in rows_of(2):
-        writer.lines.append(made["text"])
-    writer.seq, writer.prev = 2, opened(writer.lines[-1])[1]
+    writer = checked_once()
     first = json.loads(writer.lines[-1])
     check = first["id"]
     plan = writer.save("plan", {"check": check, "pours": [{"count": 3}]}, 3 * EVERY_S, LATHE)
@@ -210,17 +217,4 @@ def test_a_reading_that_is_due_is_not_lost_to_a_quick_start(phone: Phone, server
     early = writer.save("check", first["body"], soon_s, LATHE, shown=first["shown"])
     other = writer.save("plan", {"check": early, "pours": [{"count": 1}]}, soon_s, LATHE)
     writer.save("pour", {"pours": [], "finished": True, "plan": other}, soon_s, LATHE)
-    # So many later lines that a start reads neither check nor part among the latest.
-    for n in range(120):
-        writer.save("note", {"text": f"Note {n}."}, (20 + n) * EVERY_S, LATHE)
-    page = phone.start()
-    stored = [
-        {"seq": seq, "id": json.loads(line)["id"], "text": line}
-        for seq, line in enumerate(writer.lines, 1)
-    ]
-    fill(page, server, stored)
-    for _ in range(2):
-        page.goto("about:blank")
-        page.goto(server.address)
-        expect(page.locator(".machine-row")).to_contain_text("Reading due since")
-        page.wait_for_timeout(300)
+    expect_at_quick_start(phone, server, writer, "Reading due since")

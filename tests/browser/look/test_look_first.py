@@ -107,6 +107,15 @@ def test_stopping_is_saved_and_stands_first(page: Page) -> None:
     expect(page.get_by_role("main")).to_contain_text("Looked at: Grey, brown or black")
 
 
+def entry_of_check(page: Page) -> None:
+    """The check that follows a look, saved, as the log has it."""
+    page.goto(page.url.split("#")[0])
+    open_machine(page)
+    check_until_recipe(page)
+    press(page, "Save to the log")
+    page.get_by_role("link", name="Open this entry").click()
+
+
 @pytest.mark.usefixtures("machine_on_phone")
 def test_a_bad_smell_is_smelled_again(page: Page) -> None:
     looked(page, "Smells bad")
@@ -121,11 +130,7 @@ def test_a_bad_smell_is_smelled_again(page: Page) -> None:
     press(page, "The smell has gone")
     expect(heading(page)).to_have_text("Go on")
     press(page, "Go on with the dip")
-    page.goto(page.url.split("#")[0])
-    open_machine(page)
-    check_until_recipe(page)
-    press(page, "Save to the log")
-    page.get_by_role("link", name="Open this entry").click()
+    entry_of_check(page)
     # The log only said that it smelled bad.
     expect(page.get_by_role("main")).to_contain_text("The smell has gone")
 
@@ -135,11 +140,7 @@ def test_a_smell_that_has_gone_hides_no_other_advice(page: Page) -> None:
     looked(page, "Smells bad", "Oil floats on it")
     press(page, "The smell has gone")
     press(page, "Skimmed, go on")
-    page.goto(page.url.split("#")[0])
-    open_machine(page)
-    check_until_recipe(page)
-    press(page, "Save to the log")
-    page.get_by_role("link", name="Open this entry").click()
+    entry_of_check(page)
     main = page.get_by_role("main")
     expect(main).to_contain_text("The smell has gone")
     # The row of the smell stood in its place.
