@@ -9,8 +9,8 @@ import { unmixedAt } from "../../../store/log/mixing";
 import { cautionSentence } from "../../../words/codes";
 import { write } from "../../../words/numbers";
 import { say, sayCount, type Piece } from "../../../words/say";
+import { writeClock } from "../../../words/times";
 import { useCore } from "../../core";
-import { timeOf } from "../../now";
 import { address } from "../../route";
 import { bestSentence, cannotSentence } from "../recipe/cannot";
 import { isEmpty, type Recipe } from "../recipe/chosen";
@@ -112,10 +112,13 @@ interface MoreProps {
   readonly read_at: string;
 }
 
-/** That a reading was taken too early goes before every other caution; the recipe's own page says why. */
+/**
+ * That a reading was taken too early goes before every other caution. The day stands on the recipe's own
+ * page: around midnight it would push the keys under the edge here.
+ */
 function tooEarly(machine: string, read_at: string): string | null {
   const mixing = read_at === "" ? null : unmixedAt(machine, read_at);
-  return mixing === null ? null : say("compact.unmixed", { due: timeOf(mixing.due_at) });
+  return mixing === null ? null : say("compact.unmixed", { due: writeClock(mixing.due_at) });
 }
 
 /** One caution in full and how many more; the whole card leads to all of them. */
