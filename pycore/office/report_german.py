@@ -21,6 +21,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "open_pour": "Eimer eingefüllt seit {time}: {poured}, es sollte mehr folgen",
         "no_reading": "nie gemessen",
         "no_reading_of_charge": "noch keine Messung seit dem Neuansatz",
+        "no_reading_counts": "keine Messung, die zählt",
         "old_reading": "Prüfung fällig: letzte Messung am {last}, Tage von Prüfung zu Prüfung {n}",
         "clean_out_due": "Zeit für eine Reinigung: {why}",
         "out_of_range": "letzte Messung {strength}: {state}",

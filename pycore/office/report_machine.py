@@ -196,7 +196,9 @@ def _waits(
         waits.append(say("clean_out_due", why=why))
     if machine.strength is None:
         was_read = any("reading" in entry.content for entry in machine.ordered)
-        return [*waits, say("no_reading_of_charge" if was_read else "no_reading")]
+        key = "no_reading_of_charge" if was_read else "no_reading"
+        # One of the entries that contradict one another may be a reading.
+        return [*waits, say("no_reading_counts" if machine.conflicts else key)]
     if due.due:
         last = day_word(machine.strength.entry.measured_at, language)
         waits.append(say("old_reading", last=last, n=language.round(due.every_d)))

@@ -21,6 +21,7 @@ WORDS: Mapping[str, str] = MappingProxyType(
         "open_pour": "buckets poured since {time}: {poured}, more was to come",
         "no_reading": "never read",
         "no_reading_of_charge": "no reading of this charge yet",
+        "no_reading_counts": "no reading that counts",
         "old_reading": "check due: last reading on {last}, days from check to check {n}",
         "clean_out_due": "time for a clean-out: {why}",
         "out_of_range": "last reading {strength}: {state}",

@@ -221,13 +221,16 @@ def test_a_new_charge_that_nobody_has_read_is_not_one_that_was_never_read() -> N
     assert GERMAN["no_reading_of_charge"] == "noch keine Messung seit dem Neuansatz"
 
 
-def test_one_entry_in_doubt_is_told_without_a_plural() -> None:
+def test_one_reading_in_doubt_is_told_without_a_plural_and_not_as_never_read() -> None:
     phones = [machine_with(("check", check("342", "5.4"))), Phone("b"), Phone("c")]
     for phone, shows in zip(phones[1:], ("5.0", "5.2"), strict=True):
         body = {"corrects": id_of("a 2"), "reason": "x", "kind": "check"}
         phone.save("correction", {**body, "content": check("342", shows)}, 2 * HOUR_S, machine="")
     now = fold(*phones)
     told = machine_shown(now.machines[0], now, period(5 * HOUR_S), LANGUAGE)[1]
-    assert told[0] == "entries that contradict one another: 1, somebody has to decide"
+    assert told == [
+        "entries that contradict one another: 1, somebody has to decide",
+        "no reading that counts",
+    ]
     german = GERMAN["conflicts"].format(n=1)
     assert german == "Einträge, die sich widersprechen: 1, jemand muss entscheiden"
