@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured, result, variable
+from pycore.quantity.rounding import settled
 
 # Standard uncertainty of a reading in Brix: common practice, no source.
 READING_U_BRIX = {"digital": 0.1, "optical": 0.2, "optical_oily": 0.4, "blurred": 0.8}
@@ -54,7 +55,9 @@ def strength_from_reading(
     """
     reading = variable(reading_brix, "reading")
     grown = 1 + diluted
-    strength = result((reading - zero_brix) * grown * variable(factor, "factor"))
+    noisy = result((reading - zero_brix) * grown * variable(factor, "factor"))
+    # (2.8 + 0.4) times 2.5 is 8, on the edge of a band, and not a hair below it.
+    strength = Measured(settled(noisy.value), noisy.u)
     if not 0 <= strength.value < STRENGTH_BELOW_PCT:
         highest = zero_brix + STRENGTH_BELOW_PCT / (factor.value * grown)
         limit = {"minimum": zero_brix, "below": highest, "unit": "Brix"}

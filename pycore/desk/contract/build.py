@@ -29,8 +29,8 @@ def _value(kind: Any, value: Any) -> Any:
         return [_value(get_args(kind)[0], item) for item in value]
     if is_dataclass(kind):
         return built(kind, value)  # type: ignore[arg-type]
-    # JSON of a page writes 2 for 2.0; inside, a quantity is always a float.
-    return float(value) if kind is float else value
+    # JSON of a page writes 2 for 2.0, and another's 2.0 for 2: the schema takes both for either.
+    return kind(value) if kind in (float, int) else value
 
 
 def built(kind: type[Message], message: dict[str, Any]) -> Message:

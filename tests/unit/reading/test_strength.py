@@ -1,5 +1,8 @@
 """pycore.reading.strength. Worked values stand in shared/checks."""
 
+from fractions import Fraction
+from itertools import product
+
 import pytest
 
 from pycore.quantity.fault import Fault
@@ -16,6 +19,17 @@ def test_zero_is_taken_off_before_the_factor() -> None:
     # DGUV/IFA, "Gebrauchskonzentration": reading × factor; the zero of the glass by hand.
     got = strength_from_reading(Measured(4.4, 0.0), Measured(1.5, 0.0), 0.4, "reading")
     assert got.value == pytest.approx(6.0)
+
+
+@pytest.mark.parametrize("factor", ["0.7", "1.1", "1.5", "2.5"])
+def test_a_strength_is_the_number_that_its_digits_make(factor: str) -> None:
+    """Else a sump exactly on the edge of its band would be called weak."""
+    for zero, reading in product(range(-5, 6), range(20, 90)):
+        exact = Fraction(reading - zero, 10) * Fraction(factor)
+        got = strength_from_reading(
+            Measured(reading / 10, 0.1), Measured(float(factor), 0.0), zero / 10, "x"
+        )
+        assert got.value == float(exact)
 
 
 @pytest.mark.parametrize(("reading", "zero"), [(0.1, 0.2), (26.7, 0.0)])

@@ -30,6 +30,13 @@ def test_whole_numbers_become_floats_where_a_quantity_is_meant() -> None:
     assert outer.maybe is None
 
 
+def test_a_count_with_a_point_is_a_whole_number() -> None:
+    """The schema takes 3.0 where a whole number is meant, as JSON Schema says."""
+    count = built(Outer, {**MESSAGE, "count": -0.0}).count
+    assert (count, str(count)) == (0, "0")
+    assert isinstance(built(Outer, {**MESSAGE, "count": 3.0}).count, int)
+
+
 def test_there_and_back() -> None:
     assert plain(built(Outer, MESSAGE)) == MESSAGE
 
