@@ -18,9 +18,10 @@ KIND = "tombstone"
 # Of the form of the line, as ENTRY_SCHEMA is of the others.
 SCHEMA = 2
 MOST_REASON = 200
+# A sign beyond the basic plane is written with twelve of JSON.
 _FORM = re.compile(
     r'(\{"id":"([0-9a-f]{32})","log":"([0-9a-f]{32})","seq":([1-9][0-9]{0,8}),'
-    r'"prev":"([0-9a-f]{64}|)","schema":2,"kind":"tombstone","reason":"[^\n\r]{1,1300}"),'
+    r'"prev":"([0-9a-f]{64}|)","schema":2,"kind":"tombstone","reason":"[^\n\r]{1,2400}"),'
     r'"seal":"([0-9a-f]{64})"(,"hash":"([0-9a-f]{64})"\})'
 )
 

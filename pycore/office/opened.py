@@ -5,15 +5,18 @@ from __future__ import annotations
 import argparse
 import sys
 from collections import Counter
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
 from pycore.desk.contract.checked import checked
+from pycore.journal.amend import Standing
+from pycore.journal.entry import Entry
 from pycore.journal.file import OFFICE
 from pycore.journal.merge import FileReport, Merged, merged
 from pycore.journal.state import Folded, folded
 from pycore.journal.times import moment_of
+from pycore.journal.union import Gathered
 from pycore.office.files import is_same_file, read_text
 from pycore.office.report_times import time_word
 from pycore.quantity.fault import Fault
@@ -103,11 +106,20 @@ def refuse_to_overwrite(source: Path, target: Path) -> None:
     refuse_one_file(source, target, text)
 
 
-def _latest_moment(done: Merged, path: Path) -> str:
-    known = [entry for entry in done.union.entries if entry.usable]
-    if not known:
+def _latest(entries: Iterable[Entry | Standing]) -> tuple[str, int] | None:
+    """The time of the latest one as text and in seconds since 1970."""
+    last = max(entries, key=lambda entry: (entry.measured_s, entry.place), default=None)
+    return None if last is None else (last.measured_at, last.measured_s)
+
+
+def _folded_by_its_latest(union: Gathered, path: Path) -> tuple[Folded, str, int]:
+    """As of the latest entry that counts: one of a wrong clock may be corrected or taken back."""
+    last = _latest(entry for entry in union.entries if entry.usable)
+    if last is None:
         raise Refused(REFUSED, f"{path}: no entry in it can be read by this version.")
-    return max(known, key=lambda entry: (entry.measured_s, entry.place)).measured_at
+    found = folded(union, last[1])
+    used = _latest(entry for entry in found.entries if entry.is_used) or last
+    return (found if used[1] == last[1] else folded(union, used[1]), *used)
 
 
 def open_log(path: Path, now: str | None) -> OpenLog:
@@ -127,11 +139,11 @@ def open_log(path: Path, now: str | None) -> OpenLog:
     refused = done.files[0].refused
     if refused is not None:
         raise Refused(REFUSED, f"{path}: refused, {refused.code}: {refused.sentence()}")
-    latest = _latest_moment(done, path)
-    at = now or latest
-    now_s = moment_of(at, "now")[0]
     say(f"[2/3] putting {len(done.union.lines):,} lines in order")
-    return OpenLog(done, folded(done.union, now_s), at, now_s)
+    by_latest = _folded_by_its_latest(done.union, path)
+    if now is None or given_s is None:
+        return OpenLog(done, *by_latest)
+    return OpenLog(done, folded(done.union, given_s), now, given_s)
 
 
 def about_lines(log: OpenLog, language: Language) -> list[str]:

@@ -21,7 +21,7 @@ _KINDS = ("check", "recheck", "pour", "plan", "clean_out", "machine_state")
 
 
 def _period(log: OpenLog) -> Period:
-    entries = log.folded.entries
+    entries = [entry for entry in log.folded.entries if entry.is_used]
     first = min(entries, key=lambda entry: entry.measured_s, default=None)
     last = max(entries, key=lambda entry: entry.measured_s, default=None)
     if first is None or last is None:

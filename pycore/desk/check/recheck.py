@@ -148,7 +148,7 @@ def recheck(body: RecheckBody) -> RecheckResult:
     Without a comparison, ``reasons`` says why: something unknown was poured.
     Errors: every fault of reading the first check, the reading and the dip, at the path of the
     field; ``no_factor``; ``order`` for a reading before the pour and for more taken out than
-    there was; ``screen_blocked``.
+    there was; ``out_of_range`` for all of it taken out and nothing poured; ``screen_blocked``.
     """
     reader = Reader()
     minutes = _minutes(body)
@@ -160,6 +160,10 @@ def recheck(body: RecheckBody) -> RecheckResult:
     went = Went(_taken_out(reader, body, request), went_in.water_l, went_in.concentrate_l)
     if went_in.unknown_buckets > 0:
         return RecheckResult(assessment, minutes, ["unknown_poured"], {}, reader.doubts)
+    held_l = request.sump.volume_l.value
+    if went_in.water_l + went_in.concentrate_l <= 0 and went.draw_off_l >= held_l:
+        limit = {"minimum": 0.0, "below": held_l, "unit": "L"}
+        raise Fault("out_of_range", "body.draw_off", went.draw_off_l, limit)
     share = machine.factor.u_share if machine.factor is not None else 0.0
     strength = compared(request.sump, went, found_pct, share)
     level = _level(checked.assessment.level, dipped, went)

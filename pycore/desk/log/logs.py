@@ -99,6 +99,13 @@ def _file_shown(report: FileReport) -> FileShown:
     )
 
 
+def _names(union: Gathered, now_s: int | None) -> dict[str, str]:
+    """By the latest set-ups, as everywhere; one of a newer build has no name here."""
+    latest_s = max((entry.measured_s for entry in union.entries if entry.usable), default=0)
+    now = folded(union, latest_s if now_s is None else now_s)
+    return {machine.machine: name_of(machine) for machine in now.machines}
+
+
 def read_export(body: ReadExportBody) -> dict[str, Any]:
     """What a file would add to a store.
 
@@ -116,10 +123,7 @@ def read_export(body: ReadExportBody) -> dict[str, Any]:
     bad = [part.line for part in done.union.quarantined if part.line not in there]
     kinds = Counter(entry.kind for entry in fresh)
     machines = Counter(entry.machine for entry in fresh if entry.machine)
-    # A newer build may write a set-up in which this one finds no name.
-    used = (entry for entry in done.union.entries if not entry.is_newer)
-    setups = [entry for entry in used if entry.kind == "machine_set"]
-    names = {entry.machine: entry.body["machine"]["name"] for entry in setups}
+    names = _names(done.union, _now_s(body.now))
     return {
         "file": _file_shown(report),
         "added": [entry.line for entry in fresh] + bad,

@@ -19,7 +19,9 @@ def test_it_says_where_the_line_stood() -> None:
     assert (entry.usable, entry.is_newer, entry.body) == (False, False, {})
 
 
-@pytest.mark.parametrize("reason", ['quoted "words"', "Löschung verlangt", "x" * 200])
+@pytest.mark.parametrize(
+    "reason", ['quoted "words"', "Löschung verlangt", "x" * 200, "\U0001f6e2" * 200]
+)
 def test_any_reason_can_be_read_again(reason: str) -> None:
     assert read_tombstone(tombstone_of(PLACE, reason)) == PLACE
 

@@ -126,6 +126,12 @@ def test_taken_out_first() -> None:
     assert (much["code"], much["path"]) == ("order", "body.draw_off")
 
 
+def test_all_taken_out_and_nothing_poured_leaves_nothing_to_read() -> None:
+    all_out = refusal("recheck", body(draw_off=litres(str(VOLUME_L)), pours=[]))
+    assert (all_out["code"], all_out["path"]) == ("out_of_range", "body.draw_off")
+    assert all_out["limit"]["below"] == VOLUME_L
+
+
 def test_something_unknown_leaves_nothing_to_compare() -> None:
     got = ask("recheck", body(pours=[*POURS, {"count": 1, "kind": "unknown"}]))
     assert got["reasons"] == ["unknown_poured"]

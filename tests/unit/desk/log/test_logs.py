@@ -66,6 +66,20 @@ def test_import_says_first_what_would_change() -> None:
     assert (again["added"], again["file"]["added"], again["file"]["known"]) == ([], 0, 3)
 
 
+@pytest.mark.parametrize("later", ["a", "b"])
+def test_import_names_a_machine_by_its_latest_set_up(later: str) -> None:
+    phones = {"a": Phone("a"), "b": Phone("b")}
+    for name, phone in phones.items():
+        is_later = name == later
+        said = setup("New name" if is_later else "Old name")
+        phone.save("machine_set", {"machine": said}, 3_600 if is_later else 0)
+    text = phones[later].export()
+    (other,) = [phone for name, phone in phones.items() if name != later]
+    for lines in ([], other.lines):
+        (told,) = ask("read_export", {"text": text, "lines": lines, "now": NOW})["machines"]
+        assert told["name"] == "New name"
+
+
 def test_import_of_a_damaged_file_adds_what_is_whole_and_keeps_the_rest() -> None:
     night, _ = workshop()
     text = night.export().replace('"text":"342"', '"text":"432"', 1)
