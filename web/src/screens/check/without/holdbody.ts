@@ -1,8 +1,9 @@
 // What pycore is asked about a dip without a reading: the dip, and what the log knows of before.
 import type { HoldCheckBody, Typed } from "../../../core/messages";
-import { isHolding, isWhole, type MachineEntry } from "../../../store/log/entry";
+import { isHolding, type MachineEntry } from "../../../store/log/entry";
 import { lastCheckWith } from "../../../store/log/machines";
-import { hasStrength, isPlanned, saysUsual, type Planned } from "../../../store/log/pinned";
+import { saysUsual, type Planned } from "../../../store/log/pinned";
+import { beforeOf, plannedOf } from "./before";
 import { dipTyped, fillTyped, type Walk } from "../../../store/underway/walk";
 
 /** What was typed now or at an earlier top-up; else the mix of a top-up after the last recipe. */
@@ -16,21 +17,6 @@ function usualOf(id: string, walk: Walk, planned: Planned | undefined): Typed | 
   return { text: String(value), unit };
 }
 
-/**
- * After a top-up without a reading nobody knows the strength any more: then neither the last check
- * nor a later reading is sent, and pycore gives no worst case.
- */
-function beforeOf(id: string, planned: Planned | undefined): Pick<HoldCheckBody, "last" | "read"> {
-  const newest = lastCheckWith(id, hasStrength);
-  const held = lastCheckWith(id, isHolding);
-  if (newest === undefined || (held !== undefined && held.place > newest.place)) return {};
-  const last =
-    planned === undefined ? {} : { last: { check: planned.body, at: planned.measured_at } };
-  if (isWhole(newest)) return last;
-  const { machine, reading } = newest.body;
-  return { ...last, read: { machine, reading, at: newest.measured_at } };
-}
-
 export function holdBody(
   machine: MachineEntry,
   walk: Walk,
@@ -39,14 +25,14 @@ export function holdBody(
 ): HoldCheckBody {
   const id = machine.machine;
   const typed = machine.body.machine;
-  const planned = lastCheckWith(id, isPlanned);
+  const planned = plannedOf(id);
   const usual = usualOf(id, walk, planned);
   return {
     machine: typed,
     dip: dipTyped(typed, walk),
     ...(usual === undefined ? {} : { usual }),
     ...fillTyped(typed, walk),
-    ...(before ? beforeOf(id, planned) : {}),
+    ...(before ? beforeOf(id) : {}),
     now,
   };
 }
