@@ -3,6 +3,7 @@
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser.files import start_at
 from tests.browser.phone import Phone, heading
 from tests.browser.pouring import pour_all, pour_bucket, start_pouring
 from tests.browser.server import Server
@@ -41,6 +42,17 @@ def test_a_whole_pour_stands_in_the_log_as_the_recipe_said(page: Page) -> None:
     assert machine["open_pours"] == []
     assert machine["recheck"]["pour"] == pour["id"]
     assert machine["since_measured"]["concentrate_l"] == pytest.approx(totals["concentrate_l"])
+
+
+def test_all_ticked_and_left_is_not_called_unfinished(page: Page) -> None:
+    """All buckets were in and only Save was missing: "Pouring is not finished", it said."""
+    buckets = start_pouring(page)
+    pour_all(page, buckets)
+    start_at(page)
+    page.get_by_role("link", name="Wheel lathe").first.click()
+    expect(page.get_by_role("main")).to_contain_text("Everything is in and not saved yet.")
+    press(page, "Save what was poured")
+    expect(heading(page)).to_have_text("All in")
 
 
 def test_a_killed_phone_comes_back_to_its_bucket(phone: Phone, server: Server) -> None:

@@ -16,7 +16,7 @@ from tests.browser.walk import check_until_recipe, field, next_page, press
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
-CAUTION = "This reading is from before, so a dose by it may be one too many."
+CAUTION = "This reading is from before: whoever goes by it may pour or take out too much."
 
 
 def save(page: Page) -> None:

@@ -19,6 +19,12 @@ def test_the_usual_range_stands_in_the_question(page: Page) -> None:
         "Dip depth 60\u00a0mm is unusual. Between a fifth full and the full mark it reads "
         "88\u00a0mm to 440\u00a0mm. Is it right?"
     )
+    # Part of a rule has six decimals inside: "88.000000 mm to 440.000000 mm", it said.
+    field(page, "How deep").fill("13 7/16")
+    press(page, "Continue")
+    expect(asked).to_contain_text("it reads 88\u00a0mm to 440\u00a0mm.")
+    field(page, "How deep").fill("60")
+    press(page, "Continue")
     press(page, "Keep 60\u00a0mm")
     page.get_by_role("button", name="Hard floor").click()
     pass_since(page)

@@ -6,6 +6,7 @@ import { lastMeasured, refusedLook } from "../store/log/deeds";
 import type { CheckEntry } from "../store/log/entry";
 import { entryById } from "../store/log/journal";
 import { heldOf, isResting } from "../store/log/machines";
+import { readAtOf } from "../store/log/dueparts";
 import { dueRecheck, unmixedAt, type DueReading } from "../store/log/mixing";
 import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
@@ -42,17 +43,32 @@ function earlyWords({ pour }: DueReading): string | null {
   return minutes < 1 ? say("recheck.at_once") : sayCount("recheck.early", minutes);
 }
 
-/** "2 of 5 buckets poured"; null where no pour is open. */
-export function pouringWords(machine: string): string | null {
+interface UnderWay {
+  /** "2 of 5 buckets poured". */
+  readonly words: string;
+  readonly isAllIn: boolean;
+  readonly last_at: string | undefined;
+}
+
+/** Null where no pour is open. */
+function underWay(machine: string): UnderWay | null {
   const pouring = pouringOf(machine).value;
   const check = pouring === null ? undefined : entryById(pouring.check);
   const recipe = check?.kind === "check" ? pourable(check) : null;
   if (pouring === null || recipe === null) return null;
   const steps = pourSteps(recipe);
-  return say("pour.under_way", {
-    poured: String(pouredCount(steps, pouring.ticks)),
-    total: String(totalBuckets(steps)),
-  });
+  return {
+    words: say("pour.under_way", {
+      poured: String(pouredCount(steps, pouring.ticks)),
+      total: String(totalBuckets(steps)),
+    }),
+    isAllIn: pouring.ticks.length >= steps.length,
+    last_at: pouring.ticks.at(-1)?.at,
+  };
+}
+
+export function pouringWords(machine: string): string | null {
+  return underWay(machine)?.words ?? null;
 }
 
 /** What stands first: the lower, the more it presses. */
@@ -93,8 +109,9 @@ export interface NextDeed {
 }
 
 export function nextAt(machine: string): NextDeed {
-  if (pouringWords(machine) !== null)
-    return { kind: "pour", word: say("pour.go_on"), place: "pour" };
+  const open = underWay(machine);
+  if (open !== null)
+    return { kind: "pour", word: say(open.isAllIn ? "pour.to_save" : "pour.go_on"), place: "pour" };
   if (readsNext(machine)) return { kind: "recheck", word: say("recheck.enter"), place: "recheck" };
   return { kind: "check", word: checkWord(machine), place: firstPlace(machine) };
 }
@@ -120,6 +137,7 @@ function Reread({ machine }: { readonly machine: string }) {
   const newest = lastMeasured(machine);
   if (newest?.kind !== "recheck") return null;
   const strength = newest.shown.assessment.strength?.shown.strength;
+  const unmixed = unmixedAt(machine, readAtOf(newest), newest.place);
   const key = pouredSince(machine) === null ? "recheck.saved" : "recheck.saved_before";
   return (
     <section>
@@ -128,6 +146,7 @@ function Reread({ machine }: { readonly machine: string }) {
       {strength === undefined ? null : (
         <p>{say("machine.strength", { strength: write(strength) })}</p>
       )}
+      {unmixed === null ? null : <p>{say("compact.unmixed", { due: timeOf(unmixed.due_at) })}</p>}
     </section>
   );
 }
@@ -147,13 +166,14 @@ function Refused({ machine }: { readonly machine: string }) {
 }
 
 function OpenPour({ machine }: { readonly machine: string }) {
-  const words = pouringWords(machine);
-  const last = pouringOf(machine).value?.ticks.at(-1);
-  if (words === null) return null;
+  const open = underWay(machine);
+  if (open === null) return null;
+  const { words, isAllIn, last_at } = open;
+  const key = isAllIn ? "pour.not_saved_text" : "pour.under_way_text";
   return (
     <section class="task">
       <h2>{words}</h2>
-      {last === undefined ? null : <p>{say("pour.under_way_text", { time: timeOf(last.at) })}</p>}
+      {last_at === undefined ? null : <p>{say(key, { time: timeOf(last_at) })}</p>}
     </section>
   );
 }

@@ -151,8 +151,10 @@ export function errorSentence(error: DeskError, name?: string): string {
 export function doubtSentence(doubt: Doubt, name?: string): string {
   const field = name ?? fieldFromPath(doubt.path).name;
   const { got, last, last_at: at, slip } = doubt;
-  const near = (value: number): string =>
-    withUnit(writeDecimal(value, got.decimals, got.decimals), got.unit);
+  // Part of a rule has six decimals, so that a sixty-fourth fits; no stick is that fine.
+  const partOfRule = got.unit === "mm" ? 0 : 2;
+  const fine = got.fraction === undefined ? got.decimals : partOfRule;
+  const near = (value: number): string => withUnit(writeDecimal(value, fine, fine), got.unit);
   // A usual range is a setting of the contract; other bounds are as fine as the number they are about.
   const end = (value: number): string =>
     doubt.code === "unusual" ? bound(value, { unit: got.unit }) : near(value);

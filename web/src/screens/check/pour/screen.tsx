@@ -35,9 +35,13 @@ interface ScreenProps {
 
 function screenOf(props: PourProps, place: string | undefined): VNode {
   if (place === "stop") return <StopScreen {...props} />;
-  if (isInterrupted(props.machine.machine)) return <ResumeScreen {...props} />;
-  const isAllIn = props.pouring.ticks.length >= props.steps.length;
-  return isAllIn ? <EndScreen {...props} /> : <TickScreen {...props} />;
+  // Nothing is left that could have been poured without a tick.
+  if (props.pouring.ticks.length >= props.steps.length) return <EndScreen {...props} />;
+  return isInterrupted(props.machine.machine) ? (
+    <ResumeScreen {...props} />
+  ) : (
+    <TickScreen {...props} />
+  );
 }
 
 export function PourScreen({ machine, parts }: ScreenProps) {
