@@ -9,6 +9,7 @@ from pycore.advice.losses import Shared, State, Step
 from pycore.desk.log.clean_due import number_of
 from pycore.desk.log.history import Point
 from pycore.desk.trend.messages import Addition, LeftOut, TrendRow
+from pycore.journal.amend import Standing
 from pycore.journal.recheck import dip_of
 from pycore.journal.state import AT_REST
 from pycore.journal.times import DAY_S
@@ -28,6 +29,13 @@ def added_by(point: Point) -> Addition | None:
     if went is None:
         return Addition(*at, 0.0, 0.0, 1) if kind == "unknown_addition" else None
     return Addition(*at, went.water_l, went.concentrate_l, went.unknown_buckets)
+
+
+def taken_l(entry: Standing) -> float | None:
+    """Litres that were taken out for a pour; 0 for none, None where nobody knows how many."""
+    if entry.kind != "pour" or "draw_off" not in entry.content:
+        return 0.0
+    return number_of(entry.content, "draw_off", "volume_l")
 
 
 def _row(point: Point, since: Sequence[Addition], unit: str) -> TrendRow | None:
@@ -147,10 +155,9 @@ def _note(point: Point, since: _Open) -> None:
         since.water_l += added.water_l
         since.concentrate_l += added.concentrate_l
         since.why = "unknown_added" if added.unknown else since.why
-    if kind == "pour" and "draw_off" in content:
-        out_l = number_of(content, "draw_off", "volume_l")
-        since.out_l += out_l or 0.0
-        since.why = "unknown_taken" if out_l is None else since.why
+    out_l = taken_l(point.entry)
+    since.out_l += out_l or 0.0
+    since.why = "unknown_taken" if out_l is None else since.why
 
 
 def _after(since: _Open) -> _Open:
