@@ -16,7 +16,7 @@ from pycore.journal.clocks import ClockFlag, clock_flags
 from pycore.journal.decide import Decided, decisions, unusable
 from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
 from pycore.journal.order import CERTAIN_S, in_order, latest
-from pycore.journal.poured import poured, usable_of
+from pycore.journal.poured import Poured, poured, usable_of
 from pycore.journal.union import Gathered
 
 # Machines at which checks rest.
@@ -33,6 +33,8 @@ SHOP_FACTS = (
 )
 _MEASURING = frozenset({"check", "recheck"})
 _MOVING = frozenset({"pour", "unknown_addition"})
+# Of a pour over which logs differ nobody knows how many buckets went in, but that something did.
+_DOUBTFUL = Poured(0.0, 0.0, buckets=1, unknown_buckets=1)
 
 
 @dataclass(frozen=True)
@@ -52,7 +54,8 @@ class Found:
 class Since:
     """What was poured since the last dip or reading, or since the sump was cleaned out.
 
-    Litres are those of the buckets that are known; unknown_buckets are not in them.
+    Litres are those of the buckets that are known; unknown_buckets are not in them. A pour over
+    which logs differ counts as one such bucket.
     """
 
     pours: int
@@ -170,20 +173,21 @@ def _since(ordered: list[Standing]) -> Since:
     before = (ordered[place] for place in range(start - 1, -1, -1))
     setup = next((entry for entry in before if entry.kind == "machine_set"), None)
     usable_l = usable_of(setup.content["machine"] if setup else None)
-    entries: list[Standing] = []
     water_l = concentrate_l = 0.0
-    buckets = unknown = 0
+    pours = additions = buckets = unknown = 0
     # What was poured before is read no more: a long log has thousands of buckets.
     for entry in ordered[start:]:
         if entry.kind == "machine_set":
             usable_l = usable_of(entry.content["machine"])
-        elif entry.kind in ("pour", "unknown_addition"):
-            entries.append(entry)
-            went = poured(entry.content.get("pours", ()), usable_l)
+        elif entry.kind == "unknown_addition":
+            additions += 1
+        elif entry.kind == "pour":
+            pours += 1
+            rows = entry.content["pours"]
+            went = _DOUBTFUL if entry.is_in_doubt else poured(rows, usable_l)
             water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
             buckets, unknown = buckets + went.buckets, unknown + went.unknown_buckets
-    pours = sum(entry.kind == "pour" for entry in entries)
-    return Since(pours, buckets, unknown, len(entries) - pours, water_l, concentrate_l)
+    return Since(pours, buckets, unknown, additions, water_l, concentrate_l)
 
 
 def of_this_charge(ordered: Sequence[Standing]) -> Sequence[Standing]:
@@ -216,7 +220,7 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
         checked=find.last(measured),
         open_pours=open_pours(ordered),
         recheck=due_recheck(moved, now_s, rests),
-        since=_since(ordered),
+        since=_since(moved),
         conflicts=tuple(sorted({entry.id for entry in doubtful})),
         ordered=tuple(ordered),
         with_doubtful_pours=tuple(moved),

@@ -10,7 +10,7 @@ from pycore.desk.contract.reader import Reader
 from pycore.desk.contract.records import ReadingTyped
 from pycore.desk.contract.results import Doubt, Level, Strength
 from pycore.desk.log.history import Setup, level_of, setup_from, strength_of
-from pycore.desk.look_back.since import after, went_since
+from pycore.desk.look_back.since import went_since
 from pycore.desk.setup.tank import Tank
 from pycore.journal.amend import Standing
 from pycore.journal.loss import MostLost, most_lost_l
@@ -103,7 +103,7 @@ def _unlike_last(
     then = setup_from(typed)
     before, full_l = strength_of(last, then), _full_circuit_l(read.tank)
     level_l = _circuit_l(level_of(last, then)) if "dip" in last.content else full_l
-    known = went_since(after(machine, last), usable_of(typed))
+    known = went_since(machine, last, usable_of(typed))
     ratio = _pct_brix(before) or _pct_brix(strength)
     if known is None or (ratio is None and known[0].concentrate_l > 0):
         return None

@@ -21,13 +21,17 @@ _ADDING = frozenset({"pour", "unknown_addition"})
 
 
 def added_by(point: Point) -> Addition | None:
-    """What a pour or an unknown addition brought; None for other entries and empty pours."""
+    """What a pour or an unknown addition brought; None for other entries and empty pours.
+
+    A pour over which logs differ brought something, and nobody knows how much.
+    """
     went, kind = point.poured, point.entry.kind
     at = point.entry.measured_at, point.entry.measured_s
     if kind not in _ADDING:
         return None
     if went is None:
-        return Addition(*at, 0.0, 0.0, 1) if kind == "unknown_addition" else None
+        is_unknown = kind == "unknown_addition" or point.entry.is_in_doubt
+        return Addition(*at, 0.0, 0.0, 1) if is_unknown else None
     return Addition(*at, went.water_l, went.concentrate_l, went.unknown_buckets)
 
 
@@ -35,7 +39,7 @@ def taken_l(entry: Standing) -> float | None:
     """Litres that were taken out for a pour; 0 for none, None where nobody knows how many."""
     if entry.kind != "pour" or "draw_off" not in entry.content:
         return 0.0
-    return number_of(entry.content, "draw_off", "volume_l")
+    return None if entry.is_in_doubt else number_of(entry.content, "draw_off", "volume_l")
 
 
 def _row(point: Point, since: Sequence[Addition], unit: str) -> TrendRow | None:

@@ -2,8 +2,9 @@
 
 import pytest
 
-from tests.phones import MORNING_S, Phone, typed
+from tests.phones import MORNING_S, Phone, pour, typed
 from tests.unit.desk.trend.logs import DAY_S, checked, falling, lathe, poured, trend_of
+from tests.unit.journal.reading import dispute, lines_of
 
 
 def test_next_check_follows_drift_pours_and_the_shops_interval() -> None:
@@ -57,3 +58,13 @@ def test_where_nobody_knows_what_was_taken_out_the_strength_of_now_is_none(taken
     checked(phone, 0, "440", "3.33")
     assert trend_of(phone, 1)["next_check"]["why"] == "out_of_band"
     assert trend_of(renewed(taken), 1)["next_check"]["why"] == "interval"
+
+
+def test_what_two_phones_say_was_taken_out_is_not_known() -> None:
+    one, two = lathe(), Phone("b")
+    checked(one, 0, "440", "3.33")
+    body = {"pours": [], "finished": True, "draw_off": typed("100", "L")}
+    doubtful = one.save("pour", body, 120)
+    dispute((one, two), doubtful, "pour", [pour(2), pour(3)])
+    found = trend_of(one, 1, lines=lines_of(one, two))
+    assert found["next_check"]["why"] == "interval"
