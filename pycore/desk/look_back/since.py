@@ -28,12 +28,12 @@ def went_since(
 ) -> tuple[Went, frozenset[str]] | None:
     """Litres out and in, and what went in that is not among them: water, mix, concentrate, unknown.
 
-    Of a pour over which logs differ nobody knows how much went in. None where nobody can say what
-    went out: a sump that was drained, a number that cannot be read or over which logs differ.
+    Of a pour over which logs differ nobody knows how much went in, and where a pour is open its
+    phone may know of buckets that are in no entry yet. None where nobody can say what went out: a
+    sump that was drained, a number that cannot be read or over which logs differ.
     """
     out_l = water_l = concentrate_l = 0.0
-    unknown: set[str] = set()
-    is_open = False
+    unknown = {"unknown"} if machine.open_pours else set()
     for entry in after(machine, last):
         took_l = taken_l(entry)
         if took_l is None or entry.kind == "clean_out":
@@ -45,10 +45,8 @@ def went_since(
             went = poured(entry.content["pours"], usable_l)
             water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
             unknown |= {"unknown"} if went.unknown_buckets else set()
-            is_open = not entry.content["finished"]
         elif entry.kind == "unknown_addition":
             unknown.add(entry.content.get("what", "unknown"))
-    unknown |= {"unknown"} if is_open else set()
     return Went(out_l, water_l, concentrate_l), frozenset(unknown)
 
 

@@ -101,6 +101,17 @@ def test_a_pour_over_which_two_phones_differ_was_poured() -> None:
     assert doubt.code == "unlike_last_poured"
 
 
+def test_a_rise_while_a_recipe_is_open_is_no_gain_that_nobody_knows() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    plan = phone.save("plan", {"pours": [{"count": 6}]}, 60)
+    assert asked(phone, dip_mm="430")["level"]["verdict"] == "unknown_poured"
+    # "Nothing poured since" would be more than anybody knows.
+    assert asked(phone, shows="0.3")["doubts"][0].code == "unlike_last_poured"
+    phone.save("pour", {"pours": [], "plan": plan, "finished": True}, 120)
+    assert asked(phone, dip_mm="430")["level"]["verdict"] == "gained"
+
+
 def test_a_recipe_names_its_water_and_nobody_is_asked() -> None:
     phone = lathe()
     phone.save("check", check("400"), 0)

@@ -6,7 +6,7 @@ import pytest
 
 from pycore.desk.look_back.since import own_losses_l_d, went_since
 from pycore.journal.state import MachineNow
-from tests.phones import LATHE, Phone, check, pour, setup, typed
+from tests.phones import LATHE, Phone, check, id_of, pour, setup, typed
 from tests.unit.journal.reading import dispute, machine
 
 DAY_S = 86_400
@@ -50,6 +50,26 @@ def test_what_nobody_can_put_into_litres_is_named() -> None:
     assert unknown == {"unknown"}
     _, unknown = went(("pour", pour(1, finished=False)))
     assert unknown == {"unknown"}
+
+
+def test_what_a_phone_with_an_open_pour_has_not_logged_yet_is_not_known() -> None:
+    by_habit = ("pour", {"pours": [{"count": 1, "kind": "water"}], "finished": True})
+    plan = ("plan", {"pours": [{"count": 6}]})
+    # The third line of the log, after set-up and check.
+    of_plan = {"plan": id_of("a 3")}
+    begun = ("pour", pour(1, finished=False, **of_plan))
+    done = ("pour", pour(5, **of_plan))
+    assert went(plan)[1] == {"unknown"}
+    assert went(plan, begun, by_habit)[1] == {"unknown"}
+    assert went(plan, begun, by_habit, done)[1] == frozenset()
+
+
+def test_a_pour_that_was_open_at_the_check_can_have_gone_on_after_it() -> None:
+    phone = Phone("a")
+    phone.save("machine_set", {"machine": setup()}, -DAY_S)
+    phone.save("pour", pour(1, finished=False), -60)
+    phone.save("check", check(), 0)
+    assert since(machine(phone))[1] == {"unknown"}
 
 
 def test_of_a_pour_in_doubt_nobody_knows_how_much_went_in_or_out() -> None:
