@@ -100,7 +100,7 @@ class MachineNow:
     @property
     def rests(self) -> bool:
         """Whether its state lets checks rest."""
-        return self.state is not None and self.state.entry.content["state"] in AT_REST
+        return _rests(self.state)
 
     def setup_at(self, entry: Standing) -> dict[str, Any] | None:
         """The set-up by which an entry is read: its own copy, else the one in force at its time.
@@ -190,6 +190,10 @@ def _since(ordered: list[Standing]) -> Since:
     return Since(pours, buckets, unknown, additions, water_l, concentrate_l)
 
 
+def _rests(state: Found | None) -> bool:
+    return state is not None and state.entry.content["state"] in AT_REST
+
+
 def of_this_charge(ordered: Sequence[Standing]) -> Sequence[Standing]:
     """Entries after the last clean-out: what was measured before is of another fluid."""
     for place in range(len(ordered), 0, -1):
@@ -210,7 +214,6 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
     state = find.last(stated) or (Found(stated[-1], tuple(stated[:-1])) if stated else None)
     moving = [entry for entry in doubtful if entry.kind in _MOVING]
     moved = in_order([*used, *moving]) if moving else ordered
-    rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
         machine=machine,
         definition=find.last(entry for entry in told if entry.kind == "machine_set"),
@@ -219,7 +222,7 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
         strength=find.last(entry for entry in measured if "reading" in entry.content),
         checked=find.last(measured),
         open_pours=open_pours(ordered),
-        recheck=due_recheck(moved, now_s, rests),
+        recheck=due_recheck(moved, now_s, _rests(state)),
         since=_since(moved),
         conflicts=tuple(sorted({entry.id for entry in doubtful})),
         ordered=tuple(ordered),
