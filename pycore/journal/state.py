@@ -16,7 +16,7 @@ from pycore.journal.clocks import ClockFlag, clock_flags
 from pycore.journal.decide import Decided, decisions, unusable
 from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
 from pycore.journal.order import CERTAIN_S, in_order, latest
-from pycore.journal.poured import poured, usable_of
+from pycore.journal.poured import Poured, poured, usable_of
 from pycore.journal.union import Gathered
 
 # Machines at which checks rest.
@@ -33,6 +33,8 @@ SHOP_FACTS = (
 )
 _MEASURING = frozenset({"check", "recheck"})
 _MOVING = frozenset({"pour", "unknown_addition"})
+# Of a pour over which logs differ nobody knows how many buckets went in, but that something did.
+_DOUBTFUL = Poured(0.0, 0.0, buckets=1, unknown_buckets=1)
 
 
 @dataclass(frozen=True)
@@ -52,7 +54,8 @@ class Found:
 class Since:
     """What was poured since the last dip or reading, or since the sump was cleaned out.
 
-    Litres are those of the buckets that are known; unknown_buckets are not in them.
+    Litres are those of the buckets that are known; unknown_buckets are not in them. A pour over
+    which logs differ counts as one such bucket.
     """
 
     pours: int
@@ -97,7 +100,7 @@ class MachineNow:
     @property
     def rests(self) -> bool:
         """Whether its state lets checks rest."""
-        return self.state is not None and self.state.entry.content["state"] in AT_REST
+        return _rests(self.state)
 
     def setup_at(self, entry: Standing) -> dict[str, Any] | None:
         """The set-up by which an entry is read: its own copy, else the one in force at its time.
@@ -170,20 +173,25 @@ def _since(ordered: list[Standing]) -> Since:
     before = (ordered[place] for place in range(start - 1, -1, -1))
     setup = next((entry for entry in before if entry.kind == "machine_set"), None)
     usable_l = usable_of(setup.content["machine"] if setup else None)
-    entries: list[Standing] = []
     water_l = concentrate_l = 0.0
-    buckets = unknown = 0
+    pours = additions = buckets = unknown = 0
     # What was poured before is read no more: a long log has thousands of buckets.
     for entry in ordered[start:]:
         if entry.kind == "machine_set":
             usable_l = usable_of(entry.content["machine"])
-        elif entry.kind in ("pour", "unknown_addition"):
-            entries.append(entry)
-            went = poured(entry.content.get("pours", ()), usable_l)
+        elif entry.kind == "unknown_addition":
+            additions += 1
+        elif entry.kind == "pour":
+            pours += 1
+            rows = entry.content["pours"]
+            went = _DOUBTFUL if entry.is_in_doubt else poured(rows, usable_l)
             water_l, concentrate_l = water_l + went.water_l, concentrate_l + went.concentrate_l
             buckets, unknown = buckets + went.buckets, unknown + went.unknown_buckets
-    pours = sum(entry.kind == "pour" for entry in entries)
-    return Since(pours, buckets, unknown, len(entries) - pours, water_l, concentrate_l)
+    return Since(pours, buckets, unknown, additions, water_l, concentrate_l)
+
+
+def _rests(state: Found | None) -> bool:
+    return state is not None and state.entry.content["state"] in AT_REST
 
 
 def of_this_charge(ordered: Sequence[Standing]) -> Sequence[Standing]:
@@ -206,7 +214,6 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
     state = find.last(stated) or (Found(stated[-1], tuple(stated[:-1])) if stated else None)
     moving = [entry for entry in doubtful if entry.kind in _MOVING]
     moved = in_order([*used, *moving]) if moving else ordered
-    rests = state is not None and state.entry.content["state"] in AT_REST
     return MachineNow(
         machine=machine,
         definition=find.last(entry for entry in told if entry.kind == "machine_set"),
@@ -215,8 +222,8 @@ def _machine(machine: str, entries: list[Standing], find: _Finder, now_s: int) -
         strength=find.last(entry for entry in measured if "reading" in entry.content),
         checked=find.last(measured),
         open_pours=open_pours(ordered),
-        recheck=due_recheck(moved, now_s, rests),
-        since=_since(ordered),
+        recheck=due_recheck(moved, now_s, _rests(state)),
+        since=_since(moved),
         conflicts=tuple(sorted({entry.id for entry in doubtful})),
         ordered=tuple(ordered),
         with_doubtful_pours=tuple(moved),

@@ -35,9 +35,10 @@ class Band:
 
 @dataclass(frozen=True)
 class Point:
-    """One used entry of a machine: what its dip and reading say, and what went in with it.
+    """One entry of a machine: what its dip and reading say, and what went in with it.
 
-    trouble: codes of what could not be read; the typed text still stands in the entry.
+    poured: None too for a pour over which logs differ. trouble: codes of what could not be read;
+    the typed text still stands in the entry.
     """
 
     entry: Standing
@@ -117,7 +118,7 @@ def strength_of(entry: Standing, setup: Setup) -> Strength:
 
 
 def _went_in(entry: Standing, typed: Typed | None, setups: _Setups) -> Poured | None:
-    rows = entry.content.get(_ROWS.get(entry.kind, ""), ())
+    rows = () if entry.is_in_doubt else entry.content.get(_ROWS.get(entry.kind, ""), ())
     return poured(rows, setups.known(typed).usable_l) if rows else None
 
 
@@ -142,15 +143,15 @@ def _point(entry: Standing, typed: Typed | None, setups: _Setups) -> Point:
 
 
 def history_of(machine: MachineNow) -> list[Point]:
-    """The machine's used entries in order, each with what it says; nothing is raised.
+    """The machine's entries in order, each with what it says; nothing is raised.
 
-    An entry's own copy of the set-up goes before the one that was in force, so that an old
-    reading keeps the factor of its day.
+    Pours over which logs differ stand among them. An entry's own copy of the set-up goes before
+    the one that was in force, so that an old reading keeps the factor of its day.
     """
     setups = _Setups()
     in_force: Typed | None = None
     points = []
-    for entry in machine.ordered:
+    for entry in machine.with_doubtful_pours:
         if entry.kind == "machine_set":
             in_force = entry.content["machine"]
         points.append(_point(entry, entry.content.get("machine") or in_force, setups))

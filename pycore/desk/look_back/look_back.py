@@ -83,7 +83,7 @@ def _level(machine: MachineNow, dip: DipTyped, most: MostLost, now_s: int) -> di
     place = ("body.dip", "body.machine.sump")
     second = level_from(Reader(), read.tank, dip, typed.units, *place)
     usable_l = usable_of(machine.definition.entry.content["machine"])
-    known = went_since(after(machine, last.entry), usable_l)
+    known = went_since(machine, last.entry, usable_l)
     if known is None or known[0].draw_off_l > first.volume_l.value:
         return None
     went, unknown = known
@@ -136,7 +136,7 @@ def look_back(body: LookBackBody) -> dict[str, Any]:
     if not found:
         return {"nitrite_before": [], "topped_up": False, "doubts": []}
     (machine,) = found
-    charge = of_this_charge(machine.ordered)
+    charge = of_this_charge(machine.with_doubtful_pours)
     since = charge if machine.level is None else after(machine, machine.level.entry)
     ph = first_ph(machine)
     return {

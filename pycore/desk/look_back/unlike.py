@@ -8,9 +8,10 @@ from pycore.desk.check.hold import DRIFT_PCT_D
 from pycore.desk.check.strength import strength_from
 from pycore.desk.contract.reader import Reader
 from pycore.desk.contract.records import ReadingTyped
-from pycore.desk.contract.results import Doubt, Strength
+from pycore.desk.contract.results import Doubt, Level, Strength
 from pycore.desk.log.history import Setup, level_of, setup_from, strength_of
-from pycore.desk.look_back.since import after, went_since
+from pycore.desk.look_back.since import went_since
+from pycore.desk.setup.tank import Tank
 from pycore.journal.amend import Standing
 from pycore.journal.loss import MostLost, most_lost_l
 from pycore.journal.plausible import Before, Range, near_aim, plausible
@@ -60,6 +61,19 @@ def _doubt(code: str, strength: Strength, found: Range) -> Doubt:
     )
 
 
+def _circuit_l(level: Level) -> float:
+    """Litres that what is poured mixes with, those that do not show on the stick among them."""
+    return (level.circuit_l or level.volume_l).value
+
+
+def _full_circuit_l(tank: Tank) -> float:
+    """The same at the full mark; what has drained back into the sump stands there already."""
+    hidden, full_l = tank.hidden, tank.sump.full_volume_l
+    if hidden is None or (hidden.drains_back and not tank.is_true_running):
+        return full_l
+    return full_l + hidden.volume_l.value
+
+
 def _pct_brix(strength: Strength) -> float | None:
     """Per cent for one Brix at this reading; None without a factor."""
     brix, pct = _brix(strength).value, strength.strength_pct
@@ -87,9 +101,9 @@ def _unlike_last(
 ) -> Doubt | None:
     typed, read = machine.setup_at(last), setup[1]
     then = setup_from(typed)
-    before, full_l = strength_of(last, then), read.tank.sump.full_volume_l
-    level_l = level_of(last, then).volume_l.value if "dip" in last.content else full_l
-    known = went_since(after(machine, last), usable_of(typed))
+    before, full_l = strength_of(last, then), _full_circuit_l(read.tank)
+    level_l = _circuit_l(level_of(last, then)) if "dip" in last.content else full_l
+    known = went_since(machine, last, usable_of(typed))
     ratio = _pct_brix(before) or _pct_brix(strength)
     if known is None or (ratio is None and known[0].concentrate_l > 0):
         return None
@@ -102,7 +116,7 @@ def _unlike_last(
         went,
         100 / (ratio or 1.0),
         full_l,
-        most_lost_l(full_l, most, age_s),
+        most_lost_l(read.tank.sump.full_volume_l, most, age_s),
         DRIFT_PCT_D / (ratio or 1.0),
         unknown,
     )

@@ -9,13 +9,16 @@ from pycore.advice.due import next_check
 from pycore.desk.log.due_checks import CheckDue
 from pycore.desk.log.history import Point
 from pycore.desk.trend.messages import NextCheck
-from pycore.desk.trend.rows import added_by
+from pycore.desk.trend.rows import added_by, taken_l
 from pycore.journal.times import DAY_S
 from pycore.recipe.balance import state_after
 
 
 def _strength_now(points: Sequence[Point]) -> float | None:
-    """The last reading, and what known pours since then have made of it."""
+    """The last reading, and what known pours since then have made of it.
+
+    None without a reading, and after one where nobody knows how much of the coolant was taken out.
+    """
     volume_l: float | None = None
     pct: float | None = None
     for point in points:
@@ -23,7 +26,12 @@ def _strength_now(points: Sequence[Point]) -> float | None:
             volume_l = (point.level.circuit_l or point.level.volume_l).value
         if point.strength is not None and point.strength.strength_pct is not None:
             pct = point.strength.strength_pct.value
-        added = added_by(point)
+        out_l, added = taken_l(point.entry), added_by(point)
+        if out_l is None or (volume_l is not None and out_l > volume_l):
+            # More than there was: the number is not what was taken out.
+            volume_l = pct = None
+        elif volume_l is not None:
+            volume_l -= out_l
         if added is not None and volume_l is not None and pct is not None:
             pour = (1, added.water_l, added.concentrate_l)
             volume_l, pct = state_after(volume_l, pct, [pour])

@@ -9,6 +9,7 @@ from pycore.advice.losses import Shared, State, Step
 from pycore.desk.log.clean_due import number_of
 from pycore.desk.log.history import Point
 from pycore.desk.trend.messages import Addition, LeftOut, TrendRow
+from pycore.journal.amend import Standing
 from pycore.journal.recheck import dip_of
 from pycore.journal.state import AT_REST
 from pycore.journal.times import DAY_S
@@ -20,14 +21,25 @@ _ADDING = frozenset({"pour", "unknown_addition"})
 
 
 def added_by(point: Point) -> Addition | None:
-    """What a pour or an unknown addition brought; None for other entries and empty pours."""
+    """What a pour or an unknown addition brought; None for other entries and empty pours.
+
+    A pour over which logs differ brought something, and nobody knows how much.
+    """
     went, kind = point.poured, point.entry.kind
     at = point.entry.measured_at, point.entry.measured_s
     if kind not in _ADDING:
         return None
     if went is None:
-        return Addition(*at, 0.0, 0.0, 1) if kind == "unknown_addition" else None
+        is_unknown = kind == "unknown_addition" or point.entry.is_in_doubt
+        return Addition(*at, 0.0, 0.0, 1) if is_unknown else None
     return Addition(*at, went.water_l, went.concentrate_l, went.unknown_buckets)
+
+
+def taken_l(entry: Standing) -> float | None:
+    """Litres that were taken out for a pour; 0 for none, None where nobody knows how many."""
+    if entry.kind != "pour" or "draw_off" not in entry.content:
+        return 0.0
+    return None if entry.is_in_doubt else number_of(entry.content, "draw_off", "volume_l")
 
 
 def _row(point: Point, since: Sequence[Addition], unit: str) -> TrendRow | None:
@@ -147,10 +159,9 @@ def _note(point: Point, since: _Open) -> None:
         since.water_l += added.water_l
         since.concentrate_l += added.concentrate_l
         since.why = "unknown_added" if added.unknown else since.why
-    if kind == "pour" and "draw_off" in content:
-        out_l = number_of(content, "draw_off", "volume_l")
-        since.out_l += out_l or 0.0
-        since.why = "unknown_taken" if out_l is None else since.why
+    out_l = taken_l(point.entry)
+    since.out_l += out_l or 0.0
+    since.why = "unknown_taken" if out_l is None else since.why
 
 
 def _after(since: _Open) -> _Open:

@@ -203,7 +203,7 @@ def trend(body: TrendBody) -> TrendResult:
     if body.days is not None:
         from_s = max(from_s, now_s - body.days * DAY_S)
     inside = [point for point in points if point.entry.measured_s >= from_s]
-    places = {entry.place for entry in of_this_charge(machine.ordered)}
+    places = {entry.place for entry in of_this_charge(machine.with_doubtful_pours)}
     charge = [point for point in points if point.entry.place in places]
     seen = [point for point in charge if point.entry.measured_s >= from_s]
     read, unit = _readings(seen), _unit(machine)

@@ -1,5 +1,7 @@
 """Lines of several phones, read and folded for a test."""
 
+from typing import Any
+
 from pycore.desk.contract.checked import checked
 from pycore.journal.amend import Standing, standings
 from pycore.journal.chain import chains_of
@@ -31,3 +33,12 @@ def fold(*phones: Phone) -> Folded:
 def machine(*phones: Phone, name: str = LATHE) -> MachineNow:
     """The state of one machine."""
     return next(one for one in fold(*phones).machines if one.machine == name)
+
+
+def dispute(
+    phones: tuple[Phone, Phone], target: str, kind: str, said: list[dict[str, Any]]
+) -> None:
+    """Each of two phones corrects the same entry, and none knows of the other one."""
+    for phone, content in zip(phones, said, strict=True):
+        body = {"corrects": target, "reason": "x", "kind": kind, "content": content}
+        phone.save("correction", body, 600, machine="")

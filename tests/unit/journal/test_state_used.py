@@ -1,12 +1,10 @@
 """pycore.journal.state: what is taken back, in doubt or only looked at, and what that leaves."""
 
-from typing import Any
-
 import pytest
 
 from pycore.journal.state import SHOP_FACTS, Since, of_this_charge
 from tests.phones import LATHE, Phone, check, id_of, pour, setup, typed
-from tests.unit.journal.reading import fold, machine
+from tests.unit.journal.reading import dispute, fold, machine
 
 GRINDER = id_of("axle grinder")
 
@@ -105,14 +103,6 @@ def test_every_fact_of_the_shop_is_found() -> None:
     assert {name: one.entry.content[name] for name, one in fold(phone).shop.items()} == facts
 
 
-def dispute(
-    phones: tuple[Phone, Phone], target: str, kind: str, said: list[dict[str, Any]]
-) -> None:
-    for phone, content in zip(phones, said, strict=True):
-        body = {"corrects": target, "reason": "x", "kind": kind, "content": content}
-        phone.save("correction", body, 600, machine="")
-
-
 def test_pours_in_doubt_stand_in_their_place_and_nothing_else_that_is_in_doubt() -> None:
     one, two = phones = Phone("a"), Phone("b")
     first = one.save("pour", pour(1), 0)
@@ -128,3 +118,16 @@ def test_pours_in_doubt_stand_in_their_place_and_nothing_else_that_is_in_doubt()
     assert now.conflicts == tuple(sorted((poured, unknown, checked)))
     assert [entry.id for entry in now.ordered] == [first, last]
     assert [entry.id for entry in now.with_doubtful_pours] == [first, poured, unknown, last]
+
+
+def test_a_pour_in_doubt_went_in_since_and_nobody_knows_how_much() -> None:
+    one, two = Phone("a"), Phone("b")
+    one.save("machine_set", {"machine": setup()}, 0)
+    one.save("check", check(), 60)
+    poured = one.save("pour", pour(6), 120)
+    one.save("pour", pour(2), 180)
+    dispute((one, two), poured, "pour", [pour(7), pour(5)])
+    # Two buckets of 10 L at 3 % are known; of the other pour only that there was one.
+    since = machine(one, two).since
+    assert (since.pours, since.buckets, since.unknown_buckets) == (2, 3, 1)
+    assert (since.water_l, since.concentrate_l) == pytest.approx((19.4, 0.6))

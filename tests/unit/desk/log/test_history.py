@@ -4,7 +4,7 @@ from pathlib import Path
 
 from pycore.desk.log.history import history_of
 from tests.phones import Phone, check, pour, setup
-from tests.unit.journal.reading import fold
+from tests.unit.journal.reading import dispute, fold
 from tests.unit.office.office_logs import asked, database
 
 
@@ -46,3 +46,15 @@ def test_reading_without_a_set_up_is_told_and_not_guessed() -> None:
     (machine,) = fold(phone).machines
     (point,) = history_of(machine)
     assert (point.level, point.strength, point.trouble) == (None, None, ("missing",))
+
+
+def test_a_pour_over_which_two_phones_differ_stands_in_its_place_without_litres() -> None:
+    one, two = Phone("a"), Phone("b")
+    one.save("machine_set", {"machine": setup()}, 0)
+    one.save("check", check(), 60)
+    poured = one.save("pour", pour(6), 120)
+    one.save("check", check(), 180)
+    dispute((one, two), poured, "pour", [pour(7), pour(5)])
+    (machine,) = fold(one, two).machines
+    _, _, point, _ = history_of(machine)
+    assert (point.entry.id, point.poured) == (poured, None)

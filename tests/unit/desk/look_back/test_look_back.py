@@ -5,19 +5,20 @@ from typing import Any
 import pytest
 
 from pycore.desk.contract.messages import DipTyped
-from pycore.desk.contract.records import Typed
+from pycore.desk.contract.records import ReadingTyped, Typed
 from pycore.desk.look_back.look_back import LookBackBody, look_back
 from pycore.quantity.fault import Fault
 from tests.phones import LATHE, Phone, check, moment, pour, setup, typed
+from tests.unit.journal.reading import dispute, lines_of
 
 HOUR_S = 3600
 DAY_S = 24 * HOUR_S
 
 
-def asked(*phones: Phone, dip_mm: str | None = None, after_s: int = 8 * HOUR_S) -> dict[str, Any]:
-    lines = [line for phone in phones for line in phone.lines]
+def asked(*phones: Phone, dip_mm: str | None = None, shows: str | None = None) -> dict[str, Any]:
     dip = None if dip_mm is None else DipTyped(Typed(dip_mm, "mm"), how="hard_floor")
-    return look_back(LookBackBody(lines, LATHE, moment(after_s), dip))
+    reading = None if shows is None else ReadingTyped(Typed(shows, "Brix"), how="optical")
+    return look_back(LookBackBody(lines_of(*phones), LATHE, moment(8 * HOUR_S), dip, reading))
 
 
 def lathe(ph: str = "") -> Phone:
@@ -82,6 +83,33 @@ def test_an_unknown_addition_explains_a_gain() -> None:
     phone.save("check", check("400"), 0)
     phone.save("unknown_addition", {"what": "unknown"}, HOUR_S)
     assert asked(phone, dip_mm="430")["level"]["verdict"] == "unknown_poured"
+
+
+def test_a_pour_over_which_two_phones_differ_was_poured() -> None:
+    one, two = lathe(), Phone("b")
+    one.save("check", check("200", "3.0"), 0)
+    row = {"water": typed("8", "L"), "concentrate": typed("2", "L")}
+    six, seven, five = ({"pours": [{"count": n, **row}], "finished": True} for n in (6, 7, 5))
+    poured = one.save("pour", six, 60)
+    dispute((one, two), poured, "pour", [seven, five])
+    found = asked(one, two, dip_mm="330", shows="7.2")
+    assert found["level"]["verdict"] == "unknown_poured"
+    assert found["topped_up"] is True
+    # Nobody can say how strong it is now; one thing is sure, that something was poured.
+    assert found["doubts"] == []
+    (doubt,) = asked(one, two, shows="0.3")["doubts"]
+    assert doubt.code == "unlike_last_poured"
+
+
+def test_a_rise_while_a_recipe_is_open_is_no_gain_that_nobody_knows() -> None:
+    phone = lathe()
+    phone.save("check", check("400"), 0)
+    plan = phone.save("plan", {"pours": [{"count": 6}]}, 60)
+    assert asked(phone, dip_mm="430")["level"]["verdict"] == "unknown_poured"
+    # "Nothing poured since" would be more than anybody knows.
+    assert asked(phone, shows="0.3")["doubts"][0].code == "unlike_last_poured"
+    phone.save("pour", {"pours": [], "plan": plan, "finished": True}, 120)
+    assert asked(phone, dip_mm="430")["level"]["verdict"] == "gained"
 
 
 def test_a_recipe_names_its_water_and_nobody_is_asked() -> None:

@@ -71,6 +71,38 @@ def test_a_bucket_that_nobody_can_tell_leaves_the_strong_side_open() -> None:
     assert asked(phone, "0.4")[0].code == "unlike_last_poured"
 
 
+def with_pipes(drains_back: bool, shows: str) -> Phone:
+    """99 L in the sump, and 400 L in its pipes while the pump runs."""
+    phone, machine = Phone("a"), setup()
+    machine["sump"]["hidden"] = {"volume": typed("400", "L"), "drains_back": drains_back}
+    phone.save("machine_set", {"machine": machine}, -DAY_S)
+    phone.save("check", check("220", shows), 0)
+    return phone
+
+
+@pytest.mark.parametrize(
+    ("drains_back", "fits", "other"), [(False, "4.65", "8.3"), (True, "8.3", "4.65")]
+)
+def test_coolant_that_does_not_show_on_the_stick_mixes_too(
+    drains_back: bool, fits: str, other: str
+) -> None:
+    phone = with_pipes(drains_back, "3.0")
+    row = {"count": 9, "water": typed("7", "L"), "concentrate": typed("2", "L")}
+    phone.save("pour", {"pours": [row], "finished": True}, DAY_S)
+    # 499 L at 3.0 Brix with 18 L at 66.7 Brix in 580 L. What drained back is among the 99 L: 180 L.
+    assert asked(phone, fits) == []
+    (doubt,) = asked(phone, other)
+    assert doubt.code == "unlike_last_poured"
+
+
+def test_a_full_sump_has_its_pipes_full_too() -> None:
+    phone = with_pipes(False, "6.0")
+    phone.save("unknown_addition", {"what": "water"}, DAY_S)
+    # 99 L of water fit into 499 L, not into 99 L: 6.0 Brix become 5.0, and 3.0 are too few.
+    assert asked(phone, "5.0") == []
+    assert [doubt.code for doubt in asked(phone, "2.8")] == ["unlike_last_poured"]
+
+
 def test_a_first_reading_is_held_against_the_aim() -> None:
     # Half of 8 % is 2.67 Brix, twice 10.67.
     assert asked(lathe(), "2.8") == asked(lathe(), "10.5") == []

@@ -2,8 +2,9 @@
 
 import pytest
 
-from tests.phones import typed
+from tests.phones import Phone, pour, typed
 from tests.unit.desk.trend.logs import DAY_S, checked, falling, lathe, poured, trend_of
+from tests.unit.journal.reading import dispute, lines_of
 
 
 def test_rows_hold_what_was_found_and_what_went_in_before() -> None:
@@ -74,3 +75,18 @@ def test_steps_that_are_all_unusual_are_not_told_as_usable() -> None:
         checked(phone, day, depth, "5")
     losses = trend_of(phone, 4)["losses"]
     assert (losses["steps"], losses["left_out"]) == (0, [{"why": "unusual", "count": 2}])
+
+
+def test_a_pour_over_which_two_phones_differ_takes_its_step_out_of_the_balance() -> None:
+    one, two = falling(), Phone("b")
+    doubtful = one.save("pour", pour(6), 13 * DAY_S)
+    checked(one, 16, "380", "4.2")
+    dispute((one, two), doubtful, "pour", [pour(7), pour(5)])
+    found = trend_of(one, 17, lines=lines_of(one, two))
+    assert found["losses"]["left_out"] == [{"why": "unknown_added", "count": 1}]
+    # Three steps of 18 L in four days each are left.
+    assert found["losses"]["steps"] == 3
+    assert found["losses"]["lost_l_d"]["value"] == pytest.approx(18 / 4)
+    assert found["rows"][-1]["added_unknown"] == 1
+    # How much a day was poured in is not known either.
+    assert "added" not in found["strength"]["shown"]
