@@ -6,8 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.quantity.fault import Fault
-from pycore.quantity.typed import read_typed
+from pycore.quantity.typed import number_of
 
 Row = Mapping[str, Any]
 
@@ -30,23 +29,13 @@ def usable_of(setup: Mapping[str, Any] | None) -> float | None:
     """Litres of one usable bucket by a machine's set-up as typed; None where it says nothing."""
     if setup is None:
         return None
-    return _number({"usable": setup["bucket"]["usable"]}, "usable", "usable_l")
-
-
-def _number(row: Row, name: str, quantity: str) -> float | None:
-    """A typed number of a row; None where it is absent or cannot be read, never a guess."""
-    if name not in row:
-        return None
-    try:
-        return read_typed(row[name]["text"], row[name].get("unit"), quantity, name).value
-    except Fault:
-        return None
+    return number_of(setup["bucket"]["usable"], "usable_l")
 
 
 def _bucket(row: Row, usable_l: float | None) -> tuple[float, float] | None:
     """Water and concentrate of one bucket in litres, or None where that is not known."""
-    water_l = _number(row, "water", "volume_l")
-    concentrate_l = _number(row, "concentrate", "volume_l")
+    water_l = number_of(row.get("water"), "volume_l")
+    concentrate_l = number_of(row.get("concentrate"), "volume_l")
     if water_l is not None and concentrate_l is not None:
         return water_l, concentrate_l
     if row.get("kind") == "own_fluid" and concentrate_l is not None:
@@ -57,14 +46,14 @@ def _bucket(row: Row, usable_l: float | None) -> tuple[float, float] | None:
         alone = {"water": (water_l, 0.0), "concentrate": (0.0, concentrate_l)}
         pair = alone.get(row.get("kind", ""))
         return None if pair is None or None in pair else (pair[0] or 0.0, pair[1] or 0.0)
-    each_l = _number(row, "each", "volume_l") if "each" in row else usable_l
+    each_l = number_of(row.get("each"), "volume_l") if "each" in row else usable_l
     if each_l is None:
         return None
     if row.get("kind") == "water":
         return each_l, 0.0
     if row.get("kind") == "concentrate":
         return 0.0, each_l
-    strength_pct = _number(row, "strength", "poured_pct")
+    strength_pct = number_of(row.get("strength"), "poured_pct")
     if strength_pct is None:
         return None
     neat_l = each_l * strength_pct / 100

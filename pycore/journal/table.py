@@ -10,8 +10,7 @@ from typing import Any
 
 from pycore.journal.amend import Standing
 from pycore.journal.order import in_order
-from pycore.quantity.fault import Fault
-from pycore.quantity.typed import read_typed
+from pycore.quantity.typed import number_of
 
 _FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n")
 _TEXTS = ("measured_at", "machine", "kind", "by", "standing", "log", "number", "id")
@@ -44,14 +43,9 @@ def _number_cell(content: Mapping[str, Any], column: str) -> str:
     typed: Any = content
     for name in path:
         typed = typed.get(name) if isinstance(typed, Mapping) else None
-    if typed is None:
-        return '""'
-    try:
-        reading = read_typed(typed["text"], typed.get("unit"), quantity, column)
-    except Fault:
-        # What cannot be read as this number stays in the column of what was typed.
-        return '""'
-    return f'"{reading.value:.10g}"'
+    number = number_of(typed, quantity)
+    # What cannot be read as this number stays in the column of what was typed.
+    return '""' if number is None else f'"{number:.10g}"'
 
 
 def _as_typed(typed: Any) -> str:

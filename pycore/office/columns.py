@@ -11,8 +11,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from pycore.quantity.fault import Fault
-from pycore.quantity.typed import read_typed
+from pycore.quantity.typed import number_of
 
 _UNITS = ("_cfu_ml", "_mg_l", "_brix", "_pct", "_mm", "_c", "_l")
 Cell = str | int | float | None
@@ -45,16 +44,6 @@ def typed_text(typed: Any) -> str | None:
     if typed is None:
         return None
     return f"{typed['text']} {typed.get('unit') or ''}".strip()
-
-
-def number_of(typed: Any, quantity: str) -> float | None:
-    """A typed number in the quantity's own unit; None where it is absent or cannot be read."""
-    if typed is None:
-        return None
-    try:
-        return read_typed(typed["text"], typed.get("unit"), quantity, quantity).value
-    except Fault:
-        return None
 
 
 def _text(path: str, meaning: str, name: str = "") -> Column:

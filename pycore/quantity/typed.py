@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from typing import Any
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.known import KNOWN, Known
@@ -173,3 +175,19 @@ def read_typed(text: str, unit: str | None, quantity: str, path: str) -> Reading
         raise Fault("out_of_range", path, text, _limit(known, meant))
     decimals = None if "/" in number_text else len(re.split("[.,]", number_text + ".")[1])
     return Reading(quantity, value, number, decimals, meant, path)
+
+
+def number_of(typed: Mapping[str, Any] | None, quantity: str) -> float | None:
+    """A typed number of an entry in the quantity's own unit, ``{"text": "2", "unit": "in"}``.
+
+    None where it is absent or cannot be read, never a guess. ``KeyError`` as for ``read_typed``.
+
+    >>> number_of({"text": "2", "unit": "in"}, "depth_mm"), number_of(None, "depth_mm")
+    (50.8, None)
+    """
+    if typed is None:
+        return None
+    try:
+        return read_typed(typed["text"], typed.get("unit"), quantity, quantity).value
+    except Fault:
+        return None

@@ -13,8 +13,6 @@ import math
 from pycore.quantity.fault import Fault
 from pycore.quantity.measured import Measured
 
-METHODS = ("acid_split", "titration")
-
 # Standard uncertainty of what is read off: half a division of a split flask, half a drop or
 # millilitre mark of a titration; and of either method's factor. Common practice, no source.
 SECOND_U = {"acid_split": 0.5, "titration": 0.5}

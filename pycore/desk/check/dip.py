@@ -185,9 +185,7 @@ def level_from(
         volume = _drained(volume, hidden, tank, is_running)
     except Fault as fault:
         raise placed(fault, f"{sump_path}.{fault.path}", units.plate) from None
-    # What has drained back is in the sump already; all other hidden coolant is not.
-    counts = hidden is not None and (tank.is_true_running or not hidden.drains_back)
-    hidden_l = hidden.volume_l if hidden is not None and counts else None
+    hidden_l = tank.beside_l
     beside = hidden_l or Measured(0.0, 0.0)
     circuit_l = volume.value + beside.value
     refuse_too_many_litres(tank, depth.value, circuit_l, f"{path}.depth", units.stick)

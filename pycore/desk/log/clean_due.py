@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from pycore.advice.due import Findings, clean_out_reasons, is_clean_out_due
 from pycore.desk.check.look import LookLimitsTyped, read_limits
-from pycore.desk.contract.build import built
 from pycore.desk.contract.reader import Reader
-from pycore.desk.contract.records import Typed
 from pycore.desk.log.first_ph import first_ph
 from pycore.journal.amend import Standing
 from pycore.journal.state import MachineNow
 from pycore.journal.times import DAY_S
-from pycore.quantity.fault import Fault
+from pycore.quantity.typed import number_of
 
 
 @dataclass(frozen=True)
@@ -29,20 +26,9 @@ class CleanOutNow:
     age_d: float | None = None
 
 
-def number_of(content: Mapping[str, Any], name: str, quantity: str) -> float | None:
-    """A typed number of an entry, or None where it is absent or cannot be read."""
-    typed = content.get(name)
-    if typed is None:
-        return None
-    try:
-        return Reader().value(built(Typed, typed), quantity, name)
-    except Fault:
-        return None
-
-
 def _first_ph(machine: MachineNow) -> float | None:
     found = first_ph(machine)
-    return None if found is None else number_of(found, "ph", "ph")
+    return None if found is None else number_of(found.get("ph"), "ph")
 
 
 def clean_out_of(
@@ -57,11 +43,12 @@ def clean_out_of(
     ends = [one for one in machine.ordered if one.kind == "clean_out" and one.content["finished"]]
     age_d = (now_s - ends[-1].measured_s) / DAY_S if ends else None
     contents = [entry.content for entry in charge]
-    phs = [ph for one in contents if (ph := number_of(one, "ph", "ph")) is not None]
+    phs = [ph for one in contents if (ph := number_of(one.get("ph"), "ph")) is not None]
     slides = [
         germs
         for one in contents
-        if (germs := number_of(one.get("dip_slide", {}), "germs", "dip_slide_cfu_ml")) is not None
+        if (germs := number_of(one.get("dip_slide", {}).get("germs"), "dip_slide_cfu_ml"))
+        is not None
     ]
     smells = [
         (now_s - entry.measured_s) / DAY_S

@@ -11,7 +11,6 @@ from pycore.desk.contract.records import ReadingTyped
 from pycore.desk.contract.results import Doubt, Level, Strength
 from pycore.desk.log.history import Setup, level_of, setup_from, strength_of
 from pycore.desk.look_back.since import went_since
-from pycore.desk.setup.tank import Tank
 from pycore.journal.amend import Standing
 from pycore.journal.loss import MostLost, most_lost_l
 from pycore.journal.plausible import Before, Range, near_aim, plausible
@@ -66,14 +65,6 @@ def _circuit_l(level: Level) -> float:
     return (level.circuit_l or level.volume_l).value
 
 
-def _full_circuit_l(tank: Tank) -> float:
-    """The same at the full mark; what has drained back into the sump stands there already."""
-    hidden, full_l = tank.hidden, tank.sump.full_volume_l
-    if hidden is None or (hidden.drains_back and not tank.is_true_running):
-        return full_l
-    return full_l + hidden.volume_l.value
-
-
 def _pct_brix(strength: Strength) -> float | None:
     """Per cent for one Brix at this reading; None without a factor."""
     brix, pct = _brix(strength).value, strength.strength_pct
@@ -101,7 +92,7 @@ def _unlike_last(
 ) -> Doubt | None:
     typed, read = machine.setup_at(last), setup[1]
     then = setup_from(typed)
-    before, full_l = strength_of(last, then), _full_circuit_l(read.tank)
+    before, full_l = strength_of(last, then), read.tank.circuit_full_l
     level_l = _circuit_l(level_of(last, then)) if "dip" in last.content else full_l
     known = went_since(machine, last, usable_of(typed))
     ratio = _pct_brix(before) or _pct_brix(strength)

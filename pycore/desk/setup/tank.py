@@ -61,6 +61,22 @@ class Tank:
     hidden: Hidden | None = None
     rest_l: float | None = None
 
+    @property
+    def beside_l(self) -> Measured | None:
+        """What is beside the sump at a dip that tells the true level; None where nothing is.
+
+        What drains back at a standstill is in the sump then.
+        """
+        if self.hidden is None or (self.hidden.drains_back and not self.is_true_running):
+            return None
+        return self.hidden.volume_l
+
+    @property
+    def circuit_full_l(self) -> float:
+        """What the whole circuit holds at the full mark, litres."""
+        beside_l = self.beside_l
+        return self.sump.full_volume_l + (0.0 if beside_l is None else beside_l.value)
+
 
 def worth_of_one(litres_per_mm: float, units: Units) -> dict[str, Shown]:
     """One unit of the stick and about how much it holds, to two digits."""

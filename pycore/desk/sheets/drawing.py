@@ -208,11 +208,7 @@ def _bucket_scale(ask: _Ask) -> list[str]:
 def _circuit_l(machine: Machine) -> float | None:
     """Litres of the whole circuit at the full mark, as a balance counts them; None where nobody
     has said what does not show on the stick."""
-    tank = machine.tank
-    if tank.hidden is None:
-        return None
-    is_in_sump = tank.hidden.drains_back and not tank.is_true_running
-    return tank.sump.full_volume_l + (0.0 if is_in_sump else tank.hidden.volume_l.value)
+    return None if machine.tank.hidden is None else machine.tank.circuit_full_l
 
 
 def _machine_card(ask: _Ask) -> list[str]:

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from pycore.advice.losses import Shared, State, Step
-from pycore.desk.log.clean_due import number_of
 from pycore.desk.log.history import Point
 from pycore.desk.trend.messages import Addition, LeftOut, TrendRow
 from pycore.journal.amend import Standing
@@ -15,6 +14,7 @@ from pycore.journal.state import AT_REST
 from pycore.journal.times import DAY_S
 from pycore.quantity.measured import Measured
 from pycore.quantity.rounding import Shown, shown, tidy
+from pycore.quantity.typed import number_of
 
 _MEASURING = frozenset({"check", "recheck"})
 _ADDING = frozenset({"pour", "unknown_addition"})
@@ -39,12 +39,12 @@ def taken_l(entry: Standing) -> float | None:
     """Litres that were taken out for a pour; 0 for none, None where nobody knows how many."""
     if entry.kind != "pour" or "draw_off" not in entry.content:
         return 0.0
-    return None if entry.is_in_doubt else number_of(entry.content, "draw_off", "volume_l")
+    return None if entry.is_in_doubt else number_of(entry.content.get("draw_off"), "volume_l")
 
 
 def _row(point: Point, since: Sequence[Addition], unit: str) -> TrendRow | None:
     entry = point.entry
-    ph = number_of(entry.content, "ph", "ph")
+    ph = number_of(entry.content.get("ph"), "ph")
     is_told = entry.kind in _MEASURING and (
         point.strength is not None or point.level is not None or ph is not None or point.trouble
     )

@@ -1,13 +1,10 @@
 """pycore.office.columns: typed numbers as numbers, and as they were typed."""
 
-from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, number_of, typed_text
+from pycore.office.columns import BUCKET_COLUMNS, COLUMNS_OF, typed_text
 from tests.phones import typed
 
 
-def test_number_comes_in_the_unit_of_its_column() -> None:
-    # 1 in = 25.4 mm exactly (international inch).
-    assert number_of(typed("2", "in"), "depth_mm") == 50.8
-    assert number_of(None, "depth_mm") is None
+def test_a_number_is_told_as_it_was_typed_too() -> None:
     assert typed_text(typed("2", "in")) == "2 in"
 
 

@@ -6,7 +6,7 @@ import pytest
 
 from pycore.quantity.fault import Fault
 from pycore.quantity.rounding import MixedFraction, Shown
-from pycore.quantity.typed import FORMS, number_from, read_typed
+from pycore.quantity.typed import FORMS, number_from, number_of, read_typed
 
 ACCEPTED = [
     ("70", "mm", 70.0),
@@ -229,3 +229,11 @@ def test_thousands_are_meant_where_they_can_be_and_where_nobody_reads_thousandth
     with pytest.raises(Fault) as caught:
         read_typed(text, unit, quantity, "here")
     assert (caught.value.code, caught.value.limit["allowed"]) == ("thousands", both)
+
+
+def test_a_number_of_an_entry_comes_in_the_own_unit_or_not_at_all() -> None:
+    # 1 in = 25.4 mm exactly (international inch).
+    assert number_of({"text": "2", "unit": "in"}, "depth_mm") == 50.8
+    assert number_of({"text": "9.1", "unit": "1"}, "ph") == 9.1
+    assert number_of({"text": "blue", "unit": "1"}, "ph") is None
+    assert number_of(None, "ph") is None

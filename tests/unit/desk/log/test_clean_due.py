@@ -6,7 +6,6 @@ from typing import Any
 
 import pytest
 
-from pycore.desk.log.clean_due import number_of
 from pycore.office.report_words import WORDS
 from pycore.office.reporting import report_command
 from tests.phones import Phone, moment, typed
@@ -173,9 +172,3 @@ def test_limits_that_cannot_be_read_say_nothing() -> None:
     bad = {"look_limits": {"ph_drop_far": typed("lots", "1")}}
     phone.save("shop_set", bad, 14 * DAY_S + 300, machine="")
     assert in_list(phone, 15) == []
-
-
-def test_a_number_that_cannot_be_read_is_none() -> None:
-    assert number_of({"ph": typed("9.1", "1")}, "ph", "ph") == pytest.approx(9.1)
-    assert number_of({"ph": typed("blue", "1")}, "ph", "ph") is None
-    assert number_of({}, "ph", "ph") is None
