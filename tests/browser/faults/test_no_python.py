@@ -9,7 +9,14 @@ from playwright.sync_api import Page, expect
 from tests.browser.faults.host import Host
 from tests.browser.phone import Phone, heading, wait_until_ready
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, field, open_machine, set_up_machine, start_check
+from tests.browser.walk import (
+    check_until_recipe,
+    field,
+    open_machine,
+    press,
+    set_up_machine,
+    start_check,
+)
 from web.build.headers import policy
 
 TROUBLE = "The calculator did not start"
@@ -116,6 +123,36 @@ def test_a_late_reply_never_stands_beside_another_question(phone: Phone, server:
     expect(page.get_by_text("= 135 L")).to_be_visible()
     page.wait_for_timeout(500)
     assert page.evaluate("seen") == ["135"]
+
+
+def continue_held_back(page: Page) -> None:
+    """Presses Continue at a good dip; what Python says of it is held back for a while."""
+    field(page, "How deep").fill("342")
+    expect(page.get_by_text("= 154 L")).to_be_visible()
+    page.evaluate("between.hold_ms = 1500")
+    press(page, "Continue")
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_page_that_was_left_does_not_go_on(phone: Phone, server: Server) -> None:
+    page = at_dip(phone, server)
+    continue_held_back(page)
+    page.get_by_role("button", name="Back").click()
+    expect(field(page, "How deep")).to_have_count(0)
+    place = page.url
+    page.wait_for_timeout(2_500)
+    assert page.url == place
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_a_digit_that_came_after_continue_is_looked_at(phone: Phone, server: Server) -> None:
+    page = at_dip(phone, server)
+    continue_held_back(page)
+    field(page, "How deep").fill("3420")
+    page.wait_for_timeout(2_500)
+    expect(field(page, "How deep")).to_have_value("3420")
+    press(page, "Continue")
+    expect(page.get_by_role("alert")).to_contain_text("3420")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

@@ -8,7 +8,7 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.files import start_at
+from tests.browser.files import start_at, take_in
 from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.pouring import pour_after_check, pour_all
@@ -24,9 +24,12 @@ from tests.browser.walk import (
     set_up_machine,
     start_check,
 )
+from tests.phones import MORNING_S, typed
+from tests.phones import Phone as Writer
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 NOTE = "pailwright.care"
+DAY_S = 86_400
 
 
 def facts(page: Page) -> list[dict[str, Any]]:
@@ -149,3 +152,28 @@ def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:
     start_at(page, "log")
     expect(page.get_by_text("Days from check to check: 14")).to_be_visible()
     expect(page.get_by_text("Days from check to check: as published")).to_be_visible()
+
+
+def test_a_check_that_was_put_back_counts_again(page: Page) -> None:
+    checked(page)
+    last = entries(page, "check")[-1]
+    other = Writer("other shift")
+    ago_s = int(datetime.now(UTC).timestamp()) - MORNING_S - 9 * DAY_S
+    # Its pH is looked for, so it is asked about together with the last check.
+    old = {**last["body"], "ph": typed("9.0", "1")}
+    of = last["machine"]
+    other.save("check", old, ago_s, of, shown=last["shown"])
+    other.save("withdrawal", {"retracts": last["id"], "reason": "Wrong machine"}, 0, of)
+    take_in(page, other.export(), 2)
+    start_at(page)
+    due = page.get_by_text("Check due since")
+    expect(due).to_be_visible()
+    start_at(page, "log")
+    page.locator(".log-row", has_text="Taken back").click()
+    press(page, "Put this entry back")
+    expect(heading(page)).to_have_text("Saved to the log")
+    # From the store this phone's own lines come before those of the other one.
+    start_at(page)
+    expect(page.get_by_role("button", name="Start a check: Wheel lathe")).to_be_visible()
+    page.wait_for_timeout(2_000)
+    expect(due).to_have_count(0)

@@ -21,7 +21,20 @@ function bearing({ entry }: Placed): readonly string[] {
   return entry.kind === "machine" || entry.kind === "machine_state" ? [entry.kind] : [];
 }
 
-/** With what corrects them, and what takes a correction back. */
+/**
+ * What corrects entries, and what takes a correction back. Own lines come before those from elsewhere, so
+ * one may stand before what it is about.
+ */
+function amending(ids: readonly string[], behind: readonly Line[]): readonly Line[] {
+  const known = new Set(ids);
+  let before = -1;
+  while (before !== known.size) {
+    before = known.size;
+    for (const { amends, id } of behind) if (known.has(amends)) known.add(id);
+  }
+  return behind.filter(({ amends }) => known.has(amends));
+}
+
 function bearingLines(placed: readonly Placed[], behind: readonly Line[]): string[] {
   const first = firstPhs(placed.map(({ entry }) => entry));
   const times = new Map<string, number>();
@@ -35,14 +48,9 @@ function bearingLines(placed: readonly Placed[], behind: readonly Line[]): strin
     const late = bearing(one).filter((what) => isLate(`${what} ${log} ${machine}`, mostOf(what)));
     return late.length > 0 || first.has(id);
   });
-  const ids = new Set(chosen.map(({ entry }) => entry.id));
-  const texts = chosen.map(({ line }) => line.text).reverse();
-  for (const { amends, id, text } of behind) {
-    if (!ids.has(amends)) continue;
-    ids.add(id);
-    texts.push(text);
-  }
-  return texts;
+  const ids = chosen.map(({ entry }) => entry.id);
+  const lines = [...chosen.map(({ line }) => line).reverse(), ...amending(ids, behind)];
+  return lines.map(({ text }) => text);
 }
 
 export type DueChecks = ReadonlyMap<string, CheckDue>;

@@ -1,6 +1,6 @@
 // What happens at Continue: pycore looks at the answer. Refused: a sentence, and the digits stay.
 // Unusual: asked once. Calculator not there yet: the walk goes on, and the recipe page asks again.
-import { useState } from "preact/hooks";
+import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { Answer } from "../core/client";
 import type { DeskError, Doubt } from "../core/messages";
 import { useCore } from "./core";
@@ -60,6 +60,14 @@ interface Shown extends Check {
 export function useGate({ plain, look, kept, onKept, onPass, about }: GateOptions): Gate {
   const core = useCore();
   const [shown, setShown] = useState<Shown>({ errors: [], doubts: [], about: "" });
+  // What is asked about now; null once the page is gone.
+  const asked = useRef<string | null>(null);
+  useLayoutEffect(() => {
+    asked.current = about;
+    return () => {
+      asked.current = null;
+    };
+  }, [about]);
   const current = shown.about === about ? shown : { errors: [], doubts: [], about };
   const settle = (check: Check | null, settled: readonly string[]): void => {
     const errors = check?.errors ?? [];
@@ -76,7 +84,8 @@ export function useGate({ plain, look, kept, onKept, onPass, about }: GateOption
         return;
       }
       void look().then((check) => {
-        settle(withPlain(check, plain), kept);
+        // An answer that comes late is about another text, or nobody waits for it any more.
+        if (asked.current === about) settle(withPlain(check, plain), kept);
       });
     },
     again: () => {

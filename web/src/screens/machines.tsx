@@ -65,18 +65,28 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
+/** The lower, the earlier: at rest or not, what presses, a check under way, an open reading, the last check. */
+function ranksOf({ machine }: MachineEntry): readonly number[] {
+  const check = lastCheck(machine);
+  return [
+    isResting(machine) ? 1 : 0,
+    pressing(machine),
+    isStarted(walkOf(machine).value) ? 0 : 1,
+    isReadingOpen(check) ? 0 : 1,
+    check === undefined ? 0 : Date.parse(check.wall),
+  ];
+}
+
 /** Machines at rest last; what is held first, then open pours first, then due readings, checks under way, open readings, oldest checks, names. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
-  const rank = (machine: MachineEntry): string => {
-    const check = lastCheck(machine.machine);
-    const started = isStarted(walkOf(machine.machine).value) ? "0" : "1";
-    const rests = isResting(machine.machine) ? "1" : "0";
-    const open = isReadingOpen(check) ? "0" : "1";
-    return `${rests} ${pressing(machine.machine)} ${started} ${open} ${check?.wall ?? ""}`;
+  const ranks = new Map(list.map((machine) => [machine, ranksOf(machine)]));
+  const compare = (a: MachineEntry, b: MachineEntry): number => {
+    const others = ranks.get(b) ?? [];
+    const differences = (ranks.get(a) ?? []).map((rank, i) => rank - (others[i] ?? 0));
+    return differences.find((one) => one !== 0) ?? 0;
   };
   return [...list].sort(
-    (a, b) =>
-      rank(a).localeCompare(rank(b)) || a.body.machine.name.localeCompare(b.body.machine.name),
+    (a, b) => compare(a, b) || a.body.machine.name.localeCompare(b.body.machine.name),
   );
 }
 

@@ -42,10 +42,6 @@ function bodyOf(machine: MachineTyped, { texts, ticks }: Cleaning) {
   };
 }
 
-export interface First {
-  readonly assessment: AssessSumpResult | null;
-}
-
 async function common(core: Core, machine: string, id: string): Promise<Common> {
   const now = isoWithOffset(new Date());
   return { id, machine, measured_at: now, wall: now, versions: await readVersions(core) };

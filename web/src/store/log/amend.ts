@@ -1,5 +1,6 @@
 // Corrections and withdrawals, as pycore's journal has them: nothing is changed or deleted, and what an entry
-// says now follows from the lines alone. `tests/browser/test_correct_rules.py` holds the two against each other.
+// says now follows from the lines alone. `tests/properties/journal/test_amend_rules.py` holds the two against
+// each other.
 
 /** A correction or withdrawal as it stands in its line. */
 export interface Amendment {

@@ -6,7 +6,15 @@ import { withDatabase } from "./database";
 import { isOfDeed, type AnyEntry } from "./entry";
 import { countedOf, type Counted } from "./exported";
 import type { At, Ends } from "./ledger";
-import { isUsed, type Line, type Placed, type Sorted } from "./lines";
+import {
+  isInDoubt,
+  isUsed,
+  wentIn,
+  type Line,
+  type Placed,
+  type Reached,
+  type Sorted,
+} from "./lines";
 import { duePartsOf } from "./dueparts";
 import { isMeasured, PINNED } from "./pinned";
 
@@ -21,12 +29,26 @@ export interface Cold {
   readonly checks: number;
 }
 
+/** `told` where it is not as what is used. */
+interface Hot extends At {
+  readonly reached: number;
+  readonly told?: number;
+}
+
+export function reachedOf({ reached: used, told = used }: Hot): Reached {
+  return { used, told };
+}
+
+function hotOf({ line: { own, key }, reached: { used, told } }: Placed): Hot {
+  return { own, key, reached: used, ...(told === used ? {} : { told }) };
+}
+
 export interface Checkpoint {
   /** Another build may need another part. */
   readonly build: string;
   /** What the stores held: `head` is the hash of the own log's last line. */
   readonly reach: Omit<Ends, "last"> & { readonly head: string };
-  readonly hot: readonly (At & { readonly reached: number })[];
+  readonly hot: readonly Hot[];
   readonly cold: Readonly<Record<string, Cold>>;
   readonly aside: Pick<Sorted, "apart" | "unreadable" | "removed" | "quarantined">;
   /** Starts of the ids that an own line must not claim again, or that are amended already. */
@@ -63,6 +85,21 @@ function measuredAt(placed: readonly Placed[]): ReadonlyMap<string, number> {
   return last;
 }
 
+/** The last of the own log, of all and at each machine: what is added later is put in order after them. */
+function endsOf(entries: readonly AnyEntry[], log: string): readonly AnyEntry[] {
+  const ends = new Map<string, AnyEntry>();
+  for (const entry of entries) {
+    if (entry.log !== log) continue;
+    const names = [
+      "all",
+      ...(isUsed(entry) ? [`used ${entry.machine}`] : []),
+      ...(isUsed(entry) || isInDoubt(entry) ? [`told ${entry.machine}`] : []),
+    ];
+    for (const name of names) if (entry.seq > (ends.get(name)?.seq ?? 0)) ends.set(name, entry);
+  }
+  return [...ends.values()];
+}
+
 /** The places in the order of entries that belong to the part. */
 function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
   const chosen = new Set<number>();
@@ -85,12 +122,9 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     // What is not used is only listed; what it is looked for by is another one.
     const pins = isUsed(entry) ? pinsOf(entry) : [];
     const isPinned = pins.filter((pin) => isFresh(`${pin} ${machine}`, mostOf(pin))).length > 0;
-    const isEnd = entry.log === log && isFresh("end");
     const hasCode = entry.kind === "machine" && entry.code !== undefined;
-    const wentIn = entry.kind === "pour" || entry.kind === "unknown_addition";
-    const isSince = wentIn && entry.place > (measured.get(machine) ?? Infinity);
-    if (isLate || isLast || isPinned || isSince || isEnd || hasCode || first.has(entry.id))
-      choose(entry);
+    const isSince = wentIn(entry) && entry.place > (measured.get(machine) ?? Infinity);
+    if (isLate || isLast || isPinned || isSince || hasCode || first.has(entry.id)) choose(entry);
   }
   // The list says what followed each of its checks.
   for (const { entry } of placed) {
@@ -99,7 +133,8 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     const from = kind === "plan" ? body.check : kind === "pour" ? body.plan : body.of;
     if (chosen.has(byId.get(from)?.place ?? NaN)) choose(entry);
   }
-  for (const entry of duePartsOf(placed.map((one) => one.entry))) choose(entry);
+  const entries = placed.map(({ entry }) => entry);
+  for (const entry of [...duePartsOf(entries), ...endsOf(entries, log)]) choose(entry);
   // A second reading goes back to the recipe that was poured.
   for (const { entry } of placed) {
     if (!chosen.has(entry.place) || entry.kind !== "pour" || !isOfDeed(entry)) continue;
@@ -155,7 +190,7 @@ export function checkpointOf(
     build: __BUILD_ID__,
     reach,
     hot: [
-      ...listed.filter(isHot).map(({ line: { own, key }, reached }) => ({ own, key, reached })),
+      ...listed.filter(isHot).map(hotOf),
       // Without them a part would take what was amended as it was first written.
       ...behind.map(({ own, key }) => ({ own, key, reached: 0 })),
     ],
@@ -179,8 +214,8 @@ export function checkpointOf(
 const isObject = (value: unknown): value is object => value !== null && typeof value === "object";
 
 function isHot(at: unknown): boolean {
-  const { key, reached } = at as Partial<Checkpoint["hot"][number]>;
-  return Number.isFinite(key) && Number.isFinite(reached);
+  const { key, reached, told = reached } = at as Partial<Hot>;
+  return [key, reached, told].every(Number.isFinite);
 }
 
 /** Enough to look with; whether it is right is what the stores say. */

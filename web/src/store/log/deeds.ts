@@ -1,6 +1,7 @@
 // What the deeds of a machine say about now: the newest strength, and what went in since.
 import { computed } from "@preact/signals";
 import type { BucketRow, Typed } from "../../core/messages";
+import type { AnyPour } from "./dueparts";
 import {
   hasDip,
   hasReading,
@@ -12,8 +13,9 @@ import {
   type ToldEntry,
 } from "./entry";
 import { recent, recentDeeds, recentDeedsTold } from "./journal";
+import { isInDoubt } from "./lines";
 import { lastCheck, lastCheckWith } from "./machines";
-import { isEmptied, isInDoubt, poursOf, type AnyPour } from "./mixing";
+import { isEmptied, poursOf } from "./mixing";
 
 function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;

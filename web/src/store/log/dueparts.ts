@@ -1,6 +1,19 @@
 // What a due second reading is told by: all that went in since its check, until somebody has read it.
-import { isUsed } from "./lines";
-import type { AnyEntry, CheckEntry, RecheckEntry, ToldEntry } from "./entry";
+import { isInDoubt, isUsed, wentIn } from "./lines";
+import type { AnyEntry, CheckEntry, PourEntry, RecheckEntry, ToldEntry } from "./entry";
+
+export const DAY_MS = 86_400_000;
+
+export type AnyPour = PourEntry | Extract<ToldEntry, { kind: "pour" }>;
+
+/** The last recipe with a due time. */
+export interface Due {
+  readonly pour: PourEntry;
+  readonly due_at: string;
+  /** What of the recipe went in last: the rest may have been given up, hours later too. */
+  readonly since: AnyPour;
+  readonly mixes_ms: number;
+}
 
 /** When a reading in the log was read: as it was typed, and never after it was stored. */
 export function readAtOf({ body, measured_at }: CheckEntry | RecheckEntry | ToldEntry): string {
@@ -8,46 +21,75 @@ export function readAtOf({ body, measured_at }: CheckEntry | RecheckEntry | Told
   return Date.parse(now) < Date.parse(measured_at) ? now : measured_at;
 }
 
-function dueOf({ kind, body }: AnyEntry): string | undefined {
-  return kind === "pour" && "recheck_due_at" in body ? body.recheck_due_at : undefined;
+export function isPour(entry: AnyEntry): entry is AnyPour {
+  return entry.kind === "pour";
 }
 
-function wentIn({ kind }: AnyEntry): boolean {
-  return kind === "pour" || kind === "unknown_addition";
+function isPartOf({ body }: AnyPour, plan: string): boolean {
+  return "plan" in body && body.plan === plan;
 }
 
-/** Two phones say different things of a pour: it went in all the same. */
-function isInDoubt(entry: AnyEntry): boolean {
-  return wentIn(entry) && entry.amended?.standing === "conflict";
+/** Of pours in order. None of a recipe of which nothing went in, as after a correction. */
+export function lastDue(pours: readonly AnyPour[]): Due | undefined {
+  for (const pour of [...pours].reverse()) {
+    const { body, measured_at } = pour;
+    if (!("plan" in body) || body.recheck_due_at === undefined) continue;
+    const { plan, recheck_due_at: due_at } = body;
+    const own = pours.filter((one) => isPartOf(one, plan) && one.body.pours.length > 0);
+    const since = own.filter(({ place }) => place <= pour.place).at(-1);
+    const mixes_ms = Date.parse(due_at) - Date.parse(measured_at);
+    if (since !== undefined) return { pour: pour as PourEntry, due_at, since, mixes_ms };
+  }
+  return undefined;
 }
 
-/** Whether it is the last word about a reading that was due by then, in milliseconds. */
-function isLast(entry: AnyEntry, due_ms: number): boolean {
+/** As pycore has it: whether nothing is due after it. `poured_ms`: what was poured since, when. */
+function endsIt(entry: AnyEntry, { due_at, mixes_ms }: Due, poured_ms: readonly number[]): boolean {
   if (entry.kind === "clean_out") return entry.body.finished;
   if (entry.kind !== "check" && entry.kind !== "recheck") return false;
   if (!("reading" in entry.body)) return entry.kind === "recheck";
-  return Date.parse(readAtOf(entry)) >= due_ms;
+  const read_ms = Date.parse(readAtOf(entry));
+  const told = poured_ms.filter((at_ms) => at_ms <= read_ms).map((at_ms) => at_ms + mixes_ms);
+  const due_ms = Math.max(Date.parse(due_at), ...told);
+  // A day before, a clock was wrong at the pour or is now.
+  return read_ms >= due_ms || read_ms <= due_ms - DAY_MS;
+}
+
+/** Of a machine's entries in order the one after which nothing is due any more. */
+export function endOf(told: readonly AnyEntry[], due: Due): AnyEntry | undefined {
+  const poured_ms: number[] = [];
+  return told
+    .filter(({ place }) => place > due.since.place)
+    .find((entry) => {
+      if (isPour(entry) && entry.body.pours.length > 0)
+        poured_ms.push(Date.parse(entry.measured_at));
+      return endsIt(entry, due, poured_ms);
+    });
+}
+
+/** What of a machine's entries may be told of: used, or in doubt only in how much went in. */
+export function toldOf<T extends AnyEntry>(entries: readonly T[]): readonly T[] {
+  return entries.filter((entry) => isUsed(entry) || isInDoubt(entry));
 }
 
 function ofMachine(entries: readonly AnyEntry[]): readonly AnyEntry[] {
-  const used = entries.filter((entry) => isUsed(entry) || isInDoubt(entry));
-  const pour = used.filter((entry) => dueOf(entry) !== undefined).at(-1);
-  if (pour?.kind !== "pour" || !("plan" in pour.body)) return [];
-  const { plan } = pour.body;
-  const planned = used.find(({ id }) => id === plan);
+  const told = toldOf(entries);
+  const due = lastDue(told.filter(isPour));
+  if (due === undefined) return [];
+  const { plan } = due.pour.body;
+  const planned = told.find(({ id }) => id === plan);
   const check = planned?.kind === "plan" ? planned.body.check : plan;
-  const since = used.slice(used.findIndex(({ id }) => id === check) + 1);
-  let due_ms = Date.parse(dueOf(pour) ?? "");
-  const mixes_ms = due_ms - Date.parse(pour.measured_at);
-  const found: AnyEntry[] = [];
-  for (const entry of since) {
-    if (wentIn(entry)) {
-      found.push(entry);
-      if (entry.place > pour.place)
-        due_ms = Math.max(due_ms, Date.parse(entry.measured_at) + mixes_ms);
-    } else if (isLast(entry, due_ms)) return [...found, entry];
-  }
-  return found;
+  // The check may not be on this phone, or stand later by a wrong clock.
+  const begins = [
+    ...entries.filter(({ id }) => id === check),
+    ...told.filter((entry) => isPour(entry) && isPartOf(entry, plan)),
+  ];
+  const begin = Math.min(...begins.map(({ place }) => place));
+  const end = endOf(told, due);
+  const within = told.filter(
+    (entry) => entry.place >= begin && entry.place <= (end?.place ?? Infinity),
+  );
+  return within.filter((entry) => wentIn(entry) || entry === end);
 }
 
 /** Of all entries in their order those that a start has to know, however old they are. */

@@ -133,7 +133,6 @@ export type Entry = Content & Placed;
 export type ToldEntry = ToldContent & Placed;
 export type StateEntry = Extract<ToldEntry, { kind: "machine_state" }>;
 export type DeedEntry = Deed & Placed;
-export type PlanEntry = Extract<DeedEntry, { kind: "plan" }>;
 export type PourEntry = Extract<DeedEntry, { kind: "pour" }>;
 export type RecheckEntry = Extract<DeedEntry, { kind: "recheck" }>;
 export type MachineEntry = Extract<Entry, { kind: "machine" }>;

@@ -12,6 +12,14 @@ import {
 import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
 
+/** The latest time in its log at its machine up to here, milliseconds since 1970. */
+export interface Reached {
+  /** Of what is used. */
+  readonly used: number;
+  /** Of that and of pours in doubt. */
+  readonly told: number;
+}
+
 export interface Line extends StoredLine {
   readonly hash: string;
   readonly log: string;
@@ -28,8 +36,8 @@ export interface Line extends StoredLine {
   readonly entry: Unplaced | null;
   /** Its content was taken out: what is left keeps the place and the hash of the line. */
   readonly isRemoved: boolean;
-  /** The latest time in its log up to here, where the lines before it were not all read. */
-  readonly reached?: number;
+  /** Where the lines before it were not all read. */
+  readonly reached?: Reached;
 }
 
 const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
@@ -82,11 +90,11 @@ function claimedTwice(lines: readonly Line[]): ReadonlySet<string> {
   return twice;
 }
 
-/** An entry in its place, the line it stands in, and the latest time in its log up to here. */
+/** An entry in its place, and the line it stands in. */
 export interface Placed {
   readonly entry: AnyEntry;
   readonly line: Line;
-  readonly reached: number;
+  readonly reached: Reached;
 }
 
 export interface Sorted {
@@ -109,26 +117,58 @@ export interface Sorted {
 interface Keyed {
   readonly entry: Unplaced;
   readonly line: Line;
-  readonly reached: number;
+  readonly reached: Reached;
 }
 
-/** Never against the numbers of a log; between logs by the confirmed time, as pycore orders them. */
-function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
-  const latest = new Map<string, number>();
-  const keyed: Keyed[] = [...list]
+type Told = Pick<Unplaced, "kind" | "amended">;
+
+export const isUsed = ({ amended: told }: Told): boolean =>
+  told === undefined || told.standing === "corrected";
+
+export function wentIn({ kind }: Pick<Unplaced, "kind">): boolean {
+  return kind === "pour" || kind === "unknown_addition";
+}
+
+/** Logs say different things of it: how much went in is in doubt, not that something did. */
+export function isInDoubt(entry: Told): boolean {
+  return wentIn(entry) && entry.amended?.standing === "conflict";
+}
+
+/** What is not used stands beside the others and moves none of them. */
+function withReached(list: readonly Omit<Keyed, "reached">[]): Keyed[] {
+  const latest = { used: new Map<string, number>(), told: new Map<string, number>() };
+  return [...list]
     .sort((a, b) => a.entry.seq - b.entry.seq)
     .map(({ entry, line }) => {
-      const own = line.reached ?? Date.parse(entry.measured_at);
-      const reached = Math.max(latest.get(entry.log) ?? 0, own);
-      latest.set(entry.log, reached);
+      const name = `${entry.log} ${entry.machine}`;
+      const upTo = (which: keyof Reached): number => {
+        const own = line.reached?.[which] ?? Date.parse(entry.measured_at);
+        return Math.max(latest[which].get(name) ?? 0, own);
+      };
+      const reached = { used: upTo("used"), told: upTo("told") };
+      if (isUsed(entry)) latest.used.set(name, reached.used);
+      if (isUsed(entry) || isInDoubt(entry)) latest.told.set(name, reached.told);
       return { entry, line, reached };
     });
-  const compare = (a: Keyed, b: Keyed): number =>
-    a.reached - b.reached ||
-    (a.entry.log < b.entry.log ? -1 : a.entry.log > b.entry.log ? 1 : a.entry.seq - b.entry.seq);
-  return keyed
-    .sort(compare)
-    .map(({ entry, ...rest }, place) => ({ entry: { ...entry, place }, ...rest }));
+}
+
+function sortedBy<T extends Keyed>(which: keyof Reached, list: readonly T[]): T[] {
+  return [...list].sort(
+    (a, b) =>
+      a.reached[which] - b.reached[which] ||
+      (a.entry.log < b.entry.log ? -1 : a.entry.log > b.entry.log ? 1 : a.entry.seq - b.entry.seq),
+  );
+}
+
+/**
+ * At a machine never against the numbers of a log; between logs by the confirmed time, as pycore orders
+ * them. Places are those among all that went in.
+ */
+function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
+  return sortedBy("told", withReached(list)).map(({ entry, ...rest }, place) => ({
+    entry: { ...entry, place },
+    ...rest,
+  }));
 }
 
 /** The line as it reads with its correction: content, time and machine of the new one, at the old place. */
@@ -154,9 +194,6 @@ function amended(line: Line, standing: Standing | undefined): Unplaced | null {
   const now = said === undefined ? entry : corrected(line, said);
   return now === null ? null : { ...now, amended: { ...standing, was: entry } };
 }
-
-export const isUsed = ({ amended: told }: Pick<Unplaced, "amended">): boolean =>
-  told === undefined || told.standing === "corrected";
 
 export function sortLines(all: readonly Line[]): Sorted {
   // No copy brings back what was removed.
@@ -190,7 +227,10 @@ export function sortLines(all: readonly Line[]): Sorted {
   // A part of the log counts what is new to it; the rest was counted when the part was chosen.
   const isNew = ({ reached }: Line): boolean => reached === undefined;
   return {
-    placed: listed.filter(({ entry }) => isUsed(entry)),
+    placed: sortedBy(
+      "used",
+      listed.filter(({ entry }) => isUsed(entry)),
+    ),
     listed,
     doubtful: doubtful.map(({ entry }) => entry),
     behind: [...whole.filter(({ amendment }) => amendment !== null), ...forked],

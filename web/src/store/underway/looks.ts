@@ -9,6 +9,7 @@ import type {
   Typed,
 } from "../../core/messages";
 import { dropDraft, readDraft, writeDraft } from "./drafts";
+import { dropPrepared } from "./prepared";
 import { ownLimits } from "../written/shop";
 
 export type Seen = JudgeLookBody["seen"][number];
@@ -76,11 +77,12 @@ export function lookOf(machine: string): Signal<Look> {
   return look;
 }
 
-/** Another answer asks for another advice, and for a choice of its own. */
+/** Another answer asks for another advice, for a choice of its own, and makes another check. */
 export function changeLook(machine: string, change: Partial<Look>): void {
   const look = lookOf(machine);
   look.value = { ...look.value, chosen: "", advice: null, ...change };
   writeDraft(`look.${machine}`, look.value);
+  dropPrepared(machine);
 }
 
 /** As long as nobody has looked into what the foam comes from. */

@@ -1,6 +1,7 @@
 // A check at a machine on hold: who goes on has seen the tag, and the entry says which one it was.
 import { signal, type Signal } from "@preact/signals";
 import { dropDraft, readDraft, writeDraft } from "../underway/drafts";
+import { dropPrepared } from "../underway/prepared";
 import { heldOf } from "../log/machines";
 
 interface Seen {
@@ -45,6 +46,7 @@ export function goOnDespite(machine: string): void {
   const seen: Seen = { entry: held.id, at: Date.now() };
   writeDraft(nameOf(machine), seen);
   seenAt(machine).value = seen;
+  dropPrepared(machine);
 }
 
 export function endDespite(machine: string): void {

@@ -1,4 +1,4 @@
-// Saving a second reading: prepared once, so that pressing again after a failure is the same entry.
+// Saving a second reading, or that there will be none.
 import { useState } from "preact/hooks";
 import type { RecheckContent } from "../../../store/written/deed";
 import { newId } from "../../../store/log/ids";
@@ -8,6 +8,7 @@ import { isoWithOffset } from "../../../words/times";
 import { useCore } from "../../core";
 import { replace } from "../../route";
 import { readVersions } from "../../versions";
+import { useOnce } from "../once";
 import type { Saving } from "../save";
 
 export type Told = Pick<RecheckContent, "body" | "shown">;
@@ -16,10 +17,9 @@ export function useSavingAgain(machine: string, draft: string, id: string | null
   const core = useCore();
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
   const [own] = useState(newId);
-  const press = async ({ body, shown }: Told): Promise<void> => {
-    setSaving({ kind: "saving" });
+  const prepared = useOnce(async ({ body, shown }: Told): Promise<RecheckContent> => {
     const now = isoWithOffset(new Date());
-    const outcome = await save({
+    return {
       id: id ?? own,
       kind: "recheck",
       machine,
@@ -28,7 +28,11 @@ export function useSavingAgain(machine: string, draft: string, id: string | null
       body,
       shown,
       versions: await readVersions(core),
-    });
+    };
+  });
+  const press = async (told: Told): Promise<void> => {
+    setSaving({ kind: "saving" });
+    const outcome = await save(await prepared(told));
     if (outcome.kind === "not_saved") {
       setSaving({ kind: "not_saved", trouble: outcome.trouble });
       return;

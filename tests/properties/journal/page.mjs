@@ -1,0 +1,72 @@
+// The page's own rules about the log, given lines: run by node in the folder web, cases on standard input.
+import { readFileSync } from "node:fs";
+import { rolldown } from "rolldown";
+
+const FOLDER = `${process.cwd()}/src/store/log`;
+const MAIN = `${FOLDER}/main.ts`;
+// Where the app reads its store, lines are given.
+const PARTS = {
+  [`${FOLDER}/journal.ts`]: `
+    import { computed, signal } from "@preact/signals";
+    import { isOfDeed } from "./entry";
+    import { sortLines } from "./lines";
+    export const given = signal([]);
+    export const sorted = computed(() => sortLines(given.value));
+    const placed = computed(() => sorted.value.placed.map(({ entry }) => entry));
+    const listed = computed(() => sorted.value.listed.map(({ entry }) => entry));
+    export const recent = computed(() => placed.value.filter((entry) => !isOfDeed(entry)));
+    export const recentDeeds = computed(() => placed.value.filter(isOfDeed));
+    export const recentTold = computed(() => listed.value.filter((entry) => !isOfDeed(entry)));
+    export const recentDeedsTold = computed(() => listed.value.filter(isOfDeed));
+  `,
+  [MAIN]: `
+    export { given, sorted } from "./journal";
+    export { lineOf } from "./lines";
+    export { dueRecheck } from "./mixing";
+    export { duePartsOf } from "./dueparts";
+  `,
+};
+const built = await rolldown({
+  input: MAIN,
+  plugins: [
+    {
+      name: "given lines",
+      resolveId: (id) =>
+        id === MAIN ? id : id === "./journal" ? `${FOLDER}/journal.ts` : undefined,
+      load: (id) => PARTS[id],
+    },
+  ],
+  transform: { define: { __BUILD_ID__: '"test"' } },
+});
+const { output } = await built.generate({ format: "esm" });
+const code = `data:text/javascript,${encodeURIComponent(output[0].code)}`;
+const { given, sorted, lineOf, dueRecheck, duePartsOf } = await import(code);
+
+function dueOf(machine) {
+  const due = dueRecheck(machine);
+  return due === undefined ? null : [due.pour.id, Date.parse(due.due_at) / 1000];
+}
+
+const found = [];
+for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
+  const stored = lines.map((text, key) => ({ text, mine: true, whole: true, own: true, key }));
+  given.value = await Promise.all(stored.map(lineOf));
+  const { placed, listed, behind } = sorted.value;
+  const order = machines.map((machine) =>
+    placed.map(({ entry }) => entry).filter((entry) => entry.machine === machine),
+  );
+  const due = machines.map(dueOf);
+  const parts = new Set(duePartsOf(listed.map(({ entry }) => entry)).map(({ id }) => id));
+  const kept = listed.filter(({ entry }) => parts.has(entry.id));
+  given.value = [
+    ...kept.map(({ line, ...reached }) => ({ ...line, ...reached, entry: line.entry })),
+    ...behind,
+  ];
+  found.push({
+    order: order.map((entries) => entries.map(({ id }) => id)),
+    due,
+    again: machines.map(dueOf),
+    parts: parts.size,
+  });
+}
+process.stdout.write(JSON.stringify(found));
