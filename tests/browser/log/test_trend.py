@@ -89,7 +89,7 @@ def test_axis_marks_have_lines_and_days_with_several_rows_their_times(
     page = phone.start()
     page.goto(server.address)
     look_at_example(page)
-    to_trend(page, "Wheel lathe")
+    to_trend(page, "Milling machine")
     for chart in page.locator(".chart canvas").all():
         assert chart.evaluate(LONGEST_LINES) >= 2
     press(page, "Show the same numbers as a table")

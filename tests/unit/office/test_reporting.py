@@ -64,13 +64,13 @@ def test_german_report_has_german_words_and_decimal_commas(tmp_path: Path) -> No
     english, german = pages["en"], pages["de"]
     assert '<html lang="de">' in german
     assert "KSS-Bericht" in german
-    assert "6,5\u00a0%" in german
-    assert "6.5\u00a0%" in english
-    assert ">321,5<" in german
-    # 1,134 or 1.134 could be read in two ways.
-    assert "1\u202f134" in german
-    assert "1\u202f134" in english
-    assert "25. Nov. 2026, 06:29" in german
+    assert "9,8\u00a0%" in german
+    assert "9.8\u00a0%" in english
+    assert ">320,4<" in german
+    # 1,127 or 1.127 could be read in two ways.
+    assert "1\u202f127" in german
+    assert "1\u202f127" in english
+    assert "25. Nov. 2026, 06:23" in german
     assert "Nachmessung fällig: 25. Nov. 2026, 06:44" in german
     texts = re.sub(r"<style>.*?</style>|<[^>]*>", "\n", german)
     own = "\n".join(line for line in texts.splitlines() if line.strip() != "Typed 14.0 by mistake.")
