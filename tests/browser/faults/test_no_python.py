@@ -12,7 +12,9 @@ from tests.browser.server import Server
 from tests.browser.walk import (
     check_until_recipe,
     field,
+    next_page,
     open_machine,
+    pass_since,
     press,
     set_up_machine,
     start_check,
@@ -153,6 +155,26 @@ def test_a_digit_that_came_after_continue_is_looked_at(phone: Phone, server: Ser
     expect(field(page, "How deep")).to_have_value("3420")
     press(page, "Continue")
     expect(page.get_by_role("alert")).to_contain_text("3420")
+
+
+@pytest.mark.usefixtures("machine_on_phone")
+def test_continue_pressed_twice_is_no_leave_to_go_on(phone: Phone, server: Server) -> None:
+    """The second press dropped the first one's question, and that passed for "cannot answer"."""
+    page = at_dip(phone, server)
+    field(page, "How deep").fill("342")
+    next_page(page)
+    page.get_by_role("button", name="Hard floor").click()
+    pass_since(page)
+    field(page, "What does the reading").fill("99")
+    # Until the question that is asked while somebody types is answered.
+    page.wait_for_timeout(500)
+    page.evaluate("between.hold_ms = 2500")
+    press(page, "Continue")
+    # A second press within a second is none.
+    page.wait_for_timeout(1_100)
+    press(page, "Continue")
+    expect(page.get_by_role("alert")).to_contain_text("99")
+    expect(field(page, "What does the reading")).to_have_value("99")
 
 
 @pytest.mark.usefixtures("machine_on_phone")

@@ -62,6 +62,7 @@ export function useGate({ plain, look, kept, onKept, onPass, about }: GateOption
   const [shown, setShown] = useState<Shown>({ errors: [], doubts: [], about: "" });
   // What is asked about now; null once the page is gone.
   const asked = useRef<string | null>(null);
+  const presses = useRef(0);
   useLayoutEffect(() => {
     asked.current = about;
     return () => {
@@ -83,9 +84,13 @@ export function useGate({ plain, look, kept, onKept, onPass, about }: GateOption
         settle({ errors: plain, doubts: [] }, kept);
         return;
       }
+      presses.current += 1;
+      const press = presses.current;
       void look().then((check) => {
-        // An answer that comes late is about another text, or nobody waits for it any more.
-        if (asked.current === about) settle(withPlain(check, plain), kept);
+        // An answer that comes late is about another text, or nobody waits for it any more. Pressed again,
+        // the first question is dropped unanswered, which is no leave to go on.
+        if (asked.current === about && presses.current === press)
+          settle(withPlain(check, plain), kept);
       });
     },
     again: () => {
