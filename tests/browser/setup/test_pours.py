@@ -132,6 +132,8 @@ def test_every_field_of_the_beginning_refuses_what_is_wrong(page: Page) -> None:
     expect(heading(page)).to_have_text("Find the volume by pouring")
     press(page, "Continue")
     expect(page.get_by_role("alert").first).to_contain_text("Choose what is in the sump now")
+    # The refusal moves focus and page; nobody has read it before.
+    page.wait_for_timeout(300)
     choose(page, "A rest")
     field(page, "Dip before the first bucket").fill("64")
     field(page, "The maker").fill("300")

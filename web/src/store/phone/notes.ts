@@ -40,10 +40,15 @@ export function dropNote(name: string): void {
   }
 }
 
+/** Of this shop's notes those whose names begin so. */
+export function noteNames(first: string): readonly string[] {
+  const names = Object.keys(storage() ?? {}).filter((name) => name.startsWith(PREFIX + first));
+  return names.map((name) => name.slice(PREFIX.length));
+}
+
 /** Every note of this shop. */
 export function dropAllNotes(): void {
-  const names = Object.keys(storage() ?? {}).filter((name) => name.startsWith(PREFIX));
-  for (const name of names) dropNote(name.slice(PREFIX.length));
+  for (const name of noteNames("")) dropNote(name);
 }
 
 /** Names every note that another window of this app has written or dropped. */

@@ -2,7 +2,7 @@
 // and half a walk must still be there afterwards. A draft is never an entry. Each has a second copy in
 // IndexedDB for a browser that is killed before it has written its notes.
 import { signal, type ReadonlySignal } from "@preact/signals";
-import { dropNote, followNotes, readNote, writeNote } from "../phone/notes";
+import { dropNote, followNotes, noteNames, readNote, writeNote } from "../phone/notes";
 import { copiedDrafts, copyDraft, forgetCopy, type Kept } from "./draftbook";
 
 const noteOf = (name: string): string => `draft.${name}`;
@@ -99,8 +99,19 @@ function recallOne(name: string, copy: Kept): void {
   }
 }
 
+/** A page that was left in the middle of a write has kept its last keys in the notes alone. */
+function copyLater(copies: ReadonlyMap<string, Kept>): void {
+  const first = noteOf("");
+  for (const name of noteNames(first).map((one) => one.slice(first.length))) {
+    const now = noted(name);
+    if (now.writes > (copies.get(name)?.writes ?? 0)) copyDraft(name, now);
+  }
+}
+
 async function recallAll(): Promise<void> {
-  for (const [name, copy] of await copiedDrafts()) recallOne(name, copy);
+  const copies = await copiedDrafts();
+  for (const [name, copy] of copies) recallOne(name, copy);
+  copyLater(copies);
 }
 
 let recall: Promise<void> | null = null;
