@@ -112,14 +112,20 @@ def _latest(entries: Iterable[Entry | Standing]) -> tuple[str, int] | None:
     return None if last is None else (last.measured_at, last.measured_s)
 
 
-def _folded_by_its_latest(union: Gathered, path: Path) -> tuple[Folded, str, int]:
-    """As of the latest entry that counts: one of a wrong clock may be corrected or taken back."""
+def _folded_as_of(
+    union: Gathered, given: tuple[str, int] | None, path: Path
+) -> tuple[Folded, str, int]:
+    """As of the given time, or of the latest entry that counts: one of a wrong clock may be
+    corrected or taken back."""
     last = _latest(entry for entry in union.entries if entry.usable)
     if last is None:
         raise Refused(REFUSED, f"{path}: no entry in it can be read by this version.")
-    found = folded(union, last[1])
-    used = _latest(entry for entry in found.entries if entry.is_used) or last
-    return (found if used[1] == last[1] else folded(union, used[1]), *used)
+    at, at_s = given or last
+    found = folded(union, at_s)
+    used = None if given else _latest(entry for entry in found.entries if entry.is_used)
+    if used is None or used[1] == at_s:
+        return found, at, at_s
+    return folded(union, used[1]), *used
 
 
 def open_log(path: Path, now: str | None) -> OpenLog:
@@ -127,7 +133,7 @@ def open_log(path: Path, now: str | None) -> OpenLog:
     say(f"[1/3] reading {path}")
     try:
         text = read_text(path, OFFICE.characters)
-        given_s = None if now is None else moment_of(now, "--now")[0]
+        given = None if now is None else (now, moment_of(now, "--now")[0])
     except FileNotFoundError:
         raise Refused(MISUSED, f"{path}: there is no such file.") from None
     except OSError as error:
@@ -135,15 +141,12 @@ def open_log(path: Path, now: str | None) -> OpenLog:
     except Fault as fault:
         status = MISUSED if fault.path == "--now" else REFUSED
         raise Refused(status, f"{path}: {fault.sentence()}") from None
-    done = merged([(str(path), text)], checked, OFFICE, given_s)
+    done = merged([(str(path), text)], checked, OFFICE, given and given[1])
     refused = done.files[0].refused
     if refused is not None:
         raise Refused(REFUSED, f"{path}: refused, {refused.code}: {refused.sentence()}")
     say(f"[2/3] putting {len(done.union.lines):,} lines in order")
-    by_latest = _folded_by_its_latest(done.union, path)
-    if now is None or given_s is None:
-        return OpenLog(done, *by_latest)
-    return OpenLog(done, folded(done.union, given_s), now, given_s)
+    return OpenLog(done, *_folded_as_of(done.union, given, path))
 
 
 def about_lines(log: OpenLog, language: Language) -> list[str]:

@@ -43,6 +43,13 @@ def test_the_second_reading_is_newer_than_the_recipe(page: Page) -> None:
     expect_last_known(page, "4.5")
 
 
+def test_a_second_reading_that_was_too_early_tells_nothing(page: Page) -> None:
+    poured(page)
+    read_again(page, "5.5")
+    to_machine(page)
+    expect_last_known(page, None)
+
+
 def test_a_part_of_a_recipe_leaves_nobody_who_knows(page: Page) -> None:
     start_pouring(page)
     pour_bucket(page, 1)

@@ -49,8 +49,10 @@ def test_all_ticked_and_left_is_not_called_unfinished(page: Page) -> None:
     buckets = start_pouring(page)
     pour_all(page, buckets)
     start_at(page)
-    page.get_by_role("link", name="Wheel lathe").first.click()
-    expect(page.get_by_role("main")).to_contain_text("Everything is in and not saved yet.")
+    machine = page.get_by_role("link", name="Wheel lathe").first
+    expect(machine).to_contain_text(f"{buckets} of {buckets} buckets poured, not saved")
+    machine.click()
+    expect(page.get_by_role("main")).to_contain_text("Everything is in. The last tick was ")
     press(page, "Save what was poured")
     expect(heading(page)).to_have_text("All in")
 

@@ -57,12 +57,13 @@ function underWay(machine: string): UnderWay | null {
   const recipe = check?.kind === "check" ? pourable(check) : null;
   if (pouring === null || recipe === null) return null;
   const steps = pourSteps(recipe);
+  const isAllIn = pouring.ticks.length >= steps.length;
   return {
-    words: say("pour.under_way", {
+    words: say(isAllIn ? "pour.not_saved" : "pour.under_way", {
       poured: String(pouredCount(steps, pouring.ticks)),
       total: String(totalBuckets(steps)),
     }),
-    isAllIn: pouring.ticks.length >= steps.length,
+    isAllIn,
     last_at: pouring.ticks.at(-1)?.at,
   };
 }

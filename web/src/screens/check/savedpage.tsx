@@ -20,6 +20,7 @@ export function SavedPage({ machine, children }: SavedPageProps) {
       title={say("saved.title")}
       place={machine.body.machine.name}
       onBack={toList}
+      stays
       action={
         <MainAction rests onPress={toList}>
           {say("saved.done")}

@@ -3,9 +3,10 @@
 import type { HoldCheckBody } from "../../../core/messages";
 import { isHolding, type RecheckEntry } from "../../../store/log/entry";
 import { isGivenUp, pouredAfter } from "../../../store/log/deeds";
+import { readAtOf } from "../../../store/log/dueparts";
 import { recent, recentDeeds } from "../../../store/log/journal";
 import { lastCheckWith } from "../../../store/log/machines";
-import { isEmptied } from "../../../store/log/mixing";
+import { isEmptied, unmixedAt } from "../../../store/log/mixing";
 import { hasStrength, isPlanned, type Planned } from "../../../store/log/pinned";
 
 type Before = Pick<HoldCheckBody, "last" | "read">;
@@ -50,8 +51,8 @@ function isAsShown(planned: Planned): boolean {
 }
 
 /**
- * Nothing where nobody knows the strength any more, as after a top-up without a reading or what was told
- * since: pycore gives no worst case then. The last recipe also tells the usual mix, beside a later reading.
+ * Nothing where nobody knows the strength any more, as after a top-up without a reading, after what was told
+ * since, or where the newest reading was too early: pycore gives no worst case then. The last recipe also tells the usual mix, beside a later reading.
  */
 export function beforeOf(machine: string): Before {
   const emptied = emptiedAt(machine);
@@ -64,6 +65,7 @@ export function beforeOf(machine: string): Before {
     .at(-1);
   const held = lastCheckWith(machine, isHolding);
   if (newest === undefined || (held !== undefined && held.place > newest.place)) return {};
+  if (unmixedAt(machine, readAtOf(newest), newest.place) !== null) return {};
   const planned = plannedOf(machine);
   const last =
     planned === undefined ? {} : { last: { check: planned.body, at: planned.measured_at } };
