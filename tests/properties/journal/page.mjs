@@ -22,8 +22,8 @@ const PARTS = {
   [MAIN]: `
     export { given, sorted } from "./journal";
     export { lineOf } from "./lines";
-    export { dueRecheck } from "./mixing";
-    export { duePartsOf } from "./dueparts";
+    export { dueRecheck, unmixedAt } from "./mixing";
+    export { duePartsOf, readAtOf } from "./dueparts";
   `,
 };
 const built = await rolldown({
@@ -32,7 +32,11 @@ const built = await rolldown({
     {
       name: "given lines",
       resolveId: (id) =>
-        id === MAIN ? id : id === "./journal" ? `${FOLDER}/journal.ts` : undefined,
+        id === MAIN
+          ? id
+          : id === "./journal"
+            ? `${FOLDER}/journal.ts`
+            : undefined,
       load: (id) => PARTS[id],
     },
   ],
@@ -40,31 +44,56 @@ const built = await rolldown({
 });
 const { output } = await built.generate({ format: "esm" });
 const code = `data:text/javascript,${encodeURIComponent(output[0].code)}`;
-const { given, sorted, lineOf, dueRecheck, duePartsOf } = await import(code);
+const { given, sorted, lineOf, dueRecheck, duePartsOf, readAtOf, unmixedAt } =
+  await import(code);
 
 function dueOf(machine) {
   const due = dueRecheck(machine);
-  return due === undefined ? null : [due.pour.id, Date.parse(due.due_at) / 1000];
+  return due === undefined
+    ? null
+    : [due.pour.id, Date.parse(due.due_at) / 1000];
 }
 
 const found = [];
 for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
-  const stored = lines.map((text, key) => ({ text, mine: true, whole: true, own: true, key }));
+  const stored = lines.map((text, key) => ({
+    text,
+    mine: true,
+    whole: true,
+    own: true,
+    key,
+  }));
   given.value = await Promise.all(stored.map(lineOf));
   const { placed, listed, behind } = sorted.value;
   const order = machines.map((machine) =>
-    placed.map(({ entry }) => entry).filter((entry) => entry.machine === machine),
+    placed
+      .map(({ entry }) => entry)
+      .filter((entry) => entry.machine === machine),
   );
   const due = machines.map(dueOf);
-  const parts = new Set(duePartsOf(listed.map(({ entry }) => entry)).map(({ id }) => id));
+  const early = placed
+    .map(({ entry }) => entry)
+    .filter(({ body }) => "reading" in body)
+    .filter(
+      (entry) =>
+        unmixedAt(entry.machine, readAtOf(entry), entry.place) !== null,
+    );
+  const parts = new Set(
+    duePartsOf(listed.map(({ entry }) => entry)).map(({ id }) => id),
+  );
   const kept = listed.filter(({ entry }) => parts.has(entry.id));
   given.value = [
-    ...kept.map(({ line, ...reached }) => ({ ...line, ...reached, entry: line.entry })),
+    ...kept.map(({ line, ...reached }) => ({
+      ...line,
+      ...reached,
+      entry: line.entry,
+    })),
     ...behind,
   ];
   found.push({
     order: order.map((entries) => entries.map(({ id }) => id)),
     due,
+    early: early.map(({ id }) => id),
     again: machines.map(dueOf),
     parts: parts.size,
   });

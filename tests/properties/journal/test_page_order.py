@@ -195,6 +195,15 @@ def test_a_bucket_before_the_rest_was_given_up_has_to_mix_too() -> None:
     assert found["due"] == wanted([phone])["due"] == [[rest, MORNING_S + 50 * MINUTE_S], None]
 
 
+def test_a_reading_that_was_too_early_stays_so_after_a_clean_out() -> None:
+    phone = poured_in_parts(0, id_of("any"))
+    early = phone.save("check", READ, 45 * MINUTE_S, shown=SHOWN)
+    phone.save("clean_out", {"finished": True}, 46 * MINUTE_S)
+    phone.save("check", READ, 47 * MINUTE_S, shown=SHOWN)
+    (found,) = asked([[phone]])
+    assert found["early"] == [early]
+
+
 def test_a_recipe_without_its_check_is_told_by_its_own_parts() -> None:
     phone = poured_in_parts(40, id_of("a check of another phone"))
     (found,) = asked([[phone]])

@@ -15,7 +15,7 @@ import {
 import { recent, recentDeeds, recentDeedsTold } from "./journal";
 import { isInDoubt } from "./lines";
 import { lastCheck, lastCheckWith } from "./machines";
-import { isEmptied, poursOf } from "./mixing";
+import { emptiedAt, poursOf } from "./mixing";
 
 function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;
@@ -62,16 +62,25 @@ export function isGivenUp(check: string): boolean {
   );
 }
 
-/** The newest of checks and second readings, for the machine's state. */
-export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undefined {
-  const check = lastCheck(machine);
-  const emptied = recent.value.filter(isOf(machine)).filter(isEmptied).at(-1)?.place ?? -1;
-  const again = recentDeeds.value
+type Reread = RecheckEntry & {
+  readonly body: { readonly reading: NonNullable<RecheckEntry["body"]["reading"]> };
+};
+
+/** The last second reading of this charge. */
+export function lastReread(machine: string): Reread | undefined {
+  const emptied = emptiedAt(machine);
+  return recentDeeds.value
     .filter(isOf(machine))
     .filter((deed) => deed.kind === "recheck")
     .filter(({ place }) => place > emptied)
-    .filter(({ body }) => body.reading !== undefined)
+    .filter((deed): deed is Reread => deed.body.reading !== undefined)
     .at(-1);
+}
+
+/** The newest of checks and second readings, for the machine's state. */
+export function lastMeasured(machine: string): CheckEntry | RecheckEntry | undefined {
+  const check = lastCheck(machine);
+  const again = lastReread(machine);
   if (check === undefined || again === undefined) return again ?? check;
   return again.place > check.place ? again : check;
 }

@@ -24,8 +24,14 @@ function isOf(machine: string) {
   return (entry: { readonly machine: string }): boolean => entry.machine === machine;
 }
 
-export function isEmptied(entry: Entry): boolean {
+function isEmptied(entry: Entry): boolean {
   return entry.kind === "clean_out" && entry.body.finished;
+}
+
+/** Where in the log the charge began that was in at a place; -1 without a clean-out before. */
+export function emptiedAt(machine: string, place = Infinity): number {
+  const emptied = recent.value.filter(isOf(machine)).filter(isEmptied);
+  return emptied.filter((one) => one.place < place).at(-1)?.place ?? -1;
 }
 
 /** What is used of a machine, and what went in there though two phones say different things of it. */
@@ -62,7 +68,7 @@ function mixingOf(pours: readonly AnyPour[], due: Due | undefined, read_ms: numb
  */
 export function unmixedAt(machine: string, read_at: string, place = Infinity): Mixing | null {
   const read_ms = Date.parse(read_at);
-  const emptied = recent.value.filter(isOf(machine)).filter(isEmptied).at(-1)?.place ?? -1;
+  const emptied = emptiedAt(machine, place);
   const pours = poursOf(machine).filter((one) => one.place < place && one.place > emptied);
   const mixing = mixingOf(pours, lastDue(pours), read_ms);
   const left_ms = mixing === null ? 0 : Date.parse(mixing.due_at) - read_ms;

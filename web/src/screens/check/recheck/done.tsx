@@ -28,8 +28,8 @@ export function DoneScreen({
   return (
     <SavedPage machine={machine}>
       <p role="status">{isRead ? say("recheck.saved", { time }) : say("recheck.saved_skipped")}</p>
-      {isRead ? <RecheckView result={entry.shown as RecheckResult} isEarly={isEarly} /> : null}
       {due === undefined ? null : <p class="saved-next">{dueWords(due)}</p>}
+      {isRead ? <RecheckView result={entry.shown as RecheckResult} isEarly={isEarly} /> : null}
       <PlaceLink to={address("machines", machine.machine)}>{machine.body.machine.name}</PlaceLink>
     </SavedPage>
   );

@@ -1,35 +1,20 @@
 // The newest strength that the log knows of a charge, for what is asked without a reading: that of a check or
 // a second reading, or that after a recipe which went in as it was shown.
 import type { HoldCheckBody } from "../../../core/messages";
-import { isHolding, type RecheckEntry } from "../../../store/log/entry";
-import { isGivenUp, pouredAfter } from "../../../store/log/deeds";
+import { isHolding } from "../../../store/log/entry";
+import { isGivenUp, lastReread, pouredAfter } from "../../../store/log/deeds";
 import { readAtOf } from "../../../store/log/dueparts";
-import { recent, recentDeeds } from "../../../store/log/journal";
+import { recentDeeds } from "../../../store/log/journal";
 import { lastCheckWith } from "../../../store/log/machines";
-import { isEmptied, unmixedAt } from "../../../store/log/mixing";
+import { emptiedAt, unmixedAt } from "../../../store/log/mixing";
 import { hasStrength, isPlanned, type Planned } from "../../../store/log/pinned";
 
 type Before = Pick<HoldCheckBody, "last" | "read">;
-type Read = RecheckEntry & {
-  readonly body: { readonly reading: NonNullable<RecheckEntry["body"]["reading"]> };
-};
-
-function emptiedAt(machine: string): number {
-  const emptied = recent.value.filter(isEmptied).filter((entry) => entry.machine === machine);
-  return emptied.at(-1)?.place ?? -1;
-}
 
 /** The last recipe of this charge. */
 export function plannedOf(machine: string): Planned | undefined {
   const planned = lastCheckWith(machine, isPlanned);
   return planned !== undefined && planned.place > emptiedAt(machine) ? planned : undefined;
-}
-
-function lastReread(machine: string): Read | undefined {
-  return recentDeeds.value
-    .filter((deed) => deed.kind === "recheck")
-    .filter((deed): deed is Read => deed.machine === machine && deed.body.reading !== undefined)
-    .at(-1);
 }
 
 /** Whether the log says nothing else of a recipe than that it went in as it was shown. */
