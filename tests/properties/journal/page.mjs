@@ -47,6 +47,14 @@ const code = `data:text/javascript,${encodeURIComponent(output[0].code)}`;
 const { given, sorted, lineOf, dueRecheck, duePartsOf, readAtOf, unmixedAt } =
   await import(code);
 
+/** Words about a machine in a place that something else claims, nobody having decided. */
+function disputedNow() {
+  return sorted.value.doubtful
+    .filter(({ kind, amended }) => kind === "machine_state" && !amended)
+    .map(({ id }) => id)
+    .sort();
+}
+
 function dueOf(machine) {
   const due = dueRecheck(machine);
   return due === undefined
@@ -64,13 +72,19 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
     key,
   }));
   given.value = await Promise.all(stored.map(lineOf));
-  const { placed, listed, behind } = sorted.value;
+  const { placed, listed, behind, apart, unreadable } = sorted.value;
   const order = machines.map((machine) =>
     placed
       .map(({ entry }) => entry)
       .filter((entry) => entry.machine === machine),
   );
+  const hashes = machines.map((machine) =>
+    placed
+      .filter(({ entry }) => entry.machine === machine)
+      .map(({ line }) => line.hash),
+  );
   const due = machines.map(dueOf);
+  const disputed = disputedNow();
   const early = placed
     .map(({ entry }) => entry)
     .filter(({ body }) => "reading" in body)
@@ -81,18 +95,26 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
   const parts = new Set(
     duePartsOf(listed.map(({ entry }) => entry)).map(({ id }) => id),
   );
-  const kept = listed.filter(({ entry }) => parts.has(entry.id));
+  const needed = new Set(behind.map(({ hash }) => hash));
+  const kept = listed.filter(
+    ({ entry, line }) => parts.has(entry.id) || needed.has(line.hash),
+  );
+  const inKept = new Set(kept.map(({ line }) => line.hash));
   given.value = [
     ...kept.map(({ line, ...reached }) => ({
       ...line,
       ...reached,
       entry: line.entry,
     })),
-    ...behind,
+    ...behind.filter(({ hash }) => !inKept.has(hash)),
   ];
   found.push({
     order: order.map((entries) => entries.map(({ id }) => id)),
+    hashes,
     due,
+    disputed,
+    disputed_again: disputedNow(),
+    aside: apart + unreadable,
     early: early.map(({ id }) => id),
     again: machines.map(dueOf),
     parts: parts.size,

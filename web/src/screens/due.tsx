@@ -22,7 +22,7 @@ function bearing({ entry }: Placed): readonly string[] {
 }
 
 /**
- * What corrects entries, and what takes a correction back. Own lines come before those from elsewhere, so
+ * What corrects entries, what takes a correction back, and what is in doubt or decides. Own lines come before those from elsewhere, so
  * one may stand before what it is about.
  */
 function amending(ids: readonly string[], behind: readonly Line[]): readonly Line[] {
@@ -32,7 +32,7 @@ function amending(ids: readonly string[], behind: readonly Line[]): readonly Lin
     before = known.size;
     for (const { amends, id } of behind) if (known.has(amends)) known.add(id);
   }
-  return behind.filter(({ amends }) => known.has(amends));
+  return behind.filter(({ amends }) => amends === "" || known.has(amends));
 }
 
 function bearingLines(placed: readonly Placed[], behind: readonly Line[]): string[] {
@@ -49,8 +49,8 @@ function bearingLines(placed: readonly Placed[], behind: readonly Line[]): strin
     return late.length > 0 || first.has(id);
   });
   const ids = chosen.map(({ entry }) => entry.id);
-  const lines = [...chosen.map(({ line }) => line).reverse(), ...amending(ids, behind)];
-  return lines.map(({ text }) => text);
+  const lines = new Set([...chosen.map(({ line }) => line).reverse(), ...amending(ids, behind)]);
+  return [...lines].map(({ text }) => text);
 }
 
 export type DueChecks = ReadonlyMap<string, CheckDue>;

@@ -179,10 +179,16 @@ export function checkpointOf(
   { listed, doubtful, behind, apart, unreadable, removed, quarantined }: Sorted,
   before: Checkpoint | null,
 ): Checkpoint {
-  const chosen = chosenOf(listed, reach.log);
+  const needed = new Set(behind.map(({ hash }) => hash));
   const inDoubt = new Set(doubtful.map(({ id }) => id));
-  const isHot = ({ entry }: Placed): boolean =>
-    chosen.has(entry.place) || (entry.kind === "machine_state" && inDoubt.has(entry.id));
+  const isNeeded = ({ entry, line }: Placed): boolean =>
+    needed.has(line.hash) || (entry.kind === "machine_state" && inDoubt.has(entry.id));
+  const chosen = new Set([
+    ...chosenOf(listed, reach.log),
+    ...listed.filter(isNeeded).map(({ entry }) => entry.place),
+  ]);
+  const hot = listed.filter(({ entry }) => chosen.has(entry.place));
+  const inHot = new Set(hot.map(({ line }) => line.hash));
   const foreign = lines.filter(({ own }) => !own).map(({ id }) => id);
   const amended = lines.map(({ amends }) => amends);
   const aside = before?.aside ?? { apart: 0, unreadable: 0, removed: 0, quarantined: 0 };
@@ -190,9 +196,11 @@ export function checkpointOf(
     build: __BUILD_ID__,
     reach,
     hot: [
-      ...listed.filter(isHot).map(hotOf),
+      ...hot.map(hotOf),
       // Without them a part would take what was amended as it was first written.
-      ...behind.map(({ own, key }) => ({ own, key, reached: 0 })),
+      ...behind
+        .filter(({ hash }) => !inHot.has(hash))
+        .map(({ own, key }) => ({ own, key, reached: 0 })),
     ],
     cold: coldOf(listed, chosen, before),
     aside: {

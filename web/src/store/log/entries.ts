@@ -1,8 +1,7 @@
 // Append only: an entry is added in one transaction that also takes its number, and counts as saved
 // only after the transaction is complete and the stored text was read back.
 import { withDatabase, type Database } from "./database";
-import { amendmentOf } from "./amend";
-import { entryFrom, parsedLine, type AmendContent, type Row, type Storable } from "./entry";
+import { aboutFrom, entryFrom, parsedLine, type Row, type Storable } from "./entry";
 import { newId } from "./ids";
 import { hashOfLine, holdsTheSame, lineAfter, type End } from "./line";
 import { StoreError, troubleOf, type StoreTrouble } from "./trouble";
@@ -36,7 +35,7 @@ async function look(db: Database, id: string): Promise<Seen> {
 
 function isStored(row: Row, content: Storable): boolean {
   const line = parsedLine(row.text);
-  const entry = amendmentOf(line) === null ? entryFrom(line) : (line as unknown as AmendContent);
+  const entry = aboutFrom(line) ?? entryFrom(line);
   return entry !== null && holdsTheSame(entry, content);
 }
 

@@ -5,6 +5,7 @@ import type {
   CalibrateSumpBody,
   CheckContent as CheckContentBody,
   CorrectionContent,
+  DecisionContent,
   HoldCheckBody,
   HoldCheckResult,
   MachineTyped,
@@ -109,9 +110,19 @@ export interface AmendContent extends Omit<Common, "machine"> {
   readonly shown?: object;
 }
 
+/** Which of the lines that claim one place count. */
+export interface DecideContent extends Omit<Common, "machine"> {
+  readonly kind: "decision";
+  /** Lines of several machines may claim one place. */
+  readonly machine: "";
+  readonly body: DecisionContent;
+}
+
 export type AnyContent = Content | Deed;
-/** What can be stored. An amendment is never drawn by itself, only at the entry that it is about. */
-export type Storable = AnyContent | AmendContent;
+/** What is never drawn by itself, only at the lines that it is about. */
+export type AboutContent = AmendContent | DecideContent;
+/** What can be stored. */
+export type Storable = AnyContent | AboutContent;
 /** What others have said of an entry since. */
 export interface Amended extends Standing {
   /** As it was written at first. */
@@ -241,8 +252,15 @@ export function isTold(content: AnyContent): content is ToldContent {
   return isToldKind(content.kind) && !isDeed(content.kind, content.body, shown);
 }
 
-export function isAmending(content: Storable): content is AmendContent {
-  return content.kind === "correction" || content.kind === "withdrawal";
+const ABOUT: readonly unknown[] = ["correction", "withdrawal", "decision"];
+
+export function isAbout(content: Storable): content is AboutContent {
+  return ABOUT.includes(content.kind);
+}
+
+/** The same of a line. */
+export function aboutFrom(line: Fields | null): AboutContent | null {
+  return ABOUT.includes(line?.["kind"]) ? (line as unknown as AboutContent) : null;
 }
 
 export function hasPlan(shown: CheckShown): shown is PlanCheckResult {

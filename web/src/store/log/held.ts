@@ -52,6 +52,11 @@ function isGrown(now: Ends, before: Checkpoint["reach"], after: number): boolean
   );
 }
 
+/** What a part may be made of: what this build can show, or what says something of it. */
+function isKnown({ entry, amendment, decision }: Line): boolean {
+  return entry !== null || amendment !== null || decision !== null;
+}
+
 type From = Pick<Held, "reach" | "base"> & { readonly hot: Checkpoint["hot"] };
 
 /** The lines at `hot` and those after `reach`; null where the stores say that more has changed. */
@@ -79,7 +84,7 @@ async function readOn(
     })),
   );
   const added = await Promise.all(after.map(lineOf));
-  if (!found.every(({ entry, amendment }) => entry !== null || amendment !== null)) return null;
+  if (!found.every(isKnown)) return null;
   if (base !== null && !added.every((line) => isPlain(line, base))) return null;
   const isSame = added.length === 0;
   return { reach: await reachOf(ends), lines: [...found, ...added], base, isSame };

@@ -5,7 +5,7 @@ import { whenLost } from "./database";
 import { saveEntry, type Saved } from "./entries";
 import { troubleOf, type StoreTrouble } from "./trouble";
 import {
-  isAmending,
+  isAbout,
   isOfDeed,
   isTold,
   type AnyEntry,
@@ -15,6 +15,7 @@ import {
 } from "./entry";
 import { fillExample } from "./example";
 import { unexported, type Unexported } from "./exported";
+import type { Fork } from "./forks";
 import { isSound, readHeld, withLine, type Held, type Need } from "./held";
 import { askToKeep } from "./keeping";
 import { lackingNow, type Lack } from "./lacking";
@@ -108,6 +109,9 @@ export const entries = computed<readonly Entry[]>(() => (whole() === null ? [] :
 export const deeds = computed<readonly DeedEntry[]>(() =>
   whole() === null ? [] : recentDeeds.value,
 );
+
+/** Places that several lines claim, decided or not; none until all lines are here. */
+export const forks = computed<readonly Fork[]>(() => (whole() === null ? [] : sorted.value.forks));
 
 function asideOf(name: keyof Checkpoint["aside"]): ReadonlySignal<number> {
   return computed(() => sorted.value[name] + (held.value?.base?.aside[name] ?? 0));
@@ -247,7 +251,7 @@ export function followOtherWindows(): void {
 /** With the name from the settings. Words about the log are said on a form that asks for a name itself. */
 function signed(content: Storable): Storable {
   const by = signature();
-  const isAsked = isAmending(content) || isTold(content);
+  const isAsked = isAbout(content) || isTold(content);
   return by === "" || isAsked ? content : { ...content, by };
 }
 

@@ -2,10 +2,10 @@
 import {
   BESIDE,
   ENTRY_SCHEMA,
-  isAmending,
+  isAbout,
   isTold,
   storedKind,
-  type AmendContent,
+  type AboutContent,
   type AnyContent,
   type Storable,
 } from "./entry";
@@ -31,7 +31,7 @@ function toldFields({
   body,
   shown,
   versions,
-}: (ToldContent | AmendContent) & { readonly shown?: object }) {
+}: (ToldContent | AboutContent) & { readonly shown?: object }) {
   return {
     kind,
     machine: machine === "" ? undefined : machine,
@@ -51,8 +51,7 @@ export function bodyOf(content: AnyContent): object {
 
 /** Named, so that fields of an older build's draft cannot slip into a line. */
 function fieldsOf(content: Storable) {
-  if (isAmending(content)) return toldFields(content);
-  if (isTold(content)) return toldFields(content);
+  if (isAbout(content) || isTold(content)) return toldFields(content);
   const beside = content as AnyContent &
     Readonly<Partial<Record<(typeof BESIDE)[number], unknown>>>;
   const inside = BESIDE.filter((name) => beside[name] !== undefined);

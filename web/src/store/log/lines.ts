@@ -9,6 +9,7 @@ import {
   type AnyEntry,
   type Unplaced,
 } from "./entry";
+import { behindOf, decisionOf, settled, type Decision, type Fork } from "./forks";
 import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
 
@@ -31,6 +32,8 @@ export interface Line extends StoredLine {
   /** The entry that this one corrects or withdraws; empty for most. */
   readonly amends: string;
   readonly amendment: Omit<Amendment, "isDisputed"> | null;
+  /** What it decides about lines that claim one place; null for most. */
+  readonly decision: Decision | null;
   readonly wall: string;
   /** Null for what this build cannot show. */
   readonly entry: Unplaced | null;
@@ -53,6 +56,7 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     machine: "",
     amends: "",
     amendment: null,
+    decision: null,
     wall: "",
     entry: null,
     isRemoved: false,
@@ -70,24 +74,11 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     machine: textOf(fields["machine"]),
     amends: amendment?.target ?? "",
     amendment,
+    decision: decisionOf(line),
     wall: textOf(fields["wall"]),
     entry: entryFrom(line),
     isRemoved: isTombstone(line),
   };
-}
-
-/** Names that different lines claim: their number in a log, or their id. */
-function claimedTwice(lines: readonly Line[]): ReadonlySet<string> {
-  const first = new Map<string, string>();
-  const twice = new Set<string>();
-  for (const { log, seq, id, hash } of lines) {
-    for (const name of [`${log} ${seq}`, id]) {
-      const known = first.get(name);
-      if (known === undefined) first.set(name, hash);
-      else if (known !== hash) twice.add(name);
-    }
-  }
-  return twice;
 }
 
 /** An entry in its place, and the line it stands in. */
@@ -106,6 +97,8 @@ export interface Sorted {
   readonly doubtful: readonly AnyEntry[];
   /** Lines that the entries above cannot be understood without. */
   readonly behind: readonly Line[];
+  /** Places that several lines claim, decided or not. */
+  readonly forks: readonly Fork[];
   /** Not used and not listed: two lines claim one place. */
   readonly apart: number;
   /** Whole, but of a kind or version that this build cannot show. */
@@ -134,11 +127,13 @@ export function isInDoubt(entry: Told): boolean {
   return wentIn(entry) && entry.amended?.standing === "conflict";
 }
 
+const inText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
 /** What is not used stands beside the others and moves none of them. */
 function withReached(list: readonly Omit<Keyed, "reached">[]): Keyed[] {
   const latest = { used: new Map<string, number>(), told: new Map<string, number>() };
   return [...list]
-    .sort((a, b) => a.entry.seq - b.entry.seq)
+    .sort((a, b) => a.entry.seq - b.entry.seq || inText(a.line.hash, b.line.hash))
     .map(({ entry, line }) => {
       const name = `${entry.log} ${entry.machine}`;
       const upTo = (which: keyof Reached): number => {
@@ -156,7 +151,9 @@ function sortedBy<T extends Keyed>(which: keyof Reached, list: readonly T[]): T[
   return [...list].sort(
     (a, b) =>
       a.reached[which] - b.reached[which] ||
-      (a.entry.log < b.entry.log ? -1 : a.entry.log > b.entry.log ? 1 : a.entry.seq - b.entry.seq),
+      inText(a.entry.log, b.entry.log) ||
+      a.entry.seq - b.entry.seq ||
+      inText(a.line.hash, b.line.hash),
   );
 }
 
@@ -200,15 +197,16 @@ export function sortLines(all: readonly Line[]): Sorted {
   const removed = all.filter(({ isRemoved }) => isRemoved);
   const once = new Map([...all, ...removed].map((line) => [line.hash, line]));
   const whole = [...once.values()].filter((line) => line.whole);
-  const twice = claimedTwice(whole);
-  const isTwice = ({ log, seq, id }: Line): boolean => twice.has(`${log} ${seq}`) || twice.has(id);
-  const amendments = whole.flatMap((line) =>
-    line.amendment === null ? [] : [{ ...line.amendment, isDisputed: isTwice(line) }],
+  const { forks, open, leftOut } = settled(whole);
+  const counting = whole.filter(({ hash }) => !leftOut.has(hash));
+  const amendments = counting.flatMap(({ hash, amendment }) =>
+    amendment === null ? [] : [{ ...amendment, isDisputed: open.has(hash) }],
   );
   const groups = amendedBy(amendments);
-  const single = whole.filter((line) => !isTwice(line));
-  const told = single
-    .filter(({ amendment }) => amendment === null)
+  const told = counting
+    .filter(({ hash, amendment, decision }) => {
+      return !open.has(hash) && amendment === null && decision === null;
+    })
     .map((line) => ({
       line,
       entry: amended(line, standingBy(groups, line.id, storedKind(line.entry?.kind ?? ""))),
@@ -216,7 +214,9 @@ export function sortLines(all: readonly Line[]): Sorted {
   const listed = inOrder(
     told.flatMap(({ line, entry }) => (entry === null ? [] : [{ line, entry }])),
   );
-  const forked = whole.filter((line) => isTwice(line) && line.entry?.kind === "machine_state");
+  const forked = whole.filter(
+    ({ hash, entry }) => open.has(hash) && entry?.kind === "machine_state",
+  );
   const inConflict = listed.filter(({ entry }) => entry.amended?.standing === "conflict");
   const doubtful = [
     ...inOrder(
@@ -233,8 +233,9 @@ export function sortLines(all: readonly Line[]): Sorted {
     ),
     listed,
     doubtful: doubtful.map(({ entry }) => entry),
-    behind: [...whole.filter(({ amendment }) => amendment !== null), ...forked],
-    apart: whole.filter((line) => isTwice(line) && isNew(line)).length,
+    behind: behindOf(whole, forks),
+    forks,
+    apart: whole.filter((line) => open.has(line.hash) && isNew(line)).length,
     unreadable: told.filter(({ line, entry }) => entry === null && !line.isRemoved && isNew(line))
       .length,
     removed: whole.filter((line) => line.isRemoved && isNew(line)).length,
