@@ -68,8 +68,8 @@ def entries(page: Page, *kinds: str) -> list[dict[str, Any]]:
 
 
 def folded(page: Page) -> dict[str, Any]:
-    """The only machine as pycore finds it in the phone's log; nothing in it may be refused."""
-    lines = [row["text"] for row in rows(page)]
+    """The only machine as pycore finds it on the phone; nothing there may be refused."""
+    lines = [row["text"] for row in [*rows(page), *taken(page)]]
     log = ask("fold_log", {"lines": lines, "now": LATER})
     assert log["counts"]["quarantined"] == 0
     (machine,) = log["machines"]

@@ -1,4 +1,4 @@
-"""Places that several lines claim, on the page beside pycore: a phone was copied, and both went on."""
+"""Places that several lines claim, on the page beside pycore: a copied phone, and both went on."""
 
 import random
 from itertools import count

@@ -25,6 +25,7 @@ import { RecheckScreen } from "./check/recheck/screen";
 import { CheckScreen } from "./check/screen";
 import { HeldScreen } from "./check/held";
 import { LookScreen } from "./check/look/screen";
+import { ClaimedScreen } from "./claimed/screen";
 import { CleanOutScreen } from "./clean/screen";
 import { CodeOfMachine } from "./code/shown";
 import { CodeScreen } from "./code/type";
@@ -97,6 +98,8 @@ function MachinePlace({
 
 function LogPlace({ parts: [id, place, ...rest] }: { readonly parts: readonly string[] }) {
   if (id === undefined) return <LogScreen />;
+  if (id === "claimed")
+    return <ClaimedScreen parts={[place, ...rest].filter((part) => part !== undefined)} />;
   if (place !== undefined && AMENDING.includes(place))
     return <AmendScreen key={id} id={id} parts={[place, ...rest]} />;
   return place === "slip" ? <SlipScreen id={id} /> : <EntryScreen id={id} />;

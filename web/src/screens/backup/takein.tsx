@@ -4,6 +4,7 @@ import type { ReadExportResult } from "../../core/messages";
 import { Fault } from "../../elements/fault";
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
+import { apart } from "../../store/log/journal";
 import { isKey, say, sayCount, type CountKey, type Key } from "../../words/say";
 import { CoreTrouble } from "../foot";
 import { address, back, replace } from "../route";
@@ -149,6 +150,9 @@ export function TakeInScreen({ isSeveral = false }: { readonly isSeveral?: boole
       {step.kind === "refused" ? <Fault>{step.sentence}</Fault> : null}
       {step.kind === "added" ? <p role="status">{sayCount("takein.added", step.count)}</p> : null}
       {"result" in step ? <Found result={step.result} /> : null}
+      {step.kind === "added" && apart.value > 0 ? (
+        <PlaceLink to={address("log", "claimed")}>{say("claimed.decide")}</PlaceLink>
+      ) : null}
       <NotAdded step={step} />
       {isOpen ? (
         <FileChoice

@@ -14,6 +14,7 @@ import {
   opened,
   quarantined,
   recent,
+  recentBehind,
   recentTold,
   removed,
   unreadable,
@@ -147,6 +148,14 @@ function Latest({ machine }: { readonly machine: string | undefined }) {
   );
 }
 
+/** Places that several entries claim: to decide about, or to see what was decided. */
+function Claimed() {
+  const isDecided = recentBehind.value.some(({ decision }) => decision !== null);
+  if (apart.value === 0 && !isDecided) return null;
+  const word = apart.value === 0 ? say("claimed.title") : say("claimed.decide");
+  return <PlaceLink to={address("log", "claimed")}>{word}</PlaceLink>;
+}
+
 export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
   const id = machine?.machine;
   const known = recent.value.filter((entry) => id === undefined || entry.machine === id);
@@ -172,6 +181,7 @@ export function LogScreen({ machine }: { readonly machine?: MachineEntry }) {
           {sayCount(key, found.value)}
         </p>
       ))}
+      <Claimed />
       {machine === undefined ? (
         <PlaceLink to={address("print", "log_sheet")}>{say("print.empty_log")}</PlaceLink>
       ) : (

@@ -1,0 +1,129 @@
+"""A phone was copied and both went on: the entries that claim one place are seen and decided about."""
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.files import start_at, take_in
+from tests.browser.phone import heading, picture
+from tests.browser.stored import entries, folded
+from tests.browser.walk import field, press
+from tests.phones import LATHE, Phone, id_of, setup
+from tests.unit.desk.lathe import ask, check
+
+ROWS = ".log-row"
+
+
+def copied() -> tuple[Phone, Phone]:
+    """A phone and its copy: each has a check, then one has a tag where the other has a check."""
+    old = Phone("the phone that was copied")
+    made = {"machine": setup()}
+    old.save("machine_set", made, 0, LATHE, shown=ask("read_machine", made))
+    copy = old.clone()
+    for phone, depth in ((old, "342"), (copy, "351")):
+        body = check(setup(), depth)
+        name = id_of(f"{depth} mm")
+        phone.save("check", body, 60, LATHE, shown=ask("plan_check", body), id=name, by="KB")
+    tag = {"state": "on_hold", "reason": "smell"}
+    old.save("machine_state", tag, 120, LATHE, id=id_of("the tag"))
+    body = check(setup(), "360")
+    shown = ask("plan_check", body)
+    copy.save("check", body, 120, LATHE, shown=shown, id=id_of("360 mm"))
+    return old, copy
+
+
+def brought(page: Page) -> tuple[Phone, Phone]:
+    """Both on the phone, and the log's page."""
+    old, copy = copied()
+    take_in(page, old.export(), 3)
+    take_in(page, copy.export(), 2)
+    expect(page.get_by_role("link", name="Decide which count")).to_be_visible()
+    start_at(page, "log")
+    expect(page.locator(ROWS)).to_have_count(1)
+    expect(page.get_by_role("main")).to_contain_text("4 entries are kept apart")
+    page.get_by_role("link", name="Decide which count").click()
+    expect(heading(page)).to_have_text("Entries that claim one place")
+    return old, copy
+
+
+def test_one_of_two_counts(page: Page) -> None:
+    old, copy = brought(page)
+    places = page.locator(ROWS)
+    expect(places).to_have_count(2)
+    expect(places.first).to_contain_text("342 mm")
+    expect(places.first).to_contain_text("351 mm")
+    picture(page, "claimed-list")
+    places.first.click()
+    expect(heading(page)).to_have_text("Which of them count?")
+    press(page, "Save to the log")
+    expect(page.get_by_role("alert")).to_contain_text("Tick what counts")
+    page.get_by_text("351 mm").click()
+    field(page, "Why").fill("The other one was the wrong machine")
+    picture(page, "claimed-which")
+    page.reload()
+    expect(page.get_by_role("checkbox", name="351 mm")).to_be_checked()
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    expect(page.get_by_role("status")).to_contain_text("1 entry counts from now on.")
+    expect(page.get_by_role("main")).to_contain_text("1 place is left to decide.")
+    picture(page, "claimed-saved")
+    (own,) = entries(page)
+    assert own["kind"] == "decision"
+    assert own["body"] == {
+        "use": [copy.hash_of(2)],
+        "leave": [old.hash_of(2)],
+        "reason": "The other one was the wrong machine",
+    }
+    # pycore folds the same lines to the same state: what is not decided stays in doubt.
+    assert folded(page)["strength"]["entry"] == id_of("351 mm")
+    press(page, "Decide the next")
+    expect(page.get_by_role("heading", name="Not decided")).to_be_visible()
+    decided = page.locator(".log-day", has_text="Decided").last
+    expect(decided.locator("del")).to_contain_text("342 mm")
+    start_at(page, "log")
+    expect(page.locator(ROWS)).to_have_count(2)
+    expect(page.get_by_role("main")).to_contain_text("2 entries are kept apart")
+
+
+def test_all_of_a_copied_phone_count(page: Page) -> None:
+    brought(page)
+    page.get_by_role("link", name="Let all of them count").click()
+    expect(page.get_by_role("main")).to_contain_text("let all 4 entries count")
+    picture(page, "claimed-all")
+    press(page, "Save to the log")
+    expect(heading(page)).to_have_text("Saved to the log")
+    expect(page.get_by_role("main")).to_contain_text("There is nothing to decide.")
+    press(page, "Done")
+    expect(page.locator(ROWS)).to_have_count(5)
+    expect(page.get_by_role("main")).not_to_contain_text("kept apart")
+    # The next start reads only a part of the log, and knows it too.
+    page.wait_for_timeout(500)
+    start_at(page)
+    expect(page.get_by_role("main")).to_contain_text("On hold")
+    start_at(page, "log")
+    expect(page.locator(ROWS)).to_have_count(5)
+    page.get_by_role("link", name="Entries that claim one place").click()
+    expect(page.get_by_role("heading", name="Decided")).to_be_visible()
+    assert folded(page)["strength"]["entry"] == id_of("360 mm")
+
+
+def test_a_decision_is_changed_by_a_later_one(page: Page) -> None:
+    brought(page)
+    for name, before in (("342 mm", 0), ("None of them", 1)):
+        page.locator(ROWS, has_text="342 mm").click()
+        # What was decided before is ticked.
+        expect(page.get_by_role("checkbox", checked=True)).to_have_count(before)
+        page.get_by_text(name).click()
+        press(page, "Save to the log")
+        expect(heading(page)).to_have_text("Saved to the log")
+        press(page, "Decide the next")
+    decided = page.locator(".log-day", has_text="Decided").last
+    expect(decided.locator("del")).to_have_count(2)
+    start_at(page, "log")
+    expect(page.locator(ROWS)).to_have_count(1)
+
+
+@pytest.mark.parametrize("place", ["nowhere", "all"])
+def test_an_address_of_no_such_place_leads_to_the_list(page: Page, place: str) -> None:
+    start_at(page, "log", "claimed", place)
+    expect(heading(page)).to_have_text("Entries that claim one place")
+    expect(page.get_by_role("main")).to_contain_text("There is nothing to decide.")
