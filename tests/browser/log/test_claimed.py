@@ -1,48 +1,14 @@
-"""A phone was copied and both went on: the entries that claim one place are seen and decided about."""
+"""A phone was copied and both went on: what claims one place is seen and decided about."""
 
 import pytest
 from playwright.sync_api import Page, expect
 
-from tests.browser.files import start_at, take_in
-from tests.browser.phone import heading, picture
+from tests.browser.claiming import ROWS, brought
+from tests.browser.files import start_at
+from tests.browser.phone import heading
 from tests.browser.stored import entries, folded
 from tests.browser.walk import field, press
-from tests.phones import LATHE, Phone, id_of, setup
-from tests.unit.desk.lathe import ask, check
-
-ROWS = ".log-row"
-
-
-def copied() -> tuple[Phone, Phone]:
-    """A phone and its copy: each has a check, then one has a tag where the other has a check."""
-    old = Phone("the phone that was copied")
-    made = {"machine": setup()}
-    old.save("machine_set", made, 0, LATHE, shown=ask("read_machine", made))
-    copy = old.clone()
-    for phone, depth in ((old, "342"), (copy, "351")):
-        body = check(setup(), depth)
-        name = id_of(f"{depth} mm")
-        phone.save("check", body, 60, LATHE, shown=ask("plan_check", body), id=name, by="KB")
-    tag = {"state": "on_hold", "reason": "smell"}
-    old.save("machine_state", tag, 120, LATHE, id=id_of("the tag"))
-    body = check(setup(), "360")
-    shown = ask("plan_check", body)
-    copy.save("check", body, 120, LATHE, shown=shown, id=id_of("360 mm"))
-    return old, copy
-
-
-def brought(page: Page) -> tuple[Phone, Phone]:
-    """Both on the phone, and the log's page."""
-    old, copy = copied()
-    take_in(page, old.export(), 3)
-    take_in(page, copy.export(), 2)
-    expect(page.get_by_role("link", name="Decide which count")).to_be_visible()
-    start_at(page, "log")
-    expect(page.locator(ROWS)).to_have_count(1)
-    expect(page.get_by_role("main")).to_contain_text("4 entries are kept apart")
-    page.get_by_role("link", name="Decide which count").click()
-    expect(heading(page)).to_have_text("Entries that claim one place")
-    return old, copy
+from tests.phones import id_of
 
 
 def test_one_of_two_counts(page: Page) -> None:
@@ -51,21 +17,18 @@ def test_one_of_two_counts(page: Page) -> None:
     expect(places).to_have_count(2)
     expect(places.first).to_contain_text("342 mm")
     expect(places.first).to_contain_text("351 mm")
-    picture(page, "claimed-list")
     places.first.click()
     expect(heading(page)).to_have_text("Which of them count?")
     press(page, "Save to the log")
     expect(page.get_by_role("alert")).to_contain_text("Tick what counts")
     page.get_by_text("351 mm").click()
     field(page, "Why").fill("The other one was the wrong machine")
-    picture(page, "claimed-which")
     page.reload()
     expect(page.get_by_role("checkbox", name="351 mm")).to_be_checked()
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     expect(page.get_by_role("status")).to_contain_text("1 entry counts from now on.")
     expect(page.get_by_role("main")).to_contain_text("1 place is left to decide.")
-    picture(page, "claimed-saved")
     (own,) = entries(page)
     assert own["kind"] == "decision"
     assert own["body"] == {
@@ -79,6 +42,7 @@ def test_one_of_two_counts(page: Page) -> None:
     expect(page.get_by_role("heading", name="Not decided")).to_be_visible()
     decided = page.locator(".log-day", has_text="Decided").last
     expect(decided.locator("del")).to_contain_text("342 mm")
+    expect(decided).to_contain_text("The other one was the wrong machine")
     start_at(page, "log")
     expect(page.locator(ROWS)).to_have_count(2)
     expect(page.get_by_role("main")).to_contain_text("2 entries are kept apart")
@@ -88,7 +52,6 @@ def test_all_of_a_copied_phone_count(page: Page) -> None:
     brought(page)
     page.get_by_role("link", name="Let all of them count").click()
     expect(page.get_by_role("main")).to_contain_text("let all 4 entries count")
-    picture(page, "claimed-all")
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
     expect(page.get_by_role("main")).to_contain_text("There is nothing to decide.")

@@ -22,12 +22,17 @@ function LineRow({ line, isLeft }: { readonly line: Line; readonly isLeft: boole
 }
 
 function Place({ fork }: { readonly fork: Fork }) {
-  const { name, lines, chosen } = fork;
+  const { name, lines, chosen, reasons } = fork;
   return (
     <li>
       <a class="log-row" href={address("log", "claimed", name)}>
         {lines.map((line) => (
           <LineRow key={line.hash} line={line} isLeft={chosen?.has(line.hash) === false} />
+        ))}
+        {reasons.map((reason) => (
+          <span key={reason} class="claimed-line note">
+            {say("claimed.decision", { reason })}
+          </span>
         ))}
       </a>
     </li>

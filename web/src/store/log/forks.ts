@@ -33,6 +33,8 @@ export interface Fork {
   readonly lines: readonly Line[];
   /** Hashes of those that count; null where nobody has decided, or different logs say different things. */
   readonly chosen: ReadonlySet<string> | null;
+  /** Why, as those said who decided; where they differ, all of them. */
+  readonly reasons: readonly string[];
 }
 
 export interface Settled {
@@ -77,19 +79,22 @@ function decisionsIn(all: readonly Line[], disputed: ReadonlySet<string>): reado
 }
 
 /** Inside a log the later decision holds; those of different logs hold only where they agree. */
-function chosenOf(hashes: readonly string[], said: readonly Said[]): ReadonlySet<string> | null {
-  const byLog = new Map<string, readonly string[]>();
+function decidedBy(
+  hashes: readonly string[],
+  said: readonly Said[],
+): Pick<Fork, "chosen" | "reasons"> {
+  const byLog = new Map<string, Decision>();
   for (const { log, decision } of said) {
     const named = new Set([...decision.use, ...decision.leave]);
-    if (!hashes.every((hash) => named.has(hash))) continue;
-    byLog.set(
-      log,
-      hashes.filter((hash) => decision.use.includes(hash)),
-    );
+    if (hashes.every((hash) => named.has(hash))) byLog.set(log, decision);
   }
-  const [answer, ...others] = byLog.values();
+  const holding = [...byLog.values()];
+  const [answer, ...others] = holding.map(({ use }) => hashes.filter((hash) => use.includes(hash)));
   const isSame = others.every((other) => other.join() === answer?.join());
-  return answer !== undefined && isSame ? new Set(answer) : null;
+  return {
+    chosen: answer !== undefined && isSame ? new Set(answer) : null,
+    reasons: [...new Set(holding.map(({ reason }) => reason))],
+  };
 }
 
 /** `all`: whole lines, each once. */
@@ -102,7 +107,7 @@ export function settled(all: readonly Line[]): Settled {
     return {
       name,
       lines,
-      chosen: chosenOf(
+      ...decidedBy(
         lines.map(({ hash }) => hash),
         said,
       ),
