@@ -15,6 +15,11 @@ const PARTS = {
     const placed = computed(() => sorted.value.placed.map(({ entry }) => entry));
     const listed = computed(() => sorted.value.listed.map(({ entry }) => entry));
     export const recent = computed(() => placed.value.filter((entry) => !isOfDeed(entry)));
+    export const opened = computed(() => ({ kind: "ready" }));
+    export const recentDoubtful = computed(() => sorted.value.doubtful);
+    export const coldOf = () => ({ entries: 0, checks: 0 });
+    export const wantWhole = () => undefined;
+    export const save = wantWhole;
     export const recentDeeds = computed(() => placed.value.filter(isOfDeed));
     export const recentTold = computed(() => listed.value.filter((entry) => !isOfDeed(entry)));
     export const recentDeedsTold = computed(() => listed.value.filter(isOfDeed));
@@ -24,6 +29,8 @@ const PARTS = {
     export { lineOf } from "./lines";
     export { dueRecheck, unmixedAt } from "./mixing";
     export { duePartsOf, readAtOf } from "./dueparts";
+    export { machineById, statedOf } from "./machines";
+    export { whoToAsk } from "../written/shop";
   `,
 };
 const built = await rolldown({
@@ -34,18 +41,30 @@ const built = await rolldown({
       resolveId: (id) =>
         id === MAIN
           ? id
-          : id === "./journal"
+          : id.endsWith("/journal")
             ? `${FOLDER}/journal.ts`
             : undefined,
       load: (id) => PARTS[id],
     },
   ],
-  transform: { define: { __BUILD_ID__: '"test"' } },
+  transform: {
+    define: { __BUILD_ID__: '"test"', "location.search": '""' },
+  },
 });
 const { output } = await built.generate({ format: "esm" });
 const code = `data:text/javascript,${encodeURIComponent(output[0].code)}`;
-const { given, sorted, lineOf, dueRecheck, duePartsOf, readAtOf, unmixedAt } =
-  await import(code);
+const {
+  given,
+  sorted,
+  lineOf,
+  dueRecheck,
+  duePartsOf,
+  readAtOf,
+  unmixedAt,
+  machineById,
+  statedOf,
+  whoToAsk,
+} = await import(code);
 
 /** Words about a machine in a place that something else claims, nobody having decided. */
 function disputedNow() {
@@ -85,6 +104,11 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
   );
   const due = machines.map(dueOf);
   const disputed = disputedNow();
+  const now = {
+    setups: machines.map((machine) => machineById(machine)?.id ?? null),
+    stated: machines.map((machine) => statedOf(machine)?.id ?? null),
+    who: whoToAsk.value,
+  };
   const early = placed
     .map(({ entry }) => entry)
     .filter(({ body }) => "reading" in body)
@@ -114,6 +138,7 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
     due,
     disputed,
     disputed_again: disputedNow(),
+    now,
     aside: apart + unreadable,
     early: early.map(({ id }) => id),
     again: machines.map(dueOf),

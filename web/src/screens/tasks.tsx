@@ -16,6 +16,7 @@ import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
+import { overtakenAt, overtakenWords } from "./check/pour/overtaken";
 import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
 import { now_ms, timeOf } from "./now";
 import { Poured, pouredSince } from "./poured";
@@ -47,6 +48,8 @@ interface UnderWay {
   /** "2 of 5 buckets poured". */
   readonly words: string;
   readonly isAllIn: boolean;
+  /** Why nothing more of it is poured; null where the rest goes on. */
+  readonly old: string | null;
   readonly last_at: string | undefined;
 }
 
@@ -58,12 +61,14 @@ function underWay(machine: string): UnderWay | null {
   if (pouring === null || recipe === null) return null;
   const steps = pourSteps(recipe);
   const isAllIn = pouring.ticks.length >= steps.length;
+  const newer = overtakenAt(machine, steps.length);
   return {
     words: say(isAllIn ? "pour.not_saved" : "pour.under_way", {
       poured: String(pouredCount(steps, pouring.ticks)),
       total: String(totalBuckets(steps)),
     }),
     isAllIn,
+    old: newer === undefined ? null : overtakenWords(newer),
     last_at: pouring.ticks.at(-1)?.at,
   };
 }
@@ -111,8 +116,10 @@ export interface NextDeed {
 
 export function nextAt(machine: string): NextDeed {
   const open = underWay(machine);
-  if (open !== null)
-    return { kind: "pour", word: say(open.isAllIn ? "pour.to_save" : "pour.go_on"), place: "pour" };
+  if (open !== null) {
+    const word = open.old === null ? "pour.go_on" : "pour.close";
+    return { kind: "pour", word: say(open.isAllIn ? "pour.to_save" : word), place: "pour" };
+  }
   if (readsNext(machine)) return { kind: "recheck", word: say("recheck.enter"), place: "recheck" };
   return { kind: "check", word: checkWord(machine), place: firstPlace(machine) };
 }
@@ -169,12 +176,13 @@ function Refused({ machine }: { readonly machine: string }) {
 function OpenPour({ machine }: { readonly machine: string }) {
   const open = underWay(machine);
   if (open === null) return null;
-  const { words, isAllIn, last_at } = open;
+  const { words, isAllIn, old, last_at } = open;
   const key = isAllIn ? "pour.not_saved_text" : "pour.under_way_text";
   return (
     <section class="task">
       <h2>{words}</h2>
       {last_at === undefined ? null : <p>{say(key, { time: timeOf(last_at) })}</p>}
+      {old === null ? null : <p>{old}</p>}
     </section>
   );
 }

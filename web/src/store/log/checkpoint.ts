@@ -74,6 +74,12 @@ function pinsOf(entry: AnyEntry): readonly string[] {
   return ["check", ...fitting, ...careOf(entry)];
 }
 
+/** Where a pin is kept once. What is set or stated is few, and of the last of each log the latest counts. */
+function placeOf({ kind, machine, log }: AnyEntry): string {
+  const isSet = kind === "machine" || kind === "machine_state" || kind === "shop_set";
+  return isSet ? `${machine} ${log}` : machine;
+}
+
 /** Where each machine was measured last: all that went in after it is told, so no bucket is left out. */
 function measuredAt(placed: readonly Placed[]): ReadonlyMap<string, number> {
   const last = new Map<string, number>();
@@ -121,10 +127,11 @@ function chosenOf(placed: readonly Placed[], log: string): ReadonlySet<number> {
     const isLast = !isOfDeed(entry) && isFresh(` ${machine}`, RECENT_OF_EACH);
     // What is not used is only listed; what it is looked for by is another one.
     const pins = isUsed(entry) ? pinsOf(entry) : [];
-    const isPinned = pins.filter((pin) => isFresh(`${pin} ${machine}`, mostOf(pin))).length > 0;
+    const pinned = pins.filter((pin) => isFresh(`${pin} ${placeOf(entry)}`, mostOf(pin)));
     const hasCode = entry.kind === "machine" && entry.code !== undefined;
     const isSince = wentIn(entry) && entry.place > (measured.get(machine) ?? Infinity);
-    if (isLate || isLast || isPinned || isSince || hasCode || first.has(entry.id)) choose(entry);
+    if (isLate || isLast || pinned.length > 0 || isSince || hasCode || first.has(entry.id))
+      choose(entry);
   }
   // The list says what followed each of its checks.
   for (const { entry } of placed) {

@@ -1,17 +1,26 @@
 // What the log says of each machine now: its set-up, its last checks, how it is used.
 import { computed } from "@preact/signals";
-import type { AnyEntry, CheckEntry, MachineEntry, StateEntry } from "./entry";
+import type { AnyEntry, CheckEntry, Entry, MachineEntry, StateEntry } from "./entry";
 import { coldOf, recent, recentDoubtful, wantWhole } from "./journal";
-import { mayBeLatest } from "./lines";
+import { latestOf, mayBeLatest } from "./lines";
 import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "../written/told";
 
-/** A machine is its latest set-up; the order of entries decides, never the clock of a log alone. */
-export const machines = computed<readonly MachineEntry[]>(() => {
-  const latest = new Map<string, MachineEntry>();
-  for (const entry of recent.value) if (entry.kind === "machine") latest.set(entry.machine, entry);
-  return [...latest.values()];
-});
+/** The latest entry of a kind about each machine. */
+function latestByMachine<T extends Entry>(ofKind: (entry: Entry) => entry is T): readonly T[] {
+  const told = new Map<string, T[]>();
+  for (const entry of recent.value.filter(ofKind)) {
+    const known = told.get(entry.machine);
+    if (known === undefined) told.set(entry.machine, [entry]);
+    else known.push(entry);
+  }
+  return [...told.values()].flatMap((entries) => latestOf(entries) ?? []);
+}
+
+/** A machine is its latest set-up. */
+export const machines = computed<readonly MachineEntry[]>(() =>
+  latestByMachine((entry) => entry.kind === "machine"),
+);
 
 /** Of the charge that is in now, as pycore has it. */
 const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
@@ -25,10 +34,8 @@ const lastChecks = computed<ReadonlyMap<string, CheckEntry>>(() => {
 
 /** How each machine is used, by its latest word about it. */
 const states = computed<ReadonlyMap<string, StateEntry>>(() => {
-  const latest = new Map<string, StateEntry>();
-  for (const entry of recent.value)
-    if (entry.kind === "machine_state") latest.set(entry.machine, entry);
-  return latest;
+  const latest = latestByMachine((entry) => entry.kind === "machine_state");
+  return new Map(latest.map((entry) => [entry.machine, entry]));
 });
 
 /** Undefined where nobody has said anything, or has said that it is in ordinary use. */

@@ -4,6 +4,7 @@ import { computed, type ReadonlySignal } from "@preact/signals";
 import type { JudgeLookBody, ShopSetContent, Typed } from "../../core/messages";
 import { newId } from "../log/ids";
 import { opened, recent, save } from "../log/journal";
+import { latestOf } from "../log/lines";
 import type { Saved } from "../log/entries";
 import { dropNote, readNote } from "../phone/notes";
 import { isoWithOffset } from "../../words/times";
@@ -14,13 +15,10 @@ type Fact = Exclude<keyof ShopSetContent, "remarks">;
 export type CareFact = "check_every_d" | "clean_out_every_d" | "most_lost_pct_d";
 
 function latest<F extends Fact>(fact: F): ReadonlySignal<ShopSetContent[F] | undefined> {
-  return computed(
-    () =>
-      recent.value
-        .filter((entry) => entry.kind === "shop_set")
-        .filter(({ body }) => body[fact] !== undefined)
-        .at(-1)?.body[fact],
-  );
+  return computed(() => {
+    const told = recent.value.filter((entry) => entry.kind === "shop_set");
+    return latestOf(told.filter(({ body }) => body[fact] !== undefined))?.body[fact];
+  });
 }
 
 const limits = latest("look_limits");

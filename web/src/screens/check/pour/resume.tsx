@@ -5,6 +5,7 @@ import { changePouring, takeUp } from "../../../store/underway/pouring";
 import { say, sayCount } from "../../../words/say";
 import { timeOf } from "../../now";
 import { back, go } from "../../route";
+import { overtakenAt, overtakenWords } from "./overtaken";
 import type { PourProps } from "./screen";
 import { pouredCount, ticksAt, totalBuckets } from "./steps";
 
@@ -38,14 +39,62 @@ function Going({ machine, pouring, steps, at }: PourProps & { readonly at: strin
   );
 }
 
-export function ResumeScreen(props: PourProps) {
+/** How far it got, and when. */
+function Had({ pouring, steps, at }: PourProps & { readonly at: string }) {
+  const last = pouring.ticks.at(-1);
+  const done = last === undefined ? undefined : steps[last.step];
+  const poured = pouredCount(steps, pouring.ticks);
+  return (
+    <>
+      <p class="plain-lead" role="status">
+        {sayCount("resume.had", poured, { total: String(totalBuckets(steps)) })}
+      </p>
+      <p>
+        {say("resume.last", {
+          time: timeOf(at),
+          state: done === undefined ? "" : say(`pour.tick.${done.state}`),
+        })}
+      </p>
+    </>
+  );
+}
+
+/** By numbers that hold no longer nothing more is poured: what went in is told, and that ends it. */
+export function OvertakenScreen(props: PourProps) {
   const { machine, pouring, steps } = props;
+  const id = machine.machine;
+  const newer = overtakenAt(id, steps.length);
+  if (newer === undefined) return null;
+  return (
+    <Page
+      title={say("pour.old_title")}
+      place={machine.body.machine.name}
+      onBack={() => {
+        back("machines", id);
+      }}
+      action={
+        <MainAction
+          rests
+          onPress={() => {
+            go("machines", id, "pour", "stop");
+          }}
+        >
+          {say("pour.close")}
+        </MainAction>
+      }
+    >
+      <p class="plain-lead">{overtakenWords(newer)}</p>
+      <Had {...props} at={pouring.ticks.at(-1)?.at ?? pouring.plan.measured_at} />
+    </Page>
+  );
+}
+
+export function ResumeScreen(props: PourProps) {
+  const { machine, pouring } = props;
   const id = machine.machine;
   const last = pouring.ticks.at(-1);
   const at = last?.at ?? pouring.plan.measured_at;
   const isLong = Date.now() - Date.parse(at) > LONG_MS;
-  const poured = pouredCount(steps, pouring.ticks);
-  const done = last === undefined ? undefined : steps[last.step];
   const anew = (): void => {
     go("machines", id, "pour", "stop");
   };
@@ -58,15 +107,7 @@ export function ResumeScreen(props: PourProps) {
       }}
       action={isLong ? <MainAction onPress={anew}>{say("resume.anew")}</MainAction> : undefined}
     >
-      <p class="plain-lead" role="status">
-        {sayCount("resume.had", poured, { total: String(totalBuckets(steps)) })}
-      </p>
-      <p>
-        {say("resume.last", {
-          time: timeOf(at),
-          state: done === undefined ? "" : say(`pour.tick.${done.state}`),
-        })}
-      </p>
+      <Had {...props} at={at} />
       {isLong ? <p>{say("resume.long")}</p> : null}
       <h2>{say("resume.after")}</h2>
       <Going {...props} at={at} />

@@ -25,10 +25,16 @@ function rowText(row: BucketRow): string {
   return sayCount(key, row.count, { amounts: amountsOf(row) });
 }
 
-export function RowList({ rows }: { readonly rows: readonly BucketRow[] }) {
+interface RowListProps {
+  readonly rows: readonly BucketRow[];
+  /** Other parts of the recipe stand in the log already. */
+  readonly isPart?: boolean;
+}
+
+export function RowList({ rows, isPart = false }: RowListProps) {
   return (
     <section class="last-check" role="status">
-      <h2>{say("stop.so_far")}</h2>
+      <h2>{say(isPart ? "stop.this_part" : "stop.so_far")}</h2>
       {rows.length === 0 ? <p>{say("stop.none")}</p> : null}
       <ul class="facts">
         {rows.map((row) => (

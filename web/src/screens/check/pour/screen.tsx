@@ -8,7 +8,8 @@ import { replace } from "../../route";
 import type { Recipe } from "../recipe/chosen";
 import { DoneScreen } from "./done";
 import { EndScreen } from "./end";
-import { ResumeScreen } from "./resume";
+import { overtakenAt } from "./overtaken";
+import { OvertakenScreen, ResumeScreen } from "./resume";
 import { pourable } from "./start";
 import { pourSteps, type Step } from "./steps";
 import { StopScreen } from "./stop";
@@ -37,6 +38,8 @@ function screenOf(props: PourProps, place: string | undefined): VNode {
   if (place === "stop") return <StopScreen {...props} />;
   // Nothing is left that could have been poured without a tick.
   if (props.pouring.ticks.length >= props.steps.length) return <EndScreen {...props} />;
+  if (overtakenAt(props.machine.machine, props.steps.length) !== undefined)
+    return <OvertakenScreen {...props} />;
   return isInterrupted(props.machine.machine) ? (
     <ResumeScreen {...props} />
   ) : (

@@ -14,6 +14,7 @@ import { NotSaved } from "../notsaved";
 import type { Saving } from "../save";
 import { useFinish, type Outcome } from "./finish";
 import { runMinutes } from "./end";
+import { overtakenAt, overtakenWords } from "./overtaken";
 import { RowList } from "./rows";
 import type { PourProps } from "./screen";
 import { isOut, joined, pouredRows, rowOf, ticksAt } from "./steps";
@@ -102,21 +103,25 @@ function OpenBucket({ props, open, isMissing, onChoose }: OpenBucketProps) {
 
 interface ActionsProps {
   readonly saving: Saving;
+  /** Whether the rest may still be poured. */
+  readonly mayGoOn: boolean;
   readonly about: string;
   readonly press: (finished: boolean) => void;
 }
 
-function Actions({ saving, about, press }: ActionsProps) {
+function Actions({ saving, mayGoOn, about, press }: ActionsProps) {
   return (
     <>
       <NotSaved saving={saving} />
-      <OtherAction
-        onPress={() => {
-          press(false);
-        }}
-      >
-        {say("stop.later")}
-      </OtherAction>
+      {mayGoOn ? (
+        <OtherAction
+          onPress={() => {
+            press(false);
+          }}
+        >
+          {say("stop.later")}
+        </OtherAction>
+      ) : null}
       <MainAction
         busy={saving.kind === "saving"}
         about={about}
@@ -136,10 +141,16 @@ export function StopScreen(props: PourProps) {
   const [isMissing, setMissing] = useState(false);
   const { saving, finish } = useFinish(machine, pouring);
   const isBegun = openTicks(props).length > 0;
+  const newer = overtakenAt(machine.machine, props.steps.length);
   const said = open === "" ? "nothing" : open;
   const press = (finished: boolean): void => {
     setMissing(isBegun && open === "");
-    if (!isBegun || open !== "") finish(outcomeOf(props, said, finished));
+    if (isBegun && open === "") return;
+    const outcome = outcomeOf(props, said, finished);
+    const last = outcome.ticks.at(-1)?.at ?? pouring.plan.measured_at;
+    // What was measured after the last bucket has read it already.
+    const isRead = newer !== undefined && Date.parse(last) < Date.parse(newer.measured_at);
+    finish(isRead ? { ...outcome, isIn: false } : outcome);
   };
   return (
     <Page
@@ -149,8 +160,9 @@ export function StopScreen(props: PourProps) {
       onBack={() => {
         back("machines", machine.machine, "pour");
       }}
-      action={<Actions saving={saving} about={open} press={press} />}
+      action={<Actions saving={saving} mayGoOn={newer === undefined} about={open} press={press} />}
     >
+      {newer === undefined ? null : <p class="plain-lead">{overtakenWords(newer)}</p>}
       {isBegun ? (
         <OpenBucket
           props={props}
@@ -159,7 +171,7 @@ export function StopScreen(props: PourProps) {
           onChoose={setOpen}
         />
       ) : null}
-      <RowList rows={outcomeOf(props, said, true).rows} />
+      <RowList rows={outcomeOf(props, said, true).rows} isPart={pouring.logged > 0} />
     </Page>
   );
 }
