@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 import pytest
 from playwright.sync_api import Page, expect
 
+from tests.browser.files import start_at
 from tests.browser.phone import heading, picture
 from tests.browser.pouring import pour_all, start_pouring
 from tests.browser.setup.sumpwalk import open_pours
@@ -137,6 +138,14 @@ def test_what_has_hardly_mixed_is_no_ground_to_add_and_is_read_again(
     row.click()
     # Beside the reading that is due this one stood as if it counted.
     expect(page.get_by_role("main")).to_contain_text("Read too early: before ")
+    # Its own page judged it and said what to do next time, as if it counted.
+    (again,) = entries(page, "recheck")
+    at = page.url
+    start_at(page, "log", again["id"])
+    expect(page.get_by_role("main")).to_contain_text("Read too early: before ")
+    expect(page.get_by_role("main")).not_to_contain_text("next top-up")
+    page.goto(at)
+    expect(heading(page)).to_have_text("Wheel lathe")
     mixed(page)
     expect(page.get_by_role("heading", name=re.compile("Reading due since"))).to_be_visible()
     read_again(page, "5.3")

@@ -48,6 +48,15 @@ def test_one_of_two_counts(page: Page) -> None:
     expect(page.get_by_role("main")).to_contain_text("2 entries are kept apart")
 
 
+def test_a_name_that_no_line_may_hold_is_refused(page: Page) -> None:
+    brought(page)
+    page.get_by_role("link", name="Let all of them count").click()
+    field(page, "Your name").fill("x" * 41)
+    press(page, "Save to the log")
+    expect(page.get_by_role("main")).to_contain_text("At most 40 characters, you have 41.")
+    assert entries(page) == []
+
+
 def test_all_of_a_copied_phone_count(page: Page) -> None:
     brought(page)
     page.get_by_role("link", name="Let all of them count").click()

@@ -47,10 +47,10 @@ def to_the_rest(page: Page, look: Look) -> None:
     for title, button in TO_THE_REST:
         expect(heading(page)).to_have_text(title)
         if title == "Old coolant out":
-            field(page, "Waste, litres").fill("about 190")
+            field(page, "Waste (may stay empty)").fill("about 190")
             press(page, button)
             expect(main).to_contain_text("Amount of waste must be")
-            field(page, "Waste, litres").fill("190")
+            field(page, "Waste (may stay empty)").fill("190")
             # A refusal belongs to what was typed, and goes with it.
             expect(main).not_to_contain_text("Amount of waste must be")
             field(page, "Where it went").fill("Drum 4")
@@ -104,6 +104,11 @@ def test_whole_clean_out_through_a_killed_phone(phone: Phone, server: Server, th
     look(page)
     assert look.wrong == []
     check_entries(page)
+    # What was written down on the way stood in the log and on no page.
+    (cleaned,) = entries(page, "clean_out")
+    start_at(page, "log", cleaned["id"])
+    for told in ("190 L", "Drum 4", "6 L", "The sump is empty"):
+        expect(page.get_by_role("main")).to_contain_text(told)
 
 
 def check_entries(page: Page) -> None:

@@ -249,3 +249,14 @@ def test_a_saved_recipe_goes_on_a_slip(page: Page, tmp_path: Path) -> None:
     page.get_by_role("link", name="Open the log").click()
     page.get_by_role("main").get_by_role("link", name="Dip 342").first.click()
     expect(page.get_by_role("link", name="Print this recipe")).to_be_visible()
+    # Taken back, it could still be printed as if it held.
+    slip = page.url + "/slip"
+    page.get_by_role("link", name="Take this entry back").click()
+    page.get_by_text("Only practice").click()
+    next_page(page, "Take it back")
+    expect(heading(page)).to_have_text("Saved to the log")
+    page.get_by_role("link", name="Open this entry").click()
+    expect(page.get_by_role("heading", name="Taken back")).to_be_visible()
+    expect(page.get_by_role("link", name="Print this recipe")).to_have_count(0)
+    page.goto(slip)
+    expect(page.locator(".sheet svg")).to_have_count(0)

@@ -132,7 +132,10 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
     })),
     ...behind.filter(({ hash }) => !inKept.has(hash)),
   ];
+  const used = new Set(hashes.flat());
   found.push({
+    // Lines that the part of the log takes for certain, and the whole log does not.
+    odd: sorted.value.placed.filter(({ line }) => !used.has(line.hash)).length,
     order: order.map((entries) => entries.map(({ id }) => id)),
     hashes,
     due,

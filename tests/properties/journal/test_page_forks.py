@@ -119,6 +119,7 @@ def test_page_and_pycore_agree_about_lines_that_claim_one_place() -> None:
     assert [one["due"] for one in found] == [wanted(phones)["due"] for phones in cases]
     # The part of a log that a start reads tells the same.
     assert [one["disputed_again"] for one in found] == [one["disputed"] for one in told]
+    assert {one["odd"] for one in found} == {0}
     counts = [one["aside"] for one in found]
     assert 0 < counts.count(0) < len(counts)
     assert any(one["disputed"] for one in told)

@@ -4,11 +4,11 @@ import { useState } from "preact/hooks";
 import { MainAction } from "../../elements/buttons";
 import { Fault } from "../../elements/fault";
 import { Ticks } from "../../elements/fields/ticks";
-import { TextField } from "../../elements/fields/textfield";
 import { Page } from "../../elements/page";
 import type { Fork } from "../../store/log/forks";
 import { say, sayCount } from "../../words/say";
 import { NotSaved, saveWord } from "../check/notsaved";
+import { isTooLong, WhoFields } from "../correct/who";
 import { CoreTrouble } from "../foot";
 import { back } from "../route";
 import { ALL, choiceOf, NONE, useDeciding, type Choice, type Deciding } from "./saving";
@@ -39,7 +39,7 @@ function Frame({ title, deciding, choices, onMissing, children }: FrameProps) {
             about={JSON.stringify([choices, draft])}
             onPress={() => {
               if (choices === null) onMissing?.();
-              else press(choices);
+              else if (!isTooLong(draft)) press(choices);
             }}
           >
             {saveWord(saving)}
@@ -49,25 +49,7 @@ function Frame({ title, deciding, choices, onMissing, children }: FrameProps) {
     >
       {children}
       <div class="told-form">
-        <TextField
-          id="claimed-reason"
-          label={say("amend.reason")}
-          number={false}
-          text={draft.reason}
-          onText={(reason) => {
-            change({ reason });
-          }}
-        />
-        <TextField
-          id="claimed-by"
-          label={say("tag.name")}
-          hint={say("tag.name_hint")}
-          number={false}
-          text={draft.by}
-          onText={(by) => {
-            change({ by });
-          }}
-        />
+        <WhoFields draft={draft} onChange={change} />
       </div>
       <CoreTrouble />
     </Page>

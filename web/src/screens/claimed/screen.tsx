@@ -103,6 +103,7 @@ function SavedScreen({ fork }: { readonly fork: Fork | undefined }) {
       <p class="saved-next">
         {left === 0 ? say("claimed.none_open") : sayCount("claimed.left", left)}
       </p>
+      {counting === 1 || counting === 0 ? null : <p>{say("claimed.look")}</p>}
     </Page>
   );
 }

@@ -5,7 +5,6 @@ import { MainAction, PlaceLink } from "../../elements/buttons";
 import { DoubtQuestion } from "../../elements/doubt";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
-import { TextField } from "../../elements/fields/textfield";
 import { doubtSentence, errorSentence } from "../../words/errors";
 import { write } from "../../words/numbers";
 import { say } from "../../words/say";
@@ -15,11 +14,12 @@ import { CoreTrouble } from "../foot";
 import { doubtName } from "../gate";
 import { address, back, go } from "../route";
 import { fieldAt, type Shown } from "./asked";
-import { changeDraft, type Draft } from "./draft";
+import { changeDraft } from "./draft";
 import { followsOf, shownOf, useAdvice, useOutcome } from "./follows";
 import { isAgreed, outcomePairs, type Pair } from "./outcome";
 import { correctionOf, useAmending } from "./saving";
 import { placeName, type CorrectProps } from "./screen";
+import { isTooLong, WhoFields } from "./who";
 import { changesOf } from "./written";
 
 /** The new one first; what stood there before is struck, and read out as such. */
@@ -38,41 +38,6 @@ export function OldAndNew({ pairs }: { readonly pairs: readonly Pair[] }) {
         </div>
       ))}
     </dl>
-  );
-}
-
-/** Why and who. Where a reason was chosen above, this asks for more about it. */
-export function WhoFields({
-  id,
-  draft,
-  why = "amend.reason",
-}: {
-  readonly id: string;
-  readonly draft: Draft;
-  readonly why?: "amend.reason" | "amend.more";
-}) {
-  return (
-    <>
-      <TextField
-        id="amend-reason"
-        label={say(why)}
-        number={false}
-        text={draft.reason}
-        onText={(reason) => {
-          changeDraft(id, { reason });
-        }}
-      />
-      <TextField
-        id="amend-by"
-        label={say("tag.name")}
-        hint={say("tag.name_hint")}
-        number={false}
-        text={draft.by}
-        onText={(by) => {
-          changeDraft(id, { by });
-        }}
-      />
-    </>
   );
 }
 
@@ -186,7 +151,7 @@ function Ready({ props, result, advice }: ReadyProps) {
         busy={saving.kind === "saving"}
         about={JSON.stringify([after, draft.reason, draft.by])}
         onPress={() => {
-          press(correctionOf(entry, draft, after, shown));
+          if (!isTooLong(draft)) press(correctionOf(entry, draft, after, shown));
         }}
       >
         {saveWord(saving)}
@@ -198,7 +163,12 @@ function Ready({ props, result, advice }: ReadyProps) {
       <Follows props={props} shown={result === null ? null : shown} />
       {advice === null ? null : <Rows rows={advice.rows} />}
       <div class="told-form">
-        <WhoFields id={entry.id} draft={draft} />
+        <WhoFields
+          draft={draft}
+          onChange={(change) => {
+            changeDraft(entry.id, change);
+          }}
+        />
       </div>
     </Frame>
   );

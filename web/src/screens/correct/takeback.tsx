@@ -10,11 +10,11 @@ import { writeMoment } from "../../words/times";
 import { isBegun } from "../check/pour/start";
 import { NotSaved, saveWord } from "../check/notsaved";
 import { back } from "../route";
-import { WhoFields } from "./after";
 import { changeDraft, draftOf } from "./draft";
 import { entryText } from "./facts";
 import { useAmending, withdrawalOf } from "./saving";
 import { placeName } from "./screen";
+import { isTooLong, WhoFields } from "./who";
 
 const WHYS = ["wrong_machine", "doubled", "practice", "other"] as const;
 
@@ -76,7 +76,7 @@ export function TakeBackScreen({ entry }: { readonly entry: AnyEntry }) {
       setAsked(true);
       return;
     }
-    press(withdrawalOf(entry, whyText(why, text)));
+    if (!isTooLong(draft)) press(withdrawalOf(entry, whyText(why, text)));
   };
   return (
     <Page
@@ -101,7 +101,13 @@ export function TakeBackScreen({ entry }: { readonly entry: AnyEntry }) {
       <What entry={entry} />
       <div class="told-form">
         <Why id={entry.id} why={why ?? ""} isMissing={asked && why === undefined} />
-        <WhoFields id={entry.id} draft={draft} why="amend.more" />
+        <WhoFields
+          draft={draft}
+          onChange={(change) => {
+            changeDraft(entry.id, change);
+          }}
+          why="amend.more"
+        />
       </div>
     </Page>
   );

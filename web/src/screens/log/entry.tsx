@@ -3,19 +3,12 @@ import type { CalibrateSumpBody, MachineTyped } from "../../core/messages";
 import { PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
 import { SectionDrawing } from "../../elements/drawings/section";
-import {
-  hasPlan,
-  isWhole,
-  type AnyEntry,
-  type CheckEntry,
-  type DeedEntry,
-  type ToldEntry,
-} from "../../store/log/entry";
+import { hasPlan, isWhole, type CheckEntry, type ToldEntry } from "../../store/log/entry";
 import { deedById, entryById, load } from "../../store/log/journal";
 import { machineById } from "../../store/log/machines";
 import { levelChangeWord, toldKindWord, waterWord, wayTitle } from "../../words/codes";
 import { fieldFromPath } from "../../words/fields";
-import { writeCount, writeTyped } from "../../words/numbers";
+import { writeTyped } from "../../words/numbers";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
 import { Apart } from "../check/reading/apart";
@@ -24,30 +17,17 @@ import { dipFacts } from "../check/dip/level";
 import { onceInputs, partialInputs, PartialView } from "../check/without/partial";
 import { readingFacts } from "../check/reading/readingfacts";
 import { NothingView, RecipeView } from "../check/recipe/recipeview";
-import { StateView } from "../check/without/stateview";
 import { WayView } from "../check/recipe/wayview";
 import { writeCode } from "../code/written";
-import { deedFacts, deedWord } from "../correct/facts";
 import { AmendedPart, AmendLinks } from "../correct/marks";
 import { PouredPart } from "../correct/poured";
 import { address, back } from "../route";
 import { machineFacts, type Fact } from "../setup/facts";
 import { hasSlip } from "../sheets/slip";
+import { DeedEntryScreen } from "./deed";
 import { lookFacts } from "./lookfacts";
+import { Facts, Versions, When } from "./parts";
 import { toldFacts, toldText } from "../told/sentence";
-
-export function Facts({ facts }: { readonly facts: readonly Fact[] }) {
-  return (
-    <dl class="fact-list">
-      {facts.map(([name, value]) => (
-        <div key={name} class="fact-row">
-          <dt>{name}</dt>
-          <dd>{value}</dd>
-        </div>
-      ))}
-    </dl>
-  );
-}
 
 /** As the gate names it: path, number, unit, and the code of what was asked. */
 function keptText(kept: string): string {
@@ -160,21 +140,6 @@ function PourSteps({ test }: { readonly test: CalibrateSumpBody | undefined }) {
   );
 }
 
-function Versions({ entry }: { readonly entry: AnyEntry }) {
-  const blanks = {
-    number: writeCount(entry.seq),
-    build: entry.versions.build,
-    pycore: entry.versions.pycore,
-  };
-  return <p class="note versions">{say("entry.versions", blanks)}</p>;
-}
-
-/** When, and who says so. */
-function When({ entry }: { readonly entry: AnyEntry }) {
-  const by = entry.by === undefined ? "" : ` · ${say("tell.by", { by: entry.by })}`;
-  return <p>{writeMoment(entry.measured_at) + by}</p>;
-}
-
 function ToldEntryScreen({
   entry,
   onBack,
@@ -190,27 +155,6 @@ function ToldEntryScreen({
       <Facts facts={toldFacts(entry)} />
       <AmendLinks entry={entry} />
       <Versions entry={entry} />
-    </Page>
-  );
-}
-
-function DeedEntryScreen({
-  deed,
-  onBack,
-}: {
-  readonly deed: DeedEntry;
-  readonly onBack: () => void;
-}) {
-  const name = machineById(deed.machine)?.body.machine.name;
-  const isRead = deed.kind === "recheck" && deed.body.reading !== undefined;
-  return (
-    <Page title={deedWord(deed)} place={name} onBack={onBack}>
-      <When entry={deed} />
-      <AmendedPart entry={deed} />
-      <Facts facts={deedFacts(deed)} />
-      {isRead ? <StateView assessment={deed.shown.assessment} machine={deed.body.machine} /> : null}
-      <AmendLinks entry={deed} />
-      <Versions entry={deed} />
     </Page>
   );
 }

@@ -8,7 +8,7 @@ import { say } from "../../words/say";
 import { writeDay } from "../../words/times";
 import { useResult } from "../core";
 import { readyKey } from "../foot";
-import { Facts } from "../log/entry";
+import { Facts } from "../log/parts";
 import { address, back } from "../route";
 import type { Fact } from "../setup/facts";
 

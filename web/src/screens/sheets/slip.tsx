@@ -2,6 +2,7 @@
 import type { SlipRecipe } from "../../core/messages";
 import { hasPlan, isWhole, type CheckEntry } from "../../store/log/entry";
 import { entryById, load } from "../../store/log/journal";
+import { isUsed } from "../../store/log/lines";
 import { cautionInFull } from "../../words/codes";
 import { say } from "../../words/say";
 import { writeMoment } from "../../words/times";
@@ -15,8 +16,9 @@ function fitsSlip(recipe: Recipe | null): recipe is Recipe {
   return recipe !== null && !isEmpty(recipe) && !recipe.waits && recipe.runIn === null;
 }
 
+/** None of a check that was taken back or is in doubt: on paper nobody would see that. */
 export function hasSlip(check: CheckEntry): boolean {
-  return fitsSlip(storedRecipe(check));
+  return isUsed(check) && fitsSlip(storedRecipe(check));
 }
 
 /** What the page says between the buckets, which a slip has no place for but among its cautions. */
@@ -64,7 +66,7 @@ export function SlipScreen({ id }: { readonly id: string }) {
   if (entry?.kind !== "check" || !isWhole(entry) || !hasPlan(entry.shown))
     return <Missing onBack={onBack} />;
   const recipe = storedRecipe(entry);
-  if (!fitsSlip(recipe)) return <Missing onBack={onBack} />;
+  if (!isUsed(entry) || !fitsSlip(recipe)) return <Missing onBack={onBack} />;
   const { machine } = entry.body;
   return (
     <SheetScreen

@@ -114,6 +114,25 @@ export function toldText(entry: ToldEntry): string {
   return plainText(entry);
 }
 
+/** What was written down beside the charge, and when each step was done. */
+function cleanOutFacts(body: Extract<ToldEntry, { kind: "clean_out" }>["body"]): readonly Fact[] {
+  const { cleaner, waste, waste_note: note, rinse, left, left_strength: strength, steps } = body;
+  const amounts = [
+    [say("amend.waste"), waste],
+    [say("amend.rinse"), rinse],
+    [say("amend.left"), left],
+    [say("amend.left_strength"), strength],
+  ] as const;
+  return [
+    ...(steps ?? []).map(({ state, at }): Fact => [say(`clean.tick_${state}`), writeMoment(at)]),
+    ...(cleaner === undefined ? [] : [[say("amend.cleaner"), cleaner] as const]),
+    ...amounts.flatMap(([word, typed]): readonly Fact[] =>
+      typed === undefined ? [] : [[word, writeTyped(typed)]],
+    ),
+    ...(note === undefined ? [] : [[say("amend.waste_note"), note] as const]),
+  ];
+}
+
 function remarksOf(entry: ToldEntry): string {
   return "remarks" in entry.body ? (entry.body.remarks ?? "") : "";
 }
@@ -126,6 +145,7 @@ export function toldFacts(entry: ToldEntry): readonly Fact[] {
   return [
     [toldKindWord(entry.kind), plainText(entry)],
     ...(charge.length === 0 ? [] : [[say("told.charge"), rowsText(charge)] as const]),
+    ...(entry.kind === "clean_out" ? cleanOutFacts(entry.body) : []),
     ...("agreed_with" in body ? [[say("told.agreed"), body.agreed_with] as const] : []),
     ...("until" in body ? [[say("tag.until"), writeMoment(body.until)] as const] : []),
     ...(entry.by === undefined ? [] : [[say("told.by"), entry.by] as const]),

@@ -76,11 +76,12 @@ function levelOf(trend: TrendResult): Drawn {
   const rows = trend.rows.flatMap(({ at_s, volume_l: volume, shown }) =>
     volume === undefined ? [] : [{ at_s, value: volume.value, shown }],
   );
-  const last = rows.at(-1)?.shown.volume;
+  const last = rows.at(-1);
   return frame(trend, {
     marks: rows,
     full: trend.full_volume_l ?? null,
-    last: last === undefined ? "" : write(last),
+    // As the axis has it, whatever unit the plate has: the table below tells that one.
+    last: last === undefined ? "" : write({ value: last.value, decimals: 0, unit: "L" }),
     height: 160,
   });
 }

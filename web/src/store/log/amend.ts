@@ -47,6 +47,8 @@ export function amendmentOf(line: Fields | null): Omit<Amendment, "isDisputed"> 
   const body = fieldsOf(line?.["body"]);
   if (line === null || body === null) return null;
   if (kind !== "correction" && kind !== "withdrawal") return null;
+  // What a later schema means by it nobody here can know.
+  if (line["schema"] !== 2) return null;
   const settles = body["settles"];
   return {
     id: textOf(line["id"]),

@@ -16,7 +16,8 @@ const textsOf = (value: unknown): readonly string[] =>
 
 /** Null for a line of another kind. */
 export function decisionOf(line: Fields | null): Decision | null {
-  if (line?.["kind"] !== "decision" || typeof line["body"] !== "object") return null;
+  if (line?.["kind"] !== "decision" || line["schema"] !== 2) return null;
+  if (typeof line["body"] !== "object") return null;
   const { use, leave, reason } = (line["body"] ?? {}) as Fields;
   return {
     use: textsOf(use),
@@ -131,6 +132,14 @@ export function behindOf(all: readonly Line[], forks: readonly Fork[]): readonly
   const decides = ({ amendment, decision }: Line): boolean =>
     amendment !== null || decision !== null;
   const matters = (line: Line): boolean => decides(line) || line.entry?.kind === "machine_state";
-  const claimed = forks.filter(({ lines }) => lines.some(matters)).flatMap(({ lines }) => lines);
-  return [...new Set([...all.filter(decides), ...claimed])];
+  const found = new Set(all.filter(decides));
+  // What claims the place of one of them may itself stand in another place that is claimed.
+  let before = -1;
+  while (before !== found.size) {
+    before = found.size;
+    for (const { lines } of forks)
+      if (lines.some((line) => matters(line) || found.has(line)))
+        for (const line of lines) found.add(line);
+  }
+  return [...found];
 }
