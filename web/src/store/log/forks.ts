@@ -127,19 +127,25 @@ export function settled(all: readonly Line[]): Settled {
   };
 }
 
-/** Lines by which others are understood, or that may hold a machine: with all that claim their place. */
-export function behindOf(all: readonly Line[], forks: readonly Fork[]): readonly Line[] {
-  const decides = ({ amendment, decision }: Line): boolean =>
-    amendment !== null || decision !== null;
-  const matters = (line: Line): boolean => decides(line) || line.entry?.kind === "machine_state";
-  const found = new Set(all.filter(decides));
-  // What claims the place of one of them may itself stand in another place that is claimed.
+/** With all lines that claim the place of one of them: alone it would seem certain. */
+export function withClaimed(some: readonly Line[], forks: readonly Fork[]): ReadonlySet<Line> {
+  const found = new Set(some);
+  // Those may themselves stand in another place that is claimed.
   let before = -1;
   while (before !== found.size) {
     before = found.size;
     for (const { lines } of forks)
-      if (lines.some((line) => matters(line) || found.has(line)))
-        for (const line of lines) found.add(line);
+      if (lines.some((line) => found.has(line))) for (const line of lines) found.add(line);
   }
-  return [...found];
+  return found;
+}
+
+/** Lines by which others are understood, or that may hold a machine: with all that claim their place. */
+export function behindOf(all: readonly Line[], forks: readonly Fork[]): readonly Line[] {
+  const decides = ({ amendment, decision }: Line): boolean =>
+    amendment !== null || decision !== null;
+  const states = forks
+    .flatMap(({ lines }) => lines)
+    .filter(({ entry }) => entry?.kind === "machine_state");
+  return [...withClaimed([...all.filter(decides), ...states], forks)];
 }
