@@ -4,6 +4,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at, take_in
+from tests.browser.looking import Look
 from tests.browser.phone import heading
 from tests.browser.pouring import pour_bucket, start_pouring
 from tests.browser.stored import entries
@@ -69,3 +70,10 @@ def test_a_clean_out_on_another_phone_ends_a_pour_under_way(page: Page) -> None:
     start_at(page, "machines", plan["machine"], "pour")
     expect(heading(page)).to_have_text("Nothing more of this")
     expect(page.get_by_role("main")).to_contain_text("came after this recipe")
+    look = Look("light-overtaken")
+    look(page)
+    press(page, "Close the old pour")
+    expect(heading(page)).to_have_text("What went in?")
+    look(page)
+    assert len(look.seen) == 2
+    assert look.wrong == []
