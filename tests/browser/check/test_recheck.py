@@ -144,6 +144,8 @@ def test_what_has_hardly_mixed_is_no_ground_to_add_and_is_read_again(
     start_at(page, "log", again["id"])
     expect(page.get_by_role("main")).to_contain_text("Read too early: before ")
     expect(page.get_by_role("main")).not_to_contain_text("next top-up")
+    expect(page.locator(".fact-row", has_text="Strength")).to_contain_text("%")
+    picture(page, f"light-early-entry-{reading}")
     page.goto(at)
     expect(heading(page)).to_have_text("Wheel lathe")
     mixed(page)

@@ -107,7 +107,7 @@ def test_whole_clean_out_through_a_killed_phone(phone: Phone, server: Server, th
     # What was written down on the way stood in the log and on no page.
     (cleaned,) = entries(page, "clean_out")
     start_at(page, "log", cleaned["id"])
-    for told in ("190 L", "Drum 4", "6 L", "The sump is empty"):
+    for told in ("190 L", "Drum 4", "6 L", "A 1302", "The sump is empty"):
         expect(page.get_by_role("main")).to_contain_text(told)
 
 

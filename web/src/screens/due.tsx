@@ -22,8 +22,8 @@ function bearing({ entry }: Placed): readonly string[] {
 }
 
 /**
- * What corrects entries, what takes a correction back, and what is in doubt or decides. Own lines come before those from elsewhere, so
- * one may stand before what it is about.
+ * What corrects entries, what takes a correction back, and what is in doubt or decides. Own lines come
+ * before those from elsewhere, so one may stand before what it is about.
  */
 function amending(ids: readonly string[], behind: readonly Line[]): readonly Line[] {
   const known = new Set(ids);

@@ -3,7 +3,7 @@ import { TextField } from "../../elements/fields/textfield";
 import { MOST_OF_NAME } from "../../store/phone/name";
 import { say } from "../../words/say";
 
-/** As much as the contract lets a reason be; a chosen reason may stand before what was typed. */
+/** The contract lets a reason be 2,000; the one that was chosen may stand before what was typed. */
 const MOST_OF_REASON = 1900;
 
 interface Who {

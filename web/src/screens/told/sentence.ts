@@ -116,7 +116,16 @@ export function toldText(entry: ToldEntry): string {
 
 /** What was written down beside the charge, and when each step was done. */
 function cleanOutFacts(body: Extract<ToldEntry, { kind: "clean_out" }>["body"]): readonly Fact[] {
-  const { cleaner, waste, waste_note: note, rinse, left, left_strength: strength, steps } = body;
+  const {
+    cleaner,
+    waste,
+    waste_note: note,
+    rinse,
+    left,
+    left_strength: strength,
+    lot,
+    steps,
+  } = body;
   const amounts = [
     [say("amend.waste"), waste],
     [say("amend.rinse"), rinse],
@@ -130,6 +139,7 @@ function cleanOutFacts(body: Extract<ToldEntry, { kind: "clean_out" }>["body"]):
       typed === undefined ? [] : [[word, writeTyped(typed)]],
     ),
     ...(note === undefined ? [] : [[say("amend.waste_note"), note] as const]),
+    ...(lot === undefined ? [] : [[say("amend.lot"), lot] as const]),
   ];
 }
 
