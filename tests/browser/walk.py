@@ -90,8 +90,17 @@ def fill_in(page: Page, typed: Mapping[str, str] = TYPED) -> None:
 
 def next_page(page: Page, button: str = "Continue") -> None:
     """Presses a button and waits for another heading."""
+    leave(page, page.get_by_role("button", name=button, exact=True))
+
+
+def leave(page: Page, pressed: Locator) -> None:
+    """Presses what stands on a page and waits for another heading.
+
+    It is waited for first: the heading may still be the last page's, and its own is no other.
+    """
+    expect(pressed).to_be_visible()
     before = heading(page).inner_text()
-    press(page, button)
+    pressed.click()
     expect(heading(page)).not_to_have_text(before)
 
 
@@ -143,11 +152,9 @@ def start_check(page: Page, at_page: Callable[[Page], None] = pass_by) -> None:
 
     A look of the same shift holds, so that a check that is begun again does not ask for it.
     """
-    before = heading(page).inner_text()
     begin = page.get_by_role("button", name="Start a check", exact=True)
     # While a second reading is due it is a link.
-    begin.or_(page.get_by_role("link", name="Start a check", exact=True)).click()
-    expect(heading(page)).not_to_have_text(before)
+    leave(page, begin.or_(page.get_by_role("link", name="Start a check", exact=True)))
     if heading(page).inner_text() == "Look and smell first":
         at_page(page)
         next_page(page, "Nothing unusual")
@@ -216,9 +223,8 @@ def pass_since(page: Page) -> None:
 def _answer(page: Page, at_page: Callable[[Page], None]) -> None:
     """Answers a page of large buttons with the first of the usual answers."""
     at_page(page)
-    before = heading(page).inner_text()
-    page.get_by_role("main").get_by_role("button", name=re.compile("Hard floor|Sharp line")).click()
-    expect(heading(page)).not_to_have_text(before)
+    usual = re.compile("Hard floor|Sharp line")
+    leave(page, page.get_by_role("main").get_by_role("button", name=usual))
 
 
 def save_check(page: Page, at_page: Callable[[Page], None] = pass_by) -> None:
