@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 from pycore.journal.entry import Entry
@@ -27,7 +27,8 @@ class Standing:
     fork that is open), ``left_out`` (one of a fork that was decided). by: ids of the corrections
     and withdrawals about it that count, or that contradict one another. content: of a withdrawn
     entry what it said last. place and kind: those of the entry itself, which no correction moves;
-    they stand here because every pass over a log asks for them.
+    they stand here because every pass over a log asks for them. strand: its log, or the part of a
+    log that split along which its number says what came first; empty stands for its log.
     """
 
     entry: Entry
@@ -37,12 +38,14 @@ class Standing:
     measured_s: int
     content: dict[str, Any]
     by: tuple[str, ...] = ()
+    strand: str = ""
     place: tuple[str, int, str] = field(init=False)
     kind: str = field(init=False)
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "place", self.entry.place)
         object.__setattr__(self, "kind", self.entry.kind)
+        object.__setattr__(self, "strand", self.strand or self.entry.log)
 
     @property
     def id(self) -> str:
@@ -160,17 +163,21 @@ def _corrected(entry: Entry, said: list[Entry]) -> tuple[str, str, int, dict[str
 
 
 def standings(
-    entries: Iterable[Entry], open_lines: frozenset[str], left_out: frozenset[str]
+    entries: Iterable[Entry],
+    open_lines: frozenset[str],
+    left_out: frozenset[str],
+    strands: Mapping[str, str] | None = None,
 ) -> list[Standing]:
     """What every entry says now, by log and number, corrections and withdrawals not among them.
 
     ``open_lines`` are lines of forks nobody has decided, ``left_out`` those decided against, by
-    hash. Newer entries do not take part.
+    hash; ``strands`` those of logs that split, by hash. Newer entries do not take part.
     """
     known = [e for e in sorted(entries, key=lambda e: e.place) if e.usable]
     groups = _groups(known, open_lines, left_out)
     found = []
     nothing: list[Entry] = []
+    split = strands or {}
     for entry in known:
         if entry.kind in AMENDING:
             continue
@@ -179,5 +186,7 @@ def standings(
             name = "disputed" if entry.hash in open_lines else "left_out"
             plain = (entry.machine, entry.measured_at, entry.measured_s, entry.body)
             standing = Standing(entry, name, *plain, by=standing.by)
+        if entry.hash in split:
+            standing = replace(standing, strand=split[entry.hash])
         found.append(standing)
     return found

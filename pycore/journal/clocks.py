@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from pycore.journal.entry import Entry
@@ -35,16 +35,20 @@ def _flags(
     return [flag for flag, is_shown in shown.items() if is_shown or flag in entry.clock_flags]
 
 
-def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[ClockFlag, ...]:
+def clock_flags(
+    entries: Iterable[Entry], now_s: int | None = None, strands: Mapping[str, str] | None = None
+) -> tuple[ClockFlag, ...]:
     """Flags that the devices set and those that the lines of each log show, by log and number.
 
     A clock that was set back stays flagged until it has caught up with the latest line before.
     now_s: the reading computer's clock, seconds since 1970; without it nothing is ``future``.
+    strands: of logs that split, by hash; a line is before another one along its strand.
     """
     logs: dict[str, list[Entry]] = defaultdict(list)
+    split = strands or {}
     for entry in sorted(entries, key=lambda entry: entry.place):
         if entry.seq:
-            logs[entry.log].append(entry)
+            logs[split.get(entry.hash, entry.log)].append(entry)
     found = []
     for lines in logs.values():
         latest_s = offset_min = None
@@ -54,4 +58,4 @@ def clock_flags(entries: Iterable[Entry], now_s: int | None = None) -> tuple[Clo
             if entry.wall_s is not None:
                 latest_s = entry.wall_s if latest_s is None else max(latest_s, entry.wall_s)
                 offset_min = entry.offset_min
-    return tuple(found)
+    return tuple(sorted(found, key=lambda flag: (flag.log, flag.seq, flag.hash)))

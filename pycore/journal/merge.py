@@ -9,6 +9,7 @@ from pycore.journal.chain import Chains, chains_of
 from pycore.journal.clocks import ClockFlag, clock_flags
 from pycore.journal.entry import Entry, Valid
 from pycore.journal.file import Limits, LogFile, read_file
+from pycore.journal.strands import strands_of
 from pycore.journal.times import moment_of
 from pycore.journal.union import Gathered, Quarantined, gathered, read_lines
 from pycore.quantity.fault import Fault
@@ -127,9 +128,7 @@ def merged(
         reports.append(collector.add(name, file, now_s))
         heads |= set(file.heads)
     union = gathered(collector.entries.values(), collector.quarantined.values(), heads)
-    return Merged(
-        union,
-        tuple(reports),
-        chains_of(union.entries, union.heads),
-        clock_flags(union.entries, now_s),
-    )
+    chains = chains_of(union.entries, union.heads)
+    strands = strands_of(union.entries, chains.forks)
+    flags = clock_flags(union.entries, now_s, strands)
+    return Merged(union, tuple(reports), chains, flags)

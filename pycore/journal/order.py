@@ -1,4 +1,7 @@
-"""The order of entries: by number inside a log, by what was confirmed as time between logs."""
+"""The order of entries: by number inside a log, by what was confirmed as time between logs.
+
+What is said here of logs holds for the strands of a log that split (``strands.py``).
+"""
 
 from __future__ import annotations
 
@@ -17,6 +20,10 @@ class Placed(Protocol):
     @property
     def place(self) -> tuple[str, int, str]:
         """Log, number, hash."""
+
+    @property
+    def strand(self) -> str:
+        """The log, or a strand of it."""
 
     @property
     def measured_s(self) -> int:
@@ -49,8 +56,8 @@ def in_order(entries: Iterable[P]) -> list[P]:
     reached: dict[str, int] = {}
     reached_s = []
     for entry in ordered:
-        log, measured_s = entry.place[0], entry.measured_s
-        reached[log] = at_s = max(reached.get(log, measured_s), measured_s)
+        strand, measured_s = entry.strand, entry.measured_s
+        reached[strand] = at_s = max(reached.get(strand, measured_s), measured_s)
         reached_s.append(at_s)
     # A sort keeps the order of equals. Numbers are no work for the garbage collector; pairs are.
     return [ordered[n] for n in sorted(range(len(ordered)), key=reached_s.__getitem__)]
@@ -69,10 +76,9 @@ def latest(
     """
     lasts: dict[str, Placed] = {}
     for entry in entries:
-        place = entry.place
-        known = lasts.get(place[0])
-        if known is None or known.place <= place:
-            lasts[place[0]] = entry
+        known = lasts.get(entry.strand)
+        if known is None or known.place <= entry.place:
+            lasts[entry.strand] = entry
     if not lasts:
         return None
     ranked = sorted(lasts.values(), key=lambda entry: (-entry.measured_s, entry.place))

@@ -17,6 +17,7 @@ from pycore.journal.decide import Decided, decisions, unusable
 from pycore.journal.open_pours import OpenPour, Recheck, due_recheck, open_pours
 from pycore.journal.order import CERTAIN_S, in_order, latest
 from pycore.journal.poured import Poured, poured, usable_of
+from pycore.journal.strands import strands_of
 from pycore.journal.union import Gathered
 
 # Machines at which checks rest.
@@ -155,7 +156,7 @@ class _Finder:
 
 def _is_before(entry: Standing, other: Standing) -> bool:
     """Whether an entry is certainly earlier than another one."""
-    if entry.entry.log == other.entry.log:
+    if entry.strand == other.strand:
         return entry.entry.seq < other.entry.seq
     return other.measured_s - entry.measured_s > CERTAIN_S
 
@@ -263,11 +264,12 @@ def folded(union: Gathered, now_s: int) -> Folded:
     """
     entries = union.entries
     chains = chains_of(entries, union.heads)
-    flags = clock_flags(entries, now_s)
+    strands = strands_of(entries, chains.forks)
+    flags = clock_flags(entries, now_s, strands)
     disputed = frozenset(name for fork in chains.forks for name in fork.hashes)
     decided = decisions(entries, disputed)
     open_lines, left_out = unusable(chains.forks, decided)
-    standing = standings(entries, open_lines, left_out)
+    standing = standings(entries, open_lines, left_out, strands)
     find = _Finder(flags, decided)
     groups: dict[str, list[Standing]] = defaultdict(list)
     for entry in standing:

@@ -24,12 +24,16 @@ const PARTS = {
     export const recentTold = computed(() => listed.value.filter((entry) => !isOfDeed(entry)));
     export const recentDeedsTold = computed(() => listed.value.filter(isOfDeed));
   `,
+  // A part of the log is only chosen here, never kept.
+  [`${FOLDER}/database.ts`]: `export const withDatabase = () => undefined;`,
+  [`${FOLDER}/exported.ts`]: `export const countedOf = () => ({});`,
   [MAIN]: `
     export { given, sorted } from "./journal";
     export { lineOf } from "./lines";
+    export { checkpointOf, givenBy } from "./checkpoint";
     export { dueRecheck, unmixedAt } from "./mixing";
     export { duePartsOf, readAtOf } from "./dueparts";
-    export { machineById, statedOf } from "./machines";
+    export { machineById, heldOf, statedOf } from "./machines";
     export { whoToAsk } from "../written/shop";
   `,
 };
@@ -38,12 +42,11 @@ const built = await rolldown({
   plugins: [
     {
       name: "given lines",
-      resolveId: (id) =>
-        id === MAIN
-          ? id
-          : id.endsWith("/journal")
-            ? `${FOLDER}/journal.ts`
-            : undefined,
+      resolveId: (id) => {
+        if (id === MAIN) return id;
+        const file = `${FOLDER}/${id.split("/").at(-1)}.ts`;
+        return file in PARTS ? file : undefined;
+      },
       load: (id) => PARTS[id],
     },
   ],
@@ -57,11 +60,14 @@ const {
   given,
   sorted,
   lineOf,
+  checkpointOf,
+  givenBy,
   dueRecheck,
   duePartsOf,
   readAtOf,
   unmixedAt,
   machineById,
+  heldOf,
   statedOf,
   whoToAsk,
 } = await import(code);
@@ -81,6 +87,26 @@ function dueOf(machine) {
     : [due.pour.id, Date.parse(due.due_at) / 1000];
 }
 
+const isHeld = (machine) => heldOf(machine) !== undefined;
+
+/** The part of the log that the next start reads. */
+function firstPart() {
+  const reach = { log: "", count: 0, taken: 0, lastTaken: 0, heads: 0 };
+  const { hot } = checkpointOf(reach, given.value, sorted.value, null);
+  const lines = new Map(given.value.map((line) => [line.key, line]));
+  return hot.map((at) => ({ ...lines.get(at.key), ...givenBy(at) }));
+}
+
+function atStart(part, machines) {
+  given.value = part;
+  return {
+    held_at_start: machines.map(isHeld),
+    setups_at_start: machines.map(
+      (machine) => machineById(machine)?.id ?? null,
+    ),
+  };
+}
+
 const found = [];
 for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
   const stored = lines.map((text, key) => ({
@@ -91,7 +117,7 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
     key,
   }));
   given.value = await Promise.all(stored.map(lineOf));
-  const { placed, listed, behind, apart, unreadable } = sorted.value;
+  const { placed, listed, behind, strands, apart, unreadable } = sorted.value;
   const order = machines.map((machine) =>
     placed
       .map(({ entry }) => entry)
@@ -104,6 +130,8 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
   );
   const due = machines.map(dueOf);
   const disputed = disputedNow();
+  const held = machines.map(isHeld);
+  const first = firstPart();
   const now = {
     setups: machines.map((machine) => machineById(machine)?.id ?? null),
     stated: machines.map((machine) => statedOf(machine)?.id ?? null),
@@ -124,13 +152,21 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
     ({ entry, line }) => parts.has(entry.id) || needed.has(line.hash),
   );
   const inKept = new Set(kept.map(({ line }) => line.hash));
+  const strandOf = ({ hash }) =>
+    strands.has(hash) ? { strand: strands.get(hash) } : {};
   given.value = [
-    ...kept.map(({ line, ...reached }) => ({
+    ...kept.map(({ line, reached }) => ({
       ...line,
-      ...reached,
-      entry: line.entry,
+      ...strandOf(line),
+      reached,
     })),
-    ...behind.filter(({ hash }) => !inKept.has(hash)),
+    ...behind
+      .filter(({ hash }) => !inKept.has(hash))
+      .map((line) => ({
+        ...line,
+        ...strandOf(line),
+        reached: { used: 0, told: 0 },
+      })),
   ];
   const used = new Set(hashes.flat());
   found.push({
@@ -141,11 +177,14 @@ for (const { lines, machines } of JSON.parse(readFileSync(0, "utf8"))) {
     due,
     disputed,
     disputed_again: disputedNow(),
+    held,
     now,
     aside: apart + unreadable,
     early: early.map(({ id }) => id),
     again: machines.map(dueOf),
     parts: parts.size,
+    // The last, since it gives the page other lines.
+    ...atStart(first, machines),
   });
 }
 process.stdout.write(JSON.stringify(found));

@@ -9,7 +9,7 @@ from tests.properties.journal.test_page_order import MACHINES, READ, SHOWN, aske
 from tests.unit.journal.reading import fold
 
 SEED, CASES, MOST_DEEDS = 20261128, 600, 8
-STATES = ("in_use", "watch")
+STATES = ("in_use", "watch", "stopped", "on_hold")
 
 
 class Copied:
@@ -106,6 +106,7 @@ def told_by_pycore(phones: list[Phone]) -> dict[str, Any]:
     disputed = [one for one in now.entries if one.standing == "disputed"]
     return {
         "hashes": [[one.entry.hash for one in ordered] for ordered in used],
+        "held": [name in machines and machines[name].is_stopped for name in MACHINES],
         "disputed": sorted(one.id for one in disputed if one.kind == "machine_state"),
     }
 
@@ -117,12 +118,33 @@ def test_page_and_pycore_agree_about_lines_that_claim_one_place() -> None:
     assert [one["hashes"] for one in found] == [one["hashes"] for one in told]
     assert [one["disputed"] for one in found] == [one["disputed"] for one in told]
     assert [one["due"] for one in found] == [wanted(phones)["due"] for phones in cases]
+    assert [one["held"] for one in found] == [one["held"] for one in told]
     # The part of a log that a start reads tells the same.
+    assert [one["held_at_start"] for one in found] == [one["held"] for one in told]
     assert [one["disputed_again"] for one in found] == [one["disputed"] for one in told]
     assert {one["odd"] for one in found} == {0}
     counts = [one["aside"] for one in found]
     assert 0 < counts.count(0) < len(counts)
     assert any(one["disputed"] for one in told)
+
+
+def test_a_tag_on_the_shorter_part_of_a_copied_phone_is_not_lost() -> None:
+    old = Phone("a")
+    old.save("check", READ, 0, shown=SHOWN)
+    copy = old.clone()
+    for number in range(3):
+        name = id_of(f"watch {number}")
+        old.save("machine_state", {"state": "watch"}, 60 * number, MACHINES[0], id=name)
+    old.save("machine_state", {"state": "in_use"}, 600, MACHINES[0], id=id_of("in use"))
+    copy.save("machine_state", {"state": "stopped"}, 7200, MACHINES[0], id=id_of("stop"))
+    decider = Phone("b")
+    for fork in fold(old, copy).chains.forks:
+        body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
+        decider.save("decision", body, 9000, machine="")
+    before, after = asked([[old, copy], [old, copy, decider]])
+    assert before["held"] == before["held_at_start"] == [True, False]
+    assert after["held"] == after["held_at_start"] == [True, False]
+    assert after["now"]["stated"][0] == id_of("stop")
 
 
 def test_both_of_a_copied_phone_count_when_somebody_says_so() -> None:

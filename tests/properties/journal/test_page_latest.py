@@ -49,9 +49,12 @@ def by_pycore(phones: list[Phone]) -> dict[str, Any]:
 def test_page_and_pycore_agree_about_what_was_said_last() -> None:
     chance = random.Random(SEED)
     cases = [said(chance) for _ in range(CASES)]
-    found = [one["now"] for one in asked(cases)]
+    told = asked(cases)
+    found = [one["now"] for one in told]
     wanted = [by_pycore(phones) for phones in cases]
     assert found == wanted
+    # So does the part of the log that a start reads.
+    assert [one["setups_at_start"] for one in told] == [one["setups"] for one in wanted]
     assert any(one["stated"][0] for one in wanted)
 
 

@@ -13,11 +13,12 @@ class Stone:
 
     place: tuple[str, int, str]
     measured_s: int
+    strand: str
 
 
 def stone(name: str, measured_s: int) -> Stone:
     """``a2``: the second one of log a."""
-    return Stone((name[0], int(name[1:]), name), measured_s)
+    return Stone((name[0], int(name[1:]), name), measured_s, name[0])
 
 
 def nobody(_: frozenset[str]) -> frozenset[str] | None:

@@ -143,7 +143,36 @@ def test_what_is_in_doubt_makes_the_latest_uncertain() -> None:
     phone.save("check", check("330"), 120)
     later = machine(phone, twin).level
     assert later is not None
+    # That one was written after x on the same phone; between the phones time has to tell.
+    assert id_of("x") not in {other.id for other in later.others}
+    assert id_of("y") in {other.id for other in later.others}
+    phone.save("check", check("340"), 661)
+    later = machine(phone, twin).level
+    assert later is not None
     assert later.is_certain
+
+
+@pytest.mark.parametrize("decided", [False, True])
+def test_a_tag_on_the_shorter_part_of_a_copied_phone_is_not_lost(decided: bool) -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0)
+    copy = phone.clone()
+    # The longer part says last that the machine is in use, before the other one stops it.
+    for number in range(3):
+        phone.save("machine_state", {"state": "watch"}, 60 * number, id=id_of(f"watch {number}"))
+    phone.save("machine_state", {"state": "in_use"}, 600, id=id_of("in use"))
+    stop = copy.save("machine_state", {"state": "stopped"}, 7200, id=id_of("stop"))
+    if decided:
+        other = Phone("b")
+        for fork in fold(phone, copy).chains.forks:
+            body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
+            other.save("decision", body, 9000, machine="")
+    now = machine(phone, copy, *([other] if decided else []))
+    assert now.state is not None
+    assert now.is_stopped
+    if decided:
+        assert now.state.entry.id == stop
+        assert now.state.is_certain
 
 
 def test_what_is_in_doubt_elsewhere_is_told_within_ten_minutes() -> None:

@@ -45,7 +45,10 @@ export function lineWords(line: Line): LineWords {
     ...(line.wall === "" ? [] : [writeMoment(entry?.measured_at ?? line.wall)]),
     ...(by === undefined ? [] : [say("tell.by", { by })]),
   ].join(" · ");
-  return { parts, text: entry === null ? aboutText(line) : wholeText({ ...entry, place: 0 }) };
+  return {
+    parts,
+    text: entry === null ? aboutText(line) : wholeText({ ...entry, place: 0, strand: line.log }),
+  };
 }
 
 /** The same in one text. */

@@ -16,6 +16,7 @@ import {
   type Sorted,
 } from "./lines";
 import { duePartsOf } from "./dueparts";
+import type { Strands } from "./strands";
 import { isMeasured, PINNED } from "./pinned";
 
 /** The latest entries without a gap among them, of all machines and of each: what the log's page draws at once. */
@@ -33,14 +34,27 @@ export interface Cold {
 interface Hot extends At {
   readonly reached: number;
   readonly told?: number;
+  /** Where it is not that of its log. */
+  readonly strand?: string;
 }
 
-export function reachedOf({ reached: used, told = used }: Hot): Reached {
+function reachedOf({ reached: used, told = used }: Hot): Reached {
   return { used, told };
 }
 
-function hotOf({ line: { own, key }, reached: { used, told } }: Placed): Hot {
-  return { own, key, reached: used, ...(told === used ? {} : { told }) };
+function hotOf({ own, key, hash }: Line, { used, told }: Reached, strands: Strands): Hot {
+  const strand = strands.get(hash);
+  return {
+    ...{ own, key, reached: used },
+    ...(told === used ? {} : { told }),
+    ...(strand === undefined ? {} : { strand }),
+  };
+}
+
+/** What a line of the part is given with it. */
+export function givenBy(hot: Hot): Pick<Line, "reached" | "strand"> {
+  const { strand } = hot;
+  return { reached: reachedOf(hot), ...(strand === undefined ? {} : { strand }) };
 }
 
 export interface Checkpoint {
@@ -75,9 +89,9 @@ function pinsOf(entry: AnyEntry): readonly string[] {
 }
 
 /** Where a pin is kept once. What is set or stated is few, and of the last of each log the latest counts. */
-function placeOf({ kind, machine, log }: AnyEntry): string {
+function placeOf({ kind, machine, strand }: AnyEntry): string {
   const isSet = kind === "machine" || kind === "machine_state" || kind === "shop_set";
-  return isSet ? `${machine} ${log}` : machine;
+  return isSet ? `${machine} ${strand}` : machine;
 }
 
 /** Where each machine was measured last: all that went in after it is told, so no bucket is left out. */
@@ -183,7 +197,7 @@ export function addedTo(lines: readonly Line[]): readonly Line[] {
 export function checkpointOf(
   reach: Checkpoint["reach"],
   lines: readonly Line[],
-  { listed, doubtful, behind, apart, unreadable, removed, quarantined }: Sorted,
+  { listed, doubtful, behind, apart, unreadable, removed, quarantined, strands }: Sorted,
   before: Checkpoint | null,
 ): Checkpoint {
   const needed = new Set(behind.map(({ hash }) => hash));
@@ -203,11 +217,11 @@ export function checkpointOf(
     build: __BUILD_ID__,
     reach,
     hot: [
-      ...hot.map(hotOf),
+      ...hot.map(({ line, reached }) => hotOf(line, reached, strands)),
       // Without them a part would take what was amended as it was first written.
       ...behind
         .filter(({ hash }) => !inHot.has(hash))
-        .map(({ own, key }) => ({ own, key, reached: 0 })),
+        .map((line) => hotOf(line, { used: 0, told: 0 }, strands)),
     ],
     cold: coldOf(listed, chosen, before),
     aside: {
@@ -229,8 +243,8 @@ export function checkpointOf(
 const isObject = (value: unknown): value is object => value !== null && typeof value === "object";
 
 function isHot(at: unknown): boolean {
-  const { key, reached, told = reached } = at as Partial<Hot>;
-  return [key, reached, told].every(Number.isFinite);
+  const { key, reached, told = reached, strand = "" } = at as Partial<Hot>;
+  return [key, reached, told].every(Number.isFinite) && typeof strand === "string";
 }
 
 /** Enough to look with; whether it is right is what the stores say. */

@@ -134,6 +134,8 @@ interface Placed {
   readonly log: string;
   readonly seq: number;
   readonly place: number;
+  /** Along which its number says what came first: its log, or a part of a log that split. */
+  readonly strand: string;
   /** Absent where it stands as it was written. */
   readonly amended?: Amended;
 }
@@ -215,7 +217,7 @@ function isDrawable({ kind, body, shown }: Fields): boolean {
 }
 
 /** An entry before its place among all the others is known. */
-export type Unplaced = AnyContent & Omit<Placed, "place">;
+export type Unplaced = AnyContent & Omit<Placed, "place" | "strand">;
 
 /** A stored text as an object; null where it is none. */
 export function parsedLine(text: string): Fields | null {

@@ -1,6 +1,6 @@
 // What this page holds of the log: every line, or the part that a checkpoint leads to and what was added
 // since. Where the stores do not end exactly as they did, every line is read again.
-import { isPlain, reachedOf, readCheckpoint, type Checkpoint } from "./checkpoint";
+import { givenBy, isPlain, readCheckpoint, type Checkpoint } from "./checkpoint";
 import type { Row } from "./entry";
 import { stillOpen } from "./exported";
 import { closeIfElsewhere, closeIfShort } from "./lacking";
@@ -76,11 +76,12 @@ async function readOn(
     (await isEnd(rows[1], seen, witness?.head ?? ""));
   if (!isWhole) return null;
   const placeOf = ({ own, key }: At): string => `${own} ${key}`;
-  const reached = new Map(hot.map((at) => [placeOf(at), reachedOf(at)]));
+  const given = new Map(hot.map((at) => [placeOf(at), givenBy(at)]));
   const found = await Promise.all(
     lines.map(async (stored) => ({
       ...(await lineOf(stored)),
-      reached: reached.get(placeOf(stored)) ?? { used: 0, told: 0 },
+      reached: { used: 0, told: 0 },
+      ...given.get(placeOf(stored)),
     })),
   );
   const added = await Promise.all(after.map(lineOf));

@@ -12,6 +12,7 @@ import {
 import { behindOf, decisionOf, settled, type Decision, type Fork } from "./forks";
 import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
+import { strandsOf, type Strands } from "./strands";
 
 /** The latest time in its log at its machine up to here, milliseconds since 1970. */
 export interface Reached {
@@ -26,6 +27,8 @@ export interface Line extends StoredLine {
   readonly log: string;
   /** 0 where it cannot be read. */
   readonly seq: number;
+  /** The hash of the line before it. */
+  readonly prev: string;
   readonly id: string;
   /** Empty for an entry about the whole shop. */
   readonly machine: string;
@@ -41,6 +44,8 @@ export interface Line extends StoredLine {
   readonly isRemoved: boolean;
   /** Where the lines before it were not all read. */
   readonly reached?: Reached;
+  /** With `reached`, where it is not that of the log. */
+  readonly strand?: string;
 }
 
 const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
@@ -52,6 +57,7 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     hash,
     log: "",
     seq: 0,
+    prev: "",
     id: "",
     machine: "",
     amends: "",
@@ -70,6 +76,7 @@ export async function lineOf(stored: StoredLine): Promise<Line> {
     ...bare,
     log: textOf(fields["log"]),
     seq: typeof fields["seq"] === "number" ? fields["seq"] : 0,
+    prev: textOf(fields["prev"]),
     id: textOf(fields["id"]),
     machine: textOf(fields["machine"]),
     amends: amendment?.target ?? "",
@@ -99,6 +106,7 @@ export interface Sorted {
   readonly behind: readonly Line[];
   /** Places that several lines claim, decided or not. */
   readonly forks: readonly Fork[];
+  readonly strands: Strands;
   /** Not used and not listed: two lines claim one place. */
   readonly apart: number;
   /** Whole, but of a kind or version that this build cannot show. */
@@ -107,8 +115,10 @@ export interface Sorted {
   readonly quarantined: number;
 }
 
+type Stranded = Unplaced & Pick<AnyEntry, "strand">;
+
 interface Keyed {
-  readonly entry: Unplaced;
+  readonly entry: Stranded;
   readonly line: Line;
   readonly reached: Reached;
 }
@@ -127,7 +137,7 @@ export function isInDoubt(entry: Told): boolean {
   return wentIn(entry) && entry.amended?.standing === "conflict";
 }
 
-const inText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+export const inText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** What is not used stands beside the others and moves none of them. */
 function withReached(list: readonly Omit<Keyed, "reached">[]): Keyed[] {
@@ -135,7 +145,7 @@ function withReached(list: readonly Omit<Keyed, "reached">[]): Keyed[] {
   return [...list]
     .sort((a, b) => a.entry.seq - b.entry.seq || inText(a.line.hash, b.line.hash))
     .map(({ entry, line }) => {
-      const name = `${entry.log} ${entry.machine}`;
+      const name = `${entry.strand} ${entry.machine}`;
       const upTo = (which: keyof Reached): number => {
         const own = line.reached?.[which] ?? Date.parse(entry.measured_at);
         return Math.max(latest[which].get(name) ?? 0, own);
@@ -158,11 +168,18 @@ function sortedBy<T extends Keyed>(which: keyof Reached, list: readonly T[]): T[
 }
 
 /**
- * At a machine never against the numbers of a log; between logs by the confirmed time, as pycore orders
- * them. Places are those among all that went in.
+ * At a machine never against the numbers of a log or of a strand of it; between them by the confirmed time,
+ * as pycore orders them. Places are those among all that went in.
  */
-function inOrder(list: readonly Omit<Keyed, "reached">[]): readonly Placed[] {
-  return sortedBy("told", withReached(list)).map(({ entry, ...rest }, place) => ({
+function inOrder(
+  list: readonly { readonly entry: Unplaced; readonly line: Line }[],
+  strands: Strands,
+): readonly Placed[] {
+  const told = list.map(({ entry, line }) => ({
+    entry: { ...entry, strand: strands.get(line.hash) ?? line.log },
+    line,
+  }));
+  return sortedBy("told", withReached(told)).map(({ entry, ...rest }, place) => ({
     entry: { ...entry, place },
     ...rest,
   }));
@@ -192,12 +209,20 @@ function amended(line: Line, standing: Standing | undefined): Unplaced | null {
   return now === null ? null : { ...now, amended: { ...standing, was: entry } };
 }
 
-export function sortLines(all: readonly Line[]): Sorted {
-  // No copy brings back what was removed.
+/** Each once; no copy brings back what was removed. */
+function wholeOf(all: readonly Line[]): readonly Line[] {
   const removed = all.filter(({ isRemoved }) => isRemoved);
   const once = new Map([...all, ...removed].map((line) => [line.hash, line]));
-  const whole = [...once.values()].filter((line) => line.whole);
+  return [...once.values()].filter((line) => line.whole);
+}
+
+/** A part of the log counts what is new to it; the rest was counted when the part was chosen. */
+const isNew = ({ reached }: Line): boolean => reached === undefined;
+
+export function sortLines(all: readonly Line[]): Sorted {
+  const whole = wholeOf(all);
   const { forks, open, leftOut } = settled(whole);
+  const strands = strandsOf(whole, forks);
   const counting = whole.filter(({ hash }) => !leftOut.has(hash));
   const amendments = counting.flatMap(({ hash, amendment }) =>
     amendment === null ? [] : [{ ...amendment, isDisputed: open.has(hash) }],
@@ -213,6 +238,7 @@ export function sortLines(all: readonly Line[]): Sorted {
     }));
   const listed = inOrder(
     told.flatMap(({ line, entry }) => (entry === null ? [] : [{ line, entry }])),
+    strands,
   );
   const forked = whole.filter(
     ({ hash, entry }) => open.has(hash) && entry?.kind === "machine_state",
@@ -221,11 +247,10 @@ export function sortLines(all: readonly Line[]): Sorted {
   const doubtful = [
     ...inOrder(
       forked.flatMap((line) => (line.entry === null ? [] : [{ line, entry: line.entry }])),
+      strands,
     ),
     ...inConflict,
   ];
-  // A part of the log counts what is new to it; the rest was counted when the part was chosen.
-  const isNew = ({ reached }: Line): boolean => reached === undefined;
   return {
     placed: sortedBy(
       "used",
@@ -235,53 +260,11 @@ export function sortLines(all: readonly Line[]): Sorted {
     doubtful: doubtful.map(({ entry }) => entry),
     behind: behindOf(whole, forks),
     forks,
+    strands,
     apart: whole.filter((line) => open.has(line.hash) && isNew(line)).length,
     unreadable: told.filter(({ line, entry }) => entry === null && !line.isRemoved && isNew(line))
       .length,
     removed: whole.filter((line) => line.isRemoved && isNew(line)).length,
     quarantined: all.filter((line) => !line.whole && isNew(line)).length,
   };
-}
-
-/** Between clocks of two phones; as pycore has it. */
-const CERTAIN_MS = 10 * 60_000;
-
-type Timed = Pick<AnyEntry, "log" | "seq" | "measured_at">;
-
-/** Whether an entry is certainly earlier than another one. */
-function isBefore(one: Timed, other: Timed): boolean {
-  if (one.log === other.log) return one.seq < other.seq;
-  return Date.parse(other.measured_at) - Date.parse(one.measured_at) > CERTAIN_MS;
-}
-
-/** In order, the last of each log. */
-function lastsOf<T extends Timed>(ordered: readonly T[]): readonly T[] {
-  return [...new Map(ordered.map((entry) => [entry.log, entry])).values()];
-}
-
-/**
- * The latest of entries in order, as pycore has it: of the last of each log the one with the latest time. One
- * wrong clock puts all that its log tells afterwards behind the others; it makes none of it later.
- */
-export function latestOf<T extends Timed>(ordered: readonly T[]): T | undefined {
-  const at_s = ({ measured_at }: T): number => Math.floor(Date.parse(measured_at) / 1000);
-  const rank = (a: T, b: T): number => at_s(b) - at_s(a) || inText(a.log, b.log);
-  return [...lastsOf(ordered)].sort(rank)[0];
-}
-
-/**
- * Of entries in order the latest of each log that no other one is certainly later than, and before them
- * those in doubt that are not certainly earlier.
- */
-export function mayBeLatest<T extends Timed>(
-  ordered: readonly T[],
-  inDoubt: readonly T[],
-): readonly T[] {
-  const lasts = lastsOf(ordered);
-  const at = (entry: T): number => Date.parse(entry.measured_at);
-  const newest = Math.max(...lasts.map(at));
-  const found = lasts.filter((entry) => newest - at(entry) <= CERTAIN_MS);
-  const last = found.at(-1);
-  const open = inDoubt.filter((entry) => last === undefined || !isBefore(entry, last));
-  return [...open, ...found];
 }

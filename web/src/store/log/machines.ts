@@ -2,7 +2,7 @@
 import { computed } from "@preact/signals";
 import type { AnyEntry, CheckEntry, Entry, MachineEntry, StateEntry } from "./entry";
 import { coldOf, recent, recentDoubtful, wantWhole } from "./journal";
-import { latestOf, mayBeLatest } from "./lines";
+import { latestOf, mayBeLatest } from "./latest";
 import { isMeasured, PINNED } from "./pinned";
 import { isAtRest, isHeld } from "../written/told";
 

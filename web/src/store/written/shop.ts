@@ -4,7 +4,7 @@ import { computed, type ReadonlySignal } from "@preact/signals";
 import type { JudgeLookBody, ShopSetContent, Typed } from "../../core/messages";
 import { newId } from "../log/ids";
 import { opened, recent, save } from "../log/journal";
-import { latestOf } from "../log/lines";
+import { latestOf } from "../log/latest";
 import type { Saved } from "../log/entries";
 import { dropNote, readNote } from "../phone/notes";
 import { isoWithOffset } from "../../words/times";
