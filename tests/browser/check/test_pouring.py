@@ -126,7 +126,13 @@ def test_stopping_early_logs_what_went_in(page: Page) -> None:
     expect(heading(page)).to_have_text("What went in?")
     press(page, "That is all")
     expect(page.get_by_text("Choose what of this bucket is in the sump.")).to_be_visible()
-    page.get_by_role("radio", name="Only its water").check(force=True)
+    # The rest of a recipe is for buckets as it says them.
+    later = page.get_by_role("button", name="The rest comes later")
+    for chosen, waits in (("Nothing of it", 1), ("Something else", 0), ("Only its water", 0)):
+        page.get_by_role("radio", name=chosen).check(force=True)
+        expect(later).to_have_count(waits)
+        changed = page.get_by_text("its other buckets hold no longer")
+        expect(changed).to_have_count(1 - waits)
     press(page, "That is all")
     expect(heading(page)).to_have_text("Saved to the log")
     (check,), (pour,) = entries(page, "check"), entries(page, "pour")

@@ -14,6 +14,7 @@ import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/recipe/chosen";
 import { CleanOutDue } from "./clean/due";
+import { emptiedAt } from "./clean/stopped";
 import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/without/partial";
 import { firstPlace } from "./check/place";
@@ -51,7 +52,9 @@ function LastCheck({ check, due }: { readonly check: CheckEntry; readonly due: s
     strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
     recipe === null ? null : expected(check, write(recipe.strength)),
   ].filter((fact): fact is string => fact !== null);
-  const title = isOfBefore(check) ? "machine.last_before" : "machine.last";
+  const isEmptied = emptiedAt(check.machine) !== undefined;
+  const isBefore = isOfBefore(check) ? "machine.last_before" : "machine.last";
+  const title = isEmptied ? "machine.last_emptied" : isBefore;
   return (
     <section class="last-check">
       <h2>{say(title, { time: writeMoment(check.measured_at) })}</h2>
@@ -100,9 +103,11 @@ function Places({ machine }: { readonly machine: MachineEntry }) {
       <PlaceLink to={address("machines", id, "set-up", "pours")}>
         {hasPours(id) ? say("pours.go_on") : say("pours.title")}
       </PlaceLink>
-      <PlaceLink to={address("machines", id, "clean-out")}>
-        {say(cleaningOf(id).value === null ? "clean.title" : "clean.go_on")}
-      </PlaceLink>
+      {nextAt(id).kind === "clean_out" ? null : (
+        <PlaceLink to={address("machines", id, "clean-out")}>
+          {say(cleaningOf(id).value === null ? "clean.title" : "clean.go_on")}
+        </PlaceLink>
+      )}
       <PlaceLink to={address("machines", id, "print")}>{say("print.title")}</PlaceLink>
       <PlaceLink to={address("machines", id, "hand-over")}>{say("onemachine.title")}</PlaceLink>
       <Code machine={machine} />

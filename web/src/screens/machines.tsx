@@ -16,6 +16,7 @@ import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/without/partial";
 import { firstPlace } from "./check/place";
 import { dueWords, useDueChecks, type DueChecks } from "./due";
+import { isCleaned } from "./clean/underway";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { StateNow } from "./poured";
@@ -69,7 +70,7 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
 function ranksOf({ machine }: MachineEntry): readonly number[] {
   const check = lastCheck(machine);
   return [
-    isResting(machine) ? 1 : 0,
+    isResting(machine) && !isCleaned(machine) ? 1 : 0,
     pressing(machine),
     isStarted(walkOf(machine).value) ? 0 : 1,
     isReadingOpen(check) ? 0 : 1,
@@ -77,7 +78,7 @@ function ranksOf({ machine }: MachineEntry): readonly number[] {
   ];
 }
 
-/** Machines at rest last; what is held first, then open pours first, then due readings, checks under way, open readings, oldest checks, names. */
+/** Machines at rest last, but for a clean-out that goes on here; what is held first, then open pours first, then due readings, checks under way, open readings, oldest checks, names. */
 function inOrder(list: readonly MachineEntry[]): readonly MachineEntry[] {
   const ranks = new Map(list.map((machine) => [machine, ranksOf(machine)]));
   const compare = (a: MachineEntry, b: MachineEntry): number => {
@@ -97,8 +98,13 @@ function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
   return [...list].sort((a, b) => rests(a) - rests(b) || last(b) - last(a))[0];
 }
 
-/** What was begun or is due at the machine used last goes first, then the check that is overdue longest. */
+/**
+ * A clean-out that goes on here, then what was begun or is due at the machine used last, then the check that is
+ * overdue longest.
+ */
 function offered(list: readonly MachineEntry[], due: DueChecks): MachineEntry | undefined {
+  const cleaned = list.find(({ machine }) => isCleaned(machine));
+  if (cleaned !== undefined) return cleaned;
   const used = latestUsed(list);
   if (used === undefined || isWanted(used.machine)) return used;
   const overdue = list.flatMap((machine) => {

@@ -10,6 +10,7 @@ import { say, sayCount } from "../words/say";
 import { writeMoment } from "../words/times";
 import { pourable } from "./check/pour/start";
 import { isRunIn, pouredRows, pourSteps } from "./check/pour/steps";
+import { emptiedAt } from "./clean/stopped";
 import { timeOf } from "./now";
 import { stateOf } from "./state";
 
@@ -76,6 +77,14 @@ function beforeWords(newest: CheckEntry | RecheckEntry): string | null {
 export function StateNow({ machine }: { readonly machine: string }) {
   const newest = lastMeasured(machine);
   const poured = pouredSince(machine);
+  const emptied_at = emptiedAt(machine);
+  if (emptied_at !== undefined)
+    return (
+      <span class="machine-state">
+        <StateMark state="none" />
+        <span class="note">{say("machine.emptied", { time: timeOf(emptied_at) })}</span>
+      </span>
+    );
   if (newest === undefined || poured === null)
     return (
       <span class="machine-state">
@@ -99,6 +108,14 @@ export function StateNow({ machine }: { readonly machine: string }) {
 
 /** On the machine's own page, above what was found before. */
 export function Poured({ machine }: { readonly machine: string }) {
+  const emptied_at = emptiedAt(machine);
+  if (emptied_at !== undefined)
+    return (
+      <section class="last-check">
+        <StateMark state="none" />
+        <p>{say("machine.emptied", { time: timeOf(emptied_at) })}</p>
+      </section>
+    );
   const poured = pouredSince(machine);
   if (poured === null) return null;
   return (

@@ -12,6 +12,7 @@ import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
 import { say, sayCount } from "../words/say";
 import { isoWithOffset, writeMoment } from "../words/times";
+import { CleaningTask, cleaningWords, isCleaned } from "./clean/underway";
 import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
@@ -80,7 +81,8 @@ export function pouringWords(machine: string): string | null {
 /** What stands first: the lower, the more it presses. */
 export function pressing(machine: string): number {
   if (heldOf(machine) !== undefined) return 0;
-  if (pouringWords(machine) !== null || refusedLook(machine) !== undefined) return 1;
+  if (isCleaned(machine) || pouringWords(machine) !== null) return 1;
+  if (refusedLook(machine) !== undefined) return 1;
   return dueNow(machine) === undefined ? 3 : 2;
 }
 
@@ -102,19 +104,23 @@ function readsNext(machine: string): boolean {
 
 /** Whether something was begun here or is due now, so that it goes before a check elsewhere. */
 export function isWanted(machine: string): boolean {
-  if (pouringWords(machine) !== null || isStarted(walkOf(machine).value)) return true;
+  if (isCleaned(machine) || pouringWords(machine) !== null) return true;
+  if (isStarted(walkOf(machine).value)) return true;
   const due = dueNow(machine);
   return due !== undefined && earlyWords(due) === null;
 }
 
 /** What the main action of a machine does: what was begun first, then what is due, then a check. */
 export interface NextDeed {
-  readonly kind: "pour" | "recheck" | "check";
+  readonly kind: "clean_out" | "pour" | "recheck" | "check";
   readonly word: string;
   readonly place: string;
 }
 
 export function nextAt(machine: string): NextDeed {
+  // Nothing is poured or read in a sump that is being emptied.
+  if (cleaningWords(machine) !== null)
+    return { kind: "clean_out", word: say("clean.go_on"), place: "clean-out" };
   const open = underWay(machine);
   if (open !== null) {
     const word = open.old === null ? "pour.go_on" : "pour.close";
@@ -128,9 +134,11 @@ export function nextAt(machine: string): NextDeed {
 export function TaskLines({ machine }: { readonly machine: string }) {
   const refused = refusedLook(machine);
   const pouring = pouringWords(machine);
+  const cleaning = cleaningWords(machine);
   const due = dueNow(machine);
   return (
     <>
+      {cleaning === null ? null : <span class="machine-due">{cleaning}</span>}
       {refused === undefined ? null : (
         <span class="machine-due">{say("look.decision.do_not_feed")}</span>
       )}
@@ -183,6 +191,11 @@ function OpenPour({ machine }: { readonly machine: string }) {
       <h2>{words}</h2>
       {last_at === undefined ? null : <p>{say(key, { time: timeOf(last_at) })}</p>}
       {old === null ? null : <p>{old}</p>}
+      {nextAt(machine).kind === "pour" ? null : (
+        <PlaceLink to={address("machines", machine, "pour")}>
+          {say(isAllIn ? "pour.to_save" : old === null ? "pour.go_on" : "pour.close")}
+        </PlaceLink>
+      )}
     </section>
   );
 }
@@ -198,6 +211,7 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
     !isBegun(check);
   return (
     <>
+      <CleaningTask machine={machine} />
       <Refused machine={machine} />
       <OpenPour machine={machine} />
       <Poured machine={machine} />

@@ -15,7 +15,6 @@ interface CleanOutDueProps {
 /** Told also while the machine rests, which is a good time for it. */
 export function CleanOutDue({ machine, due }: CleanOutDueProps) {
   const reasons = due?.clean_out ?? [];
-  // Under way, it stands among the places.
   if (reasons.length === 0 || cleaningOf(machine).value !== null) return null;
   return (
     <section class="task">

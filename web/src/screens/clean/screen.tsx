@@ -1,56 +1,18 @@
-// Clean-out and new charge: where it begins, the step that comes next, stopping, and the end.
+// Clean-out and new charge: the step that comes next, stopping, and the end.
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { beginCleaning, cleaningOf } from "../../store/underway/cleaning";
+import { cleaningOf } from "../../store/underway/cleaning";
 import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { heldOf } from "../../store/log/machines";
-import { address, back, go, replace } from "../route";
+import { address, replace } from "../route";
 import { HeldLine } from "../told/stated";
-import { useTrend } from "../trend/asked";
-import { cleanOutSentences } from "../trend/sentences";
+import { Begin } from "./begin";
 import { FirstScreen } from "./first";
 import { STEPS } from "./steps";
 import { StopScreen } from "./stop";
 import { BeginHeld } from "./tag";
 import { CleanTickScreen } from "./tick";
-
-/** What the log says about it, before anybody begins. */
-function Begin({ machine }: { readonly machine: MachineEntry }) {
-  const trend = useTrend(machine.machine, null);
-  const held = heldOf(machine.machine);
-  return (
-    <Page
-      title={say("clean.title")}
-      place={machine.body.machine.name}
-      onBack={() => {
-        back("machines", machine.machine);
-      }}
-      action={
-        <MainAction
-          onPress={() => {
-            if (held === undefined) beginCleaning(machine.machine);
-            else go("machines", machine.machine, "clean-out", "begin");
-          }}
-        >
-          {say("clean.begin")}
-        </MainAction>
-      }
-    >
-      <HeldLine machine={machine.machine} />
-      <p>{say("clean.what")}</p>
-      <p>{say("clean.for_whom")}</p>
-      {trend?.kind === "ok" ? (
-        <ul class="facts">
-          {cleanOutSentences(trend.result).map((text) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
-      ) : null}
-      <PlaceLink to={address("machines", machine.machine, "trend")}>{say("trend.title")}</PlaceLink>
-    </Page>
-  );
-}
 
 function Done({ machine }: { readonly machine: MachineEntry }) {
   const onward = (): void => {

@@ -44,10 +44,15 @@ export function reached(ticks: readonly CleanTick[]): { state: CleanState; at: s
 /** The page after the last tick counts as a step of its own. */
 const TOTAL = STEPS.length + 1;
 
+/** After so many ticks. */
+export function stepOf(ticks: number): { readonly n: string; readonly total: string } {
+  return { n: String(ticks + 1), total: String(TOTAL) };
+}
+
 export function stepWord(one: CleanStep): string {
-  return say("clean.step", { n: String(STEPS.indexOf(one) + 1), total: String(TOTAL) });
+  return say("clean.step", stepOf(STEPS.indexOf(one)));
 }
 
 export function lastStep(): string {
-  return say("clean.step", { n: String(TOTAL), total: String(TOTAL) });
+  return say("clean.step", stepOf(STEPS.length));
 }

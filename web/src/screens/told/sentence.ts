@@ -11,16 +11,32 @@ import {
 import { writeTyped } from "../../words/numbers";
 import { say, sayCount, startLarge } from "../../words/say";
 import { writeMoment } from "../../words/times";
+import { isRunIn } from "../check/pour/steps";
 import type { Fact } from "../setup/facts";
+
+/** Through a hose or a mixing unit nothing is counted in buckets. */
+function runInText({ each, strength }: BucketRow): string {
+  const amount = each === undefined ? "" : writeTyped(each);
+  if (strength === undefined) return say("told.run_in_water", { amount });
+  return say("told.run_in", { amount, strength: writeTyped(strength) });
+}
+
+/** Carried by the sump's own coolant, or as it comes from the drum. */
+function withConcentrate({ count, each }: BucketRow, concentrate: string): string {
+  if (each === undefined) return sayCount("told.buckets_concentrate", count, { concentrate });
+  return sayCount("told.buckets_own", count, { fluid: writeTyped(each), concentrate });
+}
 
 function bucketsText(row: BucketRow): string {
   const about = row.about === true ? say("told.about") : "";
+  if (isRunIn(row)) return runInText(row);
   if (row.kind === "water") return sayCount("told.buckets_water", row.count);
   if (row.water !== undefined && row.concentrate !== undefined)
     return sayCount("told.buckets_marks", row.count, {
       water: writeTyped(row.water),
       concentrate: writeTyped(row.concentrate),
     });
+  if (row.concentrate !== undefined) return withConcentrate(row, writeTyped(row.concentrate));
   if (row.strength !== undefined)
     return sayCount("told.buckets_mix", row.count, { about, strength: writeTyped(row.strength) });
   return sayCount("told.buckets_unknown", row.count);
@@ -57,7 +73,9 @@ function cleanOutText({ finished, charge, steps }: CleanOutContent): string {
   if (finished && charge !== undefined && charge.length > 0)
     return say("told.cleaned_with", { buckets: rowsText(charge) });
   if (finished || last === undefined) return say(finished ? "told.cleaned" : "told.cleaning");
-  return say("told.cleaning_at", { state: say(`clean.tick_${last.state}`) });
+  const state = say(`clean.tick_${last.state}`);
+  if (charge === undefined || charge.length === 0) return say("told.cleaning_at", { state });
+  return say("told.cleaning_with", { state, buckets: rowsText(charge) });
 }
 
 type CareKey = "told.check_every" | "told.clean_out_every" | "told.most_lost";

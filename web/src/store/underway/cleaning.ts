@@ -72,9 +72,10 @@ function keep(machine: string, cleaning: Cleaning): boolean {
   return true;
 }
 
-export function beginCleaning(machine: string): boolean {
+/** `from`: what a clean-out that was stopped had reached. */
+export function beginCleaning(machine: string, from: Partial<Cleaning> = {}): boolean {
   const fresh = { ticks: [], texts: {}, buckets: [], otherWay: false, prepared: null };
-  return keep(machine, { id: newId(), ...fresh });
+  return keep(machine, { ...fresh, ...from, id: newId() });
 }
 
 export function changeCleaning(machine: string, change: Partial<Cleaning>): boolean {

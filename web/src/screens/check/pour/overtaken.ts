@@ -5,7 +5,11 @@ import type { Entry } from "../../../store/log/entry";
 import { recent, recentDeeds } from "../../../store/log/journal";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
+import { emptiedAt } from "../../clean/stopped";
 import { pouringOf, type Pouring } from "../../../store/underway/pouring";
+
+/** What ended a recipe, and when. */
+type Newer = Pick<Entry, "kind" | "measured_at">;
 
 function isNewer(entry: Entry): boolean {
   if (entry.kind === "clean_out") return entry.body.finished;
@@ -23,13 +27,15 @@ function after({ plan, check }: Pouring): Entry | undefined {
 }
 
 /** Undefined where nothing is poured here, or all of it is in and only has to be saved. */
-export function overtakenAt(machine: string, steps: number): Entry | undefined {
+export function overtakenAt(machine: string, steps: number): Newer | undefined {
   const pouring = pouringOf(machine).value;
   if (pouring === null || pouring.ticks.length >= steps) return undefined;
+  const emptied_at = emptiedAt(machine);
+  if (emptied_at !== undefined) return { kind: "clean_out", measured_at: emptied_at };
   return after(pouring);
 }
 
-export function overtakenWords({ kind, measured_at }: Entry): string {
+export function overtakenWords({ kind, measured_at }: Newer): string {
   const time = writeMoment(measured_at);
   return say(kind === "clean_out" ? "pour.old_clean" : "pour.old_check", { time });
 }

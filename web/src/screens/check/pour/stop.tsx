@@ -143,6 +143,8 @@ export function StopScreen(props: PourProps) {
   const isBegun = openTicks(props).length > 0;
   const newer = overtakenAt(machine.machine, props.steps.length);
   const said = open === "" ? "nothing" : open;
+  // The rest of the recipe was worked out for this bucket as it was meant to be.
+  const isChanged = said === "first" || said === "other";
   const press = (finished: boolean): void => {
     setMissing(isBegun && open === "");
     if (isBegun && open === "") return;
@@ -160,7 +162,14 @@ export function StopScreen(props: PourProps) {
       onBack={() => {
         back("machines", machine.machine, "pour");
       }}
-      action={<Actions saving={saving} mayGoOn={newer === undefined} about={open} press={press} />}
+      action={
+        <Actions
+          saving={saving}
+          mayGoOn={newer === undefined && !isChanged}
+          about={open}
+          press={press}
+        />
+      }
     >
       {newer === undefined ? null : <p class="plain-lead">{overtakenWords(newer)}</p>}
       {isBegun ? (
@@ -171,6 +180,7 @@ export function StopScreen(props: PourProps) {
           onChoose={setOpen}
         />
       ) : null}
+      {isChanged ? <p>{say("stop.changed")}</p> : null}
       <RowList rows={outcomeOf(props, said, true).rows} isPart={pouring.logged > 0} />
     </Page>
   );
