@@ -1,5 +1,7 @@
 """A pour that was begun, and then a newer check or a clean-out: the old rest is not poured on."""
 
+import time
+
 import pytest
 from playwright.sync_api import Page, expect
 
@@ -8,12 +10,18 @@ from tests.browser.looking import Look
 from tests.browser.phone import heading
 from tests.browser.pouring import pour_bucket, start_pouring
 from tests.browser.stored import entries
-from tests.browser.walk import check_until_recipe, press
+from tests.browser.walk import check_until_recipe, open_machine, press
+from tests.phones import MORNING_S, moment
 from tests.phones import Phone as Writer
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 NEWER = "is newer than this recipe, whose numbers hold no longer"
+
+
+def soon_s() -> int:
+    """A time later than what this page has written, as no clock that is wrong would have it."""
+    return int(time.time()) - MORNING_S + 300
 
 
 def left_for_later(page: Page) -> str:
@@ -65,7 +73,7 @@ def test_a_clean_out_on_another_phone_ends_a_pour_under_way(page: Page) -> None:
     pour_bucket(page, 1)
     (plan,) = entries(page, "plan")
     other = Writer("the other phone")
-    other.save("clean_out", {"finished": True}, 365 * 86_400, plan["machine"])
+    other.save("clean_out", {"finished": True}, soon_s(), plan["machine"])
     take_in(page, other.export(), 1)
     start_at(page, "machines", plan["machine"], "pour")
     expect(heading(page)).to_have_text("Nothing more of this")
@@ -77,3 +85,30 @@ def test_a_clean_out_on_another_phone_ends_a_pour_under_way(page: Page) -> None:
     look(page)
     assert len(look.seen) == 2
     assert look.wrong == []
+
+
+def test_a_clock_that_is_years_ahead_ends_no_recipe(page: Page) -> None:
+    start_pouring(page)
+    pour_bucket(page, 1)
+    (plan,) = entries(page, "plan")
+    other = Writer("the other phone")
+    for finished in (True, False):
+        body = {"finished": finished, "steps": [{"state": "drained", "at": moment(0)}]}
+        other.save("clean_out", body, 3 * 365 * 86_400, plan["machine"])
+    take_in(page, other.export(), 2)
+    start_at(page, "machines", plan["machine"])
+    press(page, "Go on pouring")
+    expect(heading(page)).not_to_have_text("Nothing more of this")
+
+
+def test_a_recipe_that_nobody_began_ends_with_a_newer_check(page: Page) -> None:
+    open_machine(page)
+    check_until_recipe(page)
+    press(page, "Save to the log")
+    expect(page.get_by_role("button", name="Start pouring")).to_be_visible()
+    (check,) = entries(page, "check")
+    check_anew(page, check["machine"])
+    start_at(page, "machines", check["machine"], "saved", check["id"])
+    expect(page.get_by_role("main")).to_contain_text("This recipe is no longer poured.")
+    expect(page.get_by_role("button", name="Start pouring")).to_have_count(0)
+    expect(page.get_by_role("button", name="Back to the machines")).to_be_visible()

@@ -63,6 +63,7 @@ def test_it_leads_in_the_list_and_at_its_machine(page: Page) -> None:
     expect(heading(page)).to_have_text("Chips and sludge out")
     start_at(page, "machines", machine_id(page))
     expect(page.get_by_role("heading", name="Before the clean-out: check")).to_be_visible()
+    expect(page.get_by_role("link", name="Pour the recipe of")).to_have_count(0)
     look(page)
     press(page, "Go on with the clean-out")
     expect(heading(page)).to_have_text("Chips and sludge out")

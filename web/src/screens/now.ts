@@ -1,6 +1,7 @@
 // The clock of the pages that say whether a time has passed. Counted from the clock and never by
 // subtracting: a phone that slept is right again at once.
 import { signal, type ReadonlySignal } from "@preact/signals";
+import { CERTAIN_MS } from "../store/log/latest";
 import { writeClock, writeMoment } from "../words/times";
 
 const EVERY_MS = 15_000;
@@ -18,4 +19,9 @@ document.addEventListener("visibilitychange", look);
 export function timeOf(iso: string): string {
   const isToday = new Date(iso).toDateString() === new Date(now_ms.value).toDateString();
   return isToday ? writeClock(iso) : writeMoment(iso);
+}
+
+/** By a clock that was wrong: what it wrote came after nothing. */
+export function isAhead(iso: string): boolean {
+  return Date.parse(iso) - now_ms.value > CERTAIN_MS;
 }

@@ -17,7 +17,7 @@ import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
 import { isBegun, pourable } from "./check/pour/start";
-import { overtakenAt, overtakenWords } from "./check/pour/overtaken";
+import { overtakenAt, overtakenCheck, overtakenWords } from "./check/pour/overtaken";
 import { pouredCount, pourSteps, totalBuckets } from "./check/pour/steps";
 import { now_ms, timeOf } from "./now";
 import { Poured, pouredSince } from "./poured";
@@ -208,7 +208,8 @@ export function Tasks({ machine, check }: { machine: string; check: CheckEntry |
     check !== undefined &&
     pouringOf(machine).value === null &&
     pourable(check) !== null &&
-    !isBegun(check);
+    !isBegun(check) &&
+    overtakenCheck(check) === undefined;
   return (
     <>
       <CleaningTask machine={machine} />

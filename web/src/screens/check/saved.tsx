@@ -17,6 +17,7 @@ import { NotSaved } from "./notsaved";
 import { UnmixedLine } from "./unmixed";
 import { firstPlace } from "./place";
 import { partialNext } from "./without/partial";
+import { overtakenCheck, supersededWords } from "./pour/overtaken";
 import { isBegun, pourable, useStart } from "./pour/start";
 import { hasReading, isLookOnly, type CheckEntry } from "../../store/log/entry";
 import { readAtOf } from "../../store/log/dueparts";
@@ -43,10 +44,12 @@ function isOld(check: CheckEntry): boolean {
 }
 
 function Old({ check }: { readonly check: CheckEntry }) {
-  if (!isOld(check) || pourable(check) === null || isBegun(check)) return null;
+  const newer = overtakenCheck(check);
+  if (pourable(check) === null || isBegun(check)) return null;
+  if (newer === undefined && !isOld(check)) return null;
   return (
     <section class="cautions">
-      <p>{say("saved.old")}</p>
+      <p>{newer === undefined ? say("saved.old") : supersededWords(newer)}</p>
     </section>
   );
 }
@@ -61,7 +64,7 @@ interface OnwardProps {
 
 function Onward({ check, toList, atOnce }: OnwardProps) {
   const recipe = pourable(check);
-  if (recipe === null || isBegun(check))
+  if (recipe === null || isBegun(check) || overtakenCheck(check) !== undefined)
     return (
       <MainAction rests onPress={toList}>
         {say("saved.done")}

@@ -5,6 +5,7 @@ import type { Entry, MachineEntry } from "../../store/log/entry";
 import { recent } from "../../store/log/journal";
 import { isMeasured } from "../../store/log/pinned";
 import { isRunIn } from "../check/pour/steps";
+import { isAhead } from "../now";
 import { reached, STEPS } from "./steps";
 
 type CleanOutEntry = Extract<Entry, { kind: "clean_out" }>;
@@ -19,7 +20,7 @@ function isAfterwards(entry: Entry): boolean {
 export function stoppedAt(machine: string): CleanOutEntry | undefined {
   if (cleaningOf(machine).value !== null) return undefined;
   const last = recent.value
-    .filter((entry) => entry.machine === machine)
+    .filter((entry) => entry.machine === machine && !isAhead(entry.measured_at))
     .filter((entry) => entry.kind === "clean_out" || isAfterwards(entry))
     .at(-1);
   return last?.kind === "clean_out" && !last.body.finished ? last : undefined;

@@ -3,7 +3,7 @@ import type { AnyEntry } from "./entry";
 import { inText } from "./lines";
 
 /** Between clocks of two phones; as pycore has it. */
-const CERTAIN_MS = 10 * 60_000;
+export const CERTAIN_MS = 10 * 60_000;
 
 type Timed = Pick<AnyEntry, "log" | "strand" | "seq" | "measured_at">;
 

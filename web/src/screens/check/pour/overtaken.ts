@@ -1,12 +1,13 @@
 // A newer check or a clean-out: the numbers of a recipe that was begun before it hold no longer, and the
 // rest of its buckets would go into a sump that holds something else now.
 import { isMeasured } from "../../../store/log/pinned";
-import type { Entry } from "../../../store/log/entry";
+import type { CheckEntry, Entry } from "../../../store/log/entry";
 import { recent, recentDeeds } from "../../../store/log/journal";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { emptiedAt } from "../../clean/stopped";
-import { pouringOf, type Pouring } from "../../../store/underway/pouring";
+import { isAhead } from "../../now";
+import { pouringOf } from "../../../store/underway/pouring";
 
 /** What ended a recipe, and when. */
 type Newer = Pick<Entry, "kind" | "measured_at">;
@@ -16,13 +17,13 @@ function isNewer(entry: Entry): boolean {
   return entry.kind === "check" && isMeasured(entry);
 }
 
-/** What came after the recipe was begun, the last of it. */
-function after({ plan, check }: Pouring): Entry | undefined {
-  const begun = recentDeeds.value.find(({ id }) => id === plan.id);
-  if (begun === undefined) return undefined;
+/** What came at a machine after a place in the log and ends the recipe of a check, the last of it. */
+function after(at: string, begun: number, check: string): Newer | undefined {
+  const emptied_at = emptiedAt(at);
+  if (emptied_at !== undefined) return { kind: "clean_out", measured_at: emptied_at };
   return recent.value
-    .filter(({ machine, place }) => machine === plan.machine && place > begun.place)
-    .filter((entry) => entry.id !== check && isNewer(entry))
+    .filter(({ machine, place }) => machine === at && place > begun)
+    .filter((entry) => entry.id !== check && isNewer(entry) && !isAhead(entry.measured_at))
     .at(-1);
 }
 
@@ -30,9 +31,20 @@ function after({ plan, check }: Pouring): Entry | undefined {
 export function overtakenAt(machine: string, steps: number): Newer | undefined {
   const pouring = pouringOf(machine).value;
   if (pouring === null || pouring.ticks.length >= steps) return undefined;
-  const emptied_at = emptiedAt(machine);
-  if (emptied_at !== undefined) return { kind: "clean_out", measured_at: emptied_at };
-  return after(pouring);
+  const { plan, check } = pouring;
+  const begun = recentDeeds.value.find(({ id }) => id === plan.id);
+  return after(machine, begun?.place ?? Infinity, check);
+}
+
+/** The same of a recipe that nobody has begun. */
+export function overtakenCheck({ machine, place, id }: CheckEntry): Newer | undefined {
+  return after(machine, place, id);
+}
+
+/** Of a recipe of which nothing was poured. */
+export function supersededWords({ kind, measured_at }: Newer): string {
+  const time = writeMoment(measured_at);
+  return say(kind === "clean_out" ? "saved.old_clean" : "saved.old_check", { time });
 }
 
 export function overtakenWords({ kind, measured_at }: Newer): string {
