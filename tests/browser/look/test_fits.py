@@ -56,3 +56,11 @@ def test_main_action_stays_in_sight_below_a_long_list(page: Page) -> None:
     box = page.get_by_role("button", name="Start a check").bounding_box()
     assert box is not None
     assert box["y"] + box["height"] <= PHONE_SIZE[1]
+
+
+def test_a_newcomer_sees_at_once_how_to_begin(page: Page) -> None:
+    begin = page.get_by_role("button", name="Add your first machine")
+    expect(begin).to_be_visible()
+    box = begin.bounding_box()
+    assert box is not None
+    assert box["y"] + box["height"] <= PHONE_SIZE[1]

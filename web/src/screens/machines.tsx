@@ -120,6 +120,7 @@ function NothingYet() {
   return (
     <Page
       title={say("machines.title")}
+      stays
       action={
         <MainAction
           onPress={() => {
