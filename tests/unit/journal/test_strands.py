@@ -47,6 +47,22 @@ def test_both_go_on_as_strands_of_their_own() -> None:
     assert strands(*split()) == ids(a3="a3", a4="a3", a5="a3", b3="b3", b4="b3")
 
 
+def test_other_logs_stay_whole() -> None:
+    other = Phone("b")
+    save(other, "o1", "o2", "o3", "o4")
+    assert strands(*split(), other) == ids(a3="a3", a4="a3", a5="a3", b3="b3", b4="b3")
+
+
+def test_a_line_that_names_one_farther_back_begins_one() -> None:
+    phone, copy = split()
+    before = phone.prev
+    save(phone, "a6")
+    phone.prev = before
+    save(phone, "a7")
+    found = strands(phone, copy)
+    assert (found[id_of("a6")], found[id_of("a7")]) == (id_of("a3"), id_of("a7"))
+
+
 def test_a_strand_splits_again() -> None:
     phone, copy = split()
     again = copy.clone()
