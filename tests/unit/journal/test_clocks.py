@@ -1,10 +1,12 @@
 """pycore.journal.clocks."""
 
 from pycore.desk.contract.checked import checked
+from pycore.journal.chain import chains_of
 from pycore.journal.clocks import clock_flags
 from pycore.journal.entry import read_line
 from pycore.journal.line import sealed
-from tests.phones import MORNING_S, Phone, check, moment
+from pycore.journal.strands import strands_of
+from tests.phones import MORNING_S, Phone, check, id_of, moment
 
 
 def flags(walls: list[str], now_s: int | None = None, **more: object) -> list[tuple[int, str]]:
@@ -22,6 +24,28 @@ def test_equal_and_rising_times_have_no_flag() -> None:
 def test_clock_set_back_stays_flagged_until_it_has_caught_up() -> None:
     times = [moment(1000), moment(500), moment(600), moment(1000), moment(1001)]
     assert flags(times) == [(2, "back"), (3, "back")]
+
+
+def test_a_log_that_split_goes_back_only_along_its_own_part() -> None:
+    phone = Phone("a")
+    phone.save("check", check(), 0, wall=moment(0))
+    copy = phone.clone()
+    for after_s in (7200, 7140, 7260):
+        phone.save("check", check(), after_s, wall=moment(after_s), id=id_of(f"here {after_s}"))
+    for after_s in (60, 30, 120):
+        copy.save("check", check(), after_s, wall=moment(after_s), id=id_of(f"there {after_s}"))
+    lines = dict.fromkeys(phone.lines + copy.lines)
+    entries = [read_line(line, checked) for line in lines]
+    strands = strands_of(entries, chains_of(entries, ()).forks)
+    found = clock_flags(entries, strands=strands)
+    here, there = ([entry.hash for entry in entries if entry.seq == 3][i] for i in (0, 1))
+    # By log and number, whatever part they stand in.
+    told = [(flag.seq, flag.hash, flag.flag) for flag in found]
+    assert told == sorted([(3, here, "back"), (3, there, "back")])
+    phone.save("check", check(), 7000, wall=moment(7000), id=id_of("later"))
+    entries = [read_line(line, checked) for line in dict.fromkeys(phone.lines + copy.lines)]
+    copied = strands_of(entries, chains_of(entries, ()).forks)
+    assert [flag.seq for flag in clock_flags(entries, strands=copied)] == [3, 3, 5]
 
 
 def test_ahead_of_the_reading_computer_by_more_than_ten_minutes() -> None:
