@@ -14,6 +14,7 @@ from dataclasses import dataclass, field, replace
 from typing import Any
 
 from pycore.journal.entry import Entry
+from pycore.journal.strands import Path
 from pycore.journal.times import moment_of
 
 AMENDING = frozenset({"correction", "withdrawal"})
@@ -28,7 +29,8 @@ class Standing:
     and withdrawals about it that count, or that contradict one another. content: of a withdrawn
     entry what it said last. place and kind: those of the entry itself, which no correction moves;
     they stand here because every pass over a log asks for them. strand: its log, or the part of a
-    log that split along which its number says what came first; empty stands for its log.
+    log that split along which its number says what came first; empty stands for its log. earlier:
+    the strands that it goes on from, the nearest first.
     """
 
     entry: Entry
@@ -39,6 +41,7 @@ class Standing:
     content: dict[str, Any]
     by: tuple[str, ...] = ()
     strand: str = ""
+    earlier: Path = ()
     place: tuple[str, int, str] = field(init=False)
     kind: str = field(init=False)
 
@@ -166,7 +169,7 @@ def standings(
     entries: Iterable[Entry],
     open_lines: frozenset[str],
     left_out: frozenset[str],
-    strands: Mapping[str, str] | None = None,
+    strands: Mapping[str, Path] | None = None,
 ) -> list[Standing]:
     """What every entry says now, by log and number, corrections and withdrawals not among them.
 
@@ -187,6 +190,7 @@ def standings(
             plain = (entry.machine, entry.measured_at, entry.measured_s, entry.body)
             standing = Standing(entry, name, *plain, by=standing.by)
         if entry.hash in split:
-            standing = replace(standing, strand=split[entry.hash])
+            strand, *earlier = split[entry.hash]
+            standing = replace(standing, strand=strand, earlier=tuple(earlier))
         found.append(standing)
     return found

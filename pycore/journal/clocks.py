@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from pycore.journal.entry import Entry
+from pycore.journal.strands import Path
 
 # A clock this far ahead of the reading computer's is called wrong; clocks that the network sets
 # agree far better (common practice, no source).
@@ -36,7 +36,7 @@ def _flags(
 
 
 def clock_flags(
-    entries: Iterable[Entry], now_s: int | None = None, strands: Mapping[str, str] | None = None
+    entries: Iterable[Entry], now_s: int | None = None, strands: Mapping[str, Path] | None = None
 ) -> tuple[ClockFlag, ...]:
     """Flags that the devices set and those that the lines of each log show, by log and number.
 
@@ -44,18 +44,19 @@ def clock_flags(
     now_s: the reading computer's clock, seconds since 1970; without it nothing is ``future``.
     strands: of logs that split, by hash; a line is before another one along its strand.
     """
-    logs: dict[str, list[Entry]] = defaultdict(list)
     split = strands or {}
-    for entry in sorted(entries, key=lambda entry: entry.place):
-        if entry.seq:
-            logs[split.get(entry.hash, entry.log)].append(entry)
     found = []
-    for lines in logs.values():
-        latest_s = offset_min = None
-        for entry in lines:
-            for flag in _flags(entry, latest_s, offset_min, now_s):
-                found.append(ClockFlag(entry.log, entry.seq, entry.hash, flag))
-            if entry.wall_s is not None:
-                latest_s = entry.wall_s if latest_s is None else max(latest_s, entry.wall_s)
-                offset_min = entry.offset_min
-    return tuple(sorted(found, key=lambda flag: (flag.log, flag.seq, flag.hash)))
+    # Of each strand the latest time so far, and the last zone.
+    seen: dict[str, tuple[int | None, int | None]] = {}
+    for entry in sorted(entries, key=lambda entry: entry.place):
+        if not entry.seq:
+            continue
+        path = split.get(entry.hash, (entry.log,))
+        latest_s, offset_min = next((seen[name] for name in path if name in seen), (None, None))
+        for flag in _flags(entry, latest_s, offset_min, now_s):
+            found.append(ClockFlag(entry.log, entry.seq, entry.hash, flag))
+        if entry.wall_s is not None:
+            latest_s = entry.wall_s if latest_s is None else max(latest_s, entry.wall_s)
+            offset_min = entry.offset_min
+        seen[path[0]] = latest_s, offset_min
+    return tuple(found)

@@ -26,6 +26,10 @@ class Placed(Protocol):
         """The log, or a strand of it."""
 
     @property
+    def earlier(self) -> tuple[str, ...]:
+        """The strands that this one goes on from, the nearest first."""
+
+    @property
     def measured_s(self) -> int:
         """Seconds since 1970."""
 
@@ -57,7 +61,10 @@ def in_order(entries: Iterable[P]) -> list[P]:
     reached_s = []
     for entry in ordered:
         strand, measured_s = entry.strand, entry.measured_s
-        reached[strand] = at_s = max(reached.get(strand, measured_s), measured_s)
+        known_s = reached.get(strand)
+        if known_s is None and entry.earlier:
+            known_s = next((reached[name] for name in entry.earlier if name in reached), None)
+        reached[strand] = at_s = measured_s if known_s is None else max(known_s, measured_s)
         reached_s.append(at_s)
     # A sort keeps the order of equals. Numbers are no work for the garbage collector; pairs are.
     return [ordered[n] for n in sorted(range(len(ordered)), key=reached_s.__getitem__)]
@@ -81,7 +88,12 @@ def latest(
             lasts[entry.strand] = entry
     if not lasts:
         return None
-    ranked = sorted(lasts.values(), key=lambda entry: (-entry.measured_s, entry.place))
+    # What stands before a strand came before its entries.
+    for name in {name for entry in lasts.values() for name in entry.earlier}:
+        lasts.pop(name, None)
+    ranked = sorted(
+        lasts.values(), key=lambda entry: (-entry.measured_s, entry.place[:2], entry.strand)
+    )
     first = ranked[0]
     doubtful = first.place[2] in flagged
     others = [

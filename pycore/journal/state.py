@@ -158,6 +158,8 @@ def _is_before(entry: Standing, other: Standing) -> bool:
     """Whether an entry is certainly earlier than another one."""
     if entry.strand == other.strand:
         return entry.entry.seq < other.entry.seq
+    if entry.strand in other.earlier or other.strand in entry.earlier:
+        return entry.strand in other.earlier
     return other.measured_s - entry.measured_s > CERTAIN_S
 
 

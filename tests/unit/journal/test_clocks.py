@@ -42,6 +42,8 @@ def test_a_log_that_split_goes_back_only_along_its_own_part() -> None:
     # By log and number, whatever part they stand in.
     told = [(flag.seq, flag.hash, flag.flag) for flag in found]
     assert told == sorted([(3, here, "back"), (3, there, "back")])
+    # What stood before the split is before both of its parts.
+    assert [flag.seq for flag in clock_flags(entries[:1] + entries[-3:], strands=strands)] == [3]
     phone.save("check", check(), 7000, wall=moment(7000), id=id_of("later"))
     entries = [read_line(line, checked) for line in dict.fromkeys(phone.lines + copy.lines)]
     copied = strands_of(entries, chains_of(entries, ()).forks)

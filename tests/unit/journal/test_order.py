@@ -14,6 +14,7 @@ class Stone:
     place: tuple[str, int, str]
     measured_s: int
     strand: str
+    earlier: tuple[str, ...] = ()
 
 
 def stone(name: str, measured_s: int) -> Stone:
@@ -93,3 +94,22 @@ def test_what_a_person_decided_is_certain() -> None:
 
 def test_nothing_has_no_latest() -> None:
     assert latest([], frozenset(), nobody) is None
+
+
+def test_what_stands_before_a_split_comes_before_both_of_its_parts() -> None:
+    # One log: its clock was two hours ahead until it split.
+    trunk = Stone(("a", 1, "t1"), 7200, "a")
+    here = Stone(("a", 2, "h2"), 100, "h2", ("a",))
+    there = Stone(("a", 2, "s2"), 50, "s2", ("a",))
+    farther = Stone(("a", 3, "f3"), 20, "f3", ("s2", "a"))
+    assert names(in_order([farther, there, here, trunk])) == ["t1", "h2", "s2", "f3"]
+    assert latest([trunk, here], frozenset(), nobody) == Latest("h2", ())
+    assert latest([trunk, farther], frozenset(), nobody) == Latest("f3", ())
+    assert latest([trunk], frozenset(), nobody) == Latest("t1", ())
+
+
+def test_parts_of_one_log_at_one_time_by_number_and_name() -> None:
+    parts = [Stone(("a", seq, name), 0, name, ("a",)) for seq, name in ((3, "x"), (2, "z"))]
+    assert latest(parts, frozenset(), nobody) == Latest("z", ("x",))
+    parts = [Stone(("a", 2, one), 0, one, ("a",)) for one in "yx"]
+    assert latest(parts, frozenset(), nobody) == Latest("x", ("y",))

@@ -66,6 +66,27 @@ def test_what_is_in_doubt_makes_the_latest_uncertain() -> None:
 
 
 @pytest.mark.parametrize("decided", [False, True])
+def test_a_clock_that_was_ahead_before_a_split_takes_no_tag_off_after_it(decided: bool) -> None:
+    phone = Phone("a")
+    phone.save("machine_state", {"state": "in_use"}, 7200)
+    copy = phone.clone()
+    stop = phone.save("machine_state", {"state": "stopped"}, 600, id=id_of("stop"))
+    copy.save("note", {"text": "x"}, 700, id=id_of("note"))
+    phones = [phone, copy]
+    if decided:
+        decider = Phone("b")
+        for fork in fold(phone, copy).chains.forks:
+            body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
+            decider.save("decision", body, 900, machine="")
+        phones.append(decider)
+    now = machine(*phones)
+    assert now.is_stopped
+    if decided:
+        assert now.state is not None
+        assert (now.state.entry.id, now.state.others) == (stop, ())
+
+
+@pytest.mark.parametrize("decided", [False, True])
 def test_a_tag_on_the_shorter_part_of_a_copied_phone_is_not_lost(decided: bool) -> None:
     phone = Phone("a")
     phone.save("check", check(), 0)

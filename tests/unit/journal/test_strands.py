@@ -3,7 +3,7 @@
 from pycore.desk.contract.checked import checked
 from pycore.journal.chain import chains_of
 from pycore.journal.entry import Entry, read_line
-from pycore.journal.strands import strands_of
+from pycore.journal.strands import MOST_BEFORE, strands_of
 from tests.phones import Phone, check, id_of
 
 
@@ -14,7 +14,7 @@ def strands(*phones: Phone, without: str = "") -> dict[str, str]:
     entries = [entry for entry in entries if entry.id != id_of(without)]
     named = {entry.hash: entry.id for entry in entries}
     found = strands_of(entries, chains_of(entries, ()).forks)
-    return {named[line]: named[first] for line, first in found.items()}
+    return {named[line]: named[first] for line, (first, *_) in found.items()}
 
 
 def save(phone: Phone, *names: str) -> None:
@@ -74,6 +74,37 @@ def test_a_strand_splits_again() -> None:
 
 def test_a_line_whose_predecessor_is_missing_begins_one() -> None:
     assert strands(*split(), without="b3") == ids(a4="a4", a5="a4", b4="b4")
+
+
+def test_a_strand_names_those_that_it_goes_on_from() -> None:
+    phone, copy = split()
+    again = copy.clone()
+    save(copy, "b5")
+    save(again, "c5")
+    lines = dict.fromkeys(phone.lines + copy.lines + again.lines)
+    entries = [read_line(line, checked) for line in lines]
+    named = {entry.hash: entry.id for entry in entries}
+    found = strands_of(entries, chains_of(entries, ()).forks)
+    paths = {named[line]: [named.get(name, name) for name in path] for line, path in found.items()}
+    assert paths[id_of("a5")] == [id_of("a3"), phone.log]
+    assert paths[id_of("c5")] == [id_of("c5"), id_of("b3"), phone.log]
+
+
+def test_copies_of_copies_are_followed_so_far_and_no_farther() -> None:
+    phone = Phone("a")
+    save(phone, "t1")
+    phones = [phone]
+    for number in range(MOST_BEFORE + 2):
+        phones.append(phones[-1].clone())
+        save(phones[-2], f"left {number}")
+        save(phones[-1], f"right {number}")
+    lines = dict.fromkeys(line for one in phones for line in one.lines)
+    entries = [read_line(line, checked) for line in lines]
+    found = strands_of(entries, chains_of(entries, ()).forks)
+    lengths = {entry.id: len(found.get(entry.hash, ())) for entry in entries}
+    assert lengths[id_of("right 0")] == 2
+    assert lengths[id_of(f"right {MOST_BEFORE - 1}")] == 1 + MOST_BEFORE
+    assert lengths[id_of(f"right {MOST_BEFORE + 1}")] == 1 + MOST_BEFORE
 
 
 def test_first_lines_that_differ() -> None:

@@ -1,7 +1,6 @@
 // The clock of the pages that say whether a time has passed. Counted from the clock and never by
 // subtracting: a phone that slept is right again at once.
 import { signal, type ReadonlySignal } from "@preact/signals";
-import { CERTAIN_MS } from "../store/log/latest";
 import { writeClock, writeMoment } from "../words/times";
 
 const EVERY_MS = 15_000;
@@ -21,7 +20,9 @@ export function timeOf(iso: string): string {
   return isToday ? writeClock(iso) : writeMoment(iso);
 }
 
-/** By a clock that was wrong: what it wrote came after nothing. */
+const DAY_MS = 24 * 3_600_000;
+
+/** By a clock of another day or year: what it wrote came after nothing. This clock may be some hours behind. */
 export function isAhead(iso: string): boolean {
-  return Date.parse(iso) - now_ms.value > CERTAIN_MS;
+  return Date.parse(iso) - now_ms.value > DAY_MS;
 }

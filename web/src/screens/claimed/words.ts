@@ -47,7 +47,10 @@ export function lineWords(line: Line): LineWords {
   ].join(" · ");
   return {
     parts,
-    text: entry === null ? aboutText(line) : wholeText({ ...entry, place: 0, strand: line.log }),
+    text:
+      entry === null
+        ? aboutText(line)
+        : wholeText({ ...entry, place: 0, strand: line.log, earlier: [] }),
   };
 }
 

@@ -163,7 +163,7 @@ function ToldEntryScreen({
 function ShownAtFirst({ entry }: { readonly entry: CheckEntry }) {
   const was = entry.amended?.was;
   if (was?.kind !== "check" || entry.amended?.said === undefined) return null;
-  const first: CheckEntry = { ...was, place: entry.place, strand: entry.strand };
+  const first: CheckEntry = { ...was, place: entry.place, strand: entry.strand, earlier: [] };
   return (
     <details class="fold">
       <summary>

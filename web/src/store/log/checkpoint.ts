@@ -16,7 +16,7 @@ import {
   type Sorted,
 } from "./lines";
 import { duePartsOf } from "./dueparts";
-import type { Strands } from "./strands";
+import type { Path, Strands } from "./strands";
 import { isMeasured, PINNED } from "./pinned";
 
 /** The latest entries without a gap among them, of all machines and of each: what the log's page draws at once. */
@@ -35,7 +35,7 @@ interface Hot extends At {
   readonly reached: number;
   readonly told?: number;
   /** Where it is not that of its log. */
-  readonly strand?: string;
+  readonly strand?: Path;
 }
 
 function reachedOf({ reached: used, told = used }: Hot): Reached {
@@ -243,8 +243,8 @@ export function checkpointOf(
 const isObject = (value: unknown): value is object => value !== null && typeof value === "object";
 
 function isHot(at: unknown): boolean {
-  const { key, reached, told = reached, strand = "" } = at as Partial<Hot>;
-  return [key, reached, told].every(Number.isFinite) && typeof strand === "string";
+  const { key, reached, told = reached, strand = [] } = at as Partial<Hot>;
+  return [key, reached, told].every(Number.isFinite) && Array.isArray(strand);
 }
 
 /** Enough to look with; whether it is right is what the stores say. */

@@ -136,6 +136,8 @@ interface Placed {
   readonly place: number;
   /** Along which its number says what came first: its log, or a part of a log that split. */
   readonly strand: string;
+  /** Those that its strand goes on from. */
+  readonly earlier: readonly string[];
   /** Absent where it stands as it was written. */
   readonly amended?: Amended;
 }
@@ -217,7 +219,7 @@ function isDrawable({ kind, body, shown }: Fields): boolean {
 }
 
 /** An entry before its place among all the others is known. */
-export type Unplaced = AnyContent & Omit<Placed, "place" | "strand">;
+export type Unplaced = AnyContent & Omit<Placed, "place" | "strand" | "earlier">;
 
 /** A stored text as an object; null where it is none. */
 export function parsedLine(text: string): Fields | null {

@@ -12,7 +12,7 @@ import {
 import { behindOf, decisionOf, settled, type Decision, type Fork } from "./forks";
 import type { StoredLine } from "./ledger";
 import { hashOfLine } from "./line";
-import { strandsOf, type Strands } from "./strands";
+import { strandsOf, type Path, type Strands } from "./strands";
 
 /** The latest time in its log at its machine up to here, milliseconds since 1970. */
 export interface Reached {
@@ -45,7 +45,7 @@ export interface Line extends StoredLine {
   /** Where the lines before it were not all read. */
   readonly reached?: Reached;
   /** With `reached`, where it is not that of the log. */
-  readonly strand?: string;
+  readonly strand?: Path;
 }
 
 const textOf = (value: unknown): string => (typeof value === "string" ? value : "");
@@ -115,7 +115,7 @@ export interface Sorted {
   readonly quarantined: number;
 }
 
-type Stranded = Unplaced & Pick<AnyEntry, "strand">;
+type Stranded = Unplaced & Pick<AnyEntry, "strand" | "earlier">;
 
 interface Keyed {
   readonly entry: Stranded;
@@ -145,10 +145,13 @@ function withReached(list: readonly Omit<Keyed, "reached">[]): Keyed[] {
   return [...list]
     .sort((a, b) => a.entry.seq - b.entry.seq || inText(a.line.hash, b.line.hash))
     .map(({ entry, line }) => {
-      const name = `${entry.strand} ${entry.machine}`;
+      const nameIn = (strand: string): string => `${strand} ${entry.machine}`;
+      const name = nameIn(entry.strand);
+      const names = [name, ...entry.earlier.map(nameIn)];
       const upTo = (which: keyof Reached): number => {
         const own = line.reached?.[which] ?? Date.parse(entry.measured_at);
-        return Math.max(latest[which].get(name) ?? 0, own);
+        const before = names.find((one) => latest[which].has(one)) ?? name;
+        return Math.max(latest[which].get(before) ?? 0, own);
       };
       const reached = { used: upTo("used"), told: upTo("told") };
       if (isUsed(entry)) latest.used.set(name, reached.used);
@@ -175,10 +178,10 @@ function inOrder(
   list: readonly { readonly entry: Unplaced; readonly line: Line }[],
   strands: Strands,
 ): readonly Placed[] {
-  const told = list.map(({ entry, line }) => ({
-    entry: { ...entry, strand: strands.get(line.hash) ?? line.log },
-    line,
-  }));
+  const told = list.map(({ entry, line }) => {
+    const [strand, ...earlier] = strands.get(line.hash) ?? ([line.log] as const);
+    return { entry: { ...entry, strand, earlier }, line };
+  });
   return sortedBy("told", withReached(told)).map(({ entry, ...rest }, place) => ({
     entry: { ...entry, place },
     ...rest,

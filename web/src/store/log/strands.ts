@@ -1,11 +1,17 @@
 // Which lines of a log were written one after another, where several lines claim one number; as pycore's
 // journal has it. A phone that was copied goes on twice under one log: from the first claimed number on a
-// number says what came first only along one of the two.
+// number says what came first only along one of the two, after what stands before both.
 import type { Fork } from "./forks";
 import type { Line } from "./lines";
 
-/** Hashes of lines, and for each the name of its strand; those that are not in it belong to their log. */
-export type Strands = ReadonlyMap<string, string>;
+/** The name of a strand, and those that it goes on from, the nearest first. */
+export type Path = readonly [string, ...string[]];
+
+/** By the hash of a line; those that are not in it belong to their log. */
+export type Strands = ReadonlyMap<string, Path>;
+
+/** Copies of copies farther back count as other logs. */
+const MOST_BEFORE = 8;
 
 /** Of each log the first number that several lines claim. */
 function firstClaimed(forks: readonly Fork[]): ReadonlyMap<string, number> {
@@ -26,7 +32,7 @@ const followsOf = ({ log, seq, prev }: Line): string => `${log} ${seq} ${prev}`;
  * all lines were known; what was added since stands in the own log, which does not split.
  */
 export function strandsOf(all: readonly Line[], forks: readonly Fork[]): Strands {
-  const found = new Map<string, string>();
+  const found = new Map<string, Path>();
   for (const { hash, reached, strand } of all)
     if (reached !== undefined && strand !== undefined) found.set(hash, strand);
   const first = firstClaimed(forks);
@@ -44,7 +50,8 @@ export function strandsOf(all: readonly Line[], forks: readonly Fork[]): Strands
     const follows = before?.log === line.log && before.seq === line.seq - 1;
     const isAlone = followers.get(followsOf(line)) === 1;
     const name = follows && isAlone ? found.get(line.prev) : undefined;
-    found.set(line.hash, name ?? line.hash);
+    const earlier = found.get(line.prev) ?? [line.log];
+    found.set(line.hash, name ?? [line.hash, ...earlier.slice(0, MOST_BEFORE)]);
   }
   return found;
 }
