@@ -93,6 +93,9 @@ def test_one_that_was_stopped_goes_on_where_it_was(page: Page) -> None:
     expect(page.get_by_text("Step 6 of 14")).to_be_visible()
     press(page, "The sump is empty")
     stop(page)
+    # It stands in the later one, and would count twice.
+    (taken_back,) = entries(page, "withdrawal")
+    assert taken_back["body"]["retracts"] == entries(page, "clean_out")[0]["id"]
     first, second = (entry["body"]["steps"] for entry in entries(page, "clean_out"))
     assert second[: len(first)] == first
     assert [step["state"] for step in second] == ["ready", "skimmed", "locked", "drained"]

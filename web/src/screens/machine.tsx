@@ -14,7 +14,7 @@ import { say } from "../words/say";
 import { writeMoment } from "../words/times";
 import { storedRecipe } from "./check/recipe/chosen";
 import { CleanOutDue } from "./clean/due";
-import { emptiedAt } from "./clean/stopped";
+import { drainedAt } from "./clean/stopped";
 import { ModeSwitch } from "./check/modeswitch";
 import { isReadingOpen } from "./check/without/partial";
 import { firstPlace } from "./check/place";
@@ -52,7 +52,7 @@ function LastCheck({ check, due }: { readonly check: CheckEntry; readonly due: s
     strength === undefined ? null : say("machine.strength", { strength: write(strength) }),
     recipe === null ? null : expected(check, write(recipe.strength)),
   ].filter((fact): fact is string => fact !== null);
-  const isEmptied = emptiedAt(check.machine) !== undefined;
+  const isEmptied = drainedAt(check.machine) !== undefined;
   const isBefore = isOfBefore(check) ? "machine.last_before" : "machine.last";
   const title = isEmptied ? "machine.last_emptied" : isBefore;
   return (

@@ -99,14 +99,14 @@ function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
 }
 
 /**
- * A clean-out that goes on here, then what was begun or is due at the machine used last, then the check that is
+ * What was begun or is due at the machine used last, then a clean-out that goes on here, then the check that is
  * overdue longest.
  */
 function offered(list: readonly MachineEntry[], due: DueChecks): MachineEntry | undefined {
-  const cleaned = list.find(({ machine }) => isCleaned(machine));
-  if (cleaned !== undefined) return cleaned;
   const used = latestUsed(list);
   if (used === undefined || isWanted(used.machine)) return used;
+  const cleaned = list.find(({ machine }) => isCleaned(machine));
+  if (cleaned !== undefined) return cleaned;
   const overdue = list.flatMap((machine) => {
     const check = due.get(machine.machine);
     return check?.due === true && check.due_s !== undefined

@@ -10,7 +10,7 @@ import { say, sayCount } from "../words/say";
 import { writeMoment } from "../words/times";
 import { pourable } from "./check/pour/start";
 import { isRunIn, pouredRows, pourSteps } from "./check/pour/steps";
-import { emptiedAt } from "./clean/stopped";
+import { drainedAt } from "./clean/stopped";
 import { timeOf } from "./now";
 import { stateOf } from "./state";
 
@@ -73,16 +73,26 @@ function beforeWords(newest: CheckEntry | RecheckEntry): string | null {
   return say("machines.before", { state: stateWord(state), time: writeMoment(newest.measured_at) });
 }
 
+/** During a clean-out: what is in the sump nobody has read yet. */
+function emptiedWords(machine: string): string | null {
+  const drained = drainedAt(machine);
+  if (drained === undefined) return null;
+  const { at, charged_at } = drained;
+  return charged_at === undefined
+    ? say("machine.emptied", { time: timeOf(at) })
+    : say("machine.charged", { time: timeOf(charged_at) });
+}
+
 /** In the list: never an old result as the present one. */
 export function StateNow({ machine }: { readonly machine: string }) {
   const newest = lastMeasured(machine);
   const poured = pouredSince(machine);
-  const emptied_at = emptiedAt(machine);
-  if (emptied_at !== undefined)
+  const emptied = emptiedWords(machine);
+  if (emptied !== null)
     return (
       <span class="machine-state">
         <StateMark state="none" />
-        <span class="note">{say("machine.emptied", { time: timeOf(emptied_at) })}</span>
+        <span class="note">{emptied}</span>
       </span>
     );
   if (newest === undefined || poured === null)
@@ -108,12 +118,12 @@ export function StateNow({ machine }: { readonly machine: string }) {
 
 /** On the machine's own page, above what was found before. */
 export function Poured({ machine }: { readonly machine: string }) {
-  const emptied_at = emptiedAt(machine);
-  if (emptied_at !== undefined)
+  const emptied = emptiedWords(machine);
+  if (emptied !== null)
     return (
       <section class="last-check">
         <StateMark state="none" />
-        <p>{say("machine.emptied", { time: timeOf(emptied_at) })}</p>
+        <p>{emptied}</p>
       </section>
     );
   const poured = pouredSince(machine);

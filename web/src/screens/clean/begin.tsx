@@ -31,7 +31,8 @@ function Actions({ machine }: BeginProps) {
       <OtherAction onPress={begin}>{say("clean.anew")}</OtherAction>
       <MainAction
         onPress={() => {
-          beginCleaning(id, resumedFrom(stopped, machine));
+          if (heldOf(id) === undefined) beginCleaning(id, resumedFrom(stopped, machine));
+          else go("machines", id, "clean-out", "begin", "on");
         }}
       >
         {say("clean.go_on_stopped")}
@@ -69,6 +70,9 @@ export function Begin({ machine }: BeginProps) {
     >
       <HeldLine machine={id} />
       <CleaningTask machine={id} />
+      {stoppedAt(id)?.body.steps?.some(({ state }) => state === "locked") === true ? (
+        <p class="plain-lead">{say("clean.lock_again")}</p>
+      ) : null}
       <OpenPour machine={machine} />
       <p>{say("clean.what")}</p>
       <p>{say("clean.for_whom")}</p>

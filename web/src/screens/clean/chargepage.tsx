@@ -26,7 +26,7 @@ export function bucketsToCome({ cleaning, answer }: ChargeProps): number | null 
   const recipe = chargeRecipe(answer);
   if (recipe === null || answer?.kind !== "ok") return null;
   if (!secondLook(answer.result.shown, recipe).agrees) return null;
-  return recipe.buckets - cleaning.buckets.length;
+  return Math.max(0, recipe.buckets - cleaning.buckets.length);
 }
 
 function Bucket({ cleaning, answer }: ChargeProps) {

@@ -4,14 +4,16 @@ import { useState } from "preact/hooks";
 import type { Core } from "../../core/client";
 import type { AssessSumpResult, BucketRow, MachineTyped, Typed, Unit } from "../../core/messages";
 import { changeCleaning, endCleaning, type Cleaning } from "../../store/underway/cleaning";
-import type { AnyContent, Common, MachineEntry } from "../../store/log/entry";
+import type { AnyContent, Common, MachineEntry, Storable } from "../../store/log/entry";
 import { newId } from "../../store/log/ids";
-import { save } from "../../store/log/journal";
+import { entryById, save } from "../../store/log/journal";
 import { heldOf, statedOf } from "../../store/log/machines";
 import { readingUnit } from "../../store/underway/walk";
+import { say } from "../../words/say";
 import { isoWithOffset } from "../../words/times";
 import type { Saving } from "../check/save";
 import { useCore } from "../core";
+import { withdrawalOf } from "../correct/saving";
 import { readVersions } from "../versions";
 import { reached } from "./steps";
 
@@ -61,24 +63,37 @@ async function withPh(core: Core, machine: MachineEntry, ph: Typed): Promise<Any
   };
 }
 
+/** What a stopped clean-out told stands in this one too: counted twice it would be poured twice. */
+async function takingPlace(
+  core: Core,
+  machine: string,
+  { continues }: Cleaning,
+): Promise<readonly Storable[]> {
+  const stopped = continues === null ? undefined : entryById(continues);
+  if (stopped === undefined) return [];
+  const said = withdrawalOf(stopped, say("clean.continued"));
+  return [{ ...said, ...(await common(core, machine, newId())) }];
+}
+
 async function finished(
   core: Core,
   machine: MachineEntry,
   cleaning: Cleaning,
   charge: readonly BucketRow[],
   assessment: AssessSumpResult | null,
-): Promise<readonly AnyContent[]> {
+): Promise<readonly Storable[]> {
   const { texts } = cleaning;
   const id = machine.machine;
   const typed = machine.body.machine;
   const shows = typedOf(texts["reading"], readingUnit(typed));
   const ph = typedOf(texts["ph"], "1");
-  const all: AnyContent[] = [
+  const all: Storable[] = [
     {
       ...(await common(core, id, cleaning.id)),
       kind: "clean_out",
       body: { finished: true, ...bodyOf(typed, cleaning), charge: [...charge] },
     },
+    ...(await takingPlace(core, id, cleaning)),
   ];
   if (ph !== undefined) {
     const setUp = await withPh(core, machine, ph);
@@ -102,7 +117,7 @@ async function finished(
 }
 
 /** Writes what was prepared, one after the other; what is there already is found and not doubled. */
-async function writeAll(machine: string, all: readonly AnyContent[]): Promise<Saving> {
+async function writeAll(machine: string, all: readonly Storable[]): Promise<Saving> {
   changeCleaning(machine, { prepared: all });
   for (const content of all) {
     const outcome = await save(content);
@@ -116,7 +131,7 @@ export function useSavingClean(machine: MachineEntry, onSaved: () => void) {
   const core = useCore();
   const id = machine.machine;
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
-  const store = async (prepare: () => Promise<readonly AnyContent[]>): Promise<void> => {
+  const store = async (prepare: () => Promise<readonly Storable[]>): Promise<void> => {
     setSaving({ kind: "saving" });
     const done = await writeAll(id, await prepare());
     setSaving(done);
@@ -124,7 +139,7 @@ export function useSavingClean(machine: MachineEntry, onSaved: () => void) {
     onSaved();
     endCleaning(id);
   };
-  const press = (prepare: () => Promise<readonly AnyContent[]>): void => {
+  const press = (prepare: () => Promise<readonly Storable[]>): void => {
     if (saving.kind !== "saving") void store(prepare);
   };
   return {
@@ -148,7 +163,10 @@ export function useSavingClean(machine: MachineEntry, onSaved: () => void) {
           ...bodyOf(machine.body.machine, cleaning),
           ...(charge.length === 0 ? {} : { charge: [...charge] }),
         };
-        return [{ ...(await common(core, id, cleaning.id)), kind: "clean_out", body }];
+        return [
+          { ...(await common(core, id, cleaning.id)), kind: "clean_out", body },
+          ...(await takingPlace(core, id, cleaning)),
+        ];
       });
     },
   };

@@ -1,7 +1,7 @@
 // Clean-out and new charge: the step that comes next, stopping, and the end.
 import { MainAction, PlaceLink } from "../../elements/buttons";
 import { Page } from "../../elements/page";
-import { cleaningOf } from "../../store/underway/cleaning";
+import { cleaningOf, type Cleaning } from "../../store/underway/cleaning";
 import type { MachineEntry } from "../../store/log/entry";
 import { say } from "../../words/say";
 import { heldOf } from "../../store/log/machines";
@@ -11,6 +11,7 @@ import { Begin } from "./begin";
 import { FirstScreen } from "./first";
 import { STEPS } from "./steps";
 import { StopScreen } from "./stop";
+import { resumedFrom, stoppedAt } from "./stopped";
 import { BeginHeld } from "./tag";
 import { CleanTickScreen } from "./tick";
 
@@ -32,6 +33,12 @@ function Done({ machine }: { readonly machine: MachineEntry }) {
   );
 }
 
+/** Where one goes on that was stopped. */
+function fromOf(machine: MachineEntry, part: string | undefined): Partial<Cleaning> {
+  const stopped = part === "on" ? stoppedAt(machine.machine) : undefined;
+  return stopped === undefined ? {} : resumedFrom(stopped, machine);
+}
+
 export function CleanOutScreen({
   machine,
   parts,
@@ -43,7 +50,7 @@ export function CleanOutScreen({
   const held = heldOf(machine.machine);
   if (parts[0] === "done" && cleaning === null) return <Done machine={machine} />;
   if (cleaning === null && parts[0] === "begin" && held !== undefined)
-    return <BeginHeld machine={machine} held={held} />;
+    return <BeginHeld machine={machine} held={held} from={fromOf(machine, parts[1])} />;
   if (cleaning === null) return <Begin machine={machine} />;
   if (parts[0] === "stop") return <StopScreen machine={machine} cleaning={cleaning} />;
   const step = STEPS[cleaning.ticks.length];

@@ -1,6 +1,11 @@
 // A clean-out that was stopped before its end, and how it goes on: on this phone or, when its entry was
 // taken in, on another one.
-import { cleaningOf, type Cleaning, type CleanTick } from "../../store/underway/cleaning";
+import {
+  cleaningOf,
+  type Cleaning,
+  type CleanState,
+  type CleanTick,
+} from "../../store/underway/cleaning";
 import type { Entry, MachineEntry } from "../../store/log/entry";
 import { recent } from "../../store/log/journal";
 import { isMeasured } from "../../store/log/pinned";
@@ -10,37 +15,92 @@ import { reached, STEPS } from "./steps";
 
 type CleanOutEntry = Extract<Entry, { kind: "clean_out" }>;
 
-/** Whether a clean-out that was begun before it is not gone on with. */
-function isAfterwards(entry: Entry): boolean {
-  if (entry.kind === "machine_state") return ["in_use", "watch"].includes(entry.body.state);
+/** What ends one: another charge, or somebody has measured what is in the sump now. */
+function isEnder(entry: Entry): boolean {
+  if (entry.kind === "clean_out") return entry.body.finished;
   return entry.kind === "check" && isMeasured(entry);
 }
 
-/** Undefined while one is under way on this phone. */
+/** Inside a log the number is certain; between logs a clock of another day came after nothing. */
+function isAfter(one: Entry, other: Entry): boolean {
+  if (one.strand === other.strand) return one.seq > other.seq;
+  if (isAhead(one.measured_at)) return false;
+  return isAhead(other.measured_at) || one.place > other.place;
+}
+
+const stateAt = ({ body }: CleanOutEntry, wanted: CleanState): string | undefined =>
+  body.steps?.find(({ state }) => state === wanted)?.at;
+
+/** Those of a machine that nothing has ended, in order. */
+function unfinishedAt(machine: string): readonly CleanOutEntry[] {
+  const here = recent.value.filter((entry) => entry.machine === machine);
+  const enders = here.filter(isEnder);
+  return here
+    .filter((entry) => entry.kind === "clean_out")
+    .filter((entry) => !entry.body.finished && !enders.some((ender) => isAfter(ender, entry)));
+}
+
+/** Undefined while one is under way on this phone, or where the machine went on with its old coolant. */
 export function stoppedAt(machine: string): CleanOutEntry | undefined {
   if (cleaningOf(machine).value !== null) return undefined;
-  const last = recent.value
-    .filter((entry) => entry.machine === machine && !isAhead(entry.measured_at))
-    .filter((entry) => entry.kind === "clean_out" || isAfterwards(entry))
-    .at(-1);
-  return last?.kind === "clean_out" && !last.body.finished ? last : undefined;
+  const stopped = unfinishedAt(machine).at(-1);
+  if (stopped === undefined || drainedAt(machine) !== undefined) return stopped;
+  const isInUse = recent.value.some(
+    (entry) =>
+      entry.kind === "machine_state" &&
+      entry.machine === machine &&
+      ["in_use", "watch"].includes(entry.body.state) &&
+      isAfter(entry, stopped),
+  );
+  return isInUse ? undefined : stopped;
 }
 
-/** When the sump was emptied by a clean-out that is not finished. */
-export function emptiedAt(machine: string): string | undefined {
+interface Drained {
+  readonly at: string;
+  /** Since when some of the new charge is in. */
+  readonly charged_at: string | undefined;
+}
+
+/** Of the clean-out that goes on here, where nobody has measured since. */
+function drainedHere(machine: string): Drained | undefined {
   const cleaning = cleaningOf(machine).value;
-  const steps = cleaning === null ? stoppedAt(machine)?.body.steps : reached(cleaning.ticks);
-  return steps?.find(({ state }) => state === "drained")?.at;
+  const ticks = reached(cleaning?.ticks ?? []);
+  const at = ticks.find(({ state }) => state === "drained")?.at;
+  if (at === undefined) return undefined;
+  const isEnded = recent.value
+    .filter((entry) => entry.machine === machine && isEnder(entry) && !isAhead(entry.measured_at))
+    .some((entry) => Date.parse(entry.measured_at) >= Date.parse(at));
+  const charged = ticks.find(({ state }) => state === "charged")?.at;
+  return isEnded ? undefined : { at, charged_at: charged ?? cleaning?.buckets.at(-1) };
 }
 
-/** States in their order up to the last one that was reached; what is missing was left out. */
-function ticksFrom({ body, measured_at }: CleanOutEntry): readonly CleanTick[] {
-  const done = new Map((body.steps ?? []).map((step) => [step.state, step.at]));
-  const places = STEPS.flatMap(({ state }, i) => (done.has(state) ? [i] : []));
-  return STEPS.slice(0, Math.max(-1, ...places) + 1).map(({ state }) => {
-    const at = done.get(state);
-    return at === undefined ? { state, at: measured_at, leftOut: true } : { state, at };
+/** When the sump was emptied by a clean-out that is not finished: the last reading is of what is gone. */
+export function drainedAt(machine: string): Drained | undefined {
+  const here = drainedHere(machine);
+  if (here !== undefined) return here;
+  return unfinishedAt(machine)
+    .flatMap((entry): readonly Drained[] => {
+      const at = stateAt(entry, "drained");
+      if (at === undefined) return [];
+      const isCharged = (entry.body.charge ?? []).length > 0;
+      const charged_at = stateAt(entry, "charged") ?? (isCharged ? entry.measured_at : undefined);
+      return [{ at, charged_at }];
+    })
+    .at(-1);
+}
+
+/** States in their order up to the last one that was reached; what may be left out was. */
+function ticksFrom(stopped: CleanOutEntry): readonly CleanTick[] {
+  const steps = STEPS.map(({ state, mayLeaveOut }): CleanTick | null => {
+    const at = stateAt(stopped, state);
+    if (at !== undefined) return { state, at };
+    return mayLeaveOut ? { state, at: stopped.measured_at, leftOut: true } : null;
   });
+  // Nothing is taken for done behind a step that nobody ticked.
+  const missing = steps.indexOf(null);
+  const done = (missing === -1 ? steps : steps.slice(0, missing)).filter((tick) => tick !== null);
+  const last = done.map(({ leftOut }) => leftOut !== true).lastIndexOf(true);
+  return done.slice(0, last + 1);
 }
 
 function textsFrom(
@@ -59,21 +119,28 @@ function textsFrom(
   ]);
 }
 
+/** More buckets than any charge here would have. */
+const MOST_BUCKETS = 500;
+
 /**
- * What a stopped clean-out had reached. Buckets of the new charge count as those of its recipe only while the
- * set-up is the one they were worked out by; otherwise they are part of what stays in the sump, which is asked
- * for again.
+ * What a stopped clean-out had reached; the entry that it ends with takes its place. Buckets of the new charge
+ * count as those of its recipe only while the set-up is the one they were worked out by; otherwise they are part
+ * of what stays in the sump, which is asked for again, and the old entry goes on telling of them.
  */
 export function resumedFrom(stopped: CleanOutEntry, machine: MachineEntry): Partial<Cleaning> {
   const ticks = ticksFrom(stopped);
   const texts = textsFrom(stopped, machine.body.machine);
   const { charge = [] } = stopped.body;
-  const { left, left_strength: strength, ...others } = texts;
-  const isOfRecipe = !charge.some(isRunIn) && machine.place < stopped.place;
-  if (left === undefined || strength === undefined || (charge.length > 0 && !isOfRecipe)) {
-    const place = STEPS.findIndex(({ state }) => state === "left");
-    return { ticks: ticks.slice(0, place), texts: others };
-  }
   const count = charge.reduce((sum, row) => sum + row.count, 0);
-  return { ticks, texts, buckets: Array.from({ length: count }, () => stopped.measured_at) };
+  const { left, left_strength: strength, ...others } = texts;
+  const toLeft = ticks.slice(
+    0,
+    STEPS.findIndex(({ state }) => state === "left"),
+  );
+  const isOfRecipe = !charge.some(isRunIn) && machine.place < stopped.place && count < MOST_BUCKETS;
+  const isKnown = left !== undefined && strength !== undefined;
+  if (charge.length > 0 && !(isOfRecipe && isKnown)) return { ticks: toLeft };
+  if (!isKnown) return { ticks: toLeft, texts: others, continues: stopped.id };
+  const buckets = Array.from({ length: count }, () => stopped.measured_at);
+  return { ticks, texts, buckets, continues: stopped.id };
 }

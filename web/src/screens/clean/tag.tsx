@@ -6,7 +6,7 @@ import { Choice } from "../../elements/fields/choice";
 import { Fault } from "../../elements/fault";
 import { Page } from "../../elements/page";
 import { TextField } from "../../elements/fields/textfield";
-import { beginCleaning } from "../../store/underway/cleaning";
+import { beginCleaning, type Cleaning } from "../../store/underway/cleaning";
 import type { MachineEntry, StateEntry } from "../../store/log/entry";
 import { newId } from "../../store/log/ids";
 import { save } from "../../store/log/journal";
@@ -23,8 +23,11 @@ import { readVersions } from "../versions";
 const CHOICES = ["stays", "off"] as const;
 type Chosen = (typeof CHOICES)[number] | "";
 
+/** What one that was stopped had reached; nothing for one from the start. */
+type From = Partial<Cleaning>;
+
 /** Prepared once: a second press after a failure writes the same entry. */
-function useTakingOff({ machine }: MachineEntry) {
+function useTakingOff({ machine }: MachineEntry, from: From) {
   const core = useCore();
   const [id] = useState(newId);
   const [saving, setSaving] = useState<Saving>({ kind: "open" });
@@ -46,7 +49,7 @@ function useTakingOff({ machine }: MachineEntry) {
       return;
     }
     keepName(by);
-    beginCleaning(machine);
+    beginCleaning(machine, from);
   };
   return { saving, takeOff };
 }
@@ -84,17 +87,17 @@ function OffFields({ by, why, isAsked, onBy, onWhy }: FieldsProps) {
 }
 
 /** What becomes of the tag; nothing is chosen beforehand. */
-function useFate(machine: MachineEntry) {
+function useFate(machine: MachineEntry, from: From) {
   const [chosen, setChosen] = useState<Chosen>("");
   const [by, setBy] = useState(ownName);
   const [why, setWhy] = useState("");
   const [isAsked, setAsked] = useState(false);
-  const { saving, takeOff } = useTakingOff(machine);
+  const { saving, takeOff } = useTakingOff(machine, from);
   const isWhole = chosen === "off" && by.trim() !== "" && why.trim() !== "";
   const press = (): void => {
     setAsked(true);
     if (saving.kind === "saving") return;
-    if (chosen === "stays") beginCleaning(machine.machine);
+    if (chosen === "stays") beginCleaning(machine.machine, from);
     else if (isWhole) void takeOff(by.trim(), why.trim());
   };
   const fields = { by, why, isAsked, onBy: setBy, onWhy: setWhy };
@@ -127,11 +130,13 @@ function FateFields({ chosen, setChosen, fields }: Fate) {
 export function BeginHeld({
   machine,
   held,
+  from,
 }: {
   readonly machine: MachineEntry;
   readonly held: StateEntry;
+  readonly from: From;
 }) {
-  const fate = useFate(machine);
+  const fate = useFate(machine, from);
   const { chosen, saving, press, fields } = fate;
   const about = chosen + fields.by + fields.why;
   return (

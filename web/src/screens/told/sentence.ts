@@ -21,22 +21,28 @@ function runInText({ each, strength }: BucketRow): string {
   return say("told.run_in", { amount, strength: writeTyped(strength) });
 }
 
-/** Carried by the sump's own coolant, or as it comes from the drum. */
-function withConcentrate({ count, each }: BucketRow, concentrate: string): string {
-  if (each === undefined) return sayCount("told.buckets_concentrate", count, { concentrate });
-  return sayCount("told.buckets_own", count, { fluid: writeTyped(each), concentrate });
-}
+/** Without a strength only water is known for what it is. */
+const isTold = ({ kind, strength }: BucketRow): boolean =>
+  kind === "water" || strength !== undefined;
 
 function bucketsText(row: BucketRow): string {
   const about = row.about === true ? say("told.about") : "";
-  if (isRunIn(row)) return runInText(row);
+  if (isRunIn(row) && row.count === 1 && row.concentrate === undefined && isTold(row))
+    return runInText(row);
   if (row.kind === "water") return sayCount("told.buckets_water", row.count);
   if (row.water !== undefined && row.concentrate !== undefined)
     return sayCount("told.buckets_marks", row.count, {
       water: writeTyped(row.water),
       concentrate: writeTyped(row.concentrate),
     });
-  if (row.concentrate !== undefined) return withConcentrate(row, writeTyped(row.concentrate));
+  if (row.kind === "own_fluid" && row.concentrate !== undefined && row.each !== undefined)
+    return sayCount("told.buckets_own", row.count, {
+      fluid: writeTyped(row.each),
+      concentrate: writeTyped(row.concentrate),
+    });
+  const neat = row.concentrate ?? row.each;
+  if (row.kind === "concentrate" && neat !== undefined)
+    return sayCount("told.buckets_concentrate", row.count, { concentrate: writeTyped(neat) });
   if (row.strength !== undefined)
     return sayCount("told.buckets_mix", row.count, { about, strength: writeTyped(row.strength) });
   return sayCount("told.buckets_unknown", row.count);

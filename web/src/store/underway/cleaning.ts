@@ -3,7 +3,7 @@
 import { signal, type Signal } from "@preact/signals";
 import type { CleanOutContent } from "../../core/messages";
 import { dropDraft, followDrafts, readDraft, writeDraft } from "./drafts";
-import type { AnyContent } from "../log/entry";
+import type { Storable } from "../log/entry";
 import { newId } from "../log/ids";
 
 export type CleanState = NonNullable<CleanOutContent["steps"]>[number]["state"];
@@ -24,8 +24,10 @@ export interface Cleaning {
   /** When each bucket of the new charge went in. */
   readonly buckets: readonly string[];
   readonly otherWay: boolean;
+  /** The entry of a stopped clean-out that the one of this takes the place of. */
+  readonly continues: string | null;
   /** Entries as they were first sent to the store, so that a second try writes the same ones. */
-  readonly prepared: readonly AnyContent[] | null;
+  readonly prepared: readonly Storable[] | null;
 }
 
 const open = new Map<string, Signal<Cleaning | null>>();
@@ -46,7 +48,9 @@ function isCleaning(value: unknown): value is Cleaning {
 
 function stored(machine: string): Cleaning | null {
   const draft = readDraft(nameOf(machine));
-  return isCleaning(draft) ? { ...draft, prepared: draft.prepared ?? null } : null;
+  return isCleaning(draft)
+    ? { ...draft, continues: draft.continues ?? null, prepared: draft.prepared ?? null }
+    : null;
 }
 
 export function cleaningOf(machine: string): Signal<Cleaning | null> {
@@ -74,7 +78,10 @@ function keep(machine: string, cleaning: Cleaning): boolean {
 
 /** `from`: what a clean-out that was stopped had reached. */
 export function beginCleaning(machine: string, from: Partial<Cleaning> = {}): boolean {
-  const fresh = { ticks: [], texts: {}, buckets: [], otherWay: false, prepared: null };
+  const fresh = {
+    ...{ ticks: [], texts: {}, buckets: [] },
+    ...{ otherWay: false, continues: null, prepared: null },
+  };
   return keep(machine, { ...fresh, ...from, id: newId() });
 }
 

@@ -1,16 +1,18 @@
 // A newer check or a clean-out: the numbers of a recipe that was begun before it hold no longer, and the
 // rest of its buckets would go into a sump that holds something else now.
 import { isMeasured } from "../../../store/log/pinned";
-import type { CheckEntry, Entry } from "../../../store/log/entry";
+import type { AnyEntry, CheckEntry, Entry } from "../../../store/log/entry";
 import { recent, recentDeeds } from "../../../store/log/journal";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
-import { emptiedAt } from "../../clean/stopped";
+import { drainedAt } from "../../clean/stopped";
 import { isAhead } from "../../now";
 import { pouringOf } from "../../../store/underway/pouring";
 
 /** What ended a recipe, and when. */
 type Newer = Pick<Entry, "kind" | "measured_at">;
+
+type Begun = Pick<AnyEntry, "place" | "strand">;
 
 function isNewer(entry: Entry): boolean {
   if (entry.kind === "clean_out") return entry.body.finished;
@@ -18,12 +20,14 @@ function isNewer(entry: Entry): boolean {
 }
 
 /** What came at a machine after a place in the log and ends the recipe of a check, the last of it. */
-function after(at: string, begun: number, check: string): Newer | undefined {
-  const emptied_at = emptiedAt(at);
-  if (emptied_at !== undefined) return { kind: "clean_out", measured_at: emptied_at };
+function after(at: string, begun: Begun | undefined, check: string): Newer | undefined {
+  const drained = drainedAt(at);
+  if (drained !== undefined) return { kind: "clean_out", measured_at: drained.at };
+  if (begun === undefined) return undefined;
   return recent.value
-    .filter(({ machine, place }) => machine === at && place > begun)
-    .filter((entry) => entry.id !== check && isNewer(entry) && !isAhead(entry.measured_at))
+    .filter(({ machine, place }) => machine === at && place > begun.place)
+    .filter((entry) => entry.id !== check && isNewer(entry))
+    .filter(({ strand, measured_at }) => strand === begun.strand || !isAhead(measured_at))
     .at(-1);
 }
 
@@ -33,12 +37,12 @@ export function overtakenAt(machine: string, steps: number): Newer | undefined {
   if (pouring === null || pouring.ticks.length >= steps) return undefined;
   const { plan, check } = pouring;
   const begun = recentDeeds.value.find(({ id }) => id === plan.id);
-  return after(machine, begun?.place ?? Infinity, check);
+  return after(machine, begun, check);
 }
 
 /** The same of a recipe that nobody has begun. */
-export function overtakenCheck({ machine, place, id }: CheckEntry): Newer | undefined {
-  return after(machine, place, id);
+export function overtakenCheck(check: CheckEntry): Newer | undefined {
+  return after(check.machine, check, check.id);
 }
 
 /** Of a recipe of which nothing was poured. */

@@ -8,12 +8,14 @@ import { recentDeeds } from "../../../store/log/journal";
 import { lastCheckWith } from "../../../store/log/machines";
 import { emptiedAt, unmixedAt } from "../../../store/log/mixing";
 import { hasStrength, isPlanned, type Planned } from "../../../store/log/pinned";
+import { drainedAt } from "../../clean/stopped";
 
 type Before = Pick<HoldCheckBody, "last" | "read">;
 
 /** The last recipe of this charge. */
 export function plannedOf(machine: string): Planned | undefined {
   const planned = lastCheckWith(machine, isPlanned);
+  if (drainedAt(machine) !== undefined) return undefined;
   return planned !== undefined && planned.place > emptiedAt(machine) ? planned : undefined;
 }
 
@@ -40,6 +42,7 @@ function isAsShown(planned: Planned): boolean {
  * since, or where the newest reading was too early: pycore gives no worst case then. The last recipe also tells the usual mix, beside a later reading.
  */
 export function beforeOf(machine: string): Before {
+  if (drainedAt(machine) !== undefined) return {};
   const emptied = emptiedAt(machine);
   const check = lastCheckWith(machine, hasStrength);
   const again = lastReread(machine);
