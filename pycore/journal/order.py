@@ -62,7 +62,7 @@ def in_order(entries: Iterable[P]) -> list[P]:
     for entry in ordered:
         strand, measured_s = entry.strand, entry.measured_s
         known_s = reached.get(strand)
-        if known_s is None and entry.earlier:
+        if known_s is None:
             known_s = next((reached[name] for name in entry.earlier if name in reached), None)
         reached[strand] = at_s = measured_s if known_s is None else max(known_s, measured_s)
         reached_s.append(at_s)

@@ -18,17 +18,8 @@ from tests.phones import Phone as Writer
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
 TO_LEFT = [
-    "ready",
-    "skimmed",
-    "cleaner_in",
-    "ran",
-    "locked",
-    "drained",
-    "chips_out",
-    "rinsed",
-    "rinse_out",
-    "rinsed_again",
-    "left",
+    *("ready", "skimmed", "cleaner_in", "ran", "locked", "drained", "chips_out"),
+    *("rinsed", "rinse_out", "rinsed_again", "left"),
 ]
 
 

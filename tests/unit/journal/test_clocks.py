@@ -92,8 +92,14 @@ def test_a_clock_that_nobody_can_read_is_passed_over() -> None:
 
 
 def test_a_line_of_no_log_has_no_flag() -> None:
-    line = sealed('{"schema":9,"wall":"2199-01-01T00:00:00Z"}')
-    assert clock_flags([read_line(line, checked)], 0) == ()
+    line = read_line(sealed('{"schema":9,"wall":"2199-01-01T00:00:00Z"}'), checked)
+    assert clock_flags([line], 0) == ()
+    # It takes none from the lines of a log.
+    phone = Phone("a")
+    for after_s in (60, 0):
+        phone.save("check", check(), 0, wall=moment(after_s))
+    others = [read_line(text, checked) for text in phone.lines]
+    assert [flag.seq for flag in clock_flags([line, *others])] == [2]
 
 
 def test_newer_line_without_a_legible_clock() -> None:

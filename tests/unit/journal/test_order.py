@@ -103,6 +103,7 @@ def test_what_stands_before_a_split_comes_before_both_of_its_parts() -> None:
     there = Stone(("a", 2, "s2"), 50, "s2", ("a",))
     farther = Stone(("a", 3, "f3"), 20, "f3", ("s2", "a"))
     assert names(in_order([farther, there, here, trunk])) == ["t1", "h2", "s2", "f3"]
+    assert names(in_order([farther, trunk])) == ["t1", "f3"]
     assert latest([trunk, here], frozenset(), nobody) == Latest("h2", ())
     assert latest([trunk, farther], frozenset(), nobody) == Latest("f3", ())
     assert latest([trunk], frozenset(), nobody) == Latest("t1", ())
@@ -111,5 +112,5 @@ def test_what_stands_before_a_split_comes_before_both_of_its_parts() -> None:
 def test_parts_of_one_log_at_one_time_by_number_and_name() -> None:
     parts = [Stone(("a", seq, name), 0, name, ("a",)) for seq, name in ((3, "x"), (2, "z"))]
     assert latest(parts, frozenset(), nobody) == Latest("z", ("x",))
-    parts = [Stone(("a", 2, one), 0, one, ("a",)) for one in "yx"]
-    assert latest(parts, frozenset(), nobody) == Latest("x", ("y",))
+    parts = [Stone(("a", 2, line), 0, name, ("a",)) for line, name in ("py", "qx")]
+    assert latest(parts, frozenset(), nobody) == Latest("q", ("p",))

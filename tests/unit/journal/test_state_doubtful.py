@@ -3,7 +3,7 @@
 import pytest
 
 from tests.phones import Phone, check, id_of
-from tests.unit.journal.reading import fold, machine
+from tests.unit.journal.reading import dispute, fold, machine
 
 
 def test_two_phones_within_ten_minutes_are_both_shown() -> None:
@@ -84,6 +84,24 @@ def test_a_clock_that_was_ahead_before_a_split_takes_no_tag_off_after_it(decided
     if decided:
         assert now.state is not None
         assert (now.state.entry.id, now.state.others) == (stop, ())
+
+
+def test_a_doubt_from_before_a_split_is_older_than_what_was_said_after_it() -> None:
+    phone, other = Phone("a"), Phone("b")
+    # The clock was ahead until the split.
+    hold = phone.save("machine_state", {"state": "on_hold"}, 7200)
+    dispute((phone, other), hold, "machine_state", [{"state": "watch"}, {"state": "stopped"}])
+    copy = phone.clone()
+    phone.save("machine_state", {"state": "in_use"}, 1200, id=id_of("in use"))
+    copy.save("note", {"text": "x"}, 1300, id=id_of("note"))
+    decider = Phone("c")
+    for fork in fold(phone, copy).chains.forks:
+        body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
+        decider.save("decision", body, 1400, machine="")
+    now = machine(phone, copy, other, decider)
+    assert now.conflicts == (hold,)
+    assert now.state is not None
+    assert (now.state.entry.id, now.state.others) == (id_of("in use"), ())
 
 
 @pytest.mark.parametrize("decided", [False, True])
