@@ -78,6 +78,22 @@ def test_one_that_is_begun_from_the_start_stays_emptied(page: Page) -> None:
     expect_emptied(page)
 
 
+def test_a_sump_stays_emptied_beyond_what_a_start_reads(page: Page) -> None:
+    begin_emptied(page)
+    stop(page)
+    start_at(page, "machines", machine_id(page), "clean-out")
+    press(page, "Begin from the start")
+    press(page, "All is ready")
+    stop(page)
+    other = Writer("the other phone")
+    for number in range(120):
+        other.save("note", {"text": "x"}, soon_s() + number, machine_id(page))
+    take_in(page, other.export(), 120)
+    # The first start after it keeps what the next ones read.
+    expect_emptied(page)
+    expect_emptied(page)
+
+
 def test_a_clock_that_is_set_back_hides_no_own_clean_out(page: Page) -> None:
     begin_emptied(page)
     stop(page)

@@ -1,6 +1,7 @@
 // The part of the log that the first pages need, so that the app opens as fast with a log of years as
 // with an empty one. It is kept as places of lines, never as their texts: what is shown always comes from
 // the lines themselves. Whatever does not fit the stores exactly is thrown away and made anew from all lines.
+import type { CleanOutContent } from "../../core/messages";
 import { careOf, firstPhs, mostOf } from "./care";
 import { withDatabase } from "./database";
 import { isOfDeed, type AnyEntry } from "./entry";
@@ -71,6 +72,10 @@ export interface Checkpoint {
   readonly open: Counted;
 }
 
+function isDrained({ steps = [] }: CleanOutContent): boolean {
+  return steps.some(({ state }) => state === "drained");
+}
+
 /** By what an entry is looked for beyond the latest ones; each is kept once a machine. */
 function pinsOf(entry: AnyEntry): readonly string[] {
   if (isOfDeed(entry)) {
@@ -81,8 +86,9 @@ function pinsOf(entry: AnyEntry): readonly string[] {
   }
   // Each fact of the shop counts by its own latest entry.
   if (entry.kind === "shop_set") return Object.keys(entry.body);
-  // One that was begun later does not hide the last one that was finished.
+  // One that was begun later does not hide the last one that was finished, or that has emptied the sump.
   if (entry.kind === "clean_out" && entry.body.finished) return [entry.kind, "emptied"];
+  if (entry.kind === "clean_out" && isDrained(entry.body)) return [entry.kind, "drained"];
   if (entry.kind !== "check") return [entry.kind];
   const fitting = PINNED.flatMap((fits, i) => (fits(entry) ? [`check ${i}`] : []));
   return ["check", ...fitting, ...careOf(entry)];
