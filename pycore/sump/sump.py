@@ -14,6 +14,9 @@ from pycore.quantity.measured import Measured, result, variable
 from pycore.sump.curve import RisingCurve, depth_at
 from pycore.sump.solids import Solid
 
+# Litres of a depth just inside may come out so much of the whole outside: rounding, no amount.
+_LAST_DIGITS = 1e-12
+
 
 @dataclass(frozen=True)
 class KnownTo:
@@ -83,11 +86,14 @@ class Sump:
 
         Error: ``out_of_range`` at ``path`` with the limits in litres.
         """
-        if not self.least_volume_l <= volume_l <= self.rim_volume_l:
-            limit = {"minimum": self.least_volume_l, "maximum": self.rim_volume_l, "unit": "L"}
+        least_l, rim_l = self.least_volume_l, self.rim_volume_l
+        digits_l = _LAST_DIGITS * rim_l
+        if not least_l - digits_l <= volume_l <= rim_l + digits_l:
+            limit = {"minimum": least_l, "maximum": rim_l, "unit": "L"}
             raise Fault("out_of_range", path, volume_l, limit)
+        inside_l = min(max(volume_l, least_l), rim_l)
         top_mm = self.rim_depth_mm + self.zero_mm
-        found_mm = depth_at(self.curve.volume_l, volume_l, self.zero_mm, top_mm) - self.zero_mm
+        found_mm = depth_at(self.curve.volume_l, inside_l, self.zero_mm, top_mm) - self.zero_mm
         # The sum of rim and zero, taken apart again, may lie a last digit above the rim.
         return min(found_mm, self.rim_depth_mm)
 
