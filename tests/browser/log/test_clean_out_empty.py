@@ -9,7 +9,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at, take_in
 from tests.browser.log.test_clean_out_open import charged_in_part, machine_id, stop, until_empty
-from tests.browser.phone import heading
+from tests.browser.phone import PHONE_SIZE, heading
 from tests.browser.stored import entries
 from tests.browser.walk import check_until_recipe, open_machine, press, save_check
 from tests.phones import MORNING_S, moment, typed
@@ -132,6 +132,24 @@ def test_a_tag_is_asked_about_before_one_goes_on(page: Page) -> None:
     expect(heading(page)).to_have_text("Chips and sludge out")
 
 
+def test_volumes_in_another_unit_stay_in_their_own_entry(page: Page) -> None:
+    steps = [{"state": state, "at": moment(soon_s())} for state in TO_LEFT[:6]]
+    other = Writer("the other phone")
+    body = {"finished": False, "steps": steps, "waste": typed("50", "US gal")}
+    other.save("clean_out", body, soon_s(), machine_id(page))
+    take_in(page, other.export(), 1)
+    start_at(page, "machines", machine_id(page), "clean-out")
+    go_on = page.get_by_role("button", name="Go on where it stopped")
+    box = go_on.bounding_box()
+    assert box is not None
+    assert box["y"] + box["height"] <= PHONE_SIZE[1]
+    go_on.click()
+    expect(heading(page)).to_have_text("Chips and sludge out")
+    stop(page)
+    assert "waste" not in entries(page, "clean_out")[-1]["body"]
+    assert entries(page, "withdrawal") == []
+
+
 def test_more_buckets_than_the_recipe_has_and_a_missing_step(page: Page) -> None:
     machine = machine_id(page)
     row = {"count": 30, "kind": "mix", "water": typed("8", "L"), "concentrate": typed("700", "mL")}
@@ -147,8 +165,7 @@ def test_more_buckets_than_the_recipe_has_and_a_missing_step(page: Page) -> None
     third = Writer("a third phone")
     body = {"finished": False, "steps": [steps[0], steps[7]]}
     third.save("clean_out", body, soon_s() + 60, machine)
-    page.get_by_role("link", name="Stop here").click()
-    press(page, "Save as not finished")
+    stop(page)
     take_in(page, third.export(), 1)
     start_at(page, "machines", machine, "clean-out")
     press(page, "Go on where it stopped")

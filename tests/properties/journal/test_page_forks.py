@@ -8,7 +8,7 @@ import pytest
 
 from tests.phones import LATHE, Phone, id_of, pour
 from tests.properties.journal.test_page_order import MACHINES, READ, SHOWN, asked, wanted
-from tests.unit.journal.reading import fold
+from tests.unit.journal.reading import both_count, fold
 
 SEED, CASES, MOST_DEEDS = 20261128, 600, 8
 STATES = ("in_use", "watch", "stopped", "on_hold")
@@ -141,10 +141,7 @@ def test_a_clock_that_was_ahead_before_a_split_takes_no_tag_off_after_it() -> No
     copy = old.clone()
     old.save("machine_state", {"state": "stopped"}, 600, MACHINES[0], id=id_of("stop"))
     copy.save("note", {"text": "x"}, 700, MACHINES[0], id=id_of("note"))
-    decider = Phone("b")
-    for fork in fold(old, copy).chains.forks:
-        body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
-        decider.save("decision", body, 900, machine="")
+    decider = both_count(old, copy)
     for found in asked([[old, copy], [old, copy, decider]]):
         assert found["held"] == found["held_at_start"] == [True, False]
 
@@ -158,10 +155,7 @@ def test_a_tag_on_the_shorter_part_of_a_copied_phone_is_not_lost() -> None:
         old.save("machine_state", {"state": "watch"}, 60 * number, MACHINES[0], id=name)
     old.save("machine_state", {"state": "in_use"}, 600, MACHINES[0], id=id_of("in use"))
     copy.save("machine_state", {"state": "stopped"}, 7200, MACHINES[0], id=id_of("stop"))
-    decider = Phone("b")
-    for fork in fold(old, copy).chains.forks:
-        body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
-        decider.save("decision", body, 9000, machine="")
+    decider = both_count(old, copy)
     before, after = asked([[old, copy], [old, copy, decider]])
     assert before["held"] == before["held_at_start"] == [True, False]
     assert after["held"] == after["held_at_start"] == [True, False]

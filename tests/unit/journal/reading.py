@@ -35,6 +35,15 @@ def machine(*phones: Phone, name: str = LATHE) -> MachineNow:
     return next(one for one in fold(*phones).machines if one.machine == name)
 
 
+def both_count(*phones: Phone) -> Phone:
+    """Another phone on which somebody has decided that all lines of claimed places count."""
+    decider = Phone("decider")
+    for fork in fold(*phones).chains.forks:
+        body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
+        decider.save("decision", body, 9000, machine="")
+    return decider
+
+
 def dispute(
     phones: tuple[Phone, Phone], target: str, kind: str, said: list[dict[str, Any]]
 ) -> None:

@@ -3,7 +3,7 @@
 import pytest
 
 from tests.phones import Phone, check, id_of
-from tests.unit.journal.reading import dispute, fold, machine
+from tests.unit.journal.reading import both_count, dispute, machine
 
 
 def test_two_phones_within_ten_minutes_are_both_shown() -> None:
@@ -74,11 +74,7 @@ def test_a_clock_that_was_ahead_before_a_split_takes_no_tag_off_after_it(decided
     copy.save("note", {"text": "x"}, 700, id=id_of("note"))
     phones = [phone, copy]
     if decided:
-        decider = Phone("b")
-        for fork in fold(phone, copy).chains.forks:
-            body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
-            decider.save("decision", body, 900, machine="")
-        phones.append(decider)
+        phones.append(both_count(phone, copy))
     now = machine(*phones)
     assert now.is_stopped
     if decided:
@@ -94,10 +90,7 @@ def test_a_doubt_from_before_a_split_is_older_than_what_was_said_after_it() -> N
     copy = phone.clone()
     phone.save("machine_state", {"state": "in_use"}, 1200, id=id_of("in use"))
     copy.save("note", {"text": "x"}, 1300, id=id_of("note"))
-    decider = Phone("c")
-    for fork in fold(phone, copy).chains.forks:
-        body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
-        decider.save("decision", body, 1400, machine="")
+    decider = both_count(phone, copy)
     now = machine(phone, copy, other, decider)
     assert now.conflicts == (hold,)
     assert now.state is not None
@@ -114,12 +107,7 @@ def test_a_tag_on_the_shorter_part_of_a_copied_phone_is_not_lost(decided: bool) 
         phone.save("machine_state", {"state": "watch"}, 60 * number, id=id_of(f"watch {number}"))
     phone.save("machine_state", {"state": "in_use"}, 600, id=id_of("in use"))
     stop = copy.save("machine_state", {"state": "stopped"}, 7200, id=id_of("stop"))
-    if decided:
-        other = Phone("b")
-        for fork in fold(phone, copy).chains.forks:
-            body = {"use": list(fork.hashes), "leave": [], "reason": "both were made"}
-            other.save("decision", body, 9000, machine="")
-    now = machine(phone, copy, *([other] if decided else []))
+    now = machine(phone, copy, *([both_count(phone, copy)] if decided else []))
     assert now.state is not None
     assert now.is_stopped
     if decided:

@@ -16,7 +16,7 @@ import { BackupLink, BackupStanding } from "./backup/standing";
 import { isReadingOpen } from "./check/without/partial";
 import { firstPlace } from "./check/place";
 import { dueWords, useDueChecks, type DueChecks } from "./due";
-import { isCleaned } from "./clean/underway";
+import { isBeingCleaned } from "./clean/underway";
 import { ExampleLink } from "./example/example";
 import { Foot } from "./foot";
 import { StateNow } from "./poured";
@@ -70,7 +70,7 @@ function BareRow({ machine }: { readonly machine: MachineEntry }) {
 function ranksOf({ machine }: MachineEntry): readonly number[] {
   const check = lastCheck(machine);
   return [
-    isResting(machine) && !isCleaned(machine) ? 1 : 0,
+    isResting(machine) && !isBeingCleaned(machine) ? 1 : 0,
     pressing(machine),
     isStarted(walkOf(machine).value) ? 0 : 1,
     isReadingOpen(check) ? 0 : 1,
@@ -105,7 +105,7 @@ function latestUsed(list: readonly MachineEntry[]): MachineEntry | undefined {
 function offered(list: readonly MachineEntry[], due: DueChecks): MachineEntry | undefined {
   const used = latestUsed(list);
   if (used === undefined || isWanted(used.machine)) return used;
-  const cleaned = list.find(({ machine }) => isCleaned(machine));
+  const cleaned = list.find(({ machine }) => isBeingCleaned(machine));
   if (cleaned !== undefined) return cleaned;
   const overdue = list.flatMap((machine) => {
     const check = due.get(machine.machine);

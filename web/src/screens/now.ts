@@ -23,6 +23,6 @@ export function timeOf(iso: string): string {
 const DAY_MS = 24 * 3_600_000;
 
 /** By a clock of another day or year: what it wrote came after nothing. This clock may be some hours behind. */
-export function isAhead(iso: string): boolean {
+export function isDaysAhead(iso: string): boolean {
   return Date.parse(iso) - now_ms.value > DAY_MS;
 }

@@ -12,7 +12,7 @@ import { isStarted, walkOf } from "../store/underway/walk";
 import { write } from "../words/numbers";
 import { say, sayCount } from "../words/say";
 import { isoWithOffset, writeMoment } from "../words/times";
-import { CleaningTask, cleaningWords, isCleaned } from "./clean/underway";
+import { CleaningTask, cleaningWords, isBeingCleaned } from "./clean/underway";
 import { firstPlace } from "./check/place";
 import { DeadWays } from "./check/look/dead";
 import { partialSummary } from "./check/without/partial";
@@ -81,7 +81,7 @@ export function pouringWords(machine: string): string | null {
 /** What stands first: the lower, the more it presses. */
 export function pressing(machine: string): number {
   if (heldOf(machine) !== undefined) return 0;
-  if (isCleaned(machine) || pouringWords(machine) !== null) return 1;
+  if (isBeingCleaned(machine) || pouringWords(machine) !== null) return 1;
   if (refusedLook(machine) !== undefined) return 1;
   return dueNow(machine) === undefined ? 3 : 2;
 }
@@ -104,7 +104,7 @@ function readsNext(machine: string): boolean {
 
 /** Whether something was begun here or is due now, so that it goes before a check elsewhere. */
 export function isWanted(machine: string): boolean {
-  if (isCleaned(machine) || pouringWords(machine) !== null) return true;
+  if (isBeingCleaned(machine) || pouringWords(machine) !== null) return true;
   if (isStarted(walkOf(machine).value)) return true;
   const due = dueNow(machine);
   return due !== undefined && earlyWords(due) === null;

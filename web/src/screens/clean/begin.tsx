@@ -63,6 +63,7 @@ export function Begin({ machine }: BeginProps) {
     <Page
       title={say("clean.title")}
       place={machine.body.machine.name}
+      stays
       onBack={() => {
         back("machines", id);
       }}

@@ -10,7 +10,7 @@ import type { Entry, MachineEntry } from "../../store/log/entry";
 import { recent } from "../../store/log/journal";
 import { isMeasured } from "../../store/log/pinned";
 import { isRunIn } from "../check/pour/steps";
-import { isAhead } from "../now";
+import { isDaysAhead } from "../now";
 import { reached, STEPS } from "./steps";
 
 type CleanOutEntry = Extract<Entry, { kind: "clean_out" }>;
@@ -24,8 +24,8 @@ function isEnder(entry: Entry): boolean {
 /** Inside a log the number is certain; between logs a clock of another day came after nothing. */
 function isAfter(one: Entry, other: Entry): boolean {
   if (one.strand === other.strand) return one.seq > other.seq;
-  if (isAhead(one.measured_at)) return false;
-  return isAhead(other.measured_at) || one.place > other.place;
+  if (isDaysAhead(one.measured_at)) return false;
+  return isDaysAhead(other.measured_at) || one.place > other.place;
 }
 
 const stateAt = ({ body }: CleanOutEntry, wanted: CleanState): string | undefined =>
@@ -68,7 +68,9 @@ function drainedHere(machine: string): Drained | undefined {
   const at = ticks.find(({ state }) => state === "drained")?.at;
   if (at === undefined) return undefined;
   const isEnded = recent.value
-    .filter((entry) => entry.machine === machine && isEnder(entry) && !isAhead(entry.measured_at))
+    .filter(
+      (entry) => entry.machine === machine && isEnder(entry) && !isDaysAhead(entry.measured_at),
+    )
     .some((entry) => Date.parse(entry.measured_at) >= Date.parse(at));
   const charged = ticks.find(({ state }) => state === "charged")?.at;
   return isEnded ? undefined : { at, charged_at: charged ?? cleaning?.buckets.at(-1) };
@@ -103,20 +105,21 @@ function ticksFrom(stopped: CleanOutEntry): readonly CleanTick[] {
   return done.slice(0, last + 1);
 }
 
+/** Null where its volumes are in another unit than the machine's now: a number alone would say something else. */
 function textsFrom(
   { body }: CleanOutEntry,
   { units }: MachineEntry["body"]["machine"],
-): Record<string, string> {
+): Record<string, string> | null {
   const { waste, rinse, left, left_strength, cleaner, waste_note, lot } = body;
-  const litres = { waste, rinse, left };
-  const numbers = Object.entries(litres).flatMap(([name, typed]) =>
-    typed === undefined || typed.unit !== units.plate ? [] : [[name, typed.text] as const],
+  const volumes = [waste, rinse, left].filter((typed) => typed !== undefined);
+  if (volumes.some(({ unit }) => unit !== units.plate)) return null;
+  const texts = Object.entries({
+    ...{ waste: waste?.text, rinse: rinse?.text, left: left?.text },
+    ...{ left_strength: left_strength?.text, cleaner, waste_note, lot },
+  });
+  return Object.fromEntries(
+    texts.flatMap(([name, text]) => (text === undefined ? [] : [[name, text] as const])),
   );
-  const words = Object.entries({ left_strength: left_strength?.text, cleaner, waste_note, lot });
-  return Object.fromEntries([
-    ...numbers,
-    ...words.flatMap(([name, text]) => (text === undefined ? [] : [[name, text] as const])),
-  ]);
 }
 
 /** More buckets than any charge here would have. */
@@ -125,19 +128,20 @@ const MOST_BUCKETS = 500;
 /**
  * What a stopped clean-out had reached; the entry that it ends with takes its place. Buckets of the new charge
  * count as those of its recipe only while the set-up is the one they were worked out by; otherwise they are part
- * of what stays in the sump, which is asked for again, and the old entry goes on telling of them.
+ * of what stays in the sump, which is asked for again, and the old entry goes on telling of them and of the rest.
  */
 export function resumedFrom(stopped: CleanOutEntry, machine: MachineEntry): Partial<Cleaning> {
   const ticks = ticksFrom(stopped);
   const texts = textsFrom(stopped, machine.body.machine);
   const { charge = [] } = stopped.body;
   const count = charge.reduce((sum, row) => sum + row.count, 0);
-  const { left, left_strength: strength, ...others } = texts;
   const toLeft = ticks.slice(
     0,
     STEPS.findIndex(({ state }) => state === "left"),
   );
   const isOfRecipe = !charge.some(isRunIn) && machine.place < stopped.place && count < MOST_BUCKETS;
+  if (texts === null) return { ticks: toLeft };
+  const { left, left_strength: strength, ...others } = texts;
   const isKnown = left !== undefined && strength !== undefined;
   if (charge.length > 0 && !(isOfRecipe && isKnown)) return { ticks: toLeft };
   if (!isKnown) return { ticks: toLeft, texts: others, continues: stopped.id };

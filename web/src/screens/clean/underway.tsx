@@ -6,14 +6,14 @@ import { stepOf } from "./steps";
 import { stoppedAt } from "./stopped";
 
 /** Something was ticked: from then on the sump is not what the log last said of it. */
-export function isCleaned(machine: string): boolean {
+export function isBeingCleaned(machine: string): boolean {
   return (cleaningOf(machine).value?.ticks.length ?? 0) > 0;
 }
 
 /** Null where no clean-out has to be ended. */
 export function cleaningWords(machine: string): string | null {
   const cleaning = cleaningOf(machine).value;
-  if (cleaning !== null && isCleaned(machine))
+  if (cleaning !== null && isBeingCleaned(machine))
     return say("clean.under_way", stepOf(cleaning.ticks.length));
   return stoppedAt(machine) === undefined ? null : say("clean.stopped");
 }

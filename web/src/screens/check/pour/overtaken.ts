@@ -6,7 +6,7 @@ import { recent, recentDeeds } from "../../../store/log/journal";
 import { say } from "../../../words/say";
 import { writeMoment } from "../../../words/times";
 import { drainedAt } from "../../clean/stopped";
-import { isAhead } from "../../now";
+import { isDaysAhead } from "../../now";
 import { pouringOf } from "../../../store/underway/pouring";
 
 /** What ended a recipe, and when. */
@@ -27,7 +27,7 @@ function after(at: string, begun: Begun | undefined, check: string): Newer | und
   return recent.value
     .filter(({ machine, place }) => machine === at && place > begun.place)
     .filter((entry) => entry.id !== check && isNewer(entry))
-    .filter(({ strand, measured_at }) => strand === begun.strand || !isAhead(measured_at))
+    .filter(({ strand, measured_at }) => strand === begun.strand || !isDaysAhead(measured_at))
     .at(-1);
 }
 
