@@ -25,6 +25,11 @@ def pour_after_check(page: Page, depth: str = "342", reading: str = "4.0") -> in
     check_until_recipe(page, depth, reading)
     press(page, "Save to the log")
     expect(heading(page)).to_have_text("Saved to the log")
+    return to_first_bucket(page)
+
+
+def to_first_bucket(page: Page) -> int:
+    """From the page that says Saved to the first bucket; how many buckets there are."""
     press(page, "Start pouring")
     expect(heading(page)).to_have_text("Before the first bucket")
     press(page, "Right drum, gloves on")

@@ -133,6 +133,8 @@ def set_up_machine(
     """
     if begin is not None:
         press(page, begin)
+    # The heading may still be the list's.
+    expect(field(page, "Name of the machine")).to_be_visible()
     for _ in range(MOST_PAGES):
         expect(heading(page)).to_be_visible()
         at_page(page)

@@ -17,7 +17,7 @@ _BAR_TOP = """
 }
 """
 # One frame for the scroll that the focus causes, others for what follows it.
-_FRAMES = """
+FRAMES = """
 () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() =>
   requestAnimationFrame(done))))
 """
@@ -47,7 +47,7 @@ def half_under_by_keys(page: Page) -> list[str]:
     for key in ("Tab", "Shift+Tab"):
         for _ in page.evaluate(TARGETS):
             page.keyboard.press(key)
-            page.evaluate(_FRAMES)
+            page.evaluate(FRAMES)
             found += [f"{key}: {one}" for one in half_under(page, also_scrolled=True)]
     page.evaluate("() => { document.activeElement.blur(); scrollTo(0, 0); }")
     return found

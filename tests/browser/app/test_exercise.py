@@ -21,7 +21,7 @@ Worker.prototype.postMessage = function (...sent) {
 DONE = "() => localStorage.getItem('pailwright-settings.exercised')"
 LATER_MS = 25_000
 QUIET_MS = 1_000
-LIMIT_S = 90
+LIMIT_S = 300
 # Of 400; the page itself asks a few.
 MANY, FEW = 300, 60
 

@@ -190,7 +190,7 @@ def test_an_old_recipe_never_stands_beside_new_numbers(page: Page) -> None:
     spoken = result(page).get_by_role("status")
     expect(spoken).to_contain_text(lines["342"].split(",")[0].replace(" ", "\N{NO-BREAK SPACE}"))
     page.evaluate(WATCH)
-    page.evaluate("window.late_ms = 700")
+    page.evaluate("window.late_ms = 4_000")
     key = page.get_by_role("button", name="5", exact=True)
     before = key.bounding_box()
     field(page, "Dip").fill("300")

@@ -198,7 +198,9 @@ def test_place_of_a_check_that_has_not_begun_leads_to_the_machine(
     page: Page, place: str, title: str
 ) -> None:
     open_machine(page)
-    page.goto(f"{page.url}/{place}")
+    machine = page.url
+    page.goto(f"{machine}/{place}")
+    expect(page).to_have_url(machine)
     expect(heading(page)).to_have_text(title)
 
 

@@ -15,6 +15,7 @@ from tests.browser.stored import entries, rows
 from tests.browser.walk import (
     check_until_recipe,
     field,
+    leave,
     next_page,
     open_machine,
     press,
@@ -150,9 +151,10 @@ def test_limits_that_stood_on_the_phone_move_into_the_log(page: Page) -> None:
     )
     page.reload()
     open_machine_after(page)
+    # The note goes once they are stored, and that is after the list is drawn.
+    page.wait_for_function("() => localStorage.getItem('pailwright.limits') === null")
     (fact,) = entries(page, "shop_set")
     assert fact["body"] == {"look_limits": limits}
-    assert page.evaluate("localStorage.getItem('pailwright.limits')") is None
     start_at(page, "limits")
     expect(field(page, "pH, low below")).to_have_value("8,0")
     expect(page.get_by_role("main")).to_contain_text("1\u202f000\u202f000: HSE")
@@ -197,7 +199,7 @@ def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     next_page(page)
     look(page)
     page.go_back()
-    page.get_by_role("link", name="I measured").click()
+    leave(page, page.get_by_role("link", name="I measured"))
     look(page)
     start_at(page, "limits")
     look(page)

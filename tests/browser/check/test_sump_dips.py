@@ -6,7 +6,7 @@ from datetime import UTC, datetime
 from playwright.sync_api import Page, expect
 
 from tests.browser.phone import heading
-from tests.browser.pouring import pour_all
+from tests.browser.pouring import pour_all, to_first_bucket
 from tests.browser.setup.sumpwalk import BOX, SHAPES, choose
 from tests.browser.setup.test_wrong_input import assert_refused
 from tests.browser.stored import entries
@@ -193,15 +193,13 @@ def test_a_machine_mixes_as_long_as_its_set_up_says(page: Page) -> None:
 
 
 def test_a_reading_that_is_due_on_another_day_says_which(page: Page) -> None:
-    page.clock.install(time=datetime.now(UTC).replace(hour=22, minute=0))
+    page.clock.install(time=datetime.now(UTC).replace(hour=21, minute=0))
     page.add_init_script("globalThis.hasOurClock = true")
     page.reload()
     set_up(page, mix="480")
     dip_and_read(page)
     press(page, "Save to the log")
-    press(page, "Start pouring")
-    press(page, "Right drum, gloves on")
-    pour_all(page, int(heading(page).inner_text().split()[-1]))
+    pour_all(page, to_first_bucket(page))
     expect(
         page.get_by_text(re.compile(r"Reading due at \w{3} \d+ \w{3}, \d+:\d\d"))
     ).to_be_visible()

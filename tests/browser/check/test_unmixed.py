@@ -9,7 +9,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.onescreen import expect_recipe, type_check
 from tests.browser.phone import heading, picture
-from tests.browser.pouring import pour_all, pour_bucket, start_pouring
+from tests.browser.pouring import pour_all, pour_bucket, start_pouring, to_first_bucket
 from tests.browser.sidesteps import to_machine
 from tests.browser.stored import entries, folded
 from tests.browser.walk import check_until_recipe, field, next_page, press
@@ -180,9 +180,7 @@ def test_digits_for_the_pour_before_do_not_stand_after_the_next_one(page: Page) 
     page.get_by_role("link", name="Wheel lathe").click()
     check_until_recipe(page, "400", "4.0")
     save(page)
-    press(page, "Start pouring")
-    press(page, "Right drum, gloves on")
-    pour_all(page, int(heading(page).inner_text().split()[-1]))
+    pour_all(page, to_first_bucket(page))
     save(page)
     to_machine(page)
     page.get_by_role("button", name="Enter the reading").click()

@@ -59,6 +59,8 @@ def test_the_last_digit_and_the_last_word_outlast_a_kill(
     expect(field(page, "How deep")).to_have_value("342")
     place = page.url
     page.wait_for_timeout(TYPED_MS)
+    # To read it is to wait for its write: on a busy machine that takes longer than a hand does.
+    assert _walk_copy(page)[1]["draft"]["dip"] == "342"
     end_by_kill(phone, tmp_path / "profile")
 
     page = phone.start()

@@ -31,6 +31,8 @@ def test_circuit_and_paper_outlast_a_kill(phone: Phone, server: Server, tmp_path
     page.get_by_label("Paper").select_option("Letter")
     field(page, "Whole circuit").press_sequentially("230")
     page.wait_for_timeout(TYPED_MS)
+    # To read it is to wait for its write: on a busy machine that takes longer than a hand does.
+    assert json.loads(about(page, "draft.print.paper") or "")["draft"] == {"text": "Letter"}
     end_by_kill(phone, tmp_path / "profile")
 
     page = phone.start()

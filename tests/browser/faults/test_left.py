@@ -53,7 +53,7 @@ def test_left_at_each_transaction_of_a_save(phone: Phone, server: Server) -> Non
         page.evaluate("(at) => window.leaveAt(at)", number)
         press(page, "Save to the log")
         page.evaluate(f"async () => {{ {UNTIL % f'{MET} || {SAVED}'} }}")
-        page.wait_for_timeout(200)
+        page.evaluate(f"async () => {{ {UNTIL % SETTLED} }}")
         if not page.evaluate(MET):
             break
         left = page.evaluate("window.left")

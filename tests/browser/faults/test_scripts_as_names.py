@@ -140,7 +140,7 @@ def test_every_screen_of_a_machine_named_so(phone: Phone, server: Server) -> Non
         watch.open(f"log/{row['id']}/slip", NAME)
     for place in ("machine_card", "dip_scale", "log_sheet"):
         watch.open(f"{machine}/print/{place}")
-        page.wait_for_timeout(1_000)
+        expect(page.locator(".sheet svg").first).to_be_visible()
         shown = "".join(page.locator("svg text").all_text_contents())
         assert "<img src=x" in shown or place != "machine_card", shown
         watch.look(NAME)

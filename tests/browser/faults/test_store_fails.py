@@ -15,6 +15,11 @@ from tests.browser.walk import field, press
 from tests.phones import id_of, stored_in_schema_1
 
 MOST_REQUESTS = 30
+# After so long each window is closed; the last of them lives until it has told of a save.
+DELAYS_MS = range(0, 360, 30)
+LIMIT_S = 30
+# A window that lets go does so in some hundredths of a second, on a busy machine in some tenths.
+A_HANG_MS = 10_000
 
 
 @pytest.fixture
@@ -92,18 +97,26 @@ def test_every_request_of_a_save_aborted_in_turn(faulty: Page) -> None:
     assert texts(page)[-1] == "altered"
 
 
+def told(seen: list[str]) -> set[str]:
+    """The notes of which a window has said that they are saved."""
+    return {text.removeprefix("saved ") for text in seen if text.startswith("saved ")}
+
+
 @pytest.mark.usefixtures("machine_on_phone")
 def test_a_window_closed_while_it_saves(faulty: Page, server: Server) -> None:
     seen: list[str] = []
-    for delay_ms in range(0, 360, 30):
+    for delay_ms in DELAYS_MS:
         window = faulty.context.new_page()
         window.on("console", lambda said: seen.append(said.text))
         window.goto(server.address)
         expect(window.locator(".machine-row")).to_be_visible()
         start_saving(window, 100, f"closed {delay_ms}")
         window.wait_for_timeout(delay_ms)
+        end_s = time.monotonic() + LIMIT_S
+        while delay_ms == DELAYS_MS[-1] and not told(seen) and time.monotonic() < end_s:
+            window.wait_for_timeout(DELAYS_MS.step)
         window.close()
-    said = {text.removeprefix("saved ") for text in seen if text.startswith("saved ")}
+    said = told(seen)
     stored = texts(faulty)
     print(f"F05: 12 windows closed, {len(said)} acknowledged, {len(stored)} stored")
     assert said
@@ -126,7 +139,7 @@ def test_a_newer_version_and_an_older_one(faulty: Page, server: Server) -> None:
         })
     """)
     print(f"F09: the older window let go after {waited_ms:.0f} ms")
-    assert waited_ms < 1_000
+    assert waited_ms < A_HANG_MS
     type_note(faulty, "too old")
     assert not save_note(faulty)
     expect(faulty.get_by_text("written by a newer version")).to_be_visible()

@@ -87,6 +87,8 @@ def test_a_whole_update_waits_for_a_yes_and_the_draft_outlives_it(
     assert_build(page, build_id())
     page.goto(host.address)
     page.get_by_role("button", name="Use it now").click()
+    # The page loads anew by itself once the new service worker has taken over.
+    expect(page.locator("script[src*='.2.']").first).to_be_attached()
     expect(page.get_by_text("New version ready.")).to_have_count(0)
     wait_until_ready(page)
     scripts = page.evaluate("[...document.scripts].map((one) => one.src)")

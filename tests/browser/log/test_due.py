@@ -10,7 +10,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.files import start_at, take_in
 from tests.browser.looking import Look
-from tests.browser.phone import Phone, Theme, heading
+from tests.browser.phone import Phone, Theme, heading, wait_until_ready
 from tests.browser.pouring import pour_after_check, pour_all
 from tests.browser.server import Server
 from tests.browser.stored import entries
@@ -138,6 +138,7 @@ def test_an_interval_is_set_refused_and_taken_back(page: Page) -> None:
     press(page, "Save to the log")
     expect(heading(page)).not_to_have_text("How often to check and clean")
     start_at(page)
+    wait_until_ready(page)
     expect(page.get_by_role("button", name=re.compile("Start"))).to_be_visible()
     expect(page.get_by_role("link", name="Wheel lathe").first).not_to_contain_text("Check due")
     start_at(page, "care")

@@ -8,7 +8,7 @@ from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading, wait_until_ready
 from tests.browser.server import Server
 from tests.browser.stored import rows, taken
-from tests.browser.walk import press, set_up_machine
+from tests.browser.walk import leave, press, set_up_machine
 
 DATABASES = "async () => (await indexedDB.databases()).map(({ name }) => name).sort()"
 NOTES = "Object.keys(localStorage).filter((name) => name.startsWith('pailwright-example'))"
@@ -75,7 +75,7 @@ def test_look_at_the_example(phone: Phone, server: Server, theme: Theme) -> None
     look_at_example(page)
     look = Look(f"{theme}-example")
     look(page)
-    page.get_by_role("link", name="Drill line").first.click()
+    leave(page, page.get_by_role("link", name="Drill line").first)
     look(page)
     start_at(page, "log")
     look(page)

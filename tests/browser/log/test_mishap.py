@@ -11,6 +11,7 @@ from tests.browser.stored import entries, folded
 from tests.browser.walk import (
     check_until_recipe,
     field,
+    leave,
     on_machine,
     open_machine,
     press,
@@ -138,7 +139,7 @@ def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     save_check(page)
     open_machine(page)
     look(page)
-    page.get_by_role("link", name="Something went wrong").click()
+    leave(page, page.get_by_role("link", name="Something went wrong"))
     look(page)
     page.get_by_role("link", name="Overfilled").click()
     expect(page.get_by_role("heading", name="Stop first")).to_be_visible()
@@ -151,13 +152,13 @@ def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     start_at(page)
     open_machine(page)
     page.get_by_role("link", name="Write something down").click()
-    page.get_by_role("link", name="Hold tag").click()
+    leave(page, page.get_by_role("link", name="Hold tag"))
     look(page)
     page.go_back()
     page.go_back()
     hang_tag(page)
     Look(f"{theme}-mishap-held")(page)
-    press(page, "Start a check")
+    leave(page, page.get_by_role("button", name="Start a check", exact=True))
     look(page)
     start_at(page)
     look(page)
@@ -166,7 +167,7 @@ def test_pages(phone: Phone, server: Server, theme: Theme) -> None:
     look(page)
     page.go_back()
     page.get_by_role("link", name="Wheel lathe").click()
-    page.get_by_role("link", name="Take the tag off").click()
+    leave(page, page.get_by_role("link", name="Take the tag off"))
     look(page)
     assert look.wrong == []
     assert len(look.seen) >= 9

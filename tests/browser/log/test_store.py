@@ -166,6 +166,8 @@ def test_changed_last_entry_is_an_alarm(page: Page) -> None:
     page.reload()
     page.goto(page.url.split("#")[0])
     page.reload()
+    # The log is read.
+    expect(page.get_by_role("link", name="Wheel").first).to_be_visible()
     expect(_alarm(page)).to_have_count(0)
     put_row(page, {**row, "text": row["text"].replace('"hash":"', '"hash":"0')})
     page.reload()

@@ -13,6 +13,7 @@ from tests.browser.stored import rows
 from tests.browser.walk import (
     check_until_recipe,
     field,
+    leave,
     on_machine,
     open_machine,
     press,
@@ -128,7 +129,7 @@ def test_look_at_what_is_told(phone: Phone, server: Server, theme: Theme) -> Non
     save_check(page)
     start_at(page)
     page.get_by_role("link", name="Wheel lathe").first.click()
-    page.get_by_role("link", name="Write something down").click()
+    leave(page, page.get_by_role("link", name="Write something down"))
     look(page)
     for what in ("Somebody poured", "Additive put in", "Note", "Buckets poured"):
         tell(page, what)

@@ -11,7 +11,7 @@ from tests.screens import laid_out
 from tests.screens.measure import faint, measured
 from tests.screens.take import LANGUAGES, walk_past
 from tests.screens.torn import torn
-from tests.screens.under_bar import half_under
+from tests.screens.under_bar import FRAMES, half_under
 
 SETTLE_MS = 250
 THEMES: tuple[Theme, ...] = ("light", "dark")
@@ -32,6 +32,7 @@ class Looker:
         """Measures what stands there now."""
         expect(heading(page)).to_be_visible()
         page.wait_for_timeout(SETTLE_MS)
+        page.evaluate(FRAMES)
         self.seen.append(name)
         # First of all: others turn the phone, after which the page moves its rows.
         found = half_under(page)
@@ -50,6 +51,7 @@ class Looker:
         page.evaluate("(place) => { location.hash = place; }", f"#/{place}")
         expect(heading(page)).to_be_visible()
         page.wait_for_timeout(SETTLE_MS)
+        page.evaluate(FRAMES)
         if page.evaluate("location.hash") == f"#/{place}":
             self.take(page, name)
 

@@ -5,6 +5,7 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import PHONE_SIZE, heading
 from tests.browser.walk import check_until_recipe, field, open_machine, save_check, start_check
+from tests.screens.under_bar import FRAMES
 
 ASKED_WITH_KEYS = {"How deep is the coolant?", "What does the reading say?", "Where should it be?"}
 HEIGHT = "document.documentElement.scrollHeight"
@@ -38,6 +39,7 @@ def test_questions_with_keys_need_no_scrolling(page: Page) -> None:
     field(page, "How deep").fill("340")
     for high_px, key_px in KEY_PX.items():
         page.set_viewport_size({"width": PHONE_SIZE[0], "height": high_px})
+        page.evaluate(FRAMES)
         box = page.get_by_role("button", name="5", exact=True).bounding_box()
         assert box is not None
         assert box["height"] >= key_px

@@ -83,7 +83,7 @@ def test_pages_without_an_ordinary_recipe(
 ) -> None:
     page = on_machine(phone, server, theme)
     check_until_recipe(page, depth, reading)
-    assert heading(page).inner_text() == title
+    expect(heading(page)).to_have_text(title)
     look = Look(f"{theme}-{kind}")
     look(page)
     for i in range(page.locator(".ways a").count()):

@@ -37,6 +37,7 @@ def _pour(page: Page, at: At) -> None:
     expect(heading(page)).to_have_text("Where you were")
     at("resume")
     press(page, "No, go on from there")
+    expect(heading(page)).to_have_text(re.compile("Bucket 2 of"))
     total = int(heading(page).inner_text().split()[-1])
     for n in range(2, total + 1):
         press(page, f"Bucket {n} is poured")

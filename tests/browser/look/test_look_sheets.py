@@ -6,7 +6,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
-from tests.browser.walk import check_until_recipe, field, on_machine, press
+from tests.browser.walk import check_until_recipe, field, leave, on_machine, press
 
 pytestmark = pytest.mark.usefixtures("machine_on_phone")
 
@@ -45,7 +45,7 @@ def look_at_bucket(page: Page, look: Look) -> None:
 def test_pages_about_printing(phone: Phone, server: Server, theme: Theme) -> None:
     page = on_machine(phone, server, theme)
     look = Look(f"{theme}-print")
-    page.get_by_role("link", name="Print for this machine").click()
+    leave(page, page.get_by_role("link", name="Print for this machine"))
     look(page)
     for name in ("Dip scale", "Machine card", "Empty log sheet"):
         look_at_sheet(page, look, name)

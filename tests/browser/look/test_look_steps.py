@@ -10,6 +10,7 @@ from tests.browser.sidesteps import dip, read_first, to_machine, until_answers
 from tests.browser.walk import (
     check_until_recipe,
     field,
+    leave,
     next_page,
     on_machine,
     pass_since,
@@ -104,7 +105,7 @@ def test_concentrate_and_mark(phone: Phone, server: Server, theme: Theme) -> Non
     page = on_machine(phone, server, theme)
     look = Look(f"{theme}-once")
     until_answers(page)
-    page.get_by_role("link", name="Change: Fill up to").click()
+    leave(page, page.get_by_role("link", name="Change: Fill up to"))
     look(page)
     field(page, "Fill up to").fill("400")
     expect(page.get_by_text("= 180 L")).to_be_visible()

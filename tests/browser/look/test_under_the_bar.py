@@ -5,12 +5,18 @@ from playwright.sync_api import Page, expect
 
 from tests.browser.phone import PHONE_SIZE, heading
 from tests.browser.walk import check_until_recipe, open_machine
-from tests.screens.under_bar import half_under, half_under_by_keys
+from tests.screens.under_bar import FRAMES, half_under, half_under_by_keys
 
 HEIGHTS_PX = range(560, 731, 17)
 SETTLE_MS = 150
 # Pages of a machine whose main action stays in sight, and a link to the one with the most targets.
 PLACES = ("", "/answers", "/recipe")
+
+
+def _settle(page: Page) -> None:
+    """Waits for what a new size brings: the page moves its rows a frame after it was told."""
+    page.wait_for_timeout(SETTLE_MS)
+    page.evaluate(FRAMES)
 
 
 def _go(page: Page, place: str) -> None:
@@ -29,10 +35,10 @@ def test_nothing_is_half_under_the_bar_at_any_height(page: Page) -> None:
         _go(page, machine + place)
         for height in HEIGHTS_PX:
             page.set_viewport_size({"width": PHONE_SIZE[0], "height": height})
-            page.wait_for_timeout(SETTLE_MS)
+            _settle(page)
             found += [f"{place} {height}: {one}" for one in half_under(page)]
         page.set_viewport_size({"width": PHONE_SIZE[0], "height": PHONE_SIZE[1]})
-        page.wait_for_timeout(SETTLE_MS)
+        _settle(page)
         found += [f"{place} {one}" for one in half_under_by_keys(page)]
     print("\n".join(found))
     assert found == []
@@ -45,11 +51,11 @@ def test_what_changed_further_down_is_made_up_for_at_the_top(page: Page) -> None
     found = []
     for height in HEIGHTS_PX:
         page.evaluate("() => scrollTo(0, 40)")
-        page.wait_for_timeout(SETTLE_MS)
+        _settle(page)
         page.set_viewport_size({"width": PHONE_SIZE[0], "height": height})
-        page.wait_for_timeout(SETTLE_MS)
+        _settle(page)
         page.evaluate("() => scrollTo(0, 0)")
-        page.wait_for_timeout(SETTLE_MS)
+        _settle(page)
         found += [f"{height}: {one}" for one in half_under(page)]
     assert found == []
 
@@ -60,7 +66,7 @@ def test_what_moves_stands_well_for_a_search_of_targets_too(page: Page) -> None:
     open_machine(page)
     check_until_recipe(page)
     _go(page, f"{page.url.split('#')[1].rsplit('/', 1)[0]}/answers")
-    page.wait_for_timeout(SETTLE_MS)
+    _settle(page)
     boxes = [one.bounding_box() for one in page.get_by_role("link").all()]
     rests = [box["y"] + box["height"] - PHONE_SIZE[1] for box in boxes if box is not None]
     covered = [rest for rest in rests if 0.5 < rest < 60]

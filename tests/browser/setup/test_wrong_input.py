@@ -48,9 +48,9 @@ def names_of_fields(page: Page) -> list[str]:
 
 def assert_refused(page: Page, name: str, text: str) -> None:
     """Types into a field, goes on, and looks that the page refuses it in words at the field."""
-    before = heading(page).inner_text()
     box = field(page, name).first
     box.fill(text)
+    before = heading(page).inner_text()
     press(page, "Continue")
     expect(page.get_by_role("alert").first).to_be_visible()
     expect(box).to_have_value(text)
