@@ -125,6 +125,7 @@ def test_lower_mark_in_inches_by_taps_and_forgotten_with_the_stick(page: Page) -
     start_check(page)
     field(page, "How deep").fill("13 7/16")
     page.goto(page.url.replace("dip", "fill"))
+    expect(field(page, "Fill up to")).to_be_visible()
     for key in ("1", "5"):
         press(page, key)
     press(page, "Now the parts of an inch")

@@ -149,6 +149,7 @@ def test_an_unusual_level_is_asked_about_once_also_at_a_first_check(page: Page) 
     expect(heading(page)).to_have_text("What does the reading say?")
     page.go_back()
     page.go_back()
+    expect(field(page, "How deep")).to_have_value("34")
     press(page, "Continue")
     # Kept, it is not asked about again.
     expect(heading(page)).to_have_text("What did the stick touch?")
