@@ -22,7 +22,7 @@ const SPOKEN: Readonly<Record<Language, Spoken>> = {
 
 const SETTING = "language";
 
-export function isLanguage(value: unknown): value is Language {
+function isLanguage(value: unknown): value is Language {
   return LANGUAGES.some((language) => language === value);
 }
 

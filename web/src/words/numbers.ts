@@ -71,7 +71,7 @@ const DECIMAL = /^([-−]?\d+)[.,](\d+)$/;
  * A number that was typed, with the decimal sign of this language. Its value is the same in every
  * language: pycore reads a comma and a point alike, and refuses what could part thousands.
  */
-export function localSign(text: string): string {
+function localSign(text: string): string {
   return text.replace(DECIMAL, `$1${DECIMAL_SIGN}$2`);
 }
 

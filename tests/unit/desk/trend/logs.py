@@ -7,7 +7,6 @@ from tests.properties.asking import ask
 
 DAY_S = 86_400
 # 198 L at 440 mm, so 0.45 L a millimetre; a reading times 1.5 is the strength.
-FULL_MM = 440
 
 
 def lathe() -> Phone:

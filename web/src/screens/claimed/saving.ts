@@ -41,7 +41,7 @@ function isDraft(value: unknown): value is Draft {
 export type Choice = Pick<DecisionContent, "use" | "leave">;
 
 /** In as few entries as hold all: none may name only some of the lines of a place. */
-export function inFew(choices: readonly Choice[]): readonly Choice[] {
+function inFew(choices: readonly Choice[]): readonly Choice[] {
   const few: Choice[] = [];
   for (const { use, leave } of choices) {
     const last = few.at(-1);

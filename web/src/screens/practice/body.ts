@@ -18,7 +18,7 @@ import {
 export const unitOf = (step: NumberStep): Unit =>
   step === "strength" || step === "top_up" ? "%" : "L";
 
-export const isEmptyRow = (row: OwnRow): boolean =>
+const isEmptyRow = (row: OwnRow): boolean =>
   [row.count, row.water, row.concentrate].every((text) => text.trim() === "");
 
 function typedRow({ count, water, concentrate }: OwnRow): OwnBucketTyped {
@@ -36,7 +36,7 @@ export function rowsOf({ rows }: Practice): readonly OwnRow[] {
 }
 
 /** What was worked out at these steps; where the solution was shown, the right number stands for it. */
-export function answersOf(practice: Practice, steps: readonly string[]): PracticeAnswers {
+function answersOf(practice: Practice, steps: readonly string[]): PracticeAnswers {
   const { texts, shown } = practice;
   const isOwn = (step: PracticeStep): boolean => steps.includes(step) && !shown.includes(step);
   const numbers = NUMBER_STEPS.filter((step) => isOwn(step) && (texts[step] ?? "").trim() !== "");

@@ -18,7 +18,7 @@ function hasEnd(lines: readonly Line[], { log, count, head }: Head): boolean {
 }
 
 /** What is still missing; a backup that was taken in can have brought it back. */
-export function lacksOf(heads: readonly Head[], lines: readonly Line[]): readonly Lack[] {
+function lacksOf(heads: readonly Head[], lines: readonly Line[]): readonly Lack[] {
   return heads
     .map((head) => ({ ...head, found: foundOf(head, lines) }))
     .filter((lack) => lack.found < lack.count || !hasEnd(lines, lack));

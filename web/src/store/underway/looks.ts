@@ -134,7 +134,7 @@ function measured({ ph, nitrite, germs, warmth }: Look, warmthUnit: Typed["unit"
 const MOST_BEFORE = 200;
 
 /** pH at the first fill: as somebody has just typed it, else as the log knows it. */
-export function firstPhOf(
+function firstPhOf(
   { firstPh }: Look,
   earlier: LookBackResult | null,
 ): Pick<NonNullable<LookBackResult["first_fill_ph"]>, "ph"> | undefined {

@@ -97,7 +97,7 @@ export function rowOf(pour: PourShown): BucketRow {
 }
 
 /** What runs in by hose is water; a mixing unit adds what it is set to. */
-export function runInRow({ runIn, setting }: Recipe): BucketRow | null {
+function runInRow({ runIn, setting }: Recipe): BucketRow | null {
   if (runIn === null) return null;
   const each = typedFrom(runIn);
   return setting === null

@@ -52,7 +52,7 @@ function Leave({ id }: { readonly id: string }) {
 }
 
 /** The check that a pour goes back to; it may have come from another phone and not be here. */
-export function checkOfPour(pour: PourEntry): CheckEntry | undefined {
+function checkOfPour(pour: PourEntry): CheckEntry | undefined {
   const plan = deedById(pour.body.plan);
   const check = plan?.kind === "plan" ? entryById(plan.body.check) : undefined;
   return check?.kind === "check" ? check : undefined;

@@ -59,7 +59,7 @@ function changesOf({ assessment, shown }: PlanCheckResult, recipe: Recipe): read
   ];
 }
 
-export function reasonsOf(
+function reasonsOf(
   result: PlanCheckResult,
   machine: MachineTyped,
   recipe: Recipe,
