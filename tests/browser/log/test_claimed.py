@@ -82,6 +82,7 @@ def test_a_decision_is_changed_by_a_later_one(page: Page) -> None:
     brought(page)
     for name, before in (("342 mm", 0), ("None of them", 1)):
         page.locator(ROWS, has_text="342 mm").click()
+        expect(heading(page)).to_have_text("Which of them count?")
         # What was decided before is ticked.
         expect(page.get_by_role("checkbox", checked=True)).to_have_count(before)
         page.get_by_text(name).click()

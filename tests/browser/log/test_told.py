@@ -27,7 +27,7 @@ def tell(page: Page, what: str) -> None:
     start_at(page)
     page.get_by_role("link", name="Wheel lathe").first.click()
     page.get_by_role("link", name="Write something down").click()
-    page.get_by_role("link", name=what).click()
+    leave(page, page.get_by_role("link", name=what))
 
 
 def store(page: Page) -> None:

@@ -9,6 +9,7 @@ interface Asked {
   /** Null for words. */
   readonly quantity: string | null;
   readonly unit: "plate" | "%" | null;
+  /** Without it nothing can be worked out; what else is missing says pycore. */
   readonly must?: true;
 }
 
@@ -36,7 +37,6 @@ const ASKED: Readonly<Partial<Record<CleanState, readonly Asked[]>>> = {
       hint: "clean.left_hint",
       quantity: "strength_pct",
       unit: "%",
-      must: true,
     },
   ],
   charged: [words("lot", "clean.lot")],
