@@ -74,6 +74,7 @@ def test_log_keeps_what_was_saved(page: Page, phone: Phone, server: Server) -> N
     page = phone.start()
     page.goto(server.address)
     page.get_by_role("link", name="Open the log").click()
+    expect(heading(page)).to_have_text("Log")
     expect(page.get_by_role("main")).to_contain_text("Wheel lathe")
     page.get_by_role("main").get_by_role("link", name="Wheel lathe").first.click()
     expect(page.get_by_role("main")).to_contain_text("342 mm")

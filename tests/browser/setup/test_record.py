@@ -198,6 +198,7 @@ def _assert_stored(page: Page) -> None:
     save_check(page)
     assert entries(page)[-1]["body"]["machine"] == machine
     page.get_by_role("link", name="Open the log").click()
+    expect(heading(page)).to_have_text("Log")
     page.get_by_role("main").get_by_role("link", name="Wheel lathe").first.click()
     for fact in ("Metals worked", "Batch number", "Hardest water", "Chloride"):
         expect(page.get_by_text(fact, exact=True)).to_be_attached()

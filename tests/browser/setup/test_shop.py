@@ -121,6 +121,7 @@ def test_every_option_reaches_the_store_and_the_next_recipe(page: Page) -> None:
     assert request["losses"] == {"carry_out_l_d": 2}
 
     page.get_by_role("link", name="Open the log").click()
+    expect(heading(page)).to_have_text("Log")
     page.get_by_role("main").get_by_role("link", name="Wheel lathe").first.click()
     expect(page.get_by_text("Never above, pump stopped")).to_be_attached()
     expect(page.get_by_text("Leaves with parts in a day")).to_be_attached()
