@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 from tests.browser.phone import heading
 from tests.browser.server import Server
 from tests.browser.setup.sumpwalk import BOX, choose, to_kinds
-from tests.browser.walk import press
+from tests.browser.walk import leave, press
 
 FRAMES = 12
 # For each new heading: how far its page is scrolled in the frame that draws it and in later ones.
@@ -116,8 +116,9 @@ def test_older_rows_of_the_list_are_there_again(page: Page) -> None:
     entry.click()
     expect(heading(page)).not_to_have_text("Log")
     page.evaluate("() => { location.hash = '#/'; }")
-    page.get_by_role("link", name="Wheel lathe").first.click()
-    page.get_by_role("link", name="Open the log").click()
+    expect(heading(page)).to_have_text("Machines")
+    leave(page, page.get_by_role("link", name="Wheel lathe").first)
+    leave(page, page.get_by_role("link", name="Open the log"))
     expect(rows.first).to_be_visible()
     page.evaluate("() => history.go(-4)")
     expect(entry).to_be_in_viewport()
