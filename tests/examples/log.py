@@ -99,7 +99,6 @@ def answered() -> dict[str, Any]:
             "plan_charge",
             {"machine": setup(), "left": typed("6", "L"), "left_strength": typed("1", "%")},
         ),
-        "plan_charge_dry": ask("plan_charge", {"machine": setup(), "left": typed("0", "L")}),
         "trend_too_few": ask("trend", {"lines": lines, "now": NOW, **_LATHE}),
         "due_checks": ask("due_checks", {"lines": _due_lines(), "now": moment(4 * _DAY_S)}),
         "fold_log_held": ask("fold_log", {"lines": _held_lathe().lines, "now": NOW}),

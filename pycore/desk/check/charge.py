@@ -35,20 +35,10 @@ def _water_notes(reader: Reader, water: WaterTyped | None) -> list[str]:
     return [] if is_hard else ["demineralised_first_fill"]
 
 
-def _left_pct(reader: Reader, body: PlanChargeBody) -> float:
-    """Per cent by volume. Error: ``missing`` where something is left and nobody said how strong."""
-    if body.left_strength is not None:
-        return reader.value(body.left_strength, "strength_pct", "body.left_strength")
-    if reader.value(body.left, "volume_l", "body.left") > 0:
-        raise Fault("missing", "body.left_strength")
-    return 0.0
-
-
 def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
     """The recipe that fills an emptied sump to its full mark.
 
-    Errors: every fault of reading the machine and the two numbers at their fields; ``missing`` at
-    the strength of something that is left.
+    Errors: every fault of reading the machine and the two numbers at their fields.
     """
     reader = Reader()
     machine = read_machine(reader, body.machine, "body.machine")
@@ -60,7 +50,7 @@ def plan_charge(body: PlanChargeBody) -> PlanCheckResult:
     except Fault as fault:
         path = fault.path.removesuffix(".depth")
         raise Fault(fault.code, path, fault.got, fault.limit) from None
-    strength_pct = _left_pct(reader, body)
+    strength_pct = reader.value(body.left_strength, "strength_pct", "body.left_strength")
     mark = mark_to_fill(reader, None, machine.sump)
     circuit = Circuit(dipped)
     left = Measured(strength_pct, _LEFT_U_PCT if strength_pct > 0 else 0.0)

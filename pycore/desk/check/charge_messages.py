@@ -10,9 +10,9 @@ from pycore.desk.contract.records import Typed
 
 @dataclass(frozen=True)
 class PlanChargeBody:
-    """An emptied sump: what the rinse left behind, and its strength where that is anything."""
+    """An emptied sump: what the rinse left behind, and its strength."""
 
     machine: MachineTyped
     left: Typed
-    left_strength: Typed | None = None
+    left_strength: Typed
     concentrate_at_hand: Typed | None = None

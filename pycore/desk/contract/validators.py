@@ -3831,9 +3831,9 @@ def validate___definitions_plan_charge_body(data, custom_formats={}, name_prefix
         raise JsonSchemaValueException('type', value=data, name='' + (name_prefix or 'data') + '', definition={'type': 'object'}, rule='type')
     data_is_dict = isinstance(data, dict)
     if data_is_dict:
-        data__missing_keys = set(['machine', 'left']) - data.keys()
+        data__missing_keys = set(['machine', 'left', 'left_strength']) - data.keys()
         if data__missing_keys:
-            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'left']}, rule='required')
+            raise JsonSchemaValueException('required', value=data, name='' + (name_prefix or 'data') + '', definition={'required': ['machine', 'left', 'left_strength']}, rule='required')
         data_keys = set(data.keys())
         if 'machine' in data_keys:
             data_keys.remove('machine')

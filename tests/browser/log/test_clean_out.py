@@ -12,14 +12,7 @@ from tests.browser.looking import Look
 from tests.browser.phone import Phone, Theme, heading
 from tests.browser.server import Server
 from tests.browser.stored import entries, rows
-from tests.browser.walk import (
-    check_until_recipe,
-    field,
-    open_machine,
-    pass_by,
-    press,
-    save_check,
-)
+from tests.browser.walk import check_until_recipe, field, open_machine, press, save_check
 from tests.phones import Phone as Writer
 
 # Later than what this page writes, whatever day it is.
@@ -49,7 +42,7 @@ def tick(page: Page, title: str, button: str) -> None:
     press(page, button)
 
 
-def to_what_stays(page: Page, look: Callable[[Page], None]) -> None:
+def to_the_rest(page: Page, look: Callable[[Page], None]) -> None:
     """Every state until the rinse is out, with what is asked for on the way."""
     main = page.get_by_role("main")
     for title, button in TO_THE_REST:
@@ -67,39 +60,10 @@ def to_what_stays(page: Page, look: Callable[[Page], None]) -> None:
     expect(heading(page)).to_have_text("What stays behind")
     press(page, "That stays behind")
     expect(main).to_contain_text("Enter the amount that is left.")
-
-
-def to_the_rest(page: Page, look: Callable[[Page], None]) -> None:
-    """Until the new charge, with 6 L of the rinse still in the sump."""
-    to_what_stays(page, look)
     field(page, "Left in the sump").fill("6")
     field(page, "Its strength").fill("1")
     look(page)
     press(page, "That stays behind")
-
-
-@pytest.mark.usefixtures("machine_on_phone")
-def test_what_stays_behind_has_room_and_a_strength_unless_it_is_nothing(page: Page) -> None:
-    begin(page)
-    to_what_stays(page, pass_by)
-    main = page.get_by_role("main")
-    too_much, how_strong = "Amount that is left must be", "Enter the strength of what is left."
-    field(page, "Left in the sump").fill("600")
-    field(page, "Its strength").fill("1")
-    press(page, "That stays behind")
-    # Before, it was only said where the buckets are.
-    expect(main).to_contain_text(too_much)
-    field(page, "Left in the sump").fill("6")
-    expect(main).not_to_contain_text(too_much)
-    field(page, "Its strength").fill("")
-    press(page, "That stays behind")
-    expect(main).to_contain_text(how_strong)
-    field(page, "Left in the sump").fill("0")
-    press(page, "That stays behind")
-    expect(heading(page)).to_have_text("New charge")
-    expect(page.get_by_role("button", name="Bucket 1 is in")).to_be_enabled()
-    press(page, "Bucket 1 is in")
-    expect(page.get_by_role("button", name="Bucket 2 is in")).to_be_visible()
 
 
 @pytest.mark.usefixtures("machine_on_phone")

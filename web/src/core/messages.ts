@@ -2203,12 +2203,12 @@ export interface FileReport {
   ahead_s?: number;
 }
 /**
- * left: litres that stayed in the sump after the last rinse; left_strength: their strength, 0 % for water; only where nothing is left it may be missing.
+ * left: litres that stayed in the sump after the last rinse; left_strength: their strength, 0 % for water.
  */
 export interface PlanChargeBody {
   machine: MachineTyped;
   left: Typed;
-  left_strength?: Typed;
+  left_strength: Typed;
   concentrate_at_hand?: Typed;
 }
 export interface PlanCheckResult {

@@ -35,14 +35,6 @@ def test_water_left_behind_and_a_dry_sump() -> None:
         assert 7 <= answer["plan"]["final"]["strength_pct"]["value"] <= 9
 
 
-def test_what_is_not_there_has_no_strength_to_tell() -> None:
-    dry = {name: given for name, given in body("0").items() if name != "left_strength"}
-    assert ask("plan_charge", dry) == ask("plan_charge", body("0", "0"))
-    for left in ("0.1", "6"):
-        error = refusal("plan_charge", {**dry, "left": typed(left, "L")})
-        assert (error["path"], error["code"]) == ("body.left_strength", "missing")
-
-
 @pytest.mark.parametrize(
     ("water", "notes"),
     [

@@ -9,7 +9,6 @@ interface Asked {
   /** Null for words. */
   readonly quantity: string | null;
   readonly unit: "plate" | "%" | null;
-  /** Without it nothing can be worked out; what else is missing says pycore. */
   readonly must?: true;
 }
 
@@ -37,6 +36,7 @@ const ASKED: Readonly<Partial<Record<CleanState, readonly Asked[]>>> = {
       hint: "clean.left_hint",
       quantity: "strength_pct",
       unit: "%",
+      must: true,
     },
   ],
   charged: [words("lot", "clean.lot")],

@@ -1,25 +1,24 @@
 // The new charge: the recipe for what the rinse left behind, and what of it is in.
 import type { Answer } from "../../core/client";
-import type { BucketRow, MachineTyped, PlanChargeBody, PlanCheckResult } from "../../core/messages";
+import type { BucketRow, MachineTyped, PlanCheckResult } from "../../core/messages";
 import type { Cleaning } from "../../store/underway/cleaning";
 import { recipeOf, type Recipe } from "../check/recipe/chosen";
 import { bucketsOf, joined, rowOf } from "../check/pour/steps";
 import { useAnswer } from "../core";
 import { typedOf } from "./saving";
 
-/** What is asked about the new charge; null before it is said what stays behind. */
-export function chargeBody(machine: MachineTyped, { texts }: Cleaning): PlanChargeBody | null {
-  const left = typedOf(texts["left"], machine.units.plate);
-  const strength = typedOf(texts["left_strength"], "%");
-  if (left === undefined) return null;
-  return { machine, left, ...(strength === undefined ? {} : { left_strength: strength }) };
-}
-
 export function useCharge(
   machine: MachineTyped,
-  cleaning: Cleaning,
+  { texts }: Cleaning,
 ): Answer<PlanCheckResult> | null {
-  return useAnswer("plan_charge", chargeBody(machine, cleaning));
+  const left = typedOf(texts["left"], machine.units.plate);
+  const strength = typedOf(texts["left_strength"], "%");
+  return useAnswer(
+    "plan_charge",
+    left === undefined || strength === undefined
+      ? null
+      : { machine, left, left_strength: strength },
+  );
 }
 
 export function chargeRecipe(answer: Answer<PlanCheckResult> | null): Recipe | null {
